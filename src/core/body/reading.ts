@@ -1,0 +1,13 @@
+import type { Millimetres } from "../units";
+
+/**
+ * A length that the plan works with: read off a tape by a person, or estimated from other readings. An estimate
+ * carries its spread (one standard deviation, mm) and keeps it all the way to the screen and the printed page.
+ */
+export type Reading =
+  | { readonly kind: "measured"; readonly value: Millimetres }
+  | { readonly kind: "estimated"; readonly value: Millimetres; readonly spread: Millimetres };
+
+export const measured = (value: Millimetres): Reading => ({ kind: "measured", value });
+
+export const estimated = (value: Millimetres, spread: Millimetres): Reading => ({ kind: "estimated", value, spread });
