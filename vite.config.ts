@@ -1,0 +1,53 @@
+import react from "@vitejs/plugin-react";
+import type { Plugin } from "vite";
+import { defineConfig } from "vitest/config";
+
+/**
+ * The page allows no inline script or style. The development server needs both for its live reloading, so it alone
+ * drops the policy; the built page keeps it.
+ */
+const policyOffWhileDeveloping: Plugin = {
+  name: "policy-off-while-developing",
+  apply: "serve",
+  transformIndexHtml: (html) => html.replace(/<meta\s+http-equiv="Content-Security-Policy"[^>]*>/, ""),
+};
+
+export default defineConfig({
+  // Relative addresses, so that the built folder works at any place of any static host.
+  base: "./",
+  plugins: [react(), policyOffWhileDeveloping],
+  build: {
+    // Nothing is inlined as data: the policy lets fonts and styles come from the page's own origin only.
+    assetsInlineLimit: 0,
+  },
+  preview: {
+    host: "127.0.0.1",
+    // A port of our own: what a browser stores belongs to an address with its port.
+    port: 4471,
+  },
+  test: {
+    maxWorkers: 2,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: "core",
+          environment: "node",
+          include: [
+            "tests/architecture.test.ts",
+            "tests/{core,laws,outside,document,command,gallery,support}/**/*.test.{ts,tsx}",
+          ],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "ui",
+          environment: "happy-dom",
+          include: ["tests/{ui,app}/**/*.test.{ts,tsx}"],
+          setupFiles: ["tests/setup.ts"],
+        },
+      },
+    ],
+  },
+});
