@@ -1,0 +1,144 @@
+import type { CheckedLevelName, FilePiece, FileReading, FileRow, PlanFile } from "./planCheckerFile";
+import { checkedLevelNames, readingKeys } from "./planCheckerFile";
+import type { Finding, FindingRule } from "./planCheckerFinding";
+
+/** The part of the check that needs no geometry: that the plan file keeps its own promises as a document. */
+export function checkBookkeeping(plan: PlanFile): readonly Finding[] {
+  const skeleton = checkSkeleton(plan);
+  if (skeleton.length > 0) return skeleton;
+  return [
+    ...checkLevels(plan),
+    ...checkOrder(plan),
+    ...plan.pieces.flatMap((piece) => [...checkPlies(plan, piece), ...checkRows(plan, piece)]),
+    ...checkReadingsAfter(plan),
+    ...checkSeamShifts(plan),
+    ...checkArea(plan),
+  ];
+}
+
+/** Arithmetic on numbers rounded for a file: a hundredth of a millimetre each. */
+const roundedMm = 0.05;
+/** Rows lie at most this far apart in height. */
+const rowGapMm = 20;
+/** No row is narrower than a hand can pin (about 40 mm); a rounded number may miss it by this much. */
+const rowWidthMm = 40;
+/** A waist may need 60 to 80 mm in front: nothing taller than this is one piece. */
+const tallestPieceMm = 80;
+/** A side seam is re-marked by up to about 15 mm a side. */
+const seamShiftMm = 15;
+
+function checkSkeleton(plan: PlanFile): readonly Finding[] {
+  const names = plan.levels.map((level) => level.name).join(" ");
+  const numbers = [
+    ...plan.levels.flatMap(({ dropMm, body, form, predicted }) => [
+      dropMm,
+      ...readingKeys.flatMap((key) => [body[key], form[key], predicted[key]]),
+      ...[form.halfBreadthMm, form.frontDepthMm, form.backDepthMm, form.exponent],
+    ]),
+    ...plan.pieces.flatMap((piece) => [
+      ...[piece.order, piece.plies, piece.thicknessMm, piece.featherMm],
+      ...piece.rows.flatMap((row) => [row.dropMm, row.startMm, row.endMm]),
+      ...checkedLevelNames.flatMap((level) => readingKeys.map((key) => piece.readingsAfter[level]?.[key])),
+    ]),
+    plan.battingAreaMm2,
+  ];
+  const odd = numbers.filter((value) => !Number.isFinite(value));
+  return [
+    ...(plan.version === 1 ? [] : [finding("skeleton", plan.version, 1)]),
+    ...(names === checkedLevelNames.join(" ") ? [] : [finding("skeleton", names, checkedLevelNames.join(" "))]),
+    ...(odd.length === 0 ? [] : [finding("skeleton", `${odd.length} values that are not numbers`, "only numbers")]),
+  ];
+}
+
+function checkLevels(plan: PlanFile): readonly Finding[] {
+  return plan.levels.flatMap((level, i): readonly Finding[] => {
+    const above = plan.levels[i - 1]?.dropMm ?? 0;
+    const order = level.dropMm > above ? [] : [{ ...finding("levelOrder", level.dropMm, `more than ${above}`), level: level.name }];
+    const sums = [level.body, level.form, level.predicted].flatMap((reading: FileReading): readonly Finding[] => {
+      const sum = reading.frontArcMm + reading.backArcMm;
+      return Math.abs(sum - reading.girthMm) <= 2 * roundedMm
+        ? []
+        : [{ ...finding("arcsMakeGirth", sum, reading.girthMm), level: level.name }];
+    });
+    return [...order, ...sums];
+  });
+}
+
+function checkOrder(plan: PlanFile): readonly Finding[] {
+  const orders = plan.pieces.map((piece) => piece.order);
+  return orders.every((order, i) => order === i + 1) ? [] : [finding("order", orders.join(" "), "1 2 3 …")];
+}
+
+/** Every piece is a whole number of plies, and one ply is as thick in one piece as in another. */
+function checkPlies(plan: PlanFile, piece: FilePiece): readonly Finding[] {
+  const first = plan.pieces[0] as FilePiece;
+  const ply = first.thicknessMm / first.plies;
+  const found = (rule: FindingRule, got: number, expected: number | string): Finding => ({ ...finding(rule, got, expected), piece: piece.order });
+  return [
+    ...(Number.isInteger(piece.plies) && piece.plies >= 1 ? [] : [found("plies", piece.plies, "a whole number from 1")]),
+    ...(Math.abs(piece.thicknessMm - piece.plies * ply) <= roundedMm ? [] : [found("plies", piece.thicknessMm, piece.plies * ply)]),
+    ...(piece.thicknessMm > 0 && piece.thicknessMm <= tallestPieceMm ? [] : [found("thickness", piece.thicknessMm, `up to ${tallestPieceMm}`)]),
+    ...(piece.featherMm > 0 ? [] : [found("feather", piece.featherMm, "above 0")]),
+  ];
+}
+
+function checkRows(plan: PlanFile, piece: FilePiece): readonly Finding[] {
+  const found = (rule: FindingRule, got: number, expected: number | string): Finding => ({ ...finding(rule, got, expected), piece: piece.order });
+  const largestGirth = Math.max(...plan.levels.map((level) => level.form.girthMm));
+  const short = piece.rows.length < 2 ? [found("rowGap", piece.rows.length, "at least two rows")] : [];
+  const rows = piece.rows.flatMap((row, i): readonly Finding[] => {
+    const above: FileRow | undefined = piece.rows[i - 1];
+    const gap = above === undefined ? rowGapMm : row.dropMm - above.dropMm;
+    const width = row.endMm - row.startMm;
+    const reach = Math.max(Math.abs(row.startMm), Math.abs(row.endMm));
+    return [
+      ...(gap > 0 && gap <= rowGapMm + roundedMm ? [] : [found("rowGap", gap, `above 0, up to ${rowGapMm}`)]),
+      ...(width >= rowWidthMm - roundedMm ? [] : [found("rowWidth", width, `at least ${rowWidthMm}`)]),
+      // A piece over centre back runs past half the girth, but never further than once round.
+      ...(width <= largestGirth + 1 && reach <= largestGirth + 1 ? [] : [found("rowReach", reach, `on the form, girth ${largestGirth}`)]),
+    ];
+  });
+  return [...short, ...rows];
+}
+
+/** Law 3 and law 9 as the file states them: no reading shrinks from piece to piece, and the last one is the prediction. */
+function checkReadingsAfter(plan: PlanFile): readonly Finding[] {
+  const last = plan.pieces[plan.pieces.length - 1];
+  return plan.levels.flatMap((level) =>
+    readingKeys.flatMap((reading): readonly Finding[] => {
+      const name = level.name as CheckedLevelName;
+      const place = { level: name, reading };
+      const end = last === undefined ? level.form[reading] : last.readingsAfter[name][reading];
+      const shrinking = plan.pieces.slice(1).flatMap((piece, i): readonly Finding[] => {
+        const before = (plan.pieces[i] as FilePiece).readingsAfter[name][reading];
+        const after = piece.readingsAfter[name][reading];
+        return after >= before - roundedMm ? [] : [{ ...finding("shrinking", after, before), ...place, piece: piece.order }];
+      });
+      const isLast = last !== undefined && Math.abs(end - level.predicted[reading]) > roundedMm;
+      return [...shrinking, ...(isLast ? [{ ...finding("lastPiece", end, level.predicted[reading]), ...place }] : [])];
+    }),
+  );
+}
+
+function checkSeamShifts(plan: PlanFile): readonly Finding[] {
+  return plan.seamShifts.flatMap((shift): readonly Finding[] =>
+    shift.perSideMm > 0 && shift.perSideMm <= seamShiftMm + roundedMm
+      ? []
+      : [{ ...finding("seamShift", shift.perSideMm, `up to ${seamShiftMm}`), level: shift.level }],
+  );
+}
+
+/** The area of all outlines on the bare form is the least the batting can be: true cuts are larger, and there is waste. */
+function checkArea(plan: PlanFile): readonly Finding[] {
+  const least = plan.pieces.reduce((sum, piece) => sum + piece.plies * outlineArea(piece.rows), 0);
+  return plan.battingAreaMm2 >= 0.99 * least ? [] : [finding("battingArea", plan.battingAreaMm2, `at least ${Math.round(least)}`)];
+}
+
+function outlineArea(rows: readonly FileRow[]): number {
+  return rows.slice(1).reduce((sum, row, i) => {
+    const above = rows[i] as FileRow;
+    return sum + ((row.endMm - row.startMm + above.endMm - above.startMm) / 2) * (row.dropMm - above.dropMm);
+  }, 0);
+}
+
+const finding = (rule: FindingRule, got: number | string, expected: number | string): Finding => ({ rule, got, expected });

@@ -1,0 +1,73 @@
+/**
+ * The bones of a plan file, written down from the published description of the format and from nothing else, so that
+ * the checker shares no code with the planner. All lengths are millimetres. Pieces lie on the BARE form; drops are
+ * reckoned down from the nape; distances along the surface start at centre front and are positive to the wearer's left.
+ */
+export const checkedLevelNames = ["bust", "underbust", "waist", "highHip", "fullHip"] as const;
+export type CheckedLevelName = (typeof checkedLevelNames)[number];
+
+export interface FileReading {
+  readonly girthMm: number;
+  readonly frontArcMm: number;
+  readonly backArcMm: number;
+}
+
+export const readingKeys = ["girthMm", "frontArcMm", "backArcMm"] as const;
+export type ReadingKey = (typeof readingKeys)[number];
+
+export interface FileForm extends FileReading {
+  readonly halfBreadthMm: number;
+  readonly frontDepthMm: number;
+  readonly backDepthMm: number;
+  readonly exponent: number;
+  /** Present only where the left and right halves of the form differ; halfBreadthMm is then their mean. */
+  readonly leftBreadthMm?: number;
+  readonly rightBreadthMm?: number;
+}
+
+export interface FileLevel {
+  readonly name: string;
+  readonly dropMm: number;
+  readonly body: FileReading & { readonly source?: { readonly [key in ReadingKey]?: string } };
+  readonly form: FileForm;
+  readonly predicted: FileReading;
+}
+
+export interface FileRow {
+  readonly dropMm: number;
+  readonly startMm: number;
+  readonly endMm: number;
+}
+
+export type FileReadingsAfter = { readonly [level in CheckedLevelName]: FileReading };
+
+export interface FilePiece {
+  readonly order: number;
+  readonly name: string;
+  readonly plies: number;
+  readonly thicknessMm: number;
+  readonly featherMm: number;
+  readonly rows: readonly FileRow[];
+  readonly readingsAfter: FileReadingsAfter;
+}
+
+export interface FileShortfall {
+  readonly level: string;
+  readonly what: string;
+  readonly amountMm: number;
+}
+
+export interface FileSeamShift {
+  readonly level: string;
+  readonly perSideMm: number;
+  readonly towards: "front" | "back";
+}
+
+export interface PlanFile {
+  readonly version: number;
+  readonly levels: readonly FileLevel[];
+  readonly pieces: readonly FilePiece[];
+  readonly shortfalls: readonly FileShortfall[];
+  readonly seamShifts: readonly FileSeamShift[];
+  readonly battingAreaMm2: number;
+}
