@@ -22,8 +22,20 @@ const backDepth = 90;
 const front = halfEllipse(halfBreadth, frontDepth);
 const back = halfEllipse(halfBreadth, backDepth);
 const bare: FileReading = { girthMm: front + back, frontArcMm: front, backArcMm: back };
-const form: FileForm = { ...bare, halfBreadthMm: halfBreadth, frontDepthMm: frontDepth, backDepthMm: backDepth, exponent: 2 };
-const drops: { readonly [level in CheckedLevelName]: number } = { bust: 230, underbust: 290, waist: 360, highHip: 460, fullHip: 570 };
+const form: FileForm = {
+  ...bare,
+  halfBreadthMm: halfBreadth,
+  frontDepthMm: frontDepth,
+  backDepthMm: backDepth,
+  exponent: 2,
+};
+const drops: { readonly [level in CheckedLevelName]: number } = {
+  bust: 230,
+  underbust: 290,
+  waist: 360,
+  highHip: 460,
+  fullHip: 570,
+};
 
 const plus = (reading: FileReading, atFront: number, atBack: number): FileReading => ({
   girthMm: reading.girthMm + atFront + atBack,
@@ -33,13 +45,21 @@ const plus = (reading: FileReading, atFront: number, atBack: number): FileReadin
 
 type Gains = { readonly [level in CheckedLevelName]?: readonly [front: number, back: number] };
 const readingsWith = (gains: Gains) =>
-  Object.fromEntries(checkedLevelNames.map((level) => [level, plus(bare, ...(gains[level] ?? [0, 0]))])) as FilePiece["readingsAfter"];
+  Object.fromEntries(
+    checkedLevelNames.map((level) => [level, plus(bare, ...(gains[level] ?? [0, 0]))]),
+  ) as FilePiece["readingsAfter"];
 
 function planOf(pieces: readonly FilePiece[], final: Gains): PlanFile {
   const readings = readingsWith(final);
   return {
     version: 1,
-    levels: checkedLevelNames.map((name) => ({ name, dropMm: drops[name], body: readings[name], form, predicted: readings[name] })),
+    levels: checkedLevelNames.map((name) => ({
+      name,
+      dropMm: drops[name],
+      body: readings[name],
+      form,
+      predicted: readings[name],
+    })),
     pieces,
     shortfalls: [],
     seamShifts: [],
@@ -49,7 +69,11 @@ function planOf(pieces: readonly FilePiece[], final: Gains): PlanFile {
 
 const rowsBetween = (top: number, bottom: number, start: number, end: number): readonly FileRow[] => {
   const count = Math.ceil((bottom - top) / 20);
-  return Array.from({ length: count + 1 }, (_, i) => ({ dropMm: top + ((bottom - top) * i) / count, startMm: start, endMm: end }));
+  return Array.from({ length: count + 1 }, (_, i) => ({
+    dropMm: top + ((bottom - top) * i) / count,
+    startMm: start,
+    endMm: end,
+  }));
 };
 
 const halfGirth = bare.girthMm / 2;
@@ -67,7 +91,8 @@ const round: FilePiece = {
   readingsAfter: readingsWith({ waist: roundGain }),
 };
 const roundPlan = planOf([round], { waist: roundGain });
-const rulesFound = (plan: PlanFile): ReadonlySet<FindingRule> => new Set(checkPlan(plan).map((finding) => finding.rule));
+const rulesFound = (plan: PlanFile): ReadonlySet<FindingRule> =>
+  new Set(checkPlan(plan).map((finding) => finding.rule));
 
 describe("plans made by hand", () => {
   test("a bare form with no pieces has nothing to find", () => {
@@ -88,7 +113,12 @@ describe("plans made by hand", () => {
   });
 
   test("a piece over the front half adds pi t and the tape's bridge past its two blunt ends, nothing behind", () => {
-    const blunt: FilePiece = { ...round, name: "front", featherMm: 0.01, rows: rowsBetween(310, 420, -front / 2, front / 2) };
+    const blunt: FilePiece = {
+      ...round,
+      name: "front",
+      featherMm: 0.01,
+      rows: rowsBetween(310, 420, -front / 2, front / 2),
+    };
     const waist = rebuildReadings(planOf([blunt], {}))[2]?.whilePinning[1] as FileReading;
     // The front half grows to the parallel curve; behind the side the tape runs straight from the blunt end to the bare back.
     expect(waist.frontArcMm - bare.frontArcMm).toBeCloseTo(Math.PI * thickness, 0);
@@ -106,54 +136,126 @@ describe("plans made by hand", () => {
   });
 
   test("a piece over centre back counts on both sides of it, and given from the other side it is the same", () => {
-    const behind = (start: number, end: number): FilePiece => ({ ...round, name: "back", rows: rowsBetween(310, 420, start, end) });
-    const one = rebuildReadings(planOf([behind(halfGirth - 100, halfGirth + 100)], {}))[2]?.whilePinning[1] as FileReading;
-    const other = rebuildReadings(planOf([behind(-halfGirth - 100, -halfGirth + 100)], {}))[2]?.whilePinning[1] as FileReading;
+    const behind = (start: number, end: number): FilePiece => ({
+      ...round,
+      name: "back",
+      rows: rowsBetween(310, 420, start, end),
+    });
+    const one = rebuildReadings(planOf([behind(halfGirth - 100, halfGirth + 100)], {}))[2]
+      ?.whilePinning[1] as FileReading;
+    const other = rebuildReadings(planOf([behind(-halfGirth - 100, -halfGirth + 100)], {}))[2]
+      ?.whilePinning[1] as FileReading;
     expect(one.backArcMm).toBeGreaterThan(bare.backArcMm + 5);
     expect(one.frontArcMm).toBeCloseTo(bare.frontArcMm, 2);
     expect(other.backArcMm).toBeCloseTo(one.backArcMm, 6);
   });
 
   test("the seam's mark moved 5 mm a side to the front takes 10 mm from the front arc and keeps the girth", () => {
-    const levels = roundPlan.levels.map((level) => ({ ...level, predicted: plus(level.predicted, -10, 10), body: plus(level.body, -10, 10) }));
-    const pieces = [{ ...round, readingsAfter: Object.fromEntries(levels.map((level) => [level.name, level.predicted])) as FilePiece["readingsAfter"] }];
+    const levels = roundPlan.levels.map((level) => ({
+      ...level,
+      predicted: plus(level.predicted, -10, 10),
+      body: plus(level.body, -10, 10),
+    }));
+    const pieces = [
+      {
+        ...round,
+        readingsAfter: Object.fromEntries(
+          levels.map((level) => [level.name, level.predicted]),
+        ) as FilePiece["readingsAfter"],
+      },
+    ];
     const seamShifts = checkedLevelNames.map((level) => ({ level, perSideMm: 5, towards: "front" as const }));
     expect(checkPlan({ ...roundPlan, levels, pieces, seamShifts })).toEqual([]);
-    expect(rulesFound({ ...roundPlan, levels, pieces, seamShifts: [] })).toEqual(new Set(["predicted", "readingsAfter"]));
+    expect(rulesFound({ ...roundPlan, levels, pieces, seamShifts: [] })).toEqual(
+      new Set(["predicted", "readingsAfter"]),
+    );
   });
 });
 
 describe("planted mistakes are found", () => {
   const waistChanged = (change: (reading: FileReading) => FileReading): PlanFile => ({
     ...roundPlan,
-    levels: roundPlan.levels.map((level) => (level.name === "waist" ? { ...level, predicted: change(level.predicted) } : level)),
+    levels: roundPlan.levels.map((level) =>
+      level.name === "waist" ? { ...level, predicted: change(level.predicted) } : level,
+    ),
   });
   const pieceChanged = (change: Partial<FilePiece>): PlanFile => ({ ...roundPlan, pieces: [{ ...round, ...change }] });
 
   test.each([
     ["a prediction 5 mm off", waistChanged((r) => plus(r, 5, 0)), ["predicted", "lastPiece", "body"]],
-    ["front and back swapped", waistChanged((r) => ({ ...r, frontArcMm: r.backArcMm, backArcMm: r.frontArcMm })), ["predicted", "body"]],
+    [
+      "front and back swapped",
+      waistChanged((r) => ({ ...r, frontArcMm: r.backArcMm, backArcMm: r.frontArcMm })),
+      ["predicted", "body"],
+    ],
     ["a girth that is not its two arcs", waistChanged((r) => ({ ...r, girthMm: r.girthMm + 0.9 })), ["arcsMakeGirth"]],
     ["a piece half as thick again", pieceChanged({ thicknessMm: 12 }), ["predicted", "readingsAfter"]],
     ["a feather that reaches further", pieceChanged({ featherMm: 80 }), ["predicted", "readingsAfter"]],
-    ["a round that is only a front", pieceChanged({ rows: rowsBetween(310, 420, -front / 2, front / 2) }), ["predicted"]],
-    ["a round at the wrong height", pieceChanged({ rows: rowsBetween(380, 440, -halfGirth, halfGirth) }), ["predicted"]],
+    [
+      "a round that is only a front",
+      pieceChanged({ rows: rowsBetween(310, 420, -front / 2, front / 2) }),
+      ["predicted"],
+    ],
+    [
+      "a round at the wrong height",
+      pieceChanged({ rows: rowsBetween(380, 440, -halfGirth, halfGirth) }),
+      ["predicted"],
+    ],
     ["rows too far apart", pieceChanged({ rows: round.rows.filter((_, i) => i !== 2) }), ["rowGap"]],
     ["rows from the bottom up", pieceChanged({ rows: [...round.rows].reverse() }), ["rowGap"]],
-    ["a sliver", pieceChanged({ rows: round.rows.map((row, i) => (i === 0 ? { ...row, startMm: -19, endMm: 19 } : row)) }), ["rowWidth"]],
-    ["a piece longer than once round", pieceChanged({ rows: round.rows.map((row) => ({ ...row, endMm: row.endMm + 20 })) }), ["rowReach"]],
+    [
+      "a sliver",
+      pieceChanged({ rows: round.rows.map((row, i) => (i === 0 ? { ...row, startMm: -19, endMm: 19 } : row)) }),
+      ["rowWidth"],
+    ],
+    [
+      "a piece longer than once round",
+      pieceChanged({ rows: round.rows.map((row) => ({ ...row, endMm: row.endMm + 20 })) }),
+      ["rowReach"],
+    ],
     ["half a ply", pieceChanged({ plies: 0.5 }), ["plies"]],
     ["no feather", pieceChanged({ featherMm: 0 }), ["feather"]],
     ["numbering from 2", pieceChanged({ order: 2 }), ["order"]],
-    ["readings after the piece that stop short", pieceChanged({ readingsAfter: readingsWith({}) }), ["lastPiece", "readingsAfter"]],
+    [
+      "readings after the piece that stop short",
+      pieceChanged({ readingsAfter: readingsWith({}) }),
+      ["lastPiece", "readingsAfter"],
+    ],
     ["too little batting", { ...roundPlan, battingAreaMm2: 50_000 }, ["battingArea"]],
-    ["a seam moved 16 mm", { ...roundPlan, seamShifts: [{ level: "waist", perSideMm: 16, towards: "back" as const }] }, ["seamShift", "predicted"]],
-    ["a body not met", { ...roundPlan, levels: roundPlan.levels.map((l) => ({ ...l, body: plus(l.body, 0, 3.5) })) }, ["body"]],
-    ["a form that does not read its girth", { ...roundPlan, levels: roundPlan.levels.map((l) => ({ ...l, form: { ...form, backDepthMm: 91 } })) }, ["bareForm"]],
+    [
+      "a seam moved 16 mm",
+      { ...roundPlan, seamShifts: [{ level: "waist", perSideMm: 16, towards: "back" as const }] },
+      ["seamShift", "predicted"],
+    ],
+    [
+      "a body not met",
+      { ...roundPlan, levels: roundPlan.levels.map((l) => ({ ...l, body: plus(l.body, 0, 3.5) })) },
+      ["body"],
+    ],
+    [
+      "a form that does not read its girth",
+      { ...roundPlan, levels: roundPlan.levels.map((l) => ({ ...l, form: { ...form, backDepthMm: 91 } })) },
+      ["bareForm"],
+    ],
     ["a level missing", { ...roundPlan, levels: roundPlan.levels.slice(1) }, ["skeleton"]],
     ["a number that is none", waistChanged((r) => ({ ...r, girthMm: Number.NaN })), ["skeleton"]],
-    ["levels upside down", { ...roundPlan, levels: roundPlan.levels.map((l) => ({ ...l, dropMm: 800 - l.dropMm })) }, ["levelOrder"]],
-    ["a shortfall that understates", { ...roundPlan, levels: roundPlan.levels.map((l) => (l.name === "waist" ? { ...l, body: plus(l.body, -12, 0) } : l)), shortfalls: [{ level: "waist", what: "girth", amountMm: 5 }, { level: "waist", what: "frontArc", amountMm: 12 }] }, ["shortfallAmount"]],
+    [
+      "levels upside down",
+      { ...roundPlan, levels: roundPlan.levels.map((l) => ({ ...l, dropMm: 800 - l.dropMm })) },
+      ["levelOrder"],
+    ],
+    [
+      "a shortfall that understates",
+      {
+        ...roundPlan,
+        levels: roundPlan.levels.map((l) => (l.name === "waist" ? { ...l, body: plus(l.body, -12, 0) } : l)),
+        shortfalls: [
+          { level: "waist", what: "girth", amountMm: 5 },
+          { level: "waist", what: "frontArc", amountMm: 12 },
+        ],
+      },
+      ["shortfallAmount"],
+    ],
   ] as readonly (readonly [string, PlanFile, readonly FindingRule[]])[])("%s", (_, plan, expected) => {
     const found = rulesFound(plan);
     for (const rule of expected) expect(found).toContain(rule);
@@ -193,13 +295,22 @@ describe("the checker's own parts", () => {
     expect(at(350, 61)).toBe(0);
     expect(at(299, 0)).toBe(0);
     // A slanting side: the nearest point of the outline is not on this row, so the two readings of the text part.
-    const slanting = { ...piece, rows: [{ dropMm: 300, startMm: -60, endMm: 20 }, { dropMm: 400, startMm: -60, endMm: 120 }] };
+    const slanting = {
+      ...piece,
+      rows: [
+        { dropMm: 300, startMm: -60, endMm: 20 },
+        { dropMm: 400, startMm: -60, endMm: 120 },
+      ],
+    };
     expect(pieceThickness(slanting, 350, 800, "in-the-plane")(50)).toBeCloseTo(thickness * ((20 * Math.SQRT1_2) / 40));
     expect(pieceThickness(slanting, 350, 800, "along-the-row")(50)).toBeCloseTo(thickness * (20 / 40));
   });
 
   test("rows are read straight between their neighbours and not beyond the ends", () => {
-    const rows = [{ dropMm: 300, startMm: -50, endMm: 50 }, { dropMm: 320, startMm: -70, endMm: 60 }];
+    const rows = [
+      { dropMm: 300, startMm: -50, endMm: 50 },
+      { dropMm: 320, startMm: -70, endMm: 60 },
+    ];
     expect(rowAt(rows, 310)).toEqual({ dropMm: 310, startMm: -60, endMm: 55 });
     expect(rowAt(rows, 299)).toBeUndefined();
     expect(rowAt(rows, 321)).toBeUndefined();

@@ -48,7 +48,11 @@ export function afterSeamShift(plan: PlanFile, levelName: string, reading: FileR
   const towardsBack = plan.seamShifts
     .filter((shift) => shift.level === levelName)
     .reduce((sum, shift) => sum + (shift.towards === "back" ? 2 : -2) * shift.perSideMm, 0);
-  return { girthMm: reading.girthMm, frontArcMm: reading.frontArcMm + towardsBack, backArcMm: reading.backArcMm - towardsBack };
+  return {
+    girthMm: reading.girthMm,
+    frontArcMm: reading.frontArcMm + towardsBack,
+    backArcMm: reading.backArcMm - towardsBack,
+  };
 }
 
 function checkBareForm(level: FileLevel): readonly Finding[] {
@@ -67,7 +71,16 @@ function checkPredicted(plan: PlanFile, { level, pieces, whilePinning }: Rebuilt
   const compare = (rule: "predicted" | "readingsAfter", claimed: FileReading, rebuilt: FileReading, piece?: number) =>
     readingKeys.flatMap((key): readonly Finding[] =>
       differs(claimed[key], rebuilt[key], agreementMm)
-        ? [{ rule, level: name, reading: key, got: claimed[key], expected: rebuilt[key], ...(piece === undefined ? {} : { piece }) }]
+        ? [
+            {
+              rule,
+              level: name,
+              reading: key,
+              got: claimed[key],
+              expected: rebuilt[key],
+              ...(piece === undefined ? {} : { piece }),
+            },
+          ]
         : [],
     );
   return [
@@ -93,6 +106,10 @@ function checkAgainstBody(plan: PlanFile, level: FileLevel): readonly Finding[] 
   });
 }
 
-const shortfallWord: { readonly [key in ReadingKey]: string } = { girthMm: "girth", frontArcMm: "frontArc", backArcMm: "backArc" };
+const shortfallWord: { readonly [key in ReadingKey]: string } = {
+  girthMm: "girth",
+  frontArcMm: "frontArc",
+  backArcMm: "backArc",
+};
 
 const differs = (p: number, q: number, allowed: number): boolean => !(Math.abs(p - q) <= allowed);

@@ -53,7 +53,8 @@ function checkSkeleton(plan: PlanFile): readonly Finding[] {
 function checkLevels(plan: PlanFile): readonly Finding[] {
   return plan.levels.flatMap((level, i): readonly Finding[] => {
     const above = plan.levels[i - 1]?.dropMm ?? 0;
-    const order = level.dropMm > above ? [] : [{ ...finding("levelOrder", level.dropMm, `more than ${above}`), level: level.name }];
+    const order =
+      level.dropMm > above ? [] : [{ ...finding("levelOrder", level.dropMm, `more than ${above}`), level: level.name }];
     const sums = [level.body, level.form, level.predicted].flatMap((reading: FileReading): readonly Finding[] => {
       const sum = reading.frontArcMm + reading.backArcMm;
       return Math.abs(sum - reading.girthMm) <= 2 * roundedMm
@@ -73,17 +74,29 @@ function checkOrder(plan: PlanFile): readonly Finding[] {
 function checkPlies(plan: PlanFile, piece: FilePiece): readonly Finding[] {
   const first = plan.pieces[0] as FilePiece;
   const ply = first.thicknessMm / first.plies;
-  const found = (rule: FindingRule, got: number, expected: number | string): Finding => ({ ...finding(rule, got, expected), piece: piece.order });
+  const found = (rule: FindingRule, got: number, expected: number | string): Finding => ({
+    ...finding(rule, got, expected),
+    piece: piece.order,
+  });
   return [
-    ...(Number.isInteger(piece.plies) && piece.plies >= 1 ? [] : [found("plies", piece.plies, "a whole number from 1")]),
-    ...(Math.abs(piece.thicknessMm - piece.plies * ply) <= roundedMm ? [] : [found("plies", piece.thicknessMm, piece.plies * ply)]),
-    ...(piece.thicknessMm > 0 && piece.thicknessMm <= tallestPieceMm ? [] : [found("thickness", piece.thicknessMm, `up to ${tallestPieceMm}`)]),
+    ...(Number.isInteger(piece.plies) && piece.plies >= 1
+      ? []
+      : [found("plies", piece.plies, "a whole number from 1")]),
+    ...(Math.abs(piece.thicknessMm - piece.plies * ply) <= roundedMm
+      ? []
+      : [found("plies", piece.thicknessMm, piece.plies * ply)]),
+    ...(piece.thicknessMm > 0 && piece.thicknessMm <= tallestPieceMm
+      ? []
+      : [found("thickness", piece.thicknessMm, `up to ${tallestPieceMm}`)]),
     ...(piece.featherMm > 0 ? [] : [found("feather", piece.featherMm, "above 0")]),
   ];
 }
 
 function checkRows(plan: PlanFile, piece: FilePiece): readonly Finding[] {
-  const found = (rule: FindingRule, got: number, expected: number | string): Finding => ({ ...finding(rule, got, expected), piece: piece.order });
+  const found = (rule: FindingRule, got: number, expected: number | string): Finding => ({
+    ...finding(rule, got, expected),
+    piece: piece.order,
+  });
   const largestGirth = Math.max(...plan.levels.map((level) => level.form.girthMm));
   const short = piece.rows.length < 2 ? [found("rowGap", piece.rows.length, "at least two rows")] : [];
   const rows = piece.rows.flatMap((row, i): readonly Finding[] => {
@@ -95,7 +108,9 @@ function checkRows(plan: PlanFile, piece: FilePiece): readonly Finding[] {
       ...(gap > 0 && gap <= rowGapMm + roundedMm ? [] : [found("rowGap", gap, `above 0, up to ${rowGapMm}`)]),
       ...(width >= rowWidthMm - roundedMm ? [] : [found("rowWidth", width, `at least ${rowWidthMm}`)]),
       // A piece over centre back runs past half the girth, but never further than once round.
-      ...(width <= largestGirth + 1 && reach <= largestGirth + 1 ? [] : [found("rowReach", reach, `on the form, girth ${largestGirth}`)]),
+      ...(width <= largestGirth + 1 && reach <= largestGirth + 1
+        ? []
+        : [found("rowReach", reach, `on the form, girth ${largestGirth}`)]),
     ];
   });
   return [...short, ...rows];
@@ -112,7 +127,9 @@ function checkReadingsAfter(plan: PlanFile): readonly Finding[] {
       const shrinking = plan.pieces.slice(1).flatMap((piece, i): readonly Finding[] => {
         const before = (plan.pieces[i] as FilePiece).readingsAfter[name][reading];
         const after = piece.readingsAfter[name][reading];
-        return after >= before - roundedMm ? [] : [{ ...finding("shrinking", after, before), ...place, piece: piece.order }];
+        return after >= before - roundedMm
+          ? []
+          : [{ ...finding("shrinking", after, before), ...place, piece: piece.order }];
       });
       const isLast = last !== undefined && Math.abs(end - level.predicted[reading]) > roundedMm;
       return [...shrinking, ...(isLast ? [{ ...finding("lastPiece", end, level.predicted[reading]), ...place }] : [])];
@@ -131,7 +148,9 @@ function checkSeamShifts(plan: PlanFile): readonly Finding[] {
 /** The area of all outlines on the bare form is the least the batting can be: true cuts are larger, and there is waste. */
 function checkArea(plan: PlanFile): readonly Finding[] {
   const least = plan.pieces.reduce((sum, piece) => sum + piece.plies * outlineArea(piece.rows), 0);
-  return plan.battingAreaMm2 >= 0.99 * least ? [] : [finding("battingArea", plan.battingAreaMm2, `at least ${Math.round(least)}`)];
+  return plan.battingAreaMm2 >= 0.99 * least
+    ? []
+    : [finding("battingArea", plan.battingAreaMm2, `at least ${Math.round(least)}`)];
 }
 
 function outlineArea(rows: readonly FileRow[]): number {
@@ -141,4 +160,8 @@ function outlineArea(rows: readonly FileRow[]): number {
   }, 0);
 }
 
-const finding = (rule: FindingRule, got: number | string, expected: number | string): Finding => ({ rule, got, expected });
+const finding = (rule: FindingRule, got: number | string, expected: number | string): Finding => ({
+  rule,
+  got,
+  expected,
+});

@@ -117,7 +117,12 @@ function quarterNormal({ breadth, depth, exponent }: Quarter, x: number, y: numb
   return { normalX: gx / size, normalY: gy / size };
 }
 
-function placed(walk: Walk, signX: 1 | -1, signY: 1 | -1, along: (fromSide: number) => number): readonly OutlinePoint[] {
+function placed(
+  walk: Walk,
+  signX: 1 | -1,
+  signY: 1 | -1,
+  along: (fromSide: number) => number,
+): readonly OutlinePoint[] {
   return walk.points.map((p) => ({
     x: signX * p.x,
     y: signY * p.y,

@@ -23,7 +23,11 @@ export const statedRules: TapeRules = { distance: "in-the-plane", seam: "straigh
 const geometryFactory = new GeometryFactory();
 
 /** The readings over the first 0, 1, 2, … pieces in the order given, before any re-marking of the side seam. */
-export function readingsWhilePinning(level: FileLevel, pieces: readonly FilePiece[], rules: TapeRules = statedRules): readonly FileReading[] {
+export function readingsWhilePinning(
+  level: FileLevel,
+  pieces: readonly FilePiece[],
+  rules: TapeRules = statedRules,
+): readonly FileReading[] {
   const outline = bareOutline(level.form);
   const stack = new Float64Array(outline.points.length);
   const readings: FileReading[] = [readHull(outline, stack, rules.seam)];

@@ -10,7 +10,12 @@ export type DistanceRule = "in-the-plane" | "along-the-row";
 /** A row this close to the whole girth is a round: only its top and bottom edges are outline. */
 const roundSlackMm = 1;
 
-export function pieceThickness(piece: FilePiece, drop: number, girth: number, rule: DistanceRule): (along: number) => number {
+export function pieceThickness(
+  piece: FilePiece,
+  drop: number,
+  girth: number,
+  rule: DistanceRule,
+): (along: number) => number {
   const row = rowAt(piece.rows, drop);
   const top = piece.rows[0];
   const bottom = piece.rows[piece.rows.length - 1];
