@@ -1,0 +1,248 @@
+import { z } from "zod";
+import { levelNames, measurementNames, requiredMeasurementNames, type MeasurementName } from "../core/body/vocabulary";
+import { lengthFromNumber, lengthUnits, parseLength, type LengthProblem, type LengthUnit } from "../core/lengthText";
+import { err, ok, type Result } from "../core/result";
+import type { Millimetres } from "../core/units";
+import { fittingProblems, type FilePath, type FittingProblem } from "./fittingProblem";
+import type { Frozen } from "./frozen";
+import { brokenJsonLimit, jsonLimits } from "./jsonLimits";
+import { isSlip, nearestName } from "./nearestName";
+import { pieceFileSchema } from "./pieceFile";
+
+/**
+ * The fitting: one body, one form, one batting and the work done so far, as a person may write it by hand and as the
+ * app saves it. In memory it keeps what was typed (a number in `unit`, or text that may carry its own unit), so that
+ * nothing changes by being opened; `fittingMeasurements` turns it into millimetres.
+ */
+export const newestVersion = 1;
+
+const entrySchema = z.union([z.number(), z.string().max(60)]).meta({
+  description: "A length: a number in the fitting's unit, or text such as \"38 1/2\", \"38½ in\", \"97,8 cm\" or \"978 mm\".",
+});
+export type Entry = z.infer<typeof entrySchema>;
+
+const entryShape = Object.fromEntries(measurementNames.map((name) => [name, z.exactOptional(entrySchema)])) as {
+  readonly [name in MeasurementName]: z.ZodExactOptional<typeof entrySchema>;
+};
+const entriesSchema = z.strictObject(entryShape);
+export type Entries = Frozen<z.infer<typeof entriesSchema>>;
+
+const formSchema = z
+  .strictObject({
+    table: z.exactOptional(z.string().max(60)).meta({ description: "The id of a size table the form follows." }),
+    size: z.exactOptional(z.union([z.string().max(20), z.number()])).meta({
+      description: "The size in that table; left out, the tool chooses. What is typed below always wins over the table.",
+    }),
+    ...entryShape,
+  })
+  .meta({ description: "The form, in the words of the body, or a table it follows, or both." });
+export type FormEntries = Frozen<z.infer<typeof formSchema>>;
+
+const battingSchema = z.strictObject({
+  name: z.string().max(100),
+  layerThickness: entrySchema.meta({ description: "One layer under a snug tape: a number in the fitting's unit, or text such as \"6 mm\"." }),
+  spread: z.exactOptional(z.number().min(0.01).max(2)).meta({
+    description: "How unsure that thickness is: one standard deviation as a share of it. 0.5 if left out.",
+  }),
+});
+export type BattingEntry = Frozen<z.infer<typeof battingSchema>>;
+
+const moment = z.exactOptional(z.string().max(40)).meta({ description: "A moment, as ISO 8601 text." });
+const workSchema = z.discriminatedUnion("did", [
+  z.strictObject({ did: z.literal("pinned"), piece: pieceFileSchema, at: moment }),
+  z.strictObject({ did: z.literal("unpinned"), pieceId: z.string().min(1).max(100), at: moment }),
+  z.strictObject({ did: z.literal("measured"), readings: entriesSchema, at: moment }),
+  z.strictObject({
+    did: z.literal("trial"),
+    batting: z.string().max(100),
+    level: z.enum(levelNames),
+    plies: z.int().min(1).max(20),
+    before: entrySchema,
+    after: entrySchema,
+    at: moment,
+  }),
+]);
+export type WorkEntry = Frozen<z.infer<typeof workSchema>>;
+
+const draftTextsSchema = z.record(z.string().max(60), z.string().max(200));
+const noDrafts = { body: {}, form: {}, other: {} };
+const draftsSchema = z
+  .strictObject({ body: draftTextsSchema.default({}), form: draftTextsSchema.default({}), other: draftTextsSchema.default({}) })
+  .default(noDrafts)
+  .meta({ description: "Text typed but not readable yet: kept, and ignored by the plan." });
+export type Drafts = Frozen<z.infer<typeof draftsSchema>>;
+
+const usualSettings = { roundInches: "1/8" } as const;
+const settingsSchema = z
+  .strictObject({ roundInches: z.enum(["1/8", "1/16"]).default(usualSettings.roundInches).meta({ description: "How finely inches are written." }) })
+  .default(usualSettings);
+export type FittingSettings = Frozen<z.infer<typeof settingsSchema>>;
+
+const knownShape = {
+  version: z.literal(newestVersion),
+  unit: z.enum(lengthUnits).meta({ description: "What a bare number means." }),
+  id: z.exactOptional(z.string().max(100)),
+  title: z.string().max(200).default("").meta({ description: "The person's name, or a label." }),
+  notes: z.string().max(20_000).default(""),
+  createdAt: moment,
+  changedAt: moment,
+  body: entriesSchema.meta({ description: "The body, in the words of the vocabulary." }),
+  form: formSchema,
+  batting: battingSchema,
+  finishingBatting: z.exactOptional(battingSchema).meta({ description: "A second, thinner batting to finish with." }),
+  readingError: z.exactOptional(entrySchema).meta({ description: "How far two readings of one tape differ; 5 mm if left out." }),
+  drafts: draftsSchema,
+  settings: settingsSchema,
+  work: z.array(workSchema).max(2000).default([]).meta({ description: "What was done, in order." }),
+};
+/** Keys of other programs are kept and written back; one that looks like a slip for ours is a problem. */
+export const fittingSchema = z.looseObject(knownShape).meta({
+  title: "Fitting",
+  description: "Tape readings of one body and one dress form, the batting, and the work done so far.",
+});
+type KnownFitting = Frozen<z.infer<z.ZodObject<typeof knownShape>>>;
+export interface Fitting extends KnownFitting {
+  /** Top-level keys this tool does not know, as they were read. */
+  readonly extra: { readonly [key: string]: unknown };
+}
+
+/** Reads a fitting from the text of a file, which may be anyone's. */
+export function readFittingText(text: string): Result<Fitting, readonly FittingProblem[]> {
+  if (text.length > jsonLimits.characters) {
+    return err([{ path: [], code: "tooLarge", what: "characters", most: jsonLimits.characters }]);
+  }
+  try {
+    return readFitting(JSON.parse(text));
+  } catch (error) {
+    if (error instanceof SyntaxError) return err([{ path: [], code: "notJson" }]);
+    throw error;
+  }
+}
+
+/** Reads a fitting from a JSON value; every length in it can be read, or the problems say which cannot and why. */
+export function readFitting(file: unknown): Result<Fitting, readonly FittingProblem[]> {
+  const what = brokenJsonLimit(file);
+  if (what) return err([{ path: [], code: "tooLarge", what, most: jsonLimits[what] }]);
+  const version = typeof file === "object" && file !== null && "version" in file ? file.version : undefined;
+  if (typeof version === "number" && version > newestVersion) {
+    return err([{ path: ["version"], code: "newerVersion", got: version, newest: newestVersion }]);
+  }
+  const read = fittingSchema.safeParse(file);
+  if (!read.success) return err(fittingProblems(read.error, file, knownKeysAt));
+
+  const fitting = fittingOf(read.data);
+  const problems = [...misspeltKeys(fitting), ...unreadableEntries(fitting)];
+  return problems.length > 0 ? err(problems) : ok(fitting);
+}
+
+/** The JSON value of a fitting: what it holds, and nothing that only repeats a default. */
+export function writeFitting(fitting: Fitting): { readonly [key: string]: unknown } {
+  const { extra, title, notes, drafts, settings, work, ...rest } = fitting;
+  const draftKinds = Object.entries(drafts).filter(([, texts]) => Object.keys(texts).length > 0);
+  return {
+    ...extra,
+    ...rest,
+    ...(title === "" ? {} : { title }),
+    ...(notes === "" ? {} : { notes }),
+    ...(draftKinds.length === 0 ? {} : { drafts: Object.fromEntries(draftKinds) }),
+    ...(settings.roundInches === usualSettings.roundInches ? {} : { settings }),
+    ...(work.length === 0 ? {} : { work }),
+  };
+}
+
+/** The length an entry means in a fitting of that unit. */
+export const entryLength = (entry: Entry, unit: LengthUnit): Result<Millimetres, LengthProblem> =>
+  typeof entry === "number" ? lengthFromNumber(entry, unit) : parseLength(entry, unit);
+
+/** The same fitting with another unit for what is typed from now on: bare numbers get their own unit, no length changes. */
+export function withUnit(fitting: Fitting, unit: LengthUnit): Fitting {
+  const keep = (entry: Entry): Entry => entryWithUnit(entry, fitting.unit);
+  const keepAll = <Kind extends object>(entries: Kind): Kind =>
+    Object.fromEntries(
+      Object.entries(entries).map(([key, entry]) => [key, key === "table" || key === "size" ? entry : keep(entry)]),
+    ) as Kind;
+  const keepBatting = (batting: BattingEntry): BattingEntry => ({ ...batting, layerThickness: keep(batting.layerThickness) });
+  const { finishingBatting, readingError } = fitting;
+  return {
+    ...fitting,
+    unit,
+    body: keepAll(fitting.body),
+    form: keepAll(fitting.form),
+    batting: keepBatting(fitting.batting),
+    ...(finishingBatting === undefined ? {} : { finishingBatting: keepBatting(finishingBatting) }),
+    ...(readingError === undefined ? {} : { readingError: keep(readingError) }),
+    work: fitting.work.map((entry) => {
+      if (entry.did === "measured") return { ...entry, readings: keepAll(entry.readings) };
+      if (entry.did === "trial") return { ...entry, before: keep(entry.before), after: keep(entry.after) };
+      return entry;
+    }),
+  };
+}
+
+/** A bare number with its unit written behind it; anything else as it is. */
+function entryWithUnit(entry: Entry, unit: LengthUnit): Entry {
+  if (typeof entry === "string") return meaning(entry, "cm") === meaning(entry, "mm") ? entry : `${entry.trim()} ${unit}`;
+  // A number never groups its digits, but `1.005 mm` could; a further nought settles it.
+  return meaning(`${entry}`, unit) === "ambiguous" ? `${entry}0 ${unit}` : `${entry} ${unit}`;
+}
+
+const meaning = (text: string, unit: LengthUnit): number | string => {
+  const length = parseLength(text, unit);
+  return length.ok ? length.value : length.problem.code;
+};
+
+function fittingOf(file: z.infer<typeof fittingSchema>): Fitting {
+  const isKnown = (key: string): boolean => Object.hasOwn(knownShape, key);
+  const entries = Object.entries(file);
+  const known = Object.fromEntries(entries.filter(([key]) => isKnown(key))) as z.infer<z.ZodObject<typeof knownShape>>;
+  return { ...known, extra: Object.fromEntries(entries.filter(([key]) => !isKnown(key))) };
+}
+
+const knownKeysAt = (path: FilePath): readonly string[] => {
+  const last = path.at(-1);
+  if (last === "form") return ["table", "size", ...preferredNames];
+  if (last === "body" || last === "readings") return preferredNames;
+  if (last === "batting" || last === "finishingBatting") return Object.keys(battingSchema.shape);
+  if (last === "drafts") return Object.keys(noDrafts);
+  if (last === "settings") return Object.keys(usualSettings);
+  return path[0] === "work" && path.length === 2 ? workKeys : last === "piece" ? Object.keys(pieceFileSchema.shape) : [];
+};
+/** Of two equally near names the required one is meant more often. */
+const preferredNames: readonly string[] = [...new Set([...requiredMeasurementNames, ...measurementNames])];
+const workKeys = [...new Set(workSchema.options.flatMap((option) => Object.keys(option.shape)))];
+
+/** A foreign key of at least four letters that is one or two slips away from ours is not foreign. */
+const misspeltKeys = (fitting: Fitting): readonly FittingProblem[] =>
+  Object.keys(fitting.extra).flatMap((key): readonly FittingProblem[] => {
+    const nearest = nearestName(key, Object.keys(knownShape));
+    return nearest !== null && isSlip(key, nearest) ? [{ path: [], code: "unknownKey", key, nearest }] : [];
+  });
+
+/** Everything in the fitting that should be a length, with its place in the file. */
+const fittingEntries = (fitting: Fitting): readonly PlacedEntry[] => [
+  ...placed(["body"], fitting.body),
+  ...placed(["form"], measurementEntries(fitting.form)),
+  ...placed(["batting"], { layerThickness: fitting.batting.layerThickness }),
+  ...(fitting.finishingBatting ? placed(["finishingBatting"], { layerThickness: fitting.finishingBatting.layerThickness }) : []),
+  ...(fitting.readingError === undefined ? [] : placed([], { readingError: fitting.readingError })),
+  ...fitting.work.flatMap((entry, i) => {
+    if (entry.did === "measured") return placed(["work", i, "readings"], entry.readings);
+    return entry.did === "trial" ? placed(["work", i], { before: entry.before, after: entry.after }) : [];
+  }),
+];
+interface PlacedEntry {
+  readonly path: FilePath;
+  readonly entry: Entry;
+}
+const placed = (path: FilePath, entries: { readonly [key: string]: Entry }): readonly PlacedEntry[] =>
+  Object.entries(entries).map(([key, entry]) => ({ path: [...path, key], entry }));
+
+/** What was typed about the form itself, without the table it follows. */
+export const measurementEntries = ({ table: _table, size: _size, ...entries }: FormEntries): Entries => entries;
+
+/** Every length in the fitting that cannot be read. */
+const unreadableEntries = (fitting: Fitting): readonly FittingProblem[] =>
+  fittingEntries(fitting).flatMap(({ path, entry }): readonly FittingProblem[] => {
+    const length = entryLength(entry, fitting.unit);
+    return length.ok ? [] : [{ path, code: "unreadableLength", problem: length.problem }];
+  });

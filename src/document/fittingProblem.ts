@@ -1,0 +1,67 @@
+import type { z } from "zod";
+import type { LengthProblem } from "../core/lengthText";
+import { nearestName } from "./nearestName";
+
+/**
+ * Why a file is not a fitting, or a fitting not yet something to plan with: where in the file, a closed code, and what
+ * was read and expected. The sentences live with the screens.
+ */
+export type FittingProblem = { readonly path: FilePath } & (
+  | { readonly code: "notJson" }
+  | { readonly code: "tooLarge"; readonly what: "characters" | "depth" | "values"; readonly most: number }
+  | { readonly code: "newerVersion"; readonly got: number; readonly newest: number }
+  | { readonly code: "missing"; readonly key: string }
+  | { readonly code: "unknownKey"; readonly key: string; readonly nearest: string | null }
+  | { readonly code: "wrongKind"; readonly got: string; readonly expected: readonly string[] }
+  | { readonly code: "notAllowed"; readonly got: string; readonly expected: readonly string[] }
+  | { readonly code: "outOfRange"; readonly got: string; readonly limit: string; readonly side: "atLeast" | "atMost" }
+  | { readonly code: "unreadableLength"; readonly problem: LengthProblem }
+  | { readonly code: "sizeWithoutTable"; readonly got: string }
+  | { readonly code: "unknownTable"; readonly got: string; readonly expected: readonly string[] }
+  | { readonly code: "unknownSize"; readonly got: string; readonly expected: readonly string[] }
+);
+export type FilePath = readonly (string | number)[];
+
+/** Turns what the schema found wrong with a file into our own problems; `known` names the keys each object may have. */
+export const fittingProblems = (
+  error: z.ZodError,
+  file: unknown,
+  known: (path: FilePath) => readonly string[],
+): readonly FittingProblem[] => error.issues.flatMap((issue) => issueProblems(issue, file, known));
+
+function issueProblems(issue: z.core.$ZodIssue, file: unknown, known: (path: FilePath) => readonly string[]): readonly FittingProblem[] {
+  const path = issue.path.map((step) => (typeof step === "number" ? step : String(step)));
+  const value = valueAt(file, path);
+  const last = path.at(-1);
+  if (issue.code === "unrecognized_keys") {
+    return issue.keys.map((key) => ({ path, code: "unknownKey", key, nearest: nearestName(key, known(path)) }));
+  }
+  if (value === undefined && last !== undefined) return [{ path: path.slice(0, -1), code: "missing", key: String(last) }];
+  if (issue.code === "invalid_value") return [{ path, code: "notAllowed", got: shown(value), expected: issue.values.map(String) }];
+  if (issue.code === "too_big") return [{ path, code: "outOfRange", got: shown(value), limit: String(issue.maximum), side: "atMost" }];
+  if (issue.code === "too_small") return [{ path, code: "outOfRange", got: shown(value), limit: String(issue.minimum), side: "atLeast" }];
+  if (issue.code === "invalid_union" && "options" in issue && Array.isArray(issue.options)) {
+    return [{ path, code: "notAllowed", got: shown(value), expected: issue.options.map(String) }];
+  }
+  return [{ path, code: "wrongKind", got: kindOf(value), expected: expectedKinds(issue) }];
+}
+
+const valueAt = (file: unknown, path: FilePath): unknown =>
+  path.reduce<unknown>(
+    (value, step) => (typeof value === "object" && value !== null && Object.hasOwn(value, step) ? Reflect.get(value, step) : undefined),
+    file,
+  );
+
+const expectedKinds = (issue: z.core.$ZodIssue): readonly string[] => {
+  if (issue.code === "invalid_type") return [issue.expected === "int" ? "whole number" : issue.expected];
+  if (issue.code === "invalid_union") return [...new Set(issue.errors.flatMap((errors) => errors.flatMap(expectedKinds)))];
+  return [issue.code];
+};
+
+const kindOf = (value: unknown): string =>
+  value === null ? "null" : Array.isArray(value) ? "array" : typeof value === "number" ? `number ${value}` : typeof value;
+
+const shown = (value: unknown): string => {
+  const text = typeof value === "string" ? value : typeof value === "object" && value !== null ? kindOf(value) : String(value);
+  return text.length > 40 ? `${text.slice(0, 40)}…` : text;
+};

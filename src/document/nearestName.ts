@@ -1,0 +1,37 @@
+/**
+ * The known name a mistyped one most likely meant, or null when none is near: the same letters in other case first,
+ * then one that begins or ends with it, then the fewest letters changed.
+ */
+export function nearestName(typed: string, known: readonly string[]): string | null {
+  const wanted = letters(typed.slice(0, longestTyped));
+  if (wanted === "") return null;
+  const same = known.find((name) => letters(name) === wanted);
+  const part = wanted.length < 3 ? undefined : (known.find((name) => letters(name).startsWith(wanted)) ?? known.find((name) => letters(name).endsWith(wanted)));
+  return same ?? part ?? fewestChanges(wanted, known);
+}
+
+/** Whether a word of at least four letters is within two letters of a name. */
+export const isSlip = (typed: string, name: string): boolean =>
+  typed.length >= 4 && typed.length <= longestTyped && changesBetween(typed, name) <= 2;
+
+const longestTyped = 60;
+
+const letters = (name: string): string => name.toLowerCase().replace(/[^a-z0-9]/g, "");
+
+function fewestChanges(wanted: string, known: readonly string[]): string | null {
+  const best = known
+    .map((name) => ({ name, changes: changesBetween(wanted, letters(name)) }))
+    .reduce((least, next) => (next.changes < least.changes ? next : least), { name: "", changes: Math.floor(wanted.length / 2) + 1 });
+  return best.name === "" ? null : best.name;
+}
+
+/** Letters to insert, drop or exchange to turn one word into the other (Levenshtein's distance, one row at a time). */
+const changesBetween = (one: string, other: string): number =>
+  [...one].reduce<readonly number[]>(
+    (above, letter, i) =>
+      [...other].reduce<readonly number[]>(
+        (row, match, j) => [...row, Math.min((row[j] ?? 0) + 1, (above[j + 1] ?? 0) + 1, (above[j] ?? 0) + (letter === match ? 0 : 1))],
+        [i + 1],
+      ),
+    Array.from({ length: other.length + 1 }, (_, j) => j),
+  )[other.length] ?? 0;

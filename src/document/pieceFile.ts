@@ -1,0 +1,118 @@
+import { z } from "zod";
+import type { LevelName } from "../core/body/vocabulary";
+import { pieceZones, type CutWidth, type Piece, type PieceCut } from "../core/padding/piece";
+import type { PlannedPiece, TapeReading, TapeReadings } from "../core/plan/plan";
+import { mm, type Millimetres } from "../core/units";
+import type { Frozen } from "./frozen";
+
+/**
+ * One piece of batting as files write it: in the plan file and in a fitting's log of work. Every length is a plain
+ * number of millimetres under a key that ends in `Mm`, rounded to a tenth.
+ */
+const lengthMm = z.number().min(0).max(20_000);
+const placeMm = z.number().min(-20_000).max(20_000);
+
+export const tapeReadingSchema = z.strictObject({ girthMm: lengthMm, frontArcMm: lengthMm, backArcMm: lengthMm });
+
+const cutWidthsSchema = z
+  .array(z.strictObject({ belowTopMm: lengthMm, leftMm: placeMm, rightMm: placeMm }))
+  .max(400)
+  .meta({ description: "How far the outline lies to the wearer's left and right of the centre line, below the top edge." });
+
+const cutSchema = z
+  .discriminatedUnion("shape", [
+    z.strictObject({ shape: z.literal("strip"), lengthMm, widthMm: lengthMm, widths: cutWidthsSchema }),
+    z.strictObject({ shape: z.literal("panel"), heightMm: lengthMm, widths: cutWidthsSchema }),
+    z.strictObject({ shape: z.literal("disc"), diameterMm: lengthMm }),
+  ])
+  .meta({ description: "The true size to cut, lying flat, on the surface the piece lies on." });
+
+export const pieceFileSchema = z.strictObject({
+  id: z.string().min(1).max(100),
+  order: z.int().min(1).max(1000).meta({ description: "The order of pinning, from 1." }),
+  name: z.string().max(200),
+  place: z.string().max(500),
+  zone: z.enum(pieceZones),
+  wrap: z.boolean().meta({ description: "Whether the piece goes all the way round, from minus half the girth to plus half." }),
+  plies: z.int().min(1).max(100),
+  thicknessMm: lengthMm.meta({ description: "The whole piece, all plies, compressed under a snug tape." }),
+  featherMm: lengthMm.meta({
+    description: "Thickness is zero on the outline and full this far inward: thickness × min(1, distance to the outline / feather).",
+  }),
+  rows: z
+    .array(z.strictObject({ dropMm: placeMm, startMm: placeMm, endMm: placeMm }))
+    .max(400)
+    .meta({
+      description:
+        "The outline at heights at most 20 mm apart: the drop below the nape, and signed distances along the bare form's surface from centre front, positive to the wearer's left.",
+    }),
+  cut: cutSchema,
+  readingsAfter: z
+    .strictObject({ bust: tapeReadingSchema, underbust: tapeReadingSchema, waist: tapeReadingSchema, highHip: tapeReadingSchema, fullHip: tapeReadingSchema } satisfies {
+      readonly [level in LevelName]: z.ZodType;
+    })
+    .meta({ description: "What the tape reads at every level once this piece and all before it are pinned." }),
+});
+export type PieceFile = Frozen<z.infer<typeof pieceFileSchema>>;
+
+/** A piece of the plan, written out; its name and place are sentences made elsewhere. */
+export const pieceToFile = (piece: PlannedPiece, name: string, place: string): PieceFile => ({
+  id: piece.id,
+  order: piece.order,
+  name,
+  place,
+  zone: piece.zone,
+  wrap: piece.zone === "round",
+  plies: piece.plies,
+  thicknessMm: hundredth(piece.thickness),
+  featherMm: tenth(piece.feather),
+  rows: piece.rows.map(({ drop, start, end }) => ({ dropMm: tenth(drop), startMm: tenth(start), endMm: tenth(end) })),
+  cut: cutToFile(piece.cut),
+  readingsAfter: readingsToFile(piece.readingsAfter),
+});
+
+/** The piece a file describes, without its sentences and readings. */
+export const pieceFromFile = (file: PieceFile): Piece => ({
+  id: file.id,
+  order: file.order,
+  zone: file.zone,
+  plies: file.plies,
+  thickness: mm(file.thicknessMm),
+  feather: mm(file.featherMm),
+  rows: file.rows.map(({ dropMm, startMm, endMm }) => ({ drop: mm(dropMm), start: mm(startMm), end: mm(endMm) })),
+  cut: cutFromFile(file.cut),
+});
+
+export const readingToFile = ({ girth, frontArc, backArc }: TapeReading) => ({
+  girthMm: tenth(girth),
+  frontArcMm: tenth(frontArc),
+  backArcMm: tenth(backArc),
+});
+
+export const tenth = (length: Millimetres): number => Math.round(length * 10) / 10 || 0;
+
+const hundredth = (length: Millimetres): number => Math.round(length * 100) / 100 || 0;
+
+const readingsToFile = (readings: TapeReadings): PieceFile["readingsAfter"] => ({
+  bust: readingToFile(readings.bust),
+  underbust: readingToFile(readings.underbust),
+  waist: readingToFile(readings.waist),
+  highHip: readingToFile(readings.highHip),
+  fullHip: readingToFile(readings.fullHip),
+});
+
+function cutToFile(cut: PieceCut): PieceFile["cut"] {
+  if (cut.shape === "disc") return { shape: "disc", diameterMm: tenth(cut.diameter) };
+  const widths = cut.widths.map(({ belowTop, left, right }) => ({ belowTopMm: tenth(belowTop), leftMm: tenth(left), rightMm: tenth(right) }));
+  return cut.shape === "strip"
+    ? { shape: "strip", lengthMm: tenth(cut.length), widthMm: tenth(cut.width), widths }
+    : { shape: "panel", heightMm: tenth(cut.height), widths };
+}
+
+function cutFromFile(cut: PieceFile["cut"]): PieceCut {
+  if (cut.shape === "disc") return { shape: "disc", diameter: mm(cut.diameterMm) };
+  const widths = cut.widths.map(({ belowTopMm, leftMm, rightMm }): CutWidth => ({ belowTop: mm(belowTopMm), left: mm(leftMm), right: mm(rightMm) }));
+  return cut.shape === "strip"
+    ? { shape: "strip", length: mm(cut.lengthMm), width: mm(cut.widthMm), widths }
+    : { shape: "panel", height: mm(cut.heightMm), widths };
+}
