@@ -128,10 +128,11 @@ export function readFitting(file: unknown): Result<Fitting, readonly FittingProb
     return err([{ path: ["version"], code: "newerVersion", got: version, newest: newestVersion }]);
   }
   const read = fittingSchema.safeParse(file);
-  if (!read.success) return err(fittingProblems(read.error, file, knownKeysAt));
+  const slips = typeof file === "object" && file !== null ? misspeltKeys(Object.keys(file)) : [];
+  if (!read.success) return err([...slips, ...fittingProblems(read.error, file, knownKeysAt)]);
 
   const fitting = fittingOf(read.data);
-  const problems = [...misspeltKeys(fitting), ...unreadableEntries(fitting)];
+  const problems = [...slips, ...unreadableEntries(fitting)];
   return problems.length > 0 ? err(problems) : ok(fitting);
 }
 
@@ -212,9 +213,9 @@ const preferredNames: readonly string[] = [...new Set([...requiredMeasurementNam
 const workKeys = [...new Set(workSchema.options.flatMap((option) => Object.keys(option.shape)))];
 
 /** A foreign key of at least four letters that is one or two slips away from ours is not foreign. */
-const misspeltKeys = (fitting: Fitting): readonly FittingProblem[] =>
-  Object.keys(fitting.extra).flatMap((key): readonly FittingProblem[] => {
-    const nearest = nearestName(key, Object.keys(knownShape));
+const misspeltKeys = (keys: readonly string[]): readonly FittingProblem[] =>
+  keys.flatMap((key): readonly FittingProblem[] => {
+    const nearest = Object.hasOwn(knownShape, key) ? null : nearestName(key, Object.keys(knownShape));
     return nearest !== null && isSlip(key, nearest) ? [{ path: [], code: "unknownKey", key, nearest }] : [];
   });
 
