@@ -1,0 +1,126 @@
+import type { LengthUnit } from "../core/lengthText";
+import { assertNever } from "../core/result";
+import type { MeasurementName } from "../core/body/vocabulary";
+import {
+  entryLength,
+  withUnit,
+  type BattingEntry,
+  type Drafts,
+  type Entries,
+  type Entry,
+  type Fitting,
+  type FittingSettings,
+  type FormEntries,
+  type WorkEntry,
+} from "../document/fitting";
+import type { PieceFile } from "../document/pieceFile";
+
+/**
+ * Everything a person can do to a fitting. A length arrives as it was typed: one that can be read becomes an entry, an
+ * empty one takes the entry away, and one that cannot be read is kept as a draft, so that nothing typed is ever lost.
+ * Moments come in from outside, as ISO 8601 text; `apply` reads no clock.
+ */
+export type Command =
+  | { readonly does: "measure"; readonly whose: "body" | "form"; readonly name: MeasurementName; readonly text: string }
+  | { readonly does: "read"; readonly name: MeasurementName; readonly text: string; readonly at: string }
+  | { readonly does: "draft"; readonly of: DraftOwner; readonly key: string; readonly text: string | null }
+  | { readonly does: "chooseForm"; readonly table: string | null; readonly size: string | null }
+  | { readonly does: "changeUnit"; readonly unit: LengthUnit }
+  | { readonly does: "changeSettings"; readonly settings: FittingSettings }
+  | { readonly does: "rename"; readonly title: string }
+  | { readonly does: "note"; readonly notes: string }
+  | { readonly does: "changeBatting"; readonly batting: BattingEntry }
+  | { readonly does: "changeFinishingBatting"; readonly batting: BattingEntry | null }
+  | { readonly does: "pin"; readonly piece: PieceFile; readonly at: string }
+  | { readonly does: "unpin"; readonly pieceId: string; readonly at: string }
+  | { readonly does: "tryLayer"; readonly trial: Extract<WorkEntry, { readonly did: "trial" }> };
+
+export type DraftOwner = "body" | "form" | "other";
+
+/** The fitting after a command. A command that changes nothing gives back the very same fitting. */
+export function apply(fitting: Fitting, command: Command): Fitting {
+  switch (command.does) {
+    case "measure":
+      return measure(fitting, command.whose, command.name, command.text);
+    case "read":
+      return read(fitting, command.name, command.text, command.at);
+    case "draft":
+      return withDraft(fitting, command.of, command.key, command.text);
+    case "chooseForm":
+      return { ...fitting, form: formChoice(fitting.form, command.table, command.size) };
+    case "changeUnit":
+      return command.unit === fitting.unit ? fitting : withUnit(fitting, command.unit);
+    case "changeSettings":
+      return { ...fitting, settings: command.settings };
+    case "rename":
+      return command.title === fitting.title ? fitting : { ...fitting, title: command.title };
+    case "note":
+      return command.notes === fitting.notes ? fitting : { ...fitting, notes: command.notes };
+    case "changeBatting":
+      return { ...fitting, batting: command.batting };
+    case "changeFinishingBatting":
+      return changeFinishingBatting(fitting, command.batting);
+    case "pin":
+      return withWork(fitting, { did: "pinned", piece: command.piece, at: command.at });
+    case "unpin":
+      return withWork(fitting, { did: "unpinned", pieceId: command.pieceId, at: command.at });
+    case "tryLayer":
+      return withWork(fitting, command.trial);
+    default:
+      return assertNever(command);
+  }
+}
+
+/** Whether a command is a step that undo goes back over; letters of a text still being typed are not. */
+export const isStep = (command: Command): boolean => command.does !== "draft";
+
+function measure(fitting: Fitting, whose: "body" | "form", name: MeasurementName, text: string): Fitting {
+  const typed = text.trim();
+  const without = withDraft(fitting, whose, name, null);
+  if (typed === "") return setEntry(without, whose, name, undefined);
+  if (!entryLength(typed, fitting.unit).ok) return withDraft(fitting, whose, name, text);
+  return setEntry(without, whose, name, typed);
+}
+
+function setEntry(fitting: Fitting, whose: "body" | "form", name: MeasurementName, entry: Entry | undefined): Fitting {
+  if (fitting[whose][name] === entry) return fitting;
+  if (whose === "body") return { ...fitting, body: withEntry<Entries>(fitting.body, name, entry) };
+  return { ...fitting, form: withEntry<FormEntries>(fitting.form, name, entry) };
+}
+
+function withEntry<Kind extends Entries>(entries: Kind, name: MeasurementName, entry: Entry | undefined): Kind {
+  const { [name]: _, ...others } = entries;
+  return (entry === undefined ? others : { ...others, [name]: entry }) as Kind;
+}
+
+/** A reading of the padded form: the last one of each place counts, and an empty text says nothing. */
+function read(fitting: Fitting, name: MeasurementName, text: string, at: string): Fitting {
+  const typed = text.trim();
+  const key = readingDraftKey(name);
+  if (typed === "") return withDraft(fitting, "other", key, null);
+  if (!entryLength(typed, fitting.unit).ok) return withDraft(fitting, "other", key, text);
+  return withWork(withDraft(fitting, "other", key, null), { did: "measured", readings: { [name]: typed }, at });
+}
+
+/** Where the text of a reading still being typed is kept. */
+export const readingDraftKey = (name: MeasurementName): string => `reading.${name}`;
+
+function withDraft(fitting: Fitting, of: DraftOwner, key: string, text: string | null): Fitting {
+  const texts = fitting.drafts[of];
+  if ((texts[key] ?? null) === text) return fitting;
+  const { [key]: _, ...others } = texts;
+  const drafts: Drafts = { ...fitting.drafts, [of]: text === null ? others : { ...others, [key]: text } };
+  return { ...fitting, drafts };
+}
+
+function formChoice(form: FormEntries, table: string | null, size: string | null): FormEntries {
+  const { table: _, size: __, ...typed } = form;
+  return { ...typed, ...(table === null ? {} : { table }), ...(table === null || size === null ? {} : { size }) };
+}
+
+function changeFinishingBatting(fitting: Fitting, batting: BattingEntry | null): Fitting {
+  const { finishingBatting: _, ...others } = fitting;
+  return batting === null ? others : { ...others, finishingBatting: batting };
+}
+
+const withWork = (fitting: Fitting, entry: WorkEntry): Fitting => ({ ...fitting, work: [...fitting.work, entry] });

@@ -1,0 +1,61 @@
+import { createStore, type StoreApi } from "zustand/vanilla";
+import type { Fitting } from "../document/fitting";
+import { apply, isStep, type Command } from "./commands";
+
+/**
+ * The fitting on the table, and the states before and after it that undo and redo walk through. Whoever keeps fittings
+ * subscribes to this store and hands back what was kept through `load`; nothing here writes anywhere.
+ */
+export interface FittingState {
+  readonly fitting: Fitting;
+  /** Earlier states, oldest first. */
+  readonly past: readonly Fitting[];
+  /** Undone states, nearest first. */
+  readonly future: readonly Fitting[];
+  /** The command that led here, or how else this state came about. */
+  readonly cause: Command["does"] | "load" | "undo" | "redo";
+}
+
+export interface FittingStore extends StoreApi<FittingState> {
+  readonly dispatch: (command: Command) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly load: (fitting: Fitting, history?: Pick<FittingState, "past" | "future">) => void;
+}
+
+/** An evening of measuring and pinning is some two hundred steps; more than that nobody walks back. */
+export const longestPast = 200;
+
+export function fittingStore(start: Fitting): FittingStore {
+  const store = createStore<FittingState>(() => ({ fitting: start, past: [], future: [], cause: "load" }));
+  return {
+    ...store,
+    dispatch: (command) => store.setState((state) => after(state, command)),
+    undo: () => store.setState(undone),
+    redo: () => store.setState(redone),
+    load: (fitting, history = { past: [], future: [] }) => store.setState({ ...history, fitting, cause: "load" }, true),
+  };
+}
+
+function after(state: FittingState, command: Command): FittingState {
+  const fitting = apply(state.fitting, command);
+  if (fitting === state.fitting) return state;
+  if (!isStep(command)) return { ...state, fitting, cause: command.does };
+  const past = [...state.past, state.fitting].slice(-longestPast);
+  return { fitting, past, future: [], cause: command.does };
+}
+
+/** Texts still being typed are not part of the steps: they stay as they are through undo and redo. */
+function undone(state: FittingState): FittingState {
+  const before = state.past.at(-1);
+  if (before === undefined) return state;
+  const fitting = { ...before, drafts: state.fitting.drafts };
+  return { fitting, past: state.past.slice(0, -1), future: [state.fitting, ...state.future], cause: "undo" };
+}
+
+function redone(state: FittingState): FittingState {
+  const [next, ...future] = state.future;
+  if (next === undefined) return state;
+  const fitting = { ...next, drafts: state.fitting.drafts };
+  return { fitting, past: [...state.past, state.fitting], future, cause: "redo" };
+}
