@@ -1,0 +1,78 @@
+import { type DrawerName, type Drawers, type DrawersToChange, drawerNames, failureOf } from "./drawers";
+import { type NotSaved, type NotSavedReason, notSaved } from "./fittingOutcome";
+import { entryOf, type FittingEntry, readRecord, sealedRecord } from "./fittingRecord";
+import { layInQuarantine } from "./quarantine";
+
+/**
+ * Changes to a fitting as a whole that leave its text alone: put away, removed (which can be undone), erased for good.
+ * Putting away and removing do not count as a revision, so that they never get in the way of whoever is writing in it.
+ */
+export type ChangeOutcome = { readonly kind: "changed"; readonly entry: FittingEntry } | NotSaved;
+export type EraseOutcome = { readonly kind: "erased" } | NotSaved;
+
+export interface Marks {
+  readonly archived?: boolean;
+  readonly deletedAt?: string | null;
+}
+
+export async function markFitting(drawers: Drawers, id: string, marks: Marks): Promise<ChangeOutcome> {
+  return orNotSaved<ChangeOutcome>(drawers, async (open) => {
+    const found = await open.read("fittings", id);
+    const reading = found === undefined ? null : readRecord(id, found);
+    if (reading?.kind !== "whole")
+      return notSaved(refusals[reading?.kind ?? "missing"], `the record of ${id} is not whole`);
+    const record = sealedRecord({ ...reading.record, ...marks });
+    await open.write("fittings", id, record);
+    return { kind: "changed", entry: entryOf(record) };
+  });
+}
+
+const refusals: { readonly [kind in "missing" | "newer" | "damaged"]: NotSavedReason } = {
+  missing: "missing",
+  newer: "newerRecord",
+  damaged: "failed",
+};
+
+/** Takes a fitting and its steps away for good. One that cannot be read leaves a raw copy in quarantine. */
+export async function eraseFitting(drawers: Drawers, id: string, now: string): Promise<EraseOutcome> {
+  return orNotSaved<EraseOutcome>(drawers, async (open) => {
+    const found = await open.read("fittings", id);
+    const isWhole = found === undefined || readRecord(id, found).kind === "whole";
+    if (!isWhole) await layInQuarantine(open, "fitting", { key: id, value: found }, now);
+    await open.clear("fittings", id);
+    await open.clear("histories", id);
+    return { kind: "erased" };
+  });
+}
+
+/** Forgets everything this tool ever kept on this device, quarantine and settings included. */
+export async function eraseEverything(drawers: Drawers): Promise<EraseOutcome> {
+  return orNotSaved<EraseOutcome>(drawers, async (open) => {
+    for (const drawer of drawerNames) await emptied(open, drawer);
+    return { kind: "erased" };
+  });
+}
+
+export async function eraseQuarantined(drawers: Drawers, key: string): Promise<EraseOutcome> {
+  return orNotSaved<EraseOutcome>(drawers, async (open) => {
+    await open.clear("quarantine", key);
+    return { kind: "erased" };
+  });
+}
+
+async function emptied(open: DrawersToChange, drawer: DrawerName): Promise<void> {
+  for (const { key } of await open.readAll(drawer)) await open.clear(drawer, key);
+}
+
+/** Does the work, and turns a failure of the drawers into an outcome. */
+export async function orNotSaved<Outcome>(
+  drawers: Drawers,
+  work: (open: DrawersToChange) => Promise<Outcome>,
+): Promise<Outcome | NotSaved> {
+  try {
+    return await drawers.change(work);
+  } catch (thrown) {
+    const { reason, message } = failureOf(thrown);
+    return notSaved(reason, message);
+  }
+}

@@ -1,0 +1,31 @@
+import { type Fitting, newestVersion, readFitting, readFittingText, writeFitting } from "../../document/fitting";
+import type { FittingProblem } from "../../document/fittingProblem";
+
+/** The text under which a fitting is kept: its file, on one line. One fitting always gives the same text. */
+export function fittingText(fitting: Fitting): string {
+  const known = texts.get(fitting);
+  if (known !== undefined) return known;
+  const text = JSON.stringify(writeFitting(fitting));
+  texts.set(fitting, text);
+  return text;
+}
+
+const texts = new WeakMap<Fitting, string>();
+
+/**
+ * What a kept text turned out to be. One written by a newer release is shown as far as this release understands it
+ * (or not at all), only to be looked at: writing it back could drop what the newer release added.
+ */
+export type TextReading =
+  | { readonly kind: "read"; readonly fitting: Fitting }
+  | { readonly kind: "newer"; readonly asUnderstood: Fitting | null }
+  | { readonly kind: "unreadable"; readonly problems: readonly FittingProblem[] };
+
+export function readText(text: string): TextReading {
+  const read = readFittingText(text);
+  if (read.ok) return { kind: "read", fitting: read.value };
+  const isNewer = read.problem.some(({ code }) => code === "newerVersion");
+  if (!isNewer) return { kind: "unreadable", problems: read.problem };
+  const understood = readFitting({ ...(JSON.parse(text) as object), version: newestVersion });
+  return { kind: "newer", asUnderstood: understood.ok ? understood.value : null };
+}

@@ -1,0 +1,87 @@
+import { checkSum } from "./checkSum";
+import { type TextDelta, textAfter, textDelta } from "./textDelta";
+
+/**
+ * The steps that can be undone and done again, as they lie in their drawer beside the fitting: each state as the
+ * difference from its neighbour, walking away from the present. Only as many steps are kept as a person would undo;
+ * the oldest go first, and a history that cannot be read never stands in the way of its fitting.
+ */
+export interface TextHistory {
+  /** Earlier states, oldest first: undo goes to the last of them. */
+  readonly past: readonly string[];
+  /** States that were undone, nearest first: redo goes to the first of them. */
+  readonly future: readonly string[];
+}
+
+export interface HistoryRecord {
+  readonly format: typeof historyFormat;
+  /** The revision of the fitting that these steps lead away from. */
+  readonly revision: number;
+  readonly past: readonly TextDelta[];
+  readonly future: readonly TextDelta[];
+  readonly check: string;
+}
+
+export const historyFormat = 1;
+
+/** An evening of measuring and pinning is some two hundred committed changes. */
+export const longestHistory = 200;
+/** Characters of differences in either direction, so that a save stays quick however large the steps were. */
+export const largestHistory = 200_000;
+
+export function sealedHistory(present: string, history: TextHistory, revision: number): HistoryRecord {
+  const past = deltasAwayFrom(present, history.past.toReversed());
+  const future = deltasAwayFrom(present, history.future);
+  return { format: historyFormat, revision, past, future, check: checkSum(sealedText(revision, past, future)) };
+}
+
+/** The steps around this present text, or nothing where they are damaged, newer, or belong to another revision. */
+export function readHistory(value: unknown, present: string, revision: number): TextHistory | null {
+  if (typeof value !== "object" || value === null) return null;
+  const { format, revision: kept, past, future, check } = value as { readonly [name: string]: unknown };
+  if (format !== historyFormat || kept !== revision || !areDeltas(past) || !areDeltas(future)) return null;
+  if (checkSum(sealedText(revision, past, future)) !== check) return null;
+  const back = textsAwayFrom(present, past);
+  const forward = textsAwayFrom(present, future);
+  return back && forward && { past: back.toReversed(), future: forward };
+}
+
+function deltasAwayFrom(present: string, texts: readonly string[]): readonly TextDelta[] {
+  const deltas: TextDelta[] = [];
+  let room = largestHistory;
+  let from = present;
+  for (const text of texts.slice(0, longestHistory)) {
+    const delta = textDelta(from, text);
+    room -= delta.middle.length;
+    if (room < 0) break;
+    deltas.push(delta);
+    from = text;
+  }
+  return deltas;
+}
+
+function textsAwayFrom(present: string, deltas: readonly TextDelta[]): readonly string[] | null {
+  const texts: string[] = [];
+  let from = present;
+  for (const delta of deltas) {
+    const text = textAfter(from, delta);
+    if (text === null) return null;
+    texts.push(text);
+    from = text;
+  }
+  return texts;
+}
+
+const sealedText = (revision: number, past: readonly TextDelta[], future: readonly TextDelta[]): string =>
+  JSON.stringify([historyFormat, revision, ...[past, future].map((deltas) => deltas.map(deltaFields))]);
+
+const deltaFields = ({ start, end, middle }: TextDelta): readonly unknown[] => [start, end, middle];
+
+const areDeltas = (value: unknown): value is readonly TextDelta[] =>
+  Array.isArray(value) && value.length <= longestHistory && value.every(isDelta);
+
+const isDelta = (value: unknown): boolean => {
+  if (typeof value !== "object" || value === null) return false;
+  const { start, end, middle } = value as { readonly [name: string]: unknown };
+  return typeof start === "number" && typeof end === "number" && typeof middle === "string";
+};

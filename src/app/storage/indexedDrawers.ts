@@ -1,0 +1,156 @@
+import { type IDBPDatabase, type IDBPTransaction, openDB } from "idb";
+import {
+  type DrawerName,
+  type Drawers,
+  DrawersFailure,
+  type DrawersToChange,
+  type DrawersToRead,
+  drawerNames,
+  type FailureReason,
+} from "./drawers";
+
+/**
+ * The chest of drawers in the browser's own database (IndexedDB). Every change asks for strict durability, so that it
+ * resolves only when the disk has it. A connection that the browser dropped is thrown away and opened anew, once, and
+ * the work done again from the start; a newer release that wants the database gets it, and this page is told.
+ */
+export interface IndexedDrawersOptions {
+  readonly name: string;
+  /** A newer release, in another tab, is changing the database. This page has let go and must be loaded again. */
+  readonly onOutdated: () => void;
+  /** The browser closed the connection by itself, as it does when somebody clears the data of this site. */
+  readonly onDropped: () => void;
+  /** How long one piece of work may take before it counts as slow, in milliseconds. */
+  readonly patience?: number;
+}
+
+/** Raised only together with a new step in `upgrade`, and never lowered: older pages then stop, and say why. */
+const databaseVersion = 1;
+
+type Mode = "readonly" | "readwrite";
+type Work<Done> = (open: DrawersToChange) => Promise<Done>;
+
+export function indexedDrawers(options: IndexedDrawersOptions): Drawers {
+  let connection: Promise<IDBPDatabase> | null = null;
+  const forget = (): void => {
+    connection = null;
+  };
+  const connect = (): Promise<IDBPDatabase> => {
+    const opening = connection ?? openDatabase(options, forget);
+    connection = opening;
+    opening.catch(forget);
+    return opening;
+  };
+  const runAnew = async <Done>(mode: Mode, work: Work<Done>): Promise<Done> => {
+    try {
+      return await runOnce(await connect(), mode, work);
+    } catch (thrown) {
+      if (failureFrom(thrown).reason !== "lost") throw thrown;
+      await closeQuietly(connection);
+      forget();
+      return await runOnce(await connect(), mode, work);
+    }
+  };
+  const run = <Done>(mode: Mode, work: Work<Done>): Promise<Done> =>
+    withinTime(runAnew(mode, work), options.patience ?? 15_000).catch((thrown: unknown) => {
+      throw failureFrom(thrown);
+    });
+  return {
+    look: <Found>(work: (open: DrawersToRead) => Promise<Found>) => run("readonly", work),
+    change: (work) => run("readwrite", work),
+    close: () => {
+      void closeQuietly(connection);
+      forget();
+    },
+  };
+}
+
+async function openDatabase(options: IndexedDrawersOptions, forget: () => void): Promise<IDBPDatabase> {
+  if (typeof indexedDB === "undefined") throw new DrawersFailure("blocked", "this browser has no database for pages");
+  const database = await openDB(options.name, databaseVersion, {
+    upgrade(fresh, oldVersion) {
+      if (oldVersion < 1) for (const drawer of drawerNames) fresh.createObjectStore(drawer);
+    },
+    blocking(_current, wanted) {
+      forget();
+      database.close();
+      if (wanted !== null) options.onOutdated();
+    },
+    terminated() {
+      forget();
+      options.onDropped();
+    },
+  });
+  return database;
+}
+
+async function runOnce<Done>(database: IDBPDatabase, mode: Mode, work: Work<Done>): Promise<Done> {
+  const transaction = database.transaction(drawerNames, mode, { durability: "strict" });
+  const ended = transaction.done;
+  ended.catch(() => {});
+  const done = await work(openedDrawers(transaction)).catch(async (thrown: unknown) => {
+    abortQuietly(transaction);
+    await ended.catch(() => {});
+    throw transaction.error ?? thrown;
+  });
+  await ended.catch((thrown: unknown) => {
+    throw transaction.error ?? thrown;
+  });
+  return done;
+}
+
+type AnyTransaction = IDBPTransaction<unknown, DrawerName[], Mode>;
+
+function openedDrawers(transaction: AnyTransaction): DrawersToChange {
+  const store = (drawer: DrawerName) => transaction.objectStore(drawer);
+  return {
+    read: (drawer, key) => store(drawer).get(key),
+    readAll: async (drawer) => {
+      const [keys, values] = await Promise.all([store(drawer).getAllKeys(), store(drawer).getAll()]);
+      return keys.map((key, i) => ({ key: String(key), value: values[i] as unknown }));
+    },
+    write: async (drawer, key, value) => {
+      await store(drawer).put?.(value, key);
+    },
+    clear: async (drawer, key) => {
+      await store(drawer).delete?.(key);
+    },
+  };
+}
+
+/** The names are those of the DOMExceptions in the IndexedDB 3.0 recommendation; what they mean here is our reading. */
+const reasonOfException: { readonly [name: string]: FailureReason } = {
+  QuotaExceededError: "noRoom",
+  SecurityError: "blocked",
+  NotAllowedError: "blocked",
+  VersionError: "newerApp",
+  InvalidStateError: "lost",
+  UnknownError: "lost",
+  AbortError: "lost",
+};
+
+function failureFrom(thrown: unknown): DrawersFailure {
+  if (thrown instanceof DrawersFailure) return thrown;
+  const isNamed = thrown instanceof Error || (typeof DOMException !== "undefined" && thrown instanceof DOMException);
+  return new DrawersFailure((isNamed && reasonOfException[thrown.name]) || "failed", String(thrown));
+}
+
+async function closeQuietly(connection: Promise<IDBPDatabase> | null): Promise<void> {
+  const database = await connection?.catch(() => null);
+  database?.close();
+}
+
+function abortQuietly(transaction: AnyTransaction): void {
+  try {
+    transaction.abort();
+  } catch {
+    // It had already ended by itself; what it ended with is read from the transaction.
+  }
+}
+
+function withinTime<Done>(work: Promise<Done>, patience: number): Promise<Done> {
+  return new Promise((resolve, reject) => {
+    const timer = setTimeout(() => reject(new DrawersFailure("slow", `no answer in ${patience} ms`)), patience);
+    work.then(resolve, reject).finally(() => clearTimeout(timer));
+  });
+}
