@@ -1,0 +1,84 @@
+/**
+ * A picture before it is drawn: marks and words in millimetres of the thing shown, with the part each mark plays.
+ * Scenes are made by pure functions and know nothing of colours, screens or paper; `Drawing` turns one into SVG and
+ * the style sheet gives each role its line. Marks are drawn in their order, later ones on top. Every role differs from
+ * its neighbours by line or hatch and not by colour alone.
+ */
+
+export const markRoles = [
+  "form", // the bare form: a filled shape
+  "formLine", // the bare form where padding covers it
+  "layer", // batting, one of two tints that take turns
+  "layerNext",
+  "layerNow", // the piece at hand
+  "body", // the body, measured: a firm chalk line
+  "bodyGuess", // the body where it is estimated: a dashed chalk line
+  "piece", // the outline of a piece on the figure
+  "pieceNow",
+  "feather", // where the batting is pulled thin
+  "hatch",
+  "hatchNow",
+  "contour", // lines of equal depth
+  "tape", // a tape measure: a filled ribbon
+  "tapeTick",
+  "tapeHidden", // the tape where the figure hides it
+  "straight", // a length measured straight through the air, not along the body
+  "seam", // side seams and other sewn or marked lines
+  "seamMoved",
+  "centre", // centre front, centre back, and fold lines
+  "skin", // the person in a measuring figure
+  "skinLine",
+  "stand",
+  "pin", // a landmark, drawn as a pin
+  "leader", // thin lines from words to what they name, and dimensions
+  "ground", // scale bars, axes, floors
+  "want", // a reading to be reached
+  "over", // a reading beyond the one wanted
+] as const;
+export type MarkRole = (typeof markRoles)[number];
+
+export interface Mark {
+  readonly role: MarkRole;
+  /** SVG path data, millimetres. */
+  readonly path: string;
+}
+
+export const labelRoles = ["name", "strong", "quiet", "onTape", "number"] as const;
+export type LabelRole = (typeof labelRoles)[number];
+
+/** Words at a place. The anchor says which end of the words lies there; they are centred on their height. */
+export interface Label {
+  readonly role: LabelRole;
+  readonly x: number;
+  readonly y: number;
+  readonly text: string;
+  readonly anchor: "start" | "middle" | "end";
+}
+
+export interface Frame {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface Scene {
+  /** A few words for a screen reader's list of pictures. */
+  readonly title: string;
+  /** What a person who sees it would learn, in sentences. */
+  readonly description: string;
+  readonly frame: Frame;
+  /** The height of ordinary words, in millimetres of the scene. */
+  readonly textSize: number;
+  readonly marks: readonly Mark[];
+  readonly labels: readonly Label[];
+}
+
+export const mark = (role: MarkRole, ...paths: readonly string[]): Mark => ({ role, path: paths.join("") });
+
+export const label = (
+  role: LabelRole,
+  place: { readonly x: number; readonly y: number },
+  text: string,
+  anchor: Label["anchor"] = "middle",
+): Label => ({ role, x: place.x, y: place.y, text, anchor });

@@ -1,0 +1,40 @@
+import type { LevelName } from "../../core/body/vocabulary";
+
+/** The words inside pictures: short, in the trade's own terms, in one place. Left and right are always the wearer's. */
+export const pictureWords = {
+  front: "FRONT",
+  back: "BACK",
+  left: "LEFT",
+  right: "RIGHT",
+  sideSeam: "side seam",
+  form: "form",
+  body: "body",
+  bodyEstimated: "body (estimated)",
+  seamMark: (length: string, towards: "front" | "back") => `mark moves ${length} to the ${towards}`,
+  centreFront: "centre front",
+  centreBack: "centre back",
+  frontView: "from the front",
+  backView: "from the back",
+  sideView: "from the left side",
+  notMeasured: "drawn by rule, not measured",
+  top: "TOP",
+  fold: "cut on the fold",
+  centreLine: "centre line",
+  butt: "ends butt, no overlap",
+  feather: (length: string) => `pull thin over ${length}`,
+  diameter: (length: string) => `${length} across`,
+  testSquare: (length: string) => `this square measures ${length} each way`,
+  wanted: "wanted",
+  now: "now",
+  packet: "believed before",
+  believed: "believed now",
+  oneLayer: "one layer",
+} as const;
+
+export const levelWords: { readonly [level in LevelName]: string } = {
+  bust: "bust",
+  underbust: "underbust",
+  waist: "waist",
+  highHip: "high hip",
+  fullHip: "full hip",
+};
