@@ -3,8 +3,8 @@ import { freePort } from "./tests/support/freePort";
 import { systemChromium } from "./tests/support/browser";
 
 // The workers read this file again and must arrive at the same port, so it travels in the environment.
-process.env["E2E_PORT"] ??= String(await freePort());
-const address = `http://127.0.0.1:${process.env["E2E_PORT"]}`;
+process.env.E2E_PORT ??= String(await freePort());
+const address = `http://127.0.0.1:${process.env.E2E_PORT}`;
 
 const executablePath = systemChromium();
 const isRoot = process.getuid?.() === 0;
@@ -17,7 +17,7 @@ export default defineConfig({
   workers: 2,
   fullyParallel: true,
   forbidOnly: true,
-  retries: process.env["CI"] ? 1 : 0,
+  retries: process.env.CI ? 1 : 0,
   globalTimeout: 15 * 60_000,
   reporter: [["list"]],
   use: {
@@ -47,7 +47,7 @@ export default defineConfig({
     { name: "phone", grep: /@phone/, use: { viewport: { width: 390, height: 844 }, ...touch } },
   ],
   webServer: {
-    command: `npx vite preview --host 127.0.0.1 --port ${process.env["E2E_PORT"]} --strictPort`,
+    command: `npx vite preview --host 127.0.0.1 --port ${process.env.E2E_PORT} --strictPort`,
     url: address,
     reuseExistingServer: false,
   },

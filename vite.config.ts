@@ -1,6 +1,7 @@
 import react from "@vitejs/plugin-react";
 import type { Plugin } from "vite";
 import { defineConfig } from "vitest/config";
+import { pageTestFolders, plainTestFolders } from "./tests/support/testFolders";
 
 /**
  * The page allows no inline script or style. The development server needs both for its live reloading, so it alone
@@ -35,7 +36,7 @@ export default defineConfig({
           environment: "node",
           include: [
             "tests/architecture.test.ts",
-            "tests/{core,laws,outside,document,command,gallery,support}/**/*.test.{ts,tsx}",
+            ...plainTestFolders.map((folder) => `tests/${folder}/**/*.test.{ts,tsx}`),
           ],
         },
       },
@@ -44,7 +45,7 @@ export default defineConfig({
         test: {
           name: "ui",
           environment: "happy-dom",
-          include: ["tests/{ui,app}/**/*.test.{ts,tsx}"],
+          include: pageTestFolders.map((folder) => `tests/${folder}/**/*.test.{ts,tsx}`),
           setupFiles: ["tests/setup.ts"],
         },
       },

@@ -109,7 +109,9 @@ function kilobytes(bytes: number): string {
 function report(results: readonly Outcome[]): void {
   console.log("\n== summary");
   for (const { name, passed, failed, note, seconds } of results) {
-    console.log(`${name.padEnd(18)}${String(passed).padStart(6)} passed${String(failed).padStart(6)} failed  ${seconds.toFixed(1).padStart(6)} s  ${note}`);
+    console.log(
+      `${name.padEnd(18)}${String(passed).padStart(6)} passed${String(failed).padStart(6)} failed  ${seconds.toFixed(1).padStart(6)} s  ${note}`,
+    );
   }
   const sum = (pick: (outcome: Outcome) => number) => results.reduce((total, outcome) => total + pick(outcome), 0);
   const failed = sum((outcome) => outcome.failed);

@@ -7,9 +7,9 @@ import { delimiter, join } from "node:path";
  * (undefined) the one that Playwright downloads for itself.
  */
 export function systemChromium(): string | undefined {
-  const named = process.env["CHROMIUM_PATH"];
+  const named = process.env.CHROMIUM_PATH;
   if (named !== undefined && named !== "") return named;
-  const folders = (process.env["PATH"] ?? "").split(delimiter);
+  const folders = (process.env.PATH ?? "").split(delimiter);
   const places = ["chromium", "chromium-browser"].flatMap((name) => folders.map((folder) => join(folder, name)));
   return places.find(isExecutable);
 }

@@ -21,7 +21,10 @@ export function unitTally(report: unknown, exitCode: number): Tally {
     (file) => file.status === "failed" && !file.assertionResults.some((test) => test.status === "failed"),
   ).length;
   const skipped = numPendingTests + numTodoTests;
-  return tally(numPassedTests, numFailedTests + broken, exitCode, [`${testResults.length} files`, ...count(skipped, "skipped")]);
+  return tally(numPassedTests, numFailedTests + broken, exitCode, [
+    `${testResults.length} files`,
+    ...count(skipped, "skipped"),
+  ]);
 }
 
 /** Reads the JSON report of the end-to-end tests. One that passed only when tried again passes and is named flaky. */
