@@ -1,7 +1,7 @@
 import react from "@vitejs/plugin-react";
 import type { Plugin } from "vite";
 import { defineConfig } from "vitest/config";
-import { pageTestFolders, plainTestFolders } from "./tests/support/testFolders";
+import { pageTestFolders, plainTestFolders } from "./tests/support/testFolders.ts";
 
 /**
  * The page allows no inline script or style. The development server needs both for its live reloading, so it alone
