@@ -1,0 +1,161 @@
+import { mm, type Millimetres } from "../units";
+import {
+  type PublishedRange,
+  publishedArcShare,
+  publishedBreadths,
+  publishedGirths,
+  publishedLengths,
+  type SurveySource,
+  widened,
+} from "./publishedRange";
+import {
+  type ByMeasurement,
+  type LengthName,
+  type LevelMeasurementName,
+  type LevelName,
+  type LevelReadingName,
+  lengthNames,
+  levelNames,
+  levelReadingNames,
+  requiredMeasurementNames,
+} from "./vocabulary";
+
+/**
+ * What is known about each measurement besides its words: where it belongs, what it is for, what the standard calls it,
+ * what no person or form can have, and what is usual.
+ */
+export interface MeasurementFact {
+  readonly level: LevelName | null;
+  readonly reading: LevelReadingName | "length";
+  readonly need: "required" | "optional";
+  readonly improves: Improvement;
+  readonly standard: StandardTerm | null;
+  /** Outside this a reading is a slip, of a body or a form. */
+  readonly possible: LengthRange;
+  /** Outside this a reading is worth a second look. */
+  readonly usual: LengthRange;
+  readonly sources: readonly SurveySource[];
+}
+
+export interface LengthRange {
+  readonly least: Millimetres;
+  readonly most: Millimetres;
+}
+
+/** What the plan does better once this was measured. */
+export const improvements = [
+  "wholePlan",
+  "betweenLevels",
+  "frontAndBack",
+  "leftAndRight",
+  "sectionShape",
+  "apexPlace",
+  "levelHeights",
+  "waistTilt",
+  "shoulderMatch",
+  "backMatch",
+  "neckMatch",
+  "arm",
+  "cover",
+] as const;
+export type Improvement = (typeof improvements)[number];
+
+/** The term of ISO 8559-1:2017 and its clause, as a public page that maps to the standard gives them. */
+export interface StandardTerm {
+  readonly standard: "ISO 8559-1:2017";
+  readonly term: string;
+  readonly clause: string;
+}
+
+const iso = (term: string, clause: string): StandardTerm => ({ standard: "ISO 8559-1:2017", term, clause });
+
+const levelStandards: { readonly [level in LevelName]: StandardTerm } = {
+  bust: iso("bust girth", "5.3.4"),
+  underbust: iso("under bust girth", "5.3.8"),
+  waist: iso("waist girth", "5.3.10"),
+  highHip: iso("top hip girth", "5.3.12"),
+  fullHip: iso("hip girth", "5.3.13"),
+};
+
+interface LengthRow {
+  readonly improves: Improvement;
+  readonly possible: LengthRange;
+  readonly standard: StandardTerm | null;
+}
+const row = (improves: Improvement, least: number, most: number, standard: StandardTerm | null = null): LengthRow => ({
+  improves,
+  possible: { least: mm(least), most: mm(most) },
+  standard,
+});
+
+const lengthRows: { readonly [name in LengthName]: LengthRow } = {
+  shoulderToApex: row("apexPlace", 100, 700),
+  leftShoulderToApex: row("apexPlace", 100, 700),
+  rightShoulderToApex: row("apexPlace", 100, 700),
+  apexToApex: row("apexPlace", 60, 600),
+  napeToWaist: row("levelHeights", 150, 800, iso("back neck point to waist", "5.4.5")),
+  waistToHighHip: row("levelHeights", 20, 300),
+  waistToFullHip: row("levelHeights", 50, 500),
+  frontWaistLength: row("waistTilt", 150, 900),
+  backWaistLength: row("waistTilt", 150, 900),
+  waistToFloorFront: row("waistTilt", 300, 1700),
+  waistToFloorBack: row("waistTilt", 300, 1700),
+  waistToFloorLeft: row("waistTilt", 300, 1700),
+  waistToFloorRight: row("waistTilt", 300, 1700),
+  shoulderLength: row("shoulderMatch", 40, 300),
+  leftShoulderLength: row("shoulderMatch", 40, 300),
+  rightShoulderLength: row("shoulderMatch", 40, 300),
+  shoulderDrop: row("shoulderMatch", 1, 200),
+  acrossBack: row("backMatch", 150, 800, iso("across back shoulder width", "5.4.3")),
+  upperBackWidth: row("backMatch", 150, 800),
+  neckGirth: row("neckMatch", 150, 900, iso("neck base girth", "5.3.3")),
+  upperArmGirth: row("arm", 100, 900, iso("upper arm girth", "5.3.16")),
+  elbowGirth: row("arm", 100, 700),
+  wristGirth: row("arm", 80, 400, iso("wrist girth", "5.3.19")),
+  armLength: row("arm", 200, 1000, iso("outer arm length", "5.7.8")),
+  shoulderToElbow: row("arm", 100, 600),
+};
+
+const isRequired = (name: LevelMeasurementName): boolean => requiredMeasurementNames.some((required) => required === name);
+
+function levelFact(level: LevelName, reading: LevelReadingName): MeasurementFact {
+  const name = `${level}${reading}` as const;
+  const published = publishedReading(level, reading);
+  const common = { level, reading, usual: widened(published), sources: published.sources, standard: null } as const;
+  if (reading === "Girth") {
+    const need = isRequired(name) ? "required" : "optional";
+    const improves = need === "required" ? "wholePlan" : "betweenLevels";
+    return { ...common, need, improves, standard: levelStandards[level], possible: possibleGirth };
+  }
+  if (reading === "Breadth") return { ...common, need: "optional", improves: "sectionShape", possible: possibleBreadth };
+  return { ...common, need: "optional", improves: isQuarter(reading) ? "leftAndRight" : "frontAndBack", possible: possibleArc };
+}
+
+const possibleGirth: LengthRange = { least: mm(200), most: mm(2500) };
+const possibleBreadth: LengthRange = { least: mm(50), most: mm(1000) };
+const possibleArc: LengthRange = { least: mm(30), most: mm(2000) };
+
+const isQuarter = (reading: LevelReadingName): boolean => reading.startsWith("Left") || reading.startsWith("Right");
+
+function publishedReading(level: LevelName, reading: LevelReadingName): PublishedRange {
+  if (reading === "Breadth") return publishedBreadths[level];
+  const girth = publishedGirths[level];
+  if (reading === "Girth") return girth;
+  const part = isQuarter(reading) ? 0.5 : 1;
+  const { low, high, source } = publishedArcShare;
+  return { ...girth, low: part * low * girth.low, high: part * high * girth.high, sources: [...girth.sources, source] };
+}
+
+const lengthFact = (name: LengthName): MeasurementFact => ({
+  level: null,
+  reading: "length",
+  need: "optional",
+  ...lengthRows[name],
+  usual: widened(publishedLengths[name]),
+  sources: publishedLengths[name].sources,
+});
+
+export const measurementFacts = Object.fromEntries([
+  ...levelNames.flatMap((level) => levelReadingNames.map((reading) => [`${level}${reading}`, levelFact(level, reading)] as const)),
+  ...lengthNames.map((name) => [name, lengthFact(name)] as const),
+]) as ByMeasurement<MeasurementFact>;

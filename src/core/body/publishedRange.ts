@@ -1,0 +1,92 @@
+import { mm, type Millimetres } from "../units";
+import type { LengthName, LevelName } from "./vocabulary";
+
+/**
+ * What surveys of women found, as the low and the high end they published (mm), with the place it was read. A reading
+ * outside the widened range may be right and is only worth a second look. Where a survey gave mean and standard
+ * deviation, the ends are 2.33 of them away: the first and the ninety-ninth of a hundred.
+ */
+export const surveySources = {
+  army2012: "US Army Anthropometric Survey 2010-2012, women: Gordon et al. 2014, technical report NATICK/TR-15/007",
+  army1988: "US Army anthropometric survey 1988, women, n 2208: Gordon et al. 1989, technical report NATICK/TR-89/044",
+  spanish: "Spanish women's survey, sample of 600: Alemany et al., Proc. 2010 Intl Conf. 3D Body Scanning Technologies, 307-315",
+  nhanes: "NHANES 2017-March 2020, women 18 and over, n 4221",
+  practice: "common practice, no source",
+} as const;
+export type SurveySource = keyof typeof surveySources;
+
+export interface PublishedRange {
+  readonly low: number;
+  readonly high: number;
+  readonly sources: readonly SurveySource[];
+  /** Which figures these are, for whoever looks them up. */
+  readonly note: string;
+}
+
+const range = (low: number, high: number, sources: readonly SurveySource[], note: string): PublishedRange => ({ low, high, sources, note });
+
+export const publishedGirths: { readonly [level in LevelName]: PublishedRange } = {
+  bust: range(784, 1194, ["army2012", "spanish"], "bust girth: p1 of the first, p95 of the second"),
+  underbust: range(696, 1056.6, ["army1988", "spanish"], "underbust p5; bust p95 of the second less the mean bust minus underbust of the first"),
+  waist: range(637, 1126, ["army1988", "spanish"], "natural waist p5; waist p95"),
+  highHip: range(637, 1263, ["army1988", "spanish"], "not surveyed: between the natural waist's p5 and the full hip's p95"),
+  fullHip: range(867, 1263, ["army2012", "spanish"], "hip girth: p1 of the first, p95 of the second"),
+};
+
+export const publishedBreadths: { readonly [level in LevelName]: PublishedRange } = {
+  bust: range(232, 313, ["army2012"], "bust breadth p1 and p99"),
+  underbust: range(232, 385, ["army2012"], "not surveyed: between bust and waist breadth"),
+  waist: range(232, 385, ["army2012"], "waist breadth at the navel, p1 and p99"),
+  highHip: range(232, 423, ["army2012"], "not surveyed: between waist and hip breadth"),
+  fullHip: range(293, 423, ["army2012"], "hip breadth p1 and p99"),
+};
+
+/** The share of a girth that an arc from side seam to side seam takes; a quarter takes half of that. */
+export const publishedArcShare = { low: 0.42, high: 0.6, source: "practice" } as const;
+
+/** The front share of the waist: p5 and p95 of 600 women, split at the widest point of the side. */
+export const publishedWaistFrontShare = { low: 0.504, high: 0.574, source: "spanish" } as const;
+
+/** Bust girth less underbust girth (mm): p5 and p95. */
+export const publishedBustMinusUnderbust = range(90, 191, ["army1988"], "bust minus underbust p5 and p95");
+
+const shoulderToApex = range(234, 348, ["army1988", "spanish"], "neck side to apex: tape p5; straight p95 of the larger busts");
+const shoulderLength = range(114, 160, ["army2012"], "shoulder length p1 and p99");
+const waistToFloor = range(869, 1173.4, ["army2012", "army1988"], "height of the navel p1; its p99 and the mean from natural waist to navel");
+
+export const publishedLengths: { readonly [name in LengthName]: PublishedRange } = {
+  shoulderToApex,
+  leftShoulderToApex: shoulderToApex,
+  rightShoulderToApex: shoulderToApex,
+  apexToApex: range(139.4, 247, ["spanish"], "apex to apex, mean 193.2, SD 23.1"),
+  napeToWaist: range(327, 415.5, ["army1988", "spanish"], "tape to the natural waist p5; vertical p95"),
+  waistToHighHip: range(68.5, 136, ["spanish"], "half of waist to full hip, as the standard places the level"),
+  waistToFullHip: range(137, 272, ["spanish"], "waist to the fullest hip p5 and p95"),
+  frontWaistLength: range(370, 520, ["practice"], "neck side over the apex to the waist"),
+  backWaistLength: range(340, 460, ["practice"], "neck side down the back to the waist"),
+  waistToFloorFront: waistToFloor,
+  waistToFloorBack: waistToFloor,
+  waistToFloorLeft: waistToFloor,
+  waistToFloorRight: waistToFloor,
+  shoulderLength,
+  leftShoulderLength: shoulderLength,
+  rightShoulderLength: shoulderLength,
+  shoulderDrop: range(19, 75, ["spanish"], "neck side to shoulder point, vertical, mean 47, SD 12"),
+  acrossBack: range(350, 450, ["practice"], "shoulder point to shoulder point over the nape"),
+  upperBackWidth: range(310, 430, ["practice"], "back arm crease to back arm crease"),
+  neckGirth: range(329, 423, ["army2012"], "neck base girth p1 and p99"),
+  upperArmGirth: range(246, 429, ["nhanes"], "relaxed upper arm p5 and p95"),
+  elbowGirth: range(207.1, 312, ["army1988", "army2012"], "elbow, mean 238.3, SD 13.4; flexed forearm p99"),
+  wristGirth: range(138, 174, ["army2012"], "wrist girth p1 and p99"),
+  armLength: range(476.6, 617.8, ["army1988"], "sleeve outseam, mean 547.2, SD 30.3"),
+  shoulderToElbow: range(271, 352, ["army2012"], "shoulder to elbow p1 and p99"),
+};
+
+/**
+ * Widened for the public: the surveys are of soldiers or end at the ninety-fifth of a hundred, and half the people who
+ * need this work are outside them. A tenth less at the low end, a fifth more at the high end; a judgement.
+ */
+export const widened = ({ low, high }: Pick<PublishedRange, "low" | "high">): { readonly least: Millimetres; readonly most: Millimetres } => ({
+  least: mm(0.9 * low),
+  most: mm(1.2 * high),
+});

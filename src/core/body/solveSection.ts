@@ -1,0 +1,52 @@
+import { quarterLength } from "../geometry/superellipse";
+import { root } from "../numerics/root";
+import { mm, ratio } from "../units";
+import type { LevelReadings } from "./levelReadings";
+import type { Section } from "./section";
+
+/**
+ * The section whose tape reads what was measured at a level: half-breadth from the breadth, then front and back depth
+ * from the arcs. A half of length F needs a half-breadth below F/2; an estimated breadth that is too wide for an arc
+ * gives way down to that. Where left and right were measured, the left and right half-breadths differ (their sum is the breadth)
+ * until the left half of the girth reads right.
+ */
+export function solveSection(level: LevelReadings): Section {
+  const { frontArc, backArc, exponent, quarters } = level;
+  const half = Math.min(level.breadth.value / 2, widestShare * Math.min(frontArc.value, backArc.value));
+  const lean = quarters === null ? 0 : solveLean(level, half, quarters.leftFront + quarters.leftBack);
+  const [left, right] = [half + lean, half - lean];
+  return {
+    leftBreadth: mm(left),
+    rightBreadth: mm(right),
+    frontDepth: mm(halfDepth(left, right, exponent, frontArc.value)),
+    backDepth: mm(halfDepth(left, right, exponent, backArc.value)),
+    exponent: ratio(exponent),
+  };
+}
+
+/** The widest half-breadth as a share of an arc: a flat half would have 0.5, and a tape over it no depth at all. */
+const widestShare = 0.46;
+
+/** Readings of a half are met to a hundredth of a millimetre, fifty times finer than a tape is read. */
+const precision = 0.01;
+
+function halfDepth(left: number, right: number, exponent: number, arc: number): number {
+  const reading = (depth: number) =>
+    quarterLength({ breadth: left, depth, exponent }) + quarterLength({ breadth: right, depth, exponent }) - arc;
+  const found = root(reading, { from: 0, to: arc, precision });
+  return found.kind === "converged" ? found.value : found.nearest;
+}
+
+function solveLean(level: LevelReadings, half: number, leftGirth: number): number {
+  const { frontArc, backArc, exponent } = level;
+  const miss = (lean: number) => {
+    const [left, right] = [half + lean, half - lean];
+    const front = halfDepth(left, right, exponent, frontArc.value);
+    const back = halfDepth(left, right, exponent, backArc.value);
+    const reads = quarterLength({ breadth: left, depth: front, exponent }) + quarterLength({ breadth: left, depth: back, exponent });
+    return reads - leftGirth;
+  };
+  const most = 0.3 * half;
+  const found = root(miss, { from: -most, to: most, precision: 10 * precision });
+  return found.kind === "converged" ? found.value : found.nearest;
+}

@@ -1,0 +1,80 @@
+import { mm, type Millimetres } from "../units";
+import type { LengthRange } from "./measurementFacts";
+import type { Measurements } from "./measurements";
+import { publishedArcShare, publishedWaistFrontShare } from "./publishedRange";
+import { levelNames, type MeasurementName } from "./vocabulary";
+
+/**
+ * Readings that are usual by themselves and unusual side by side. Nothing here is an error: bodies differ, and the
+ * person is only asked to look at the tape once more.
+ */
+export interface UnusualPair {
+  readonly code: "unusualProportion" | "unusualFrontShare" | "unevenSides";
+  readonly names: readonly MeasurementName[];
+  readonly got: Millimetres;
+  readonly expected: LengthRange;
+}
+
+export function unusualPairs(measurements: Measurements, whose: "body" | "form"): readonly UnusualPair[] {
+  const found = [...frontShares(measurements, whose), ...unevenSides(measurements)];
+  return whose === "form" ? found : [...found, ...girthPairs(measurements)];
+}
+
+const unusual = (code: UnusualPair["code"], names: readonly MeasurementName[], got: number, least: number, most: number): readonly UnusualPair[] =>
+  got >= least && got <= most ? [] : [{ code, names, got: mm(got), expected: { least: mm(least), most: mm(most) } }];
+
+/**
+ * One girth from another: the Spanish survey's means, spreads and correlations (bust 959.5 ± 119.9, waist 856.1 ± 142.6,
+ * hip 1055 ± 109.4; 0.958 and 0.819) give the middle. How far from it is still usual is a judgement of three residual
+ * spreads and more, wider on the side where a dressmaker's waist is smaller than the survey's.
+ */
+function girthPairs({ bustGirth, underbustGirth, waistGirth, fullHipGirth }: Measurements): readonly UnusualPair[] {
+  const pairs: UnusualPair[] = [];
+  if (bustGirth !== undefined && waistGirth !== undefined) {
+    const middle = 856.1 + 1.139 * (bustGirth - 959.5);
+    pairs.push(...unusual("unusualProportion", ["waistGirth", "bustGirth"], waistGirth, middle - 300, middle + 150));
+  }
+  if (waistGirth !== undefined && fullHipGirth !== undefined) {
+    const middle = 1055 + 0.628 * (waistGirth - 856.1);
+    pairs.push(...unusual("unusualProportion", ["fullHipGirth", "waistGirth"], fullHipGirth, middle - 190, middle + 300));
+  }
+  if (bustGirth !== undefined && underbustGirth !== undefined) {
+    // Army 1988 has 90 to 191 mm between them (p5 and p95); small and large busts lie beyond.
+    pairs.push(...unusual("unusualProportion", ["underbustGirth", "bustGirth"], underbustGirth, bustGirth - 330, bustGirth - 40));
+  }
+  return pairs;
+}
+
+/** The survey has the front share of a body's waist only; other levels, and forms, go by the wider range of practice. */
+function frontShares(measurements: Measurements, whose: "body" | "form"): readonly UnusualPair[] {
+  return levelNames.flatMap((level) => {
+    const [front, back, girth] = [measurements[`${level}FrontArc`], measurements[`${level}BackArc`], measurements[`${level}Girth`]];
+    const arc = front ?? (back === undefined || girth === undefined ? undefined : girth - back);
+    if (arc === undefined || girth === undefined) return [];
+    const { low, high } = level === "waist" && whose === "body" ? publishedWaistFrontShare : publishedArcShare;
+    const read = front === undefined ? (`${level}BackArc` as const) : (`${level}FrontArc` as const);
+    const [least, most] = front === undefined ? [girth * (1 - high), girth * (1 - low)] : [girth * low, girth * high];
+    return unusual("unusualFrontShare", [read, `${level}Girth`], front ?? girth - arc, least, most);
+  });
+}
+
+/**
+ * Left and right. Of 600 women the Spanish survey has 95 in 100 within 18.6 mm neck side to apex and 22.7 mm along the
+ * shoulder; nobody published quarters of a girth, so theirs is a judgement.
+ */
+function unevenSides(measurements: Measurements): readonly UnusualPair[] {
+  return sidePairs.flatMap(({ left, right, most }) => {
+    const [one, other] = [measurements[left], measurements[right]];
+    return one === undefined || other === undefined ? [] : unusual("unevenSides", [left, right], Math.abs(one - other), 0, most);
+  });
+}
+
+const sidePairs: readonly { readonly left: MeasurementName; readonly right: MeasurementName; readonly most: number }[] = [
+  { left: "leftShoulderToApex", right: "rightShoulderToApex", most: 30 },
+  { left: "leftShoulderLength", right: "rightShoulderLength", most: 30 },
+  { left: "waistToFloorLeft", right: "waistToFloorRight", most: 40 },
+  ...levelNames.flatMap((level) => [
+    { left: `${level}LeftFrontArc`, right: `${level}RightFrontArc`, most: 40 } as const,
+    { left: `${level}LeftBackArc`, right: `${level}RightBackArc`, most: 40 } as const,
+  ]),
+];

@@ -1,0 +1,154 @@
+import type { ApexReadings, QuarterReadings } from "../body/levelReadings";
+import { tapeQuarters } from "../tape/tape";
+import { type Slab, slabs } from "./hill";
+import type { Pad } from "./pad";
+import { roundCounts, roundPads } from "./rounds";
+import { type CupPlace, shape } from "./shape";
+import { stackThickness, type Station } from "./stack";
+import type { Surface } from "./surface";
+
+/**
+ * Everything the padding is shaped from, in one go: the bare form, what the tape must read at each level, how far the body
+ * stands out at the sides, and what is already pinned with what the tape read beyond the simulation of it. Lists
+ * are by level, bust first.
+ */
+export interface Batch {
+  readonly surface: Surface;
+  readonly stations: readonly Station[];
+  readonly targets: readonly QuarterReadings[];
+  readonly sides: readonly SideWish[];
+  readonly apex: ApexReadings;
+  readonly layerThickness: number;
+  readonly pinned: readonly Pad[];
+  readonly offsets: readonly QuarterReadings[];
+}
+
+export interface SideWish {
+  readonly left: number;
+  readonly right: number;
+  readonly spread: number;
+}
+
+/** The pads that take the tape from where it stands to its targets, pinned ones left out, in no particular order. */
+export function shapeBatch(batch: Batch): readonly Pad[] {
+  const { stations, layerThickness, surface } = batch;
+  const gains = levelGains(batch);
+  const even = stations.map((_, level) => evenThickness(gains[level] as QuarterGains, batch.sides[level] as SideWish));
+  const counts = roundCounts(even, layerThickness);
+  const rounds = roundPads(counts, surface, layerThickness);
+  const sideCrowns = {
+    left: stations.map((_, level) => sideCrown("left", level, batch, gains, counts)),
+    right: stations.map((_, level) => sideCrown("right", level, batch, gains, counts)),
+  };
+  const found = shape({
+    surface,
+    stations,
+    targets: batch.targets,
+    beneath: [...batch.pinned, ...rounds],
+    offsets: batch.offsets,
+    sideCrowns,
+    cups: [cupPlace(batch, "left"), cupPlace(batch, "right")],
+    slabs: slabPlan(batch, gains, counts, sideCrowns),
+  });
+  return [...rounds, ...found.pads];
+}
+
+interface QuarterGains {
+  readonly leftFront: number;
+  readonly rightFront: number;
+  readonly leftBack: number;
+  readonly rightBack: number;
+}
+
+/** How much each quarter of the tape still has to gain at each level (mm), never less than nothing. */
+function levelGains({ stations, targets, pinned, offsets }: Batch): readonly QuarterGains[] {
+  return stations.map((station, level) => {
+    const read = tapeQuarters(station.outline, stackThickness(pinned, station));
+    const target = targets[level] as QuarterReadings;
+    const offset = offsets[level] as QuarterReadings;
+    const gain = (quarter: keyof QuarterGains) => Math.max(0, target[quarter] - read[quarter] - offset[quarter]);
+    return { leftFront: gain("leftFront"), rightFront: gain("rightFront"), leftBack: gain("leftBack"), rightBack: gain("rightBack") };
+  });
+}
+
+/**
+ * The layer that would go all the way round: no quarter may be taken over its reading (a quarter turns π/2), and the sides not
+ * beyond the body's, as far as its breadth is known.
+ */
+function evenThickness(gains: QuarterGains, sides: SideWish): number {
+  const byTape = Math.min(gains.leftFront, gains.rightFront, gains.leftBack, gains.rightBack) / (Math.PI / 2);
+  return Math.max(0, Math.min(byTape, Math.min(sides.left, sides.right) + sides.spread));
+}
+
+/** The ridge over a side seam, where the body was found broader than the rounds make the form, within what front and back may gain. */
+function sideCrown(side: "left" | "right", level: number, batch: Batch, gains: readonly QuarterGains[], counts: readonly number[]): number {
+  const wish = batch.sides[level] as SideWish;
+  const gain = gains[level] as QuarterGains;
+  const rounds = (counts[level] as number) * batch.layerThickness;
+  const beyond = wish[side] - rounds;
+  if (beyond <= Math.max(batch.layerThickness, sureBySpreads * wish.spread)) return 0;
+  const quarters = side === "left" ? [gain.leftFront, gain.leftBack] : [gain.rightFront, gain.rightBack];
+  const room = (Math.min(...quarters) - (rounds * Math.PI) / 2) / (Math.PI / 4);
+  return Math.max(0, Math.min(beyond, ridgeShareOfRoom * room));
+}
+
+/** A ridge is built only on a breadth that is surely larger: two spreads. */
+const sureBySpreads = 2;
+
+/** A ridge takes at most this share of what front and back may gain, so that they can still be steered. */
+const ridgeShareOfRoom = 0.85;
+
+/** The centre of a cup on the bare form and the radius of its largest disc. */
+function cupPlace({ stations, apex, surface }: Batch, side: "left" | "right"): CupPlace {
+  const bust = stations[0] as Station;
+  const underbust = stations[1] as Station;
+  const quarter = surface.frontQuarter[surface.levelRows[0] as number] as number;
+  const along = Math.min(alongTo(bust, apex.apart.value / 2), 0.75 * quarter);
+  const drop = side === "left" ? apex.leftDrop.value : apex.rightDrop.value;
+  const room = Math.min(along, quarter - along);
+  const radius = Math.max(smallestCup, Math.min(largestCup, 0.95 * (underbust.drop - bust.drop), room));
+  return { along: side === "left" ? along : -along, drop, radius };
+}
+
+/** Radius of the largest disc of a cup (mm): a wire of a bra is about 90 to 150 mm across. Common practice, no source. */
+const smallestCup = 45;
+const largestCup = 75;
+
+/** Way along the bare front from centre front to where the outline is this far to the side (mm). */
+function alongTo({ outline }: Station, x: number): number {
+  for (let i = outline.count / 2; i < outline.count; i++) {
+    const next = outline.x[i] as number;
+    if (next < x) continue;
+    const before = outline.x[i - 1] as number;
+    const [from, to] = [outline.along[i - 1] as number, outline.along[i] as number];
+    return from + ((to - from) * (x - before)) / (next - before || 1);
+  }
+  return outline.quarters.leftFront;
+}
+
+/** How the stacks are divided into pads, so that the work stays at about a dozen pieces. */
+function slabPlan(
+  { layerThickness }: Batch,
+  gains: readonly QuarterGains[],
+  counts: readonly number[],
+  sideCrowns: { readonly left: readonly number[]; readonly right: readonly number[] },
+) {
+  const rest = (gain: number, level: number) => Math.max(0, gain - ((counts[level] as number) * layerThickness * Math.PI) / 2) / (Math.PI / 4);
+  const front = gains.map((gain, level) => (level === 0 ? 0 : rest(Math.max(gain.leftFront, gain.rightFront), level)));
+  const back = gains.map((gain, level) => rest(Math.max(gain.leftBack, gain.rightBack), level));
+  const bust = gains[0] as QuarterGains;
+  const cup = rest(Math.max(bust.leftFront, bust.rightFront), 0);
+  const stack = (heights: readonly number[], most: number): readonly Slab[] => {
+    const layers = Math.round(Math.max(...heights) / layerThickness);
+    return slabs(layerThickness, Math.max(1, Math.ceil((layers - 1) / (most - 1))), highestHill);
+  };
+  return {
+    front: stack(front, 5),
+    back: stack(back, 4),
+    side: stack([...sideCrowns.left, ...sideCrowns.right], 2),
+    cup: stack([cup], 3),
+  };
+}
+
+/** Slabs are kept ready up to this height (mm). */
+const highestHill = 160;

@@ -1,0 +1,139 @@
+import { pinnableWidth } from "../tolerances";
+import { mm } from "../units";
+import type { Pad } from "./pad";
+import type { PieceRow } from "./piece";
+import type { Surface } from "./surface";
+
+/**
+ * A hill of padding over centre front or centre back, and its cutting into slabs by contours. At each row the hill is
+ * highest on its centre line (the crown, left and right of it apart) and falls to nothing at the side seams as
+ * cos² of the way round; a slab covers where the hill is higher than the slab's middle height. The trim widens or narrows the slabs of
+ * one side at one height without another slab coming in.
+ */
+export interface Hill {
+  readonly zone: "front" | "back";
+  readonly left: HillSide;
+  readonly right: HillSide;
+}
+
+export interface HillSide {
+  readonly crown: (drop: number) => number;
+  readonly trim: (drop: number) => number;
+}
+
+/** One slab of a hill: plies of batting between two heights above the bare form (mm, compressed). */
+export interface Slab {
+  readonly plies: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The slabs of a stack from the outermost inward: one single ply outside, then pads of several plies each. */
+export function slabs(layerThickness: number, pliesPerPad: number, upTo: number): readonly Slab[] {
+  const stack: Slab[] = [{ plies: 1, from: 0, to: layerThickness }];
+  while (stack.length < mostSlabs && contourHeight(stack[stack.length - 1] as Slab) < upTo) {
+    const from = (stack[stack.length - 1] as Slab).to;
+    stack.push({ plies: pliesPerPad, from, to: from + pliesPerPad * layerThickness });
+  }
+  return stack;
+}
+
+const mostSlabs = 40;
+
+/** A slab covers where the hill is higher than this: its middle, so that the volume is right on average. */
+export const contourHeight = (slab: Slab): number => (slab.from + slab.to) / 2;
+
+/**
+ * The width over which a pad is pulled thin at its edge (mm): three times its thickness, so that a tape runs over the edge
+ * without bridging much, and no less than two fingers. Common practice gives no number: "pull, do not cut, the edge".
+ */
+export const featherFor = (thickness: number): number => Math.max(25, Math.min(80, 3 * thickness));
+
+/** Cuts a hill into pads, the slab with the highest contour (the smallest pad) first, as they are pinned. */
+export function hillPads(hill: Hill, surface: Surface, stack: readonly Slab[]): readonly Pad[] {
+  return [...stack].reverse().flatMap((slab) => slabPads(hill, surface, slab));
+}
+
+interface Extent {
+  readonly drop: number;
+  readonly left: number;
+  readonly right: number;
+  readonly centre: number;
+}
+
+function slabPads(hill: Hill, surface: Surface, slab: Slab): readonly Pad[] {
+  const height = contourHeight(slab);
+  const extents = surface.drops.map((_, row) => extentAt(hill, surface, height, row));
+  const thickness = slab.to - slab.from;
+  return pinnableRuns(extents, (from, to) => tip(hill, surface, height, from, to))
+    .map((run) => run.map(({ drop, left, right, centre }): PieceRow => ({ drop: mm(drop), start: mm(centre - right), end: mm(centre + left) })))
+    .map((rows) => ({ zone: hill.zone, plies: slab.plies, thickness: mm(thickness), feather: mm(featherFor(thickness)), rows }));
+}
+
+function extentAt(hill: Hill, surface: Surface, height: number, row: number): Extent {
+  const [front, back] = [surface.frontQuarter[row] as number, surface.backQuarter[row] as number];
+  return extent(hill, surface.drops[row] as number, height, front, back);
+}
+
+function extent(hill: Hill, drop: number, height: number, front: number, back: number): Extent {
+  const quarter = hill.zone === "front" ? front : back;
+  const left = sideExtent(hill.left, drop, height, quarter);
+  const right = sideExtent(hill.right, drop, height, quarter);
+  // Seen from centre back, the wearer's left lies the other way along the surface.
+  return hill.zone === "front" ? { drop, left, right, centre: 0 } : { drop, left: right, right: left, centre: front + back };
+}
+
+/** How far a contour runs from the centre line to one side: where crown·cos² has fallen to the height. */
+function sideExtent({ crown, trim }: HillSide, drop: number, height: number, quarter: number): number {
+  const top = crown(drop);
+  if (top <= height) return 0;
+  const way = (2 / Math.PI) * Math.acos(Math.sqrt(height / top));
+  return quarter * Math.min(furthestShare, way * (1 + trim(drop)));
+}
+
+/** A front or back pad stops short of the side seam by this share of the quarter, so that the seam stays where the form has it. */
+const furthestShare = 0.97;
+
+/** Runs of rows wide enough to pin, each drawn out to where the width has shrunk to the narrowest; runs too short are left out. */
+function pinnableRuns(extents: readonly Extent[], tipBetween: (wide: Extent, narrow: Extent) => Extent): readonly (readonly Extent[])[] {
+  const isWide = (extent: Extent | undefined) => extent !== undefined && extent.left + extent.right >= pinnableWidth;
+  const runs: Extent[][] = [];
+  for (const [i, extent] of extents.entries()) {
+    if (!isWide(extent)) continue;
+    const before = extents[i - 1];
+    const after = extents[i + 1];
+    if (!isWide(before)) runs.push(before === undefined ? [] : clear(tipBetween(extent, before), extent));
+    const run = runs[runs.length - 1] as Extent[];
+    run.push(extent);
+    if (!isWide(after) && after !== undefined) run.push(...clear(tipBetween(extent, after), extent));
+  }
+  return runs.filter((run) => lengthOf(run) >= pinnableWidth);
+}
+
+/** A tip on top of the row it grew from would be no row of its own. */
+const clear = (tip: Extent, row: Extent): Extent[] => (Math.abs(tip.drop - row.drop) < leastRowGap ? [] : [tip]);
+
+/** Rows closer than this (mm) draw the same line. */
+const leastRowGap = 0.5;
+
+const lengthOf = (run: readonly Extent[]): number => {
+  const [first, last] = [run[0], run[run.length - 1]];
+  return first === undefined || last === undefined ? 0 : last.drop - first.drop;
+};
+
+/** Between a row that is wide enough and one that is not, the place where the slab is just wide enough, by halving. */
+function tip(hill: Hill, surface: Surface, height: number, wide: Extent, narrow: Extent): Extent {
+  const [row, other] = [surface.drops.indexOf(wide.drop), surface.drops.indexOf(narrow.drop)];
+  const at = (share: number): Extent => {
+    const mix = (values: readonly number[]) => (values[row] as number) + ((values[other] as number) - (values[row] as number)) * share;
+    return extent(hill, mix(surface.drops), height, mix(surface.frontQuarter), mix(surface.backQuarter));
+  };
+  let [inside, outside] = [0, 1];
+  for (let step = 0; step < 12; step++) {
+    const middle = (inside + outside) / 2;
+    const found = at(middle);
+    if (found.left + found.right >= pinnableWidth) inside = middle;
+    else outside = middle;
+  }
+  return at(inside);
+}

@@ -1,0 +1,145 @@
+import type { QuarterReadings } from "../body/levelReadings";
+import { heightCurve } from "../geometry/heightCurve";
+import { steer } from "../numerics/steer";
+import { tapeQuarters } from "../tape/tape";
+import { shapingPrecision } from "../tolerances";
+import { type Cup, cupPads } from "./cup";
+import { type Hill, hillPads, type Slab } from "./hill";
+import type { Pad } from "./pad";
+import { sidePads } from "./sidePad";
+import { stackThickness, type Station } from "./stack";
+import { reach, type Surface } from "./surface";
+
+/**
+ * Shapes the padding so that the simulated tape reads its targets: every quarter of every level has a crown of its own
+ * (at the bust in front it is the cup's), crowns are joined smoothly over the height, hills are cut into slabs, and the
+ * loop is closed with the tape. First the crowns are steered, then the widths are trimmed.
+ */
+export interface ShapeProblem {
+  readonly surface: Surface;
+  /** The five levels, bust first, at the body's drops. */
+  readonly stations: readonly Station[];
+  readonly targets: readonly QuarterReadings[];
+  /** What already lies on the form and what comes under everything: pinned pieces and rounds. */
+  readonly beneath: readonly Pad[];
+  /** What the tape was found to read beyond the simulation of what is pinned, by level. */
+  readonly offsets: readonly QuarterReadings[];
+  readonly sideCrowns: { readonly left: readonly number[]; readonly right: readonly number[] };
+  readonly cups: readonly [left: CupPlace, right: CupPlace];
+  readonly slabs: { readonly front: readonly Slab[]; readonly back: readonly Slab[]; readonly side: readonly Slab[]; readonly cup: readonly Slab[] };
+}
+
+export type CupPlace = Pick<Cup, "along" | "drop" | "radius">;
+
+export interface Shape {
+  readonly pads: readonly Pad[];
+  readonly readings: readonly QuarterReadings[];
+}
+
+const quarterNames = ["leftFront", "rightFront", "leftBack", "rightBack"] as const;
+
+/** Knobs are kept level by level, each level's quarters in the order of `quarterNames`. */
+type Knobs = readonly number[];
+
+/** No hill is taken higher than this (mm): with less than half the girth of a small form it would no longer stay put. */
+const highestCrown = 150;
+
+export function shape(problem: ShapeProblem): Shape {
+  const targets = problem.targets.flatMap(asList);
+  const none = targets.map(() => 0);
+  const beneath = problem.stations.map((station) => stackThickness(problem.beneath, station));
+  const read = (crowns: Knobs, trims: Knobs) => readLevels(problem, beneath, pads(problem, crowns, trims)).flatMap(asList);
+  const bare = read(none, none);
+  const gains = targets.map((target, i) => Math.max(0, target - (bare[i] as number)));
+  const start = gains.map((gain, i) => (gain <= shapingPrecision ? 0 : firstCrown(i, gain)));
+  const crowns = steer((knobs) => read(knobs, none), {
+    start,
+    targets,
+    least: none,
+    most: targets.map(() => highestCrown),
+    slopes: targets.map((_, i) => (isCup(i) ? cupSlope : hillSlope)),
+    longestStep: (crown) => Math.max(6, crown / 3),
+    precision: shapingPrecision,
+    rounds: 16,
+  }).knobs;
+  const reached = read(crowns, none);
+  const trims = steer((knobs) => read(crowns, knobs), {
+    start: none,
+    targets,
+    least: targets.map(() => -mostTrim),
+    most: targets.map(() => mostTrim),
+    slopes: targets.map((_, i) => Math.max(4, ((reached[i] as number) - (bare[i] as number)) / 2)),
+    longestStep: () => mostTrim / 3,
+    precision: shapingPrecision,
+    rounds: 10,
+  }).knobs;
+  const found = pads(problem, crowns, trims);
+  return { pads: found, readings: readLevels(problem, beneath, found) };
+}
+
+/** A side of a slab is trimmed by at most this share of its width. */
+const mostTrim = 0.45;
+
+/** A cos² hill turns a quarter of a circle: its reading gains π/4 of its crown, a little less in whole layers. */
+const hillSlope = 0.75;
+
+/** A cup on a flat front lifts the tape on both its sides; found over generated bodies, only a first guess. */
+const cupSlope = 0.6;
+
+const isCup = (knob: number): boolean => knob === 0 || knob === 1;
+
+const firstCrown = (knob: number, gain: number): number => gain / (isCup(knob) ? cupSlope : hillSlope) + 2;
+
+const asList = (quarters: QuarterReadings): readonly number[] => quarterNames.map((name) => quarters[name]);
+
+function readLevels(problem: ShapeProblem, beneath: readonly Float64Array[], found: readonly Pad[]): readonly QuarterReadings[] {
+  return problem.stations.map((station, level) => {
+    const thickness = stackThickness(found, station);
+    const under = beneath[level] as Float64Array;
+    for (let i = 0; i < thickness.length; i++) thickness[i] = (thickness[i] as number) + (under[i] as number);
+    const read = tapeQuarters(station.outline, thickness);
+    const offset = problem.offsets[level] as QuarterReadings;
+    return {
+      leftFront: read.leftFront + offset.leftFront,
+      rightFront: read.rightFront + offset.rightFront,
+      leftBack: read.leftBack + offset.leftBack,
+      rightBack: read.rightBack + offset.rightBack,
+    } as QuarterReadings;
+  });
+}
+
+/** All pads for a setting of the knobs: cups, sides, back and front, smallest slab first in each. */
+function pads(problem: ShapeProblem, crowns: Knobs, trims: Knobs): readonly Pad[] {
+  const { surface, cups, slabs, sideCrowns } = problem;
+  const curve = (knobs: Knobs, quarter: number, ends: "zero" | "same") => knobCurve(problem, knobs, quarter, ends);
+  const hill = (zone: "front" | "back", left: number, right: number): Hill => ({
+    zone,
+    left: { crown: curve(crowns, left, "zero"), trim: curve(trims, left, "same") },
+    right: { crown: curve(crowns, right, "zero"), trim: curve(trims, right, "same") },
+  });
+  const cup = (side: 0 | 1): readonly Pad[] =>
+    cupPads({ ...cups[side], zone: side === 0 ? "leftCup" : "rightCup", crown: crowns[side] as number, trim: trims[side] as number }, slabs.cup);
+  const ridge = (zone: "leftSide" | "rightSide", heights: readonly number[]) =>
+    heights.every((height) => height === 0) ? [] : sidePads({ zone, crown: levelCurve(problem, heights, "zero") }, surface, slabs.side);
+  return [
+    ...cup(0),
+    ...cup(1),
+    ...ridge("leftSide", sideCrowns.left),
+    ...ridge("rightSide", sideCrowns.right),
+    ...hillPads(hill("back", 2, 3), surface, slabs.back),
+    ...hillPads(hill("front", 0, 1), surface, slabs.front),
+  ];
+}
+
+/** One quarter's knobs over the height; in front the bust has no hill of its own, as the cups fill it. */
+function knobCurve(problem: ShapeProblem, knobs: Knobs, quarter: number, ends: "zero" | "same"): (drop: number) => number {
+  const values = problem.stations.map((_, level) => (quarter < 2 && level === 0 ? 0 : (knobs[4 * level + quarter] as number)));
+  return levelCurve(problem, values, ends);
+}
+
+function levelCurve({ stations }: ShapeProblem, values: readonly number[], ends: "zero" | "same"): (drop: number) => number {
+  const drops = stations.map((station) => station.drop);
+  const [first, last] = [drops[0] as number, drops[drops.length - 1] as number];
+  if (ends === "same") return heightCurve(drops, values);
+  return heightCurve([first - reach.aboveBust, ...drops, last + reach.belowFullHip], [0, ...values, 0]);
+}

@@ -1,0 +1,67 @@
+import type { Section } from "../body/section";
+import { heightCurve } from "../geometry/heightCurve";
+import { quarterLength } from "../geometry/superellipse";
+
+/**
+ * The bare form's surface at the heights where pieces have rows: how long a front and a back quarter is at each drop
+ * below the nape. Rows stand on every level and between them close enough to draw a curve (at most `rowGap` apart).
+ */
+export interface Surface {
+  readonly drops: readonly number[];
+  readonly frontQuarter: readonly number[];
+  readonly backQuarter: readonly number[];
+  /** The row that stands on each level, from the top level down. */
+  readonly levelRows: readonly number[];
+  readonly sectionAt: (drop: number) => Section;
+}
+
+/** Rows of a piece lie at most this far apart (mm): the plan file promises 20. */
+const rowGap = 16;
+
+/** How far the padding may reach above the bust and below the full hip level (mm): to the armhole, and near the form's edge. */
+export const reach = { aboveBust: 70, belowFullHip: 80 } as const;
+
+export function formSurface(drops: readonly number[], sections: readonly Section[]): Surface {
+  const sectionAt = sectionCurve(drops, sections);
+  const top = (drops[0] as number) - reach.aboveBust;
+  const bottom = (drops[drops.length - 1] as number) + reach.belowFullHip;
+  const stops = [top, ...drops, bottom];
+  const rows: number[] = [top];
+  const levelRows: number[] = [];
+  for (let i = 1; i < stops.length; i++) {
+    const [from, to] = [stops[i - 1] as number, stops[i] as number];
+    const steps = Math.max(1, Math.ceil((to - from) / rowGap));
+    for (let step = 1; step < steps; step++) rows.push(from + ((to - from) * step) / steps);
+    rows.push(to);
+    if (i <= drops.length) levelRows.push(rows.length - 1);
+  }
+  const rowSections = rows.map(sectionAt);
+  const quarter = (depth: (section: Section) => number) =>
+    rowSections.map((section) => quarterLength({ breadth: section.leftBreadth, depth: depth(section), exponent: section.exponent }));
+  return {
+    drops: rows,
+    frontQuarter: quarter((section) => section.frontDepth),
+    backQuarter: quarter((section) => section.backDepth),
+    levelRows,
+    sectionAt,
+  };
+}
+
+function sectionCurve(drops: readonly number[], sections: readonly Section[]): (drop: number) => Section {
+  const curve = <Part extends number>(part: (section: Section) => Part) => {
+    const at = heightCurve(drops, sections.map(part));
+    return (drop: number) => at(drop) as Part;
+  };
+  const left = curve((section) => section.leftBreadth);
+  const right = curve((section) => section.rightBreadth);
+  const front = curve((section) => section.frontDepth);
+  const back = curve((section) => section.backDepth);
+  const exponent = curve((section) => section.exponent);
+  return (drop) => ({
+    leftBreadth: left(drop),
+    rightBreadth: right(drop),
+    frontDepth: front(drop),
+    backDepth: back(drop),
+    exponent: exponent(drop),
+  });
+}

@@ -1,0 +1,53 @@
+import type { Measurements } from "../body/measurements";
+import { type ByLevel, type LevelName, levelNames } from "../body/vocabulary";
+import type { Target } from "../padding/targets";
+import { tapeAgreement } from "../tolerances";
+import { mm } from "../units";
+import type { PlannedLevel, SeamShift, Shortfall, TapeReading } from "./plan";
+
+/** A reading with the side seams re-marked as the plan says: the girth stays, front and back change places with the seam. */
+export function shiftedReading({ girth, frontArc, backArc }: TapeReading, { seamBack }: Target): TapeReading {
+  return { girth, frontArc: mm(frontArc + 2 * seamBack), backArc: mm(backArc - 2 * seamBack) };
+}
+
+export function seamShifts(targets: ByLevel<Target>): readonly SeamShift[] {
+  return levelNames.flatMap((level): readonly SeamShift[] => {
+    const { seamBack } = targets[level];
+    if (seamBack === 0) return [];
+    return [{ level, perSide: mm(Math.abs(seamBack)), towards: seamBack > 0 ? "back" : "front" }];
+  });
+}
+
+/** What padding cannot do: levels first, from the top down, then the lengths that only the form decides. */
+export function shortfalls(levels: ByLevel<PlannedLevel>, targets: ByLevel<Target>, body: Measurements, form: Measurements): readonly Shortfall[] {
+  return [...levelNames.flatMap((name) => levelShortfalls(levels[name], targets[name])), ...lengthShortfalls(body, form)];
+}
+
+/** The readings that the target itself had to miss, by how much the padded form will miss them. */
+function levelShortfalls({ name, body, predicted }: PlannedLevel, target: Target): readonly Shortfall[] {
+  const { leftFront, rightFront, leftBack, rightBack } = target.quarters;
+  const front = mm(leftFront + rightFront);
+  const back = mm(leftBack + rightBack);
+  const aimed = shiftedReading({ girth: mm(front + back), frontArc: front, backArc: back }, target);
+  return (["girth", "frontArc", "backArc"] as const).flatMap((what): readonly Shortfall[] => {
+    const missAimed = aimed[what] - body[what].value;
+    const miss = predicted[what] - body[what].value;
+    if (Math.abs(missAimed) <= tapeAgreement && (Math.abs(miss) <= tapeAgreement || Math.abs(missAimed) <= tapeAgreement / 2)) return [];
+    return [{ what, level: name, amount: mm(Math.abs(miss)), sense: miss > 0 ? "tooLarge" : "staysShort" }];
+  });
+}
+
+const formLengths = ["shoulderLength", "neckGirth", "acrossBack", "upperBackWidth", "shoulderDrop"] as const;
+
+/** Lengths that padding hardly changes: told where body and form were both measured and differ by more than agreement. */
+function lengthShortfalls(body: Measurements, form: Measurements): readonly Shortfall[] {
+  const level: LevelName = "bust";
+  return formLengths.flatMap((length): readonly Shortfall[] => {
+    const [wanted, has] = [body[length], form[length]];
+    if (wanted === undefined || has === undefined || Math.abs(has - wanted) <= lengthAgreement) return [];
+    return [{ what: "length", level, length, amount: mm(Math.abs(has - wanted)), sense: has > wanted ? "tooLarge" : "staysShort" }];
+  });
+}
+
+/** Lengths agree within 5 mm: the limit for segment lengths of ISO 20685 as given in Anthropometry, Apparel Sizing and Design, p. 41. */
+const lengthAgreement = 5;
