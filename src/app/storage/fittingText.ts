@@ -1,16 +1,24 @@
 import { type Fitting, newestVersion, readFitting, readFittingText, writeFitting } from "../../document/fitting";
 import type { FittingProblem } from "../../document/fittingProblem";
 
-/** The text under which a fitting is kept: its file, on one line. One fitting always gives the same text. */
+/**
+ * The text under which a fitting is kept: its file on one line, keys in alphabetical order, so that two fittings that
+ * say the same give the same text, in whatever order they came about.
+ */
 export function fittingText(fitting: Fitting): string {
   const known = texts.get(fitting);
   if (known !== undefined) return known;
-  const text = JSON.stringify(writeFitting(fitting));
+  const text = JSON.stringify(writeFitting(fitting), sortedKeys);
   texts.set(fitting, text);
   return text;
 }
 
 const texts = new WeakMap<Fitting, string>();
+
+const sortedKeys = (_key: string, value: unknown): unknown =>
+  typeof value === "object" && value !== null && !Array.isArray(value)
+    ? Object.fromEntries(Object.entries(value).sort(([one], [other]) => (one < other ? -1 : 1)))
+    : value;
 
 /**
  * What a kept text turned out to be. One written by a newer release is shown as far as this release understands it

@@ -32,7 +32,13 @@ export const largestHistory = 200_000;
 export function sealedHistory(present: string, history: TextHistory, revision: number): HistoryRecord {
   const past = deltasAwayFrom(present, history.past.toReversed());
   const future = deltasAwayFrom(present, history.future);
-  return { format: historyFormat, revision, past, future, check: checkSum(sealedText(revision, past, future)) };
+  return {
+    format: historyFormat,
+    revision,
+    past,
+    future,
+    check: checkSum(sealedText(present, revision, past, future)),
+  };
 }
 
 /** The steps around this present text, or nothing where they are damaged, newer, or belong to another revision. */
@@ -40,7 +46,7 @@ export function readHistory(value: unknown, present: string, revision: number): 
   if (typeof value !== "object" || value === null) return null;
   const { format, revision: kept, past, future, check } = value as { readonly [name: string]: unknown };
   if (format !== historyFormat || kept !== revision || !areDeltas(past) || !areDeltas(future)) return null;
-  if (checkSum(sealedText(revision, past, future)) !== check) return null;
+  if (checkSum(sealedText(present, revision, past, future)) !== check) return null;
   const back = textsAwayFrom(present, past);
   const forward = textsAwayFrom(present, future);
   return back && forward && { past: back.toReversed(), future: forward };
@@ -72,8 +78,14 @@ function textsAwayFrom(present: string, deltas: readonly TextDelta[]): readonly 
   return texts;
 }
 
-const sealedText = (revision: number, past: readonly TextDelta[], future: readonly TextDelta[]): string =>
-  JSON.stringify([historyFormat, revision, ...[past, future].map((deltas) => deltas.map(deltaFields))]);
+/** The present is sealed in as well: steps laid on another text than their own would lead to a fitting nobody made. */
+const sealedText = (
+  present: string,
+  revision: number,
+  past: readonly TextDelta[],
+  future: readonly TextDelta[],
+): string =>
+  JSON.stringify([historyFormat, checkSum(present), revision, past.map(deltaFields), future.map(deltaFields)]);
 
 const deltaFields = ({ start, end, middle }: TextDelta): readonly unknown[] => [start, end, middle];
 

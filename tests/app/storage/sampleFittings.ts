@@ -1,0 +1,29 @@
+import { type Fitting, readFitting } from "../../../src/document/fitting";
+
+/** Invented people and forms to keep, damage and send round. */
+export function fittingFrom(file: unknown): Fitting {
+  const read = readFitting(file);
+  if (!read.ok) throw new Error(`the sample is no fitting: ${JSON.stringify(read.problem)}`);
+  return read.value;
+}
+
+const bare = {
+  version: 1,
+  unit: "cm",
+  title: "Odile, spring jacket",
+  notes: "Stands very straight; breathes high.",
+  body: { bustGirth: 97.8, waistGirth: "84,5 cm", fullHipGirth: "41 1/2 in", waistFrontArc: 46.2 },
+  form: { bustGirth: 92, waistGirth: 72, fullHipGirth: 97 },
+  batting: { name: "cotton, the thick one", layerThickness: "6 mm" },
+};
+
+export const sampleFitting: Fitting = fittingFrom(bare);
+
+/** The sample with another waist: a different number gives a different fitting. */
+export const sampleWithWaist = (waist: number): Fitting =>
+  fittingFrom({ ...bare, body: { ...bare.body, waistGirth: waist } });
+
+export const sampleTitled = (title: string, id?: string): Fitting =>
+  fittingFrom({ ...bare, title, ...(id === undefined ? {} : { id }) });
+
+export const waistOf = (fitting: Fitting): unknown => fitting.body.waistGirth;
