@@ -17,4 +17,6 @@ export interface BattingProblem {
 const [least, most] = [mm(0.3), mm(30)];
 
 export const checkBatting = ({ name, layerThickness }: Batting): readonly BattingProblem[] =>
-  layerThickness >= least && layerThickness <= most ? [] : [{ code: "impossibleLayer", batting: name, got: layerThickness, least, most }];
+  layerThickness >= least && layerThickness <= most
+    ? []
+    : [{ code: "impossibleLayer", batting: name, got: layerThickness, least, most }];

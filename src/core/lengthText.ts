@@ -55,8 +55,11 @@ export function parseLength(text: string, unit: LengthUnit): Result<Millimetres,
   if (minus !== "" || length <= 0) return err({ ...problem, code: "notPositive" });
   if (length > longestLength) return err({ ...problem, code: "tooLong", longest: longestLength });
 
-  const grouped = /^\d{1,3}[.,]\d{3}$/.test(amountText) ? toMillimetres(Number(amountText.replace(/[.,]/, "")), own) : null;
-  if (grouped !== null && grouped <= longestLength) return err({ ...problem, code: "ambiguous", either: length, or: grouped });
+  const grouped = /^\d{1,3}[.,]\d{3}$/.test(amountText)
+    ? toMillimetres(Number(amountText.replace(/[.,]/, "")), own)
+    : null;
+  if (grouped !== null && grouped <= longestLength)
+    return err({ ...problem, code: "ambiguous", either: length, or: grouped });
   return ok(length);
 }
 
@@ -96,7 +99,15 @@ const stepCount = (length: Millimetres, step: LengthStep): number =>
 const shortened = (text: string): string => (text.length > longestText ? `${text.slice(0, longestText)}…` : text);
 
 const fractionGlyphs: { readonly [glyph: string]: string } = {
-  "½": "1/2", "⅓": "1/3", "⅔": "2/3", "¼": "1/4", "¾": "3/4", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8",
+  "½": "1/2",
+  "⅓": "1/3",
+  "⅔": "2/3",
+  "¼": "1/4",
+  "¾": "3/4",
+  "⅛": "1/8",
+  "⅜": "3/8",
+  "⅝": "5/8",
+  "⅞": "7/8",
 };
 
 /** Lower case, one kind of space, slash, dash and inch mark, and fractions spelt out (`38½` becomes `38 1/2`). */
@@ -133,8 +144,11 @@ function mixedFraction(count: number, parts: number): string {
   const over = size - whole * parts;
   const shared = greatestDivisor(over, parts);
   const fraction = over === 0 ? "" : `${over / shared}/${parts / shared}`;
-  const joined = [whole === 0 && fraction !== "" ? "" : String(whole), fraction].filter((part) => part !== "").join(" ");
+  const joined = [whole === 0 && fraction !== "" ? "" : String(whole), fraction]
+    .filter((part) => part !== "")
+    .join(" ");
   return count < 0 ? `-${joined}` : joined;
 }
 
-const greatestDivisor = (one: number, other: number): number => (other === 0 ? one : greatestDivisor(other, one % other));
+const greatestDivisor = (one: number, other: number): number =>
+  other === 0 ? one : greatestDivisor(other, one % other);

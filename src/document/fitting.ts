@@ -17,7 +17,7 @@ import { pieceFileSchema } from "./pieceFile";
 export const newestVersion = 1;
 
 const entrySchema = z.union([z.number(), z.string().max(60)]).meta({
-  description: "A length: a number in the fitting's unit, or text such as \"38 1/2\", \"38½ in\", \"97,8 cm\" or \"978 mm\".",
+  description: 'A length: a number in the fitting\'s unit, or text such as "38 1/2", "38½ in", "97,8 cm" or "978 mm".',
 });
 export type Entry = z.infer<typeof entrySchema>;
 
@@ -31,7 +31,8 @@ const formSchema = z
   .strictObject({
     table: z.exactOptional(z.string().max(60)).meta({ description: "The id of a size table the form follows." }),
     size: z.exactOptional(z.union([z.string().max(20), z.number()])).meta({
-      description: "The size in that table; left out, the tool chooses. What is typed below always wins over the table.",
+      description:
+        "The size in that table; left out, the tool chooses. What is typed below always wins over the table.",
     }),
     ...entryShape,
   })
@@ -40,7 +41,9 @@ export type FormEntries = Frozen<z.infer<typeof formSchema>>;
 
 const battingSchema = z.strictObject({
   name: z.string().max(100),
-  layerThickness: entrySchema.meta({ description: "One layer under a snug tape: a number in the fitting's unit, or text such as \"6 mm\"." }),
+  layerThickness: entrySchema.meta({
+    description: 'One layer under a snug tape: a number in the fitting\'s unit, or text such as "6 mm".',
+  }),
   spread: z.exactOptional(z.number().min(0.01).max(2)).meta({
     description: "How unsure that thickness is: one standard deviation as a share of it. 0.5 if left out.",
   }),
@@ -67,14 +70,23 @@ export type WorkEntry = Frozen<z.infer<typeof workSchema>>;
 const draftTextsSchema = z.record(z.string().max(60), z.string().max(200));
 const noDrafts = { body: {}, form: {}, other: {} };
 const draftsSchema = z
-  .strictObject({ body: draftTextsSchema.default({}), form: draftTextsSchema.default({}), other: draftTextsSchema.default({}) })
+  .strictObject({
+    body: draftTextsSchema.default({}),
+    form: draftTextsSchema.default({}),
+    other: draftTextsSchema.default({}),
+  })
   .default(noDrafts)
   .meta({ description: "Text typed but not readable yet: kept, and ignored by the plan." });
 export type Drafts = Frozen<z.infer<typeof draftsSchema>>;
 
 const usualSettings = { roundInches: "1/8" } as const;
 const settingsSchema = z
-  .strictObject({ roundInches: z.enum(["1/8", "1/16"]).default(usualSettings.roundInches).meta({ description: "How finely inches are written." }) })
+  .strictObject({
+    roundInches: z
+      .enum(["1/8", "1/16"])
+      .default(usualSettings.roundInches)
+      .meta({ description: "How finely inches are written." }),
+  })
   .default(usualSettings);
 export type FittingSettings = Frozen<z.infer<typeof settingsSchema>>;
 
@@ -90,7 +102,9 @@ const knownShape = {
   form: formSchema,
   batting: battingSchema,
   finishingBatting: z.exactOptional(battingSchema).meta({ description: "A second, thinner batting to finish with." }),
-  readingError: z.exactOptional(entrySchema).meta({ description: "How far two readings of one tape differ; 5 mm if left out." }),
+  readingError: z
+    .exactOptional(entrySchema)
+    .meta({ description: "How far two readings of one tape differ; 5 mm if left out." }),
   drafts: draftsSchema,
   settings: settingsSchema,
   work: z.array(workSchema).max(2000).default([]).meta({ description: "What was done, in order." }),
@@ -162,7 +176,10 @@ export function withUnit(fitting: Fitting, unit: LengthUnit): Fitting {
     Object.fromEntries(
       Object.entries(entries).map(([key, entry]) => [key, key === "table" || key === "size" ? entry : keep(entry)]),
     ) as Kind;
-  const keepBatting = (batting: BattingEntry): BattingEntry => ({ ...batting, layerThickness: keep(batting.layerThickness) });
+  const keepBatting = (batting: BattingEntry): BattingEntry => ({
+    ...batting,
+    layerThickness: keep(batting.layerThickness),
+  });
   const { finishingBatting, readingError } = fitting;
   return {
     ...fitting,
@@ -182,7 +199,8 @@ export function withUnit(fitting: Fitting, unit: LengthUnit): Fitting {
 
 /** A bare number with its unit written behind it; anything else as it is. */
 function entryWithUnit(entry: Entry, unit: LengthUnit): Entry {
-  if (typeof entry === "string") return meaning(entry, "cm") === meaning(entry, "mm") ? entry : `${entry.trim()} ${unit}`;
+  if (typeof entry === "string")
+    return meaning(entry, "cm") === meaning(entry, "mm") ? entry : `${entry.trim()} ${unit}`;
   // A number never groups its digits, but `1.005 mm` could; a further nought settles it.
   return meaning(`${entry}`, unit) === "ambiguous" ? `${entry}0 ${unit}` : `${entry} ${unit}`;
 }
@@ -206,7 +224,11 @@ const knownKeysAt = (path: FilePath): readonly string[] => {
   if (last === "batting" || last === "finishingBatting") return Object.keys(battingSchema.shape);
   if (last === "drafts") return Object.keys(noDrafts);
   if (last === "settings") return Object.keys(usualSettings);
-  return path[0] === "work" && path.length === 2 ? workKeys : last === "piece" ? Object.keys(pieceFileSchema.shape) : [];
+  return path[0] === "work" && path.length === 2
+    ? workKeys
+    : last === "piece"
+      ? Object.keys(pieceFileSchema.shape)
+      : [];
 };
 /** Of two equally near names the required one is meant more often. */
 const preferredNames: readonly string[] = [...new Set([...requiredMeasurementNames, ...measurementNames])];
@@ -224,7 +246,9 @@ const fittingEntries = (fitting: Fitting): readonly PlacedEntry[] => [
   ...placed(["body"], fitting.body),
   ...placed(["form"], measurementEntries(fitting.form)),
   ...placed(["batting"], { layerThickness: fitting.batting.layerThickness }),
-  ...(fitting.finishingBatting ? placed(["finishingBatting"], { layerThickness: fitting.finishingBatting.layerThickness }) : []),
+  ...(fitting.finishingBatting
+    ? placed(["finishingBatting"], { layerThickness: fitting.finishingBatting.layerThickness })
+    : []),
   ...(fitting.readingError === undefined ? [] : placed([], { readingError: fitting.readingError })),
   ...fitting.work.flatMap((entry, i) => {
     if (entry.did === "measured") return placed(["work", i, "readings"], entry.readings);

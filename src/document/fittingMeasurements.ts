@@ -35,14 +35,27 @@ export function fittingMeasurements(fitting: Fitting): Result<FittingMeasurement
   const finishing = finishingBatting ? battingOf(["finishingBatting"], finishingBatting, unit) : ok(null);
   const error = readingError === undefined ? ok(usualReadingError) : lengthAt(["readingError"], readingError, unit);
   if (body.ok && form.ok && batting.ok && finishing.ok && error.ok) {
-    return ok({ body: body.value, form: form.value, batting: batting.value, finishingBatting: finishing.value, readingError: error.value });
+    return ok({
+      body: body.value,
+      form: form.value,
+      batting: batting.value,
+      finishingBatting: finishing.value,
+      readingError: error.value,
+    });
   }
   return err([body, form, batting, finishing, error].flatMap((part) => (part.ok ? [] : part.problem)));
 }
 
 /** Typed lengths in millimetres, or every one of them that cannot be read. */
-export function entriesLengths(path: FilePath, entries: Entries, unit: LengthUnit): Result<Measurements, readonly FittingProblem[]> {
-  const read = Object.entries(entries).map(([name, entry]) => ({ name, length: lengthAt([...path, name], entry, unit) }));
+export function entriesLengths(
+  path: FilePath,
+  entries: Entries,
+  unit: LengthUnit,
+): Result<Measurements, readonly FittingProblem[]> {
+  const read = Object.entries(entries).map(([name, entry]) => ({
+    name,
+    length: lengthAt([...path, name], entry, unit),
+  }));
   const problems = read.flatMap(({ length }) => (length.ok ? [] : length.problem));
   if (problems.length > 0) return err(problems);
   return ok(Object.fromEntries(read.flatMap(({ name, length }) => (length.ok ? [[name, length.value]] : []))));
@@ -58,16 +71,36 @@ function formOfFitting({ form, unit }: Fitting): Result<FormOfFitting, readonly 
   return ok({ kind: "known", measurements: { ...size?.measurements, ...readings.value }, measured: readings.value });
 }
 
-function tableProblems(form: Fitting["form"], table: FormTable | undefined, isSizeKnown: boolean): readonly FittingProblem[] {
+function tableProblems(
+  form: Fitting["form"],
+  table: FormTable | undefined,
+  isSizeKnown: boolean,
+): readonly FittingProblem[] {
   if (form.table === undefined) {
-    return form.size === undefined ? [] : [{ path: ["form", "size"], code: "sizeWithoutTable", got: String(form.size) }];
+    return form.size === undefined
+      ? []
+      : [{ path: ["form", "size"], code: "sizeWithoutTable", got: String(form.size) }];
   }
-  if (!table) return [{ path: ["form", "table"], code: "unknownTable", got: form.table, expected: formTables.map(({ id }) => id) }];
+  if (!table)
+    return [
+      { path: ["form", "table"], code: "unknownTable", got: form.table, expected: formTables.map(({ id }) => id) },
+    ];
   if (form.size === undefined || isSizeKnown) return [];
-  return [{ path: ["form", "size"], code: "unknownSize", got: String(form.size), expected: table.sizes.map(({ name }) => name) }];
+  return [
+    {
+      path: ["form", "size"],
+      code: "unknownSize",
+      got: String(form.size),
+      expected: table.sizes.map(({ name }) => name),
+    },
+  ];
 }
 
-function battingOf(path: FilePath, { name, layerThickness, spread }: BattingEntry, unit: LengthUnit): Result<Batting, readonly FittingProblem[]> {
+function battingOf(
+  path: FilePath,
+  { name, layerThickness, spread }: BattingEntry,
+  unit: LengthUnit,
+): Result<Batting, readonly FittingProblem[]> {
   const thickness = lengthAt([...path, "layerThickness"], layerThickness, unit);
   return thickness.ok
     ? ok({ name, layerThickness: thickness.value, spread: spread === undefined ? usualSpread : ratio(spread) })

@@ -29,17 +29,25 @@ export const fittingProblems = (
   known: (path: FilePath) => readonly string[],
 ): readonly FittingProblem[] => error.issues.flatMap((issue) => issueProblems(issue, file, known));
 
-function issueProblems(issue: z.core.$ZodIssue, file: unknown, known: (path: FilePath) => readonly string[]): readonly FittingProblem[] {
+function issueProblems(
+  issue: z.core.$ZodIssue,
+  file: unknown,
+  known: (path: FilePath) => readonly string[],
+): readonly FittingProblem[] {
   const path = issue.path.map((step) => (typeof step === "number" ? step : String(step)));
   const value = valueAt(file, path);
   const last = path.at(-1);
   if (issue.code === "unrecognized_keys") {
     return issue.keys.map((key) => ({ path, code: "unknownKey", key, nearest: nearestName(key, known(path)) }));
   }
-  if (value === undefined && last !== undefined) return [{ path: path.slice(0, -1), code: "missing", key: String(last) }];
-  if (issue.code === "invalid_value") return [{ path, code: "notAllowed", got: shown(value), expected: issue.values.map(String) }];
-  if (issue.code === "too_big") return [{ path, code: "outOfRange", got: shown(value), limit: String(issue.maximum), side: "atMost" }];
-  if (issue.code === "too_small") return [{ path, code: "outOfRange", got: shown(value), limit: String(issue.minimum), side: "atLeast" }];
+  if (value === undefined && last !== undefined)
+    return [{ path: path.slice(0, -1), code: "missing", key: String(last) }];
+  if (issue.code === "invalid_value")
+    return [{ path, code: "notAllowed", got: shown(value), expected: issue.values.map(String) }];
+  if (issue.code === "too_big")
+    return [{ path, code: "outOfRange", got: shown(value), limit: String(issue.maximum), side: "atMost" }];
+  if (issue.code === "too_small")
+    return [{ path, code: "outOfRange", got: shown(value), limit: String(issue.minimum), side: "atLeast" }];
   if (issue.code === "invalid_union" && "options" in issue && Array.isArray(issue.options)) {
     return [{ path, code: "notAllowed", got: shown(value), expected: issue.options.map(String) }];
   }
@@ -48,20 +56,29 @@ function issueProblems(issue: z.core.$ZodIssue, file: unknown, known: (path: Fil
 
 const valueAt = (file: unknown, path: FilePath): unknown =>
   path.reduce<unknown>(
-    (value, step) => (typeof value === "object" && value !== null && Object.hasOwn(value, step) ? Reflect.get(value, step) : undefined),
+    (value, step) =>
+      typeof value === "object" && value !== null && Object.hasOwn(value, step) ? Reflect.get(value, step) : undefined,
     file,
   );
 
 const expectedKinds = (issue: z.core.$ZodIssue): readonly string[] => {
   if (issue.code === "invalid_type") return [issue.expected === "int" ? "whole number" : issue.expected];
-  if (issue.code === "invalid_union") return [...new Set(issue.errors.flatMap((errors) => errors.flatMap(expectedKinds)))];
+  if (issue.code === "invalid_union")
+    return [...new Set(issue.errors.flatMap((errors) => errors.flatMap(expectedKinds)))];
   return [issue.code];
 };
 
 const kindOf = (value: unknown): string =>
-  value === null ? "null" : Array.isArray(value) ? "array" : typeof value === "number" ? `number ${value}` : typeof value;
+  value === null
+    ? "null"
+    : Array.isArray(value)
+      ? "array"
+      : typeof value === "number"
+        ? `number ${value}`
+        : typeof value;
 
 const shown = (value: unknown): string => {
-  const text = typeof value === "string" ? value : typeof value === "object" && value !== null ? kindOf(value) : String(value);
+  const text =
+    typeof value === "string" ? value : typeof value === "object" && value !== null ? kindOf(value) : String(value);
   return text.length > 40 ? `${text.slice(0, 40)}…` : text;
 };

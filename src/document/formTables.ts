@@ -30,7 +30,9 @@ const publishedTableSchema = z.strictObject({
   source: z.string(),
   unit: z.enum(lengthUnits),
   sizes: z.array(z.string()),
-  ...(Object.fromEntries(columns.map((column) => [column, columnSchema])) as { readonly [column in ColumnName]: typeof columnSchema }),
+  ...(Object.fromEntries(columns.map((column) => [column, columnSchema])) as {
+    readonly [column in ColumnName]: typeof columnSchema;
+  }),
 });
 type PublishedTable = z.infer<typeof publishedTableSchema>;
 

@@ -6,7 +6,11 @@ export function nearestName(typed: string, known: readonly string[]): string | n
   const wanted = letters(typed.slice(0, longestTyped));
   if (wanted === "") return null;
   const same = known.find((name) => letters(name) === wanted);
-  const part = wanted.length < 3 ? undefined : (known.find((name) => letters(name).startsWith(wanted)) ?? known.find((name) => letters(name).endsWith(wanted)));
+  const part =
+    wanted.length < 3
+      ? undefined
+      : (known.find((name) => letters(name).startsWith(wanted)) ??
+        known.find((name) => letters(name).endsWith(wanted)));
   return same ?? part ?? fewestChanges(wanted, known);
 }
 
@@ -21,17 +25,24 @@ const letters = (name: string): string => name.toLowerCase().replace(/[^a-z0-9]/
 function fewestChanges(wanted: string, known: readonly string[]): string | null {
   const best = known
     .map((name) => ({ name, changes: changesBetween(wanted, letters(name)) }))
-    .reduce((least, next) => (next.changes < least.changes ? next : least), { name: "", changes: Math.floor(wanted.length / 2) + 1 });
+    .reduce((least, next) => (next.changes < least.changes ? next : least), {
+      name: "",
+      changes: Math.floor(wanted.length / 2) + 1,
+    });
   return best.name === "" ? null : best.name;
 }
 
 /** Letters to insert, drop or exchange to turn one word into the other (Levenshtein's distance, one row at a time). */
-const changesBetween = (one: string, other: string): number =>
-  [...one].reduce<readonly number[]>(
-    (above, letter, i) =>
-      [...other].reduce<readonly number[]>(
-        (row, match, j) => [...row, Math.min((row[j] ?? 0) + 1, (above[j + 1] ?? 0) + 1, (above[j] ?? 0) + (letter === match ? 0 : 1))],
-        [i + 1],
-      ),
-    Array.from({ length: other.length + 1 }, (_, j) => j),
-  )[other.length] ?? 0;
+function changesBetween(one: string, other: string): number {
+  const row = Array.from({ length: other.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= one.length; i += 1) {
+    let diagonal = i - 1;
+    row[0] = i;
+    for (let j = 1; j <= other.length; j += 1) {
+      const [above, before] = [row[j] ?? 0, row[j - 1] ?? 0];
+      row[j] = Math.min(above + 1, before + 1, diagonal + (one[i - 1] === other[j - 1] ? 0 : 1));
+      diagonal = above;
+    }
+  }
+  return row[other.length] ?? 0;
+}

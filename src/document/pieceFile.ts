@@ -17,7 +17,9 @@ export const tapeReadingSchema = z.strictObject({ girthMm: lengthMm, frontArcMm:
 const cutWidthsSchema = z
   .array(z.strictObject({ belowTopMm: lengthMm, leftMm: placeMm, rightMm: placeMm }))
   .max(400)
-  .meta({ description: "How far the outline lies to the wearer's left and right of the centre line, below the top edge." });
+  .meta({
+    description: "How far the outline lies to the wearer's left and right of the centre line, below the top edge.",
+  });
 
 const cutSchema = z
   .discriminatedUnion("shape", [
@@ -33,11 +35,14 @@ export const pieceFileSchema = z.strictObject({
   name: z.string().max(200),
   place: z.string().max(500),
   zone: z.enum(pieceZones),
-  wrap: z.boolean().meta({ description: "Whether the piece goes all the way round, from minus half the girth to plus half." }),
+  wrap: z
+    .boolean()
+    .meta({ description: "Whether the piece goes all the way round, from minus half the girth to plus half." }),
   plies: z.int().min(1).max(100),
   thicknessMm: lengthMm.meta({ description: "The whole piece, all plies, compressed under a snug tape." }),
   featherMm: lengthMm.meta({
-    description: "Thickness is zero on the outline and full this far inward: thickness × min(1, distance to the outline / feather).",
+    description:
+      "Thickness is zero on the outline and full this far inward: thickness × min(1, distance to the outline / feather).",
   }),
   rows: z
     .array(z.strictObject({ dropMm: placeMm, startMm: placeMm, endMm: placeMm }))
@@ -48,7 +53,13 @@ export const pieceFileSchema = z.strictObject({
     }),
   cut: cutSchema,
   readingsAfter: z
-    .strictObject({ bust: tapeReadingSchema, underbust: tapeReadingSchema, waist: tapeReadingSchema, highHip: tapeReadingSchema, fullHip: tapeReadingSchema } satisfies {
+    .strictObject({
+      bust: tapeReadingSchema,
+      underbust: tapeReadingSchema,
+      waist: tapeReadingSchema,
+      highHip: tapeReadingSchema,
+      fullHip: tapeReadingSchema,
+    } satisfies {
       readonly [level in LevelName]: z.ZodType;
     })
     .meta({ description: "What the tape reads at every level once this piece and all before it are pinned." }),
@@ -103,7 +114,11 @@ const readingsToFile = (readings: TapeReadings): PieceFile["readingsAfter"] => (
 
 function cutToFile(cut: PieceCut): PieceFile["cut"] {
   if (cut.shape === "disc") return { shape: "disc", diameterMm: tenth(cut.diameter) };
-  const widths = cut.widths.map(({ belowTop, left, right }) => ({ belowTopMm: tenth(belowTop), leftMm: tenth(left), rightMm: tenth(right) }));
+  const widths = cut.widths.map(({ belowTop, left, right }) => ({
+    belowTopMm: tenth(belowTop),
+    leftMm: tenth(left),
+    rightMm: tenth(right),
+  }));
   return cut.shape === "strip"
     ? { shape: "strip", lengthMm: tenth(cut.length), widthMm: tenth(cut.width), widths }
     : { shape: "panel", heightMm: tenth(cut.height), widths };
@@ -111,7 +126,9 @@ function cutToFile(cut: PieceCut): PieceFile["cut"] {
 
 function cutFromFile(cut: PieceFile["cut"]): PieceCut {
   if (cut.shape === "disc") return { shape: "disc", diameter: mm(cut.diameterMm) };
-  const widths = cut.widths.map(({ belowTopMm, leftMm, rightMm }): CutWidth => ({ belowTop: mm(belowTopMm), left: mm(leftMm), right: mm(rightMm) }));
+  const widths = cut.widths.map(
+    ({ belowTopMm, leftMm, rightMm }): CutWidth => ({ belowTop: mm(belowTopMm), left: mm(leftMm), right: mm(rightMm) }),
+  );
   return cut.shape === "strip"
     ? { shape: "strip", length: mm(cut.lengthMm), width: mm(cut.widthMm), widths }
     : { shape: "panel", height: mm(cut.heightMm), widths };

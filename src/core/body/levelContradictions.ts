@@ -9,7 +9,12 @@ import type { LevelName, MeasurementName } from "./vocabulary";
  * quarters that do not sum to the whole, a breadth the girth cannot go round. The reading to measure again comes first.
  */
 export interface LevelContradiction {
-  readonly code: "arcNotShorterThanGirth" | "arcDoesNotFitGirth" | "arcsMissGirth" | "quartersMissArc" | "breadthDoesNotFitGirth";
+  readonly code:
+    | "arcNotShorterThanGirth"
+    | "arcDoesNotFitGirth"
+    | "arcsMissGirth"
+    | "quartersMissArc"
+    | "breadthDoesNotFitGirth";
   readonly names: readonly MeasurementName[];
   readonly got: Millimetres;
   readonly expected: LengthRange;
@@ -68,7 +73,11 @@ const arcReadings = [
 ] as const;
 
 function wrongSums(level: LevelName, measurements: Measurements): readonly LevelContradiction[] {
-  const misses = (code: LevelContradiction["code"], parts: readonly MeasurementName[], whole: MeasurementName): readonly LevelContradiction[] => {
+  const misses = (
+    code: LevelContradiction["code"],
+    parts: readonly MeasurementName[],
+    whole: MeasurementName,
+  ): readonly LevelContradiction[] => {
     const [lengths, wanted] = [parts.map((name) => measurements[name]), measurements[whole]];
     if (wanted === undefined || lengths.some((length) => length === undefined)) return [];
     const sum = lengths.reduce<number>((total, length) => total + (length ?? 0), 0);
@@ -80,6 +89,10 @@ function wrongSums(level: LevelName, measurements: Measurements): readonly Level
   ] as const;
   return [
     ...halves.flatMap(({ arc, quarters }) => misses("quartersMissArc", quarters, arc)),
-    ...misses("arcsMissGirth", halves.flatMap(({ arc, quarters }) => (measurements[arc] === undefined ? quarters : [arc])), `${level}Girth`),
+    ...misses(
+      "arcsMissGirth",
+      halves.flatMap(({ arc, quarters }) => (measurements[arc] === undefined ? quarters : [arc])),
+      `${level}Girth`,
+    ),
   ];
 }

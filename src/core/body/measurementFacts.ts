@@ -88,35 +88,37 @@ const row = (improves: Improvement, least: number, most: number, standard: Stand
   standard,
 });
 
+/** The least possible lengths lie above what any usual one comes to when its inches are taken for centimetres. */
 const lengthRows: { readonly [name in LengthName]: LengthRow } = {
-  shoulderToApex: row("apexPlace", 100, 700),
-  leftShoulderToApex: row("apexPlace", 100, 700),
-  rightShoulderToApex: row("apexPlace", 100, 700),
-  apexToApex: row("apexPlace", 60, 600),
-  napeToWaist: row("levelHeights", 150, 800, iso("back neck point to waist", "5.4.5")),
-  waistToHighHip: row("levelHeights", 20, 300),
-  waistToFullHip: row("levelHeights", 50, 500),
-  frontWaistLength: row("waistTilt", 150, 900),
-  backWaistLength: row("waistTilt", 150, 900),
-  waistToFloorFront: row("waistTilt", 300, 1700),
-  waistToFloorBack: row("waistTilt", 300, 1700),
-  waistToFloorLeft: row("waistTilt", 300, 1700),
-  waistToFloorRight: row("waistTilt", 300, 1700),
-  shoulderLength: row("shoulderMatch", 40, 300),
-  leftShoulderLength: row("shoulderMatch", 40, 300),
-  rightShoulderLength: row("shoulderMatch", 40, 300),
+  shoulderToApex: row("apexPlace", 150, 700),
+  leftShoulderToApex: row("apexPlace", 150, 700),
+  rightShoulderToApex: row("apexPlace", 150, 700),
+  apexToApex: row("apexPlace", 100, 600),
+  napeToWaist: row("levelHeights", 220, 800, iso("back neck point to waist", "5.4.5")),
+  waistToHighHip: row("levelHeights", 40, 300),
+  waistToFullHip: row("levelHeights", 90, 500),
+  frontWaistLength: row("waistTilt", 220, 900),
+  backWaistLength: row("waistTilt", 220, 900),
+  waistToFloorFront: row("waistTilt", 600, 1700),
+  waistToFloorBack: row("waistTilt", 600, 1700),
+  waistToFloorLeft: row("waistTilt", 600, 1700),
+  waistToFloorRight: row("waistTilt", 600, 1700),
+  shoulderLength: row("shoulderMatch", 70, 300),
+  leftShoulderLength: row("shoulderMatch", 70, 300),
+  rightShoulderLength: row("shoulderMatch", 70, 300),
   shoulderDrop: row("shoulderMatch", 1, 200),
-  acrossBack: row("backMatch", 150, 800, iso("across back shoulder width", "5.4.3")),
-  upperBackWidth: row("backMatch", 150, 800),
-  neckGirth: row("neckMatch", 150, 900, iso("neck base girth", "5.3.3")),
-  upperArmGirth: row("arm", 100, 900, iso("upper arm girth", "5.3.16")),
-  elbowGirth: row("arm", 100, 700),
-  wristGirth: row("arm", 80, 400, iso("wrist girth", "5.3.19")),
-  armLength: row("arm", 200, 1000, iso("outer arm length", "5.7.8")),
-  shoulderToElbow: row("arm", 100, 600),
+  acrossBack: row("backMatch", 220, 800, iso("across back shoulder width", "5.4.3")),
+  upperBackWidth: row("backMatch", 200, 800),
+  neckGirth: row("neckMatch", 200, 900, iso("neck base girth", "5.3.3")),
+  upperArmGirth: row("arm", 150, 900, iso("upper arm girth", "5.3.16")),
+  elbowGirth: row("arm", 130, 700),
+  wristGirth: row("arm", 100, 400, iso("wrist girth", "5.3.19")),
+  armLength: row("arm", 300, 1000, iso("outer arm length", "5.7.8")),
+  shoulderToElbow: row("arm", 180, 600),
 };
 
-const isRequired = (name: LevelMeasurementName): boolean => requiredMeasurementNames.some((required) => required === name);
+const isRequired = (name: LevelMeasurementName): boolean =>
+  requiredMeasurementNames.some((required) => required === name);
 
 function levelFact(level: LevelName, reading: LevelReadingName): MeasurementFact {
   const name = `${level}${reading}` as const;
@@ -127,8 +129,14 @@ function levelFact(level: LevelName, reading: LevelReadingName): MeasurementFact
     const improves = need === "required" ? "wholePlan" : "betweenLevels";
     return { ...common, need, improves, standard: levelStandards[level], possible: possibleGirth };
   }
-  if (reading === "Breadth") return { ...common, need: "optional", improves: "sectionShape", possible: possibleBreadth };
-  return { ...common, need: "optional", improves: isQuarter(reading) ? "leftAndRight" : "frontAndBack", possible: possibleArc };
+  if (reading === "Breadth")
+    return { ...common, need: "optional", improves: "sectionShape", possible: possibleBreadth };
+  return {
+    ...common,
+    need: "optional",
+    improves: isQuarter(reading) ? "leftAndRight" : "frontAndBack",
+    possible: possibleArc,
+  };
 }
 
 const possibleGirth: LengthRange = { least: mm(200), most: mm(2500) };
@@ -156,6 +164,8 @@ const lengthFact = (name: LengthName): MeasurementFact => ({
 });
 
 export const measurementFacts = Object.fromEntries([
-  ...levelNames.flatMap((level) => levelReadingNames.map((reading) => [`${level}${reading}`, levelFact(level, reading)] as const)),
+  ...levelNames.flatMap((level) =>
+    levelReadingNames.map((reading) => [`${level}${reading}`, levelFact(level, reading)] as const),
+  ),
   ...lengthNames.map((name) => [name, lengthFact(name)] as const),
 ]) as ByMeasurement<MeasurementFact>;

@@ -36,7 +36,10 @@ export type PleaseCheckCode = (typeof pleaseCheckCodes)[number];
 export type MeasurementProblem = { readonly whose: Whose; readonly names: readonly MeasurementName[] } & (
   | { readonly severity: "contradiction"; readonly code: "missing" }
   | { readonly severity: "contradiction"; readonly code: "notALength"; readonly got: number }
-  | ({ readonly severity: "contradiction"; readonly code: Exclude<ContradictionCode, "missing" | "notALength"> } & Compared)
+  | ({
+      readonly severity: "contradiction";
+      readonly code: Exclude<ContradictionCode, "missing" | "notALength">;
+    } & Compared)
   | ({ readonly severity: "pleaseCheck"; readonly code: PleaseCheckCode } & Compared)
 );
 interface Compared {
@@ -53,7 +56,9 @@ export function checkMeasurements(measurements: Measurements, whose: Whose): rea
   const contradictions = [...wrongLevels(comparable, whose), ...wrongHeights(comparable, whose)];
   const settled = without(comparable, contradictions);
   const unusual = unusualAlone(settled, whose);
-  const pairs = unusualPairs(without(settled, unusual), whose).map((pair) => ({ whose, severity: "pleaseCheck", ...pair }) as const);
+  const pairs = unusualPairs(without(settled, unusual), whose).map(
+    (pair) => ({ whose, severity: "pleaseCheck", ...pair }) as const,
+  );
   return [...unreadable, ...slips, ...impossible, ...contradictions, ...unusual, ...pairs];
 }
 
@@ -77,21 +82,33 @@ const notLengths = (measurements: Measurements, whose: Whose): readonly Measurem
   });
 
 const impossibleAlone = (measurements: Measurements, whose: Whose): readonly MeasurementProblem[] =>
-  outside(measurements, "possible").map((found) => ({ whose, severity: "contradiction", code: "impossible", ...found }));
+  outside(measurements, "possible").map((found) => ({
+    whose,
+    severity: "contradiction",
+    code: "impossible",
+    ...found,
+  }));
 
 const unusualAlone = (measurements: Measurements, whose: Whose): readonly MeasurementProblem[] =>
   outside(measurements, "usual").map((found) => ({ whose, severity: "pleaseCheck", code: "unusual", ...found }));
 
 /** The readings outside their own possible or usual range. */
-const outside = (measurements: Measurements, kind: "possible" | "usual"): readonly (Compared & { readonly names: readonly MeasurementName[] })[] =>
+const outside = (
+  measurements: Measurements,
+  kind: "possible" | "usual",
+): readonly (Compared & { readonly names: readonly MeasurementName[] })[] =>
   measurementNames.flatMap((name) => {
     const [got, expected] = [measurements[name], measurementFacts[name][kind]];
-    return got === undefined || (got >= expected.least && got <= expected.most) ? [] : [{ names: [name], got, expected }];
+    return got === undefined || (got >= expected.least && got <= expected.most)
+      ? []
+      : [{ names: [name], got, expected }];
   });
 
 /** What cannot be at one level: arcs against the girth, quarters against the arcs, breadth against the girth. */
 const wrongLevels = (measurements: Measurements, whose: Whose): readonly MeasurementProblem[] =>
-  levelNames.flatMap((level) => levelContradictions(level, measurements).map((found) => ({ whose, severity: "contradiction", ...found })));
+  levelNames.flatMap((level) =>
+    levelContradictions(level, measurements).map((found) => ({ whose, severity: "contradiction", ...found })),
+  );
 
 /** Levels out of order: the bust not above the waist, the high hip not above the full hip. */
 function wrongHeights(measurements: Measurements, whose: Whose): readonly MeasurementProblem[] {
@@ -101,13 +118,29 @@ function wrongHeights(measurements: Measurements, whose: Whose): readonly Measur
     if (tape === undefined || napeToWaist === undefined) return [];
     const [bust, waist] = [apexDropFromTape(tape).value, waistDropFromTape(napeToWaist).value];
     if (bust < waist) return [];
-    return [{ whose, severity: "contradiction", code: "bustNotAboveWaist", names: [name, "napeToWaist"], got: mm(bust), expected: { least: mm(0), most: mm(waist) } }];
+    return [
+      {
+        whose,
+        severity: "contradiction",
+        code: "bustNotAboveWaist",
+        names: [name, "napeToWaist"],
+        got: mm(bust),
+        expected: { least: mm(0), most: mm(waist) },
+      },
+    ];
   });
   if (waistToHighHip === undefined || waistToFullHip === undefined || waistToHighHip < waistToFullHip) return lowBusts;
   const expected = { least: mm(0), most: waistToFullHip };
   return [
     ...lowBusts,
-    { whose, severity: "contradiction", code: "highHipNotAboveFullHip", names: ["waistToHighHip", "waistToFullHip"], got: waistToHighHip, expected },
+    {
+      whose,
+      severity: "contradiction",
+      code: "highHipNotAboveFullHip",
+      names: ["waistToHighHip", "waistToFullHip"],
+      got: waistToHighHip,
+      expected,
+    },
   ];
 }
 

@@ -9,7 +9,8 @@ import type { LengthName, LevelName } from "./vocabulary";
 export const surveySources = {
   army2012: "US Army Anthropometric Survey 2010-2012, women: Gordon et al. 2014, technical report NATICK/TR-15/007",
   army1988: "US Army anthropometric survey 1988, women, n 2208: Gordon et al. 1989, technical report NATICK/TR-89/044",
-  spanish: "Spanish women's survey, sample of 600: Alemany et al., Proc. 2010 Intl Conf. 3D Body Scanning Technologies, 307-315",
+  spanish:
+    "Spanish women's survey, sample of 600: Alemany et al., Proc. 2010 Intl Conf. 3D Body Scanning Technologies, 307-315",
   nhanes: "NHANES 2017-March 2020, women 18 and over, n 4221",
   practice: "common practice, no source",
 } as const;
@@ -23,13 +24,28 @@ export interface PublishedRange {
   readonly note: string;
 }
 
-const range = (low: number, high: number, sources: readonly SurveySource[], note: string): PublishedRange => ({ low, high, sources, note });
+const range = (low: number, high: number, sources: readonly SurveySource[], note: string): PublishedRange => ({
+  low,
+  high,
+  sources,
+  note,
+});
 
 export const publishedGirths: { readonly [level in LevelName]: PublishedRange } = {
   bust: range(784, 1194, ["army2012", "spanish"], "bust girth: p1 of the first, p95 of the second"),
-  underbust: range(696, 1056.6, ["army1988", "spanish"], "underbust p5; bust p95 of the second less the mean bust minus underbust of the first"),
+  underbust: range(
+    696,
+    1056.6,
+    ["army1988", "spanish"],
+    "underbust p5; bust p95 of the second less the mean bust minus underbust of the first",
+  ),
   waist: range(637, 1126, ["army1988", "spanish"], "natural waist p5; waist p95"),
-  highHip: range(637, 1263, ["army1988", "spanish"], "not surveyed: between the natural waist's p5 and the full hip's p95"),
+  highHip: range(
+    637,
+    1263,
+    ["army1988", "spanish"],
+    "not surveyed: between the natural waist's p5 and the full hip's p95",
+  ),
   fullHip: range(867, 1263, ["army2012", "spanish"], "hip girth: p1 of the first, p95 of the second"),
 };
 
@@ -50,9 +66,19 @@ export const publishedWaistFrontShare = { low: 0.504, high: 0.574, source: "span
 /** Bust girth less underbust girth (mm): p5 and p95. */
 export const publishedBustMinusUnderbust = range(90, 191, ["army1988"], "bust minus underbust p5 and p95");
 
-const shoulderToApex = range(234, 348, ["army1988", "spanish"], "neck side to apex: tape p5; straight p95 of the larger busts");
+const shoulderToApex = range(
+  234,
+  348,
+  ["army1988", "spanish"],
+  "neck side to apex: tape p5; straight p95 of the larger busts",
+);
 const shoulderLength = range(114, 160, ["army2012"], "shoulder length p1 and p99");
-const waistToFloor = range(869, 1173.4, ["army2012", "army1988"], "height of the navel p1; its p99 and the mean from natural waist to navel");
+const waistToFloor = range(
+  869,
+  1173.4,
+  ["army2012", "army1988"],
+  "height of the navel p1; its p99 and the mean from natural waist to navel",
+);
 
 export const publishedLengths: { readonly [name in LengthName]: PublishedRange } = {
   shoulderToApex,
@@ -86,7 +112,10 @@ export const publishedLengths: { readonly [name in LengthName]: PublishedRange }
  * Widened for the public: the surveys are of soldiers or end at the ninety-fifth of a hundred, and half the people who
  * need this work are outside them. A tenth less at the low end, a fifth more at the high end; a judgement.
  */
-export const widened = ({ low, high }: Pick<PublishedRange, "low" | "high">): { readonly least: Millimetres; readonly most: Millimetres } => ({
+export const widened = ({
+  low,
+  high,
+}: Pick<PublishedRange, "low" | "high">): { readonly least: Millimetres; readonly most: Millimetres } => ({
   least: mm(0.9 * low),
   most: mm(1.2 * high),
 });

@@ -25,8 +25,22 @@ export function inUnitSlip(measurements: Measurements): readonly UnitSlip[] {
     const first = slipped[0];
     if (!first) return [];
     const others = girths.filter((girth) => !slipped.includes(girth));
-    const isSlip = others.length === 0 ? slipped.length > 1 : slipped.every(({ length }) => others.every((other) => alike(length * factor, other.length) && !alike(length, other.length)));
-    return isSlip ? [{ code, names: slipped.map(({ name }) => name), got: mm(first.length), expected: measurementFacts[first.name].usual }] : [];
+    const isSlip =
+      others.length === 0
+        ? slipped.length > 1
+        : slipped.every(({ length }) =>
+            others.every((other) => alike(length * factor, other.length) && !alike(length, other.length)),
+          );
+    return isSlip
+      ? [
+          {
+            code,
+            names: slipped.map(({ name }) => name),
+            got: mm(first.length),
+            expected: measurementFacts[first.name].usual,
+          },
+        ]
+      : [];
   });
 }
 

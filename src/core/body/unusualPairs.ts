@@ -20,35 +20,52 @@ export function unusualPairs(measurements: Measurements, whose: "body" | "form")
   return whose === "form" ? found : [...found, ...girthPairs(measurements)];
 }
 
-const unusual = (code: UnusualPair["code"], names: readonly MeasurementName[], got: number, least: number, most: number): readonly UnusualPair[] =>
+const unusual = (
+  code: UnusualPair["code"],
+  names: readonly MeasurementName[],
+  got: number,
+  least: number,
+  most: number,
+): readonly UnusualPair[] =>
   got >= least && got <= most ? [] : [{ code, names, got: mm(got), expected: { least: mm(least), most: mm(most) } }];
 
 /**
  * One girth from another: the Spanish survey's means, spreads and correlations (bust 959.5 ± 119.9, waist 856.1 ± 142.6,
- * hip 1055 ± 109.4; 0.958 and 0.819) give the middle. How far from it is still usual is a judgement of three residual
- * spreads and more, wider on the side where a dressmaker's waist is smaller than the survey's.
+ * hip 1055 ± 109.4; 0.958 and 0.819) give the middle, Army 1988 the underbust (90 to 191 mm below the bust, p5 and p95).
+ * How far from it is still usual is a judgement of three residual spreads and more, wider on the side where a
+ * dressmaker's waist is smaller than the survey's and for small and large busts.
  */
-function girthPairs({ bustGirth, underbustGirth, waistGirth, fullHipGirth }: Measurements): readonly UnusualPair[] {
-  const pairs: UnusualPair[] = [];
-  if (bustGirth !== undefined && waistGirth !== undefined) {
-    const middle = 856.1 + 1.139 * (bustGirth - 959.5);
-    pairs.push(...unusual("unusualProportion", ["waistGirth", "bustGirth"], waistGirth, middle - 300, middle + 150));
-  }
-  if (waistGirth !== undefined && fullHipGirth !== undefined) {
-    const middle = 1055 + 0.628 * (waistGirth - 856.1);
-    pairs.push(...unusual("unusualProportion", ["fullHipGirth", "waistGirth"], fullHipGirth, middle - 190, middle + 300));
-  }
-  if (bustGirth !== undefined && underbustGirth !== undefined) {
-    // Army 1988 has 90 to 191 mm between them (p5 and p95); small and large busts lie beyond.
-    pairs.push(...unusual("unusualProportion", ["underbustGirth", "bustGirth"], underbustGirth, bustGirth - 330, bustGirth - 40));
-  }
-  return pairs;
-}
+const girthPairs = (measurements: Measurements): readonly UnusualPair[] =>
+  girthRules.flatMap(({ name, from, range }) => {
+    const [girth, other] = [measurements[name], measurements[from]];
+    if (girth === undefined || other === undefined) return [];
+    const [least, most] = range(other);
+    return unusual("unusualProportion", [name, from], girth, least, most);
+  });
+
+const around = (middle: number, below: number, above: number): readonly [number, number] => [
+  middle - below,
+  middle + above,
+];
+
+const girthRules: readonly {
+  readonly name: MeasurementName;
+  readonly from: MeasurementName;
+  readonly range: (other: number) => readonly [number, number];
+}[] = [
+  { name: "waistGirth", from: "bustGirth", range: (bust) => around(856.1 + 1.139 * (bust - 959.5), 300, 150) },
+  { name: "fullHipGirth", from: "waistGirth", range: (waist) => around(1055 + 0.628 * (waist - 856.1), 190, 300) },
+  { name: "underbustGirth", from: "bustGirth", range: (bust) => around(bust, 330, -40) },
+];
 
 /** The survey has the front share of a body's waist only; other levels, and forms, go by the wider range of practice. */
 function frontShares(measurements: Measurements, whose: "body" | "form"): readonly UnusualPair[] {
   return levelNames.flatMap((level) => {
-    const [front, back, girth] = [measurements[`${level}FrontArc`], measurements[`${level}BackArc`], measurements[`${level}Girth`]];
+    const [front, back, girth] = [
+      measurements[`${level}FrontArc`],
+      measurements[`${level}BackArc`],
+      measurements[`${level}Girth`],
+    ];
     const arc = front ?? (back === undefined || girth === undefined ? undefined : girth - back);
     if (arc === undefined || girth === undefined) return [];
     const { low, high } = level === "waist" && whose === "body" ? publishedWaistFrontShare : publishedArcShare;
@@ -65,16 +82,19 @@ function frontShares(measurements: Measurements, whose: "body" | "form"): readon
 function unevenSides(measurements: Measurements): readonly UnusualPair[] {
   return sidePairs.flatMap(({ left, right, most }) => {
     const [one, other] = [measurements[left], measurements[right]];
-    return one === undefined || other === undefined ? [] : unusual("unevenSides", [left, right], Math.abs(one - other), 0, most);
+    return one === undefined || other === undefined
+      ? []
+      : unusual("unevenSides", [left, right], Math.abs(one - other), 0, most);
   });
 }
 
-const sidePairs: readonly { readonly left: MeasurementName; readonly right: MeasurementName; readonly most: number }[] = [
-  { left: "leftShoulderToApex", right: "rightShoulderToApex", most: 30 },
-  { left: "leftShoulderLength", right: "rightShoulderLength", most: 30 },
-  { left: "waistToFloorLeft", right: "waistToFloorRight", most: 40 },
-  ...levelNames.flatMap((level) => [
-    { left: `${level}LeftFrontArc`, right: `${level}RightFrontArc`, most: 40 } as const,
-    { left: `${level}LeftBackArc`, right: `${level}RightBackArc`, most: 40 } as const,
-  ]),
-];
+const sidePairs: readonly { readonly left: MeasurementName; readonly right: MeasurementName; readonly most: number }[] =
+  [
+    { left: "leftShoulderToApex", right: "rightShoulderToApex", most: 30 },
+    { left: "leftShoulderLength", right: "rightShoulderLength", most: 30 },
+    { left: "waistToFloorLeft", right: "waistToFloorRight", most: 40 },
+    ...levelNames.flatMap((level) => [
+      { left: `${level}LeftFrontArc`, right: `${level}RightFrontArc`, most: 40 } as const,
+      { left: `${level}LeftBackArc`, right: `${level}RightBackArc`, most: 40 } as const,
+    ]),
+  ];
