@@ -1,0 +1,84 @@
+import { type KeyboardEvent, type RefObject, useId } from "react";
+import { formatLength, type LengthStep, type LengthUnit } from "../../core/lengthText";
+import { fieldWords } from "../text/field";
+import { lengthProblemText } from "../text/problems";
+import { unitMarks, unitNames } from "../text/workroom";
+import type { LengthFieldState } from "./lengthFieldState";
+
+/**
+ * The field a length is typed into. It takes whatever a person writes, says what it understood, and explains in words
+ * what it could not read, without ever changing the text under the fingers.
+ */
+export interface LengthFieldProps {
+  readonly label: string;
+  readonly labelShown?: boolean;
+  readonly state: LengthFieldState;
+  readonly unit: LengthUnit;
+  readonly step: LengthStep;
+  /** What the field shows faintly while it is empty: an estimate, or an example. */
+  readonly ghost?: string;
+  readonly size?: "large" | "plain";
+  /** The pad beside the field stands in for the tablet's own keyboard. */
+  readonly padInstead?: boolean;
+  readonly inputRef?: RefObject<HTMLInputElement | null>;
+  readonly onEnter?: () => void;
+  readonly onEscape?: () => void;
+  readonly onFocus?: () => void;
+}
+
+export function LengthField(props: LengthFieldProps) {
+  const { label, labelShown = true, state, unit, step, ghost, size = "plain", padInstead = false } = props;
+  const id = useId();
+  const unreadable = state.meaning !== null && !state.meaning.ok ? state.meaning.problem : null;
+  const shownProblem = unreadable;
+  const echo = state.isForeign && state.meaning?.ok ? fieldWords.means(formatLength(state.meaning.value, step)) : null;
+
+  const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
+    if (event.key === "Enter") {
+      event.preventDefault();
+      state.commit();
+      if (unreadable === null) props.onEnter?.();
+    }
+    if (event.key === "Escape") props.onEscape?.();
+  };
+
+  return (
+    <div className={`field field-${size}`}>
+      <label className={labelShown ? "field-label" : "unseen"} htmlFor={id}>
+        {label}
+        <span className="unseen"> {unitNames[unit]}</span>
+      </label>
+      <span className="field-line">
+        <input
+          id={id}
+          ref={props.inputRef}
+          className="field-input"
+          type="text"
+          inputMode={padInstead ? "none" : "decimal"}
+          enterKeyHint="next"
+          autoComplete="off"
+          autoCorrect="off"
+          spellCheck={false}
+          maxLength={40}
+          placeholder={ghost}
+          value={state.text}
+          aria-invalid={shownProblem !== null && !isHalfTyped(state.text)}
+          aria-describedby={`${id}-note`}
+          onChange={(event) => state.type(event.target.value)}
+          onBlur={state.commit}
+          onFocus={props.onFocus}
+          onKeyDown={onKeyDown}
+        />
+        <span className="field-unit" aria-hidden>
+          {unitMarks[unit]}
+        </span>
+      </span>
+      <span id={`${id}-note`} className={shownProblem ? "field-note field-problem" : "field-note"}>
+        {shownProblem && !isHalfTyped(state.text) ? lengthProblemText(shownProblem) : echo}
+      </span>
+    </div>
+  );
+}
+
+/** On its way to a length, and no slip yet: `34 3/` needs only its last digit. */
+const isHalfTyped = (text: string): boolean => /(^|[\d ])\d+\/\s*$/.test(text);
