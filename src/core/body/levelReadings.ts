@@ -101,8 +101,11 @@ function apexReadings(measurements: Measurements, bustGirth: number): ApexReadin
   };
 }
 
-/** The least distance (mm) kept between neighbouring levels where one of them is only estimated. */
-const leastGap = { bustToWaist: 60, share: 0.55 } as const;
+/**
+ * Where a drop is only estimated, the apex keeps this distance (mm) above the waist (Army 1988: P5 77, mean 118), and the
+ * underbust lies no further down than this share of it.
+ */
+const leastGap = { bustToWaist: 85, share: 0.55 } as const;
 
 function dropReadings(measurements: Measurements, apex: ApexReadings): ByLevel<Reading> {
   const tape = measurements.napeToWaist;

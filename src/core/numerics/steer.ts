@@ -24,27 +24,64 @@ export interface Steered {
 const slopeRange = { least: 0.2, most: 8 } as const;
 
 export function steer(read: (knobs: readonly number[]) => readonly number[], steering: Steering): Steered {
-  const { targets, least, most, precision } = steering;
-  let knobs = steering.start;
-  let slopes = steering.slopes;
-  let readings = read(knobs);
-  let best = { knobs, cost: cost(knobs, readings, steering) };
-  for (let step = 0; step < steering.rounds && best.cost > 0; step++) {
-    const turned = knobs.map((knob, i) => {
-      const miss = (readings[i] as number) - (targets[i] as number);
-      if (Math.abs(miss) <= precision / 2) return knob;
-      const bound = steering.longestStep(knob);
-      const move = Math.max(-bound, Math.min(bound, -miss / (slopes[i] as number)));
-      return Math.max(least[i] as number, Math.min(most[i] as number, knob + move));
-    });
-    const next = read(turned);
-    slopes = slopes.map((slope, i) => secant(slope, steering.slopes[i] as number, (turned[i] as number) - (knobs[i] as number), (next[i] as number) - (readings[i] as number)));
-    knobs = turned;
-    readings = next;
-    const now = cost(knobs, readings, steering);
-    if (now < best.cost) best = { knobs, cost: now };
+  let state = begin(steering.start, read, steering);
+  let best = state;
+  for (let round = 0; round < steering.rounds && best.cost > 0; round++) {
+    const knobs = state.knobs.map((_, i) => turned(i, state, steering, round >= steering.rounds / 2));
+    const readings = read(knobs);
+    state = {
+      knobs,
+      readings,
+      cost: cost(knobs, readings, steering),
+      slopes: state.slopes.map((slope, i) => secant(slope, i, state, knobs, readings, steering)),
+      ...brackets(state, knobs, readings, steering),
+    };
+    if (state.cost < best.cost) best = state;
   }
   return { kind: best.cost === 0 ? "onTarget" : "nearest", knobs: best.knobs };
+}
+
+interface State {
+  readonly knobs: readonly number[];
+  readonly readings: readonly number[];
+  readonly cost: number;
+  readonly slopes: readonly number[];
+  /** The highest setting seen to read too little and the lowest seen to read too much. */
+  readonly lows: readonly number[];
+  readonly highs: readonly number[];
+}
+
+function begin(knobs: readonly number[], read: (knobs: readonly number[]) => readonly number[], steering: Steering): State {
+  const readings = read(knobs);
+  const blank: State = { knobs, readings, cost: cost(knobs, readings, steering), slopes: steering.slopes, lows: steering.least, highs: steering.most };
+  return { ...blank, ...brackets(blank, knobs, readings, steering) };
+}
+
+/** The next setting of one knob: along the secant, or halfway into the bracket where the secant leaves it or keeps missing. */
+function turned(i: number, { knobs, readings, slopes, lows, highs }: State, steering: Steering, isLate: boolean): number {
+  const knob = knobs[i] as number;
+  const miss = (readings[i] as number) - (steering.targets[i] as number);
+  if (Math.abs(miss) <= steering.precision / 2) return knob;
+  const bound = steering.longestStep(knob);
+  const move = Math.max(-bound, Math.min(bound, -miss / (slopes[i] as number)));
+  const aimed = Math.max(steering.least[i] as number, Math.min(steering.most[i] as number, knob + move));
+  const [low, high] = [lows[i] as number, highs[i] as number];
+  const isOutside = aimed <= low || aimed >= high;
+  const isStuck = isLate && Math.abs(miss) > 3 * steering.precision;
+  return low < high && high - low < 2 * bound && (isOutside || isStuck) ? (low + high) / 2 : aimed;
+}
+
+/** Brackets close in as settings are read; where neighbours have moved a reading across its bracket, it is opened again. */
+function brackets(state: State, knobs: readonly number[], readings: readonly number[], { targets, least, most }: Steering) {
+  const lows: number[] = [];
+  const highs: number[] = [];
+  for (const [i, knob] of knobs.entries()) {
+    const isLow = (readings[i] as number) < (targets[i] as number);
+    const [low, high] = [state.lows[i] as number, state.highs[i] as number];
+    lows.push(isLow ? Math.max(low, knob) : low >= knob ? (least[i] as number) : low);
+    highs.push(isLow ? (high <= knob ? (most[i] as number) : high) : Math.min(high, knob));
+  }
+  return { lows, highs };
 }
 
 /** Sum of squares of what the readings miss beyond the precision; a knob at its end that would have to go further is excused. */
@@ -58,8 +95,12 @@ function cost(knobs: readonly number[], readings: readonly number[], { targets, 
   return sum;
 }
 
-function secant(slope: number, guess: number, turn: number, change: number): number {
-  if (Math.abs(turn) < 1e-3 * Math.abs(1 / guess)) return slope;
+function secant(slope: number, i: number, before: State, knobs: readonly number[], readings: readonly number[], steering: Steering): number {
+  const guess = steering.slopes[i] as number;
+  const turn = (knobs[i] as number) - (before.knobs[i] as number);
+  const change = (readings[i] as number) - (before.readings[i] as number);
+  // A turn that moves its reading by less than the precision says nothing about the slope.
+  if (Math.abs(turn * guess) < steering.precision / 10) return slope;
   const found = Math.max(slopeRange.least * guess, Math.min(slopeRange.most * guess, change / turn));
   return (slope + found) / 2;
 }

@@ -1,9 +1,10 @@
 import type { ApexReadings, QuarterReadings } from "../body/levelReadings";
 import { tapeQuarters } from "../tape/tape";
+import { tapeAgreement } from "../tolerances";
 import { type Slab, slabs } from "./hill";
 import type { Pad } from "./pad";
 import { roundCounts, roundPads } from "./rounds";
-import { type CupPlace, shape } from "./shape";
+import { type CupPlace, highestCrown, shape } from "./shape";
 import { stackThickness, type Station } from "./stack";
 import type { Surface } from "./surface";
 
@@ -29,8 +30,39 @@ export interface SideWish {
   readonly spread: number;
 }
 
-/** The pads that take the tape from where it stands to its targets, pinned ones left out, in no particular order. */
+/**
+ * The pads that take the tape from where it stands to its targets, pinned ones left out, in no particular order. The stacks
+ * are first divided finely; if that makes more pieces than a person wants to cut, the pads are made of more plies.
+ */
 export function shapeBatch(batch: Batch): readonly Pad[] {
+  let best = shapeWith(batch, divisions[0]);
+  for (const division of divisions.slice(1)) {
+    if (best.pads.length <= mostPieces && best.miss <= tapeAgreement) break;
+    const found = shapeWith(batch, division);
+    const isTruer = found.miss <= Math.max(best.miss, tapeAgreement);
+    if (isTruer && (found.pads.length < best.pads.length || best.miss > tapeAgreement)) best = found;
+  }
+  return best.pads;
+}
+
+/** A plan should not ask for more pieces than this. */
+const mostPieces = 16;
+
+/** Into how many pads the highest stack of each kind is divided at most, from fine to coarse. */
+interface Division {
+  readonly front: number;
+  readonly back: number;
+  readonly side: number;
+  readonly cup: number;
+}
+
+const divisions: readonly [Division, ...Division[]] = [
+  { front: 5, back: 4, side: 2, cup: 3 },
+  { front: 4, back: 3, side: 2, cup: 2 },
+  { front: 3, back: 2, side: 2, cup: 2 },
+];
+
+function shapeWith(batch: Batch, division: Division): { readonly pads: readonly Pad[]; readonly miss: number } {
   const { stations, layerThickness, surface } = batch;
   const gains = levelGains(batch);
   const even = stations.map((_, level) => evenThickness(gains[level] as QuarterGains, batch.sides[level] as SideWish));
@@ -48,10 +80,21 @@ export function shapeBatch(batch: Batch): readonly Pad[] {
     offsets: batch.offsets,
     sideCrowns,
     cups: [cupPlace(batch, "left"), cupPlace(batch, "right")],
-    slabs: slabPlan(batch, gains, counts, sideCrowns),
+    chestShares: [chestShare("leftFront", gains, layerThickness), chestShare("rightFront", gains, layerThickness)],
+    slabs: slabPlan(batch, gains, counts, sideCrowns, division),
   });
-  return [...rounds, ...found.pads];
+  return { pads: [...rounds, ...found.pads], miss: worstMiss(found.readings, batch.targets) };
 }
+
+const worstMiss = (readings: readonly QuarterReadings[], targets: readonly QuarterReadings[]): number =>
+  Math.max(
+    ...readings.map((read, level) => {
+      const target = targets[level] as QuarterReadings;
+      const front = read.leftFront + read.rightFront - target.leftFront - target.rightFront;
+      const back = read.leftBack + read.rightBack - target.leftBack - target.rightBack;
+      return Math.max(Math.abs(front), Math.abs(back), Math.abs(front + back));
+    }),
+  );
 
 interface QuarterGains {
   readonly leftFront: number;
@@ -110,6 +153,19 @@ function cupPlace({ stations, apex, surface }: Batch, side: "left" | "right"): C
   return { along: side === "left" ? along : -along, drop, radius };
 }
 
+/**
+ * A bust is a ribcage with breasts on it: where the underbust wants more than a layer or two in front, the same goes on
+ * over the chest beneath the bra, as far as it leaves at least half of what the bust wants to the cups.
+ */
+function chestShare(quarter: "leftFront" | "rightFront", gains: readonly QuarterGains[], layerThickness: number): number {
+  const [bust, underbust] = [gains[0] as QuarterGains, gains[1] as QuarterGains];
+  if (underbust[quarter] < chestLayers * layerThickness) return 0;
+  return Math.min(1, (shareLeftToCups * bust[quarter]) / underbust[quarter]);
+}
+
+const chestLayers = 1.5;
+const shareLeftToCups = 0.5;
+
 /** Radius of the largest disc of a cup (mm): a wire of a bra is about 90 to 150 mm across. Common practice, no source. */
 const smallestCup = 45;
 const largestCup = 75;
@@ -132,6 +188,7 @@ function slabPlan(
   gains: readonly QuarterGains[],
   counts: readonly number[],
   sideCrowns: { readonly left: readonly number[]; readonly right: readonly number[] },
+  division: Division,
 ) {
   const rest = (gain: number, level: number) => Math.max(0, gain - ((counts[level] as number) * layerThickness * Math.PI) / 2) / (Math.PI / 4);
   const front = gains.map((gain, level) => (level === 0 ? 0 : rest(Math.max(gain.leftFront, gain.rightFront), level)));
@@ -140,15 +197,12 @@ function slabPlan(
   const cup = rest(Math.max(bust.leftFront, bust.rightFront), 0);
   const stack = (heights: readonly number[], most: number): readonly Slab[] => {
     const layers = Math.round(Math.max(...heights) / layerThickness);
-    return slabs(layerThickness, Math.max(1, Math.ceil((layers - 1) / (most - 1))), highestHill);
+    return slabs(layerThickness, Math.max(1, Math.ceil((layers - 1) / (most - 1))), highestCrown);
   };
   return {
-    front: stack(front, 5),
-    back: stack(back, 4),
-    side: stack([...sideCrowns.left, ...sideCrowns.right], 2),
-    cup: stack([cup], 3),
+    front: stack(front, division.front),
+    back: stack(back, division.back),
+    side: stack([...sideCrowns.left, ...sideCrowns.right], division.side),
+    cup: stack([cup], division.cup),
   };
 }
-
-/** Slabs are kept ready up to this height (mm). */
-const highestHill = 160;

@@ -18,27 +18,33 @@ export interface Cup {
   readonly trim: number;
 }
 
-/** Cuts a cup into discs, the smallest first; a disc too small to pin is left out. */
+/**
+ * Cuts a cup into discs, the smallest first. A disc that comes out smaller than a hand can pin is cut at that size and pulled
+ * thin over a longer way instead, so that it adds as little as the smaller disc would; one that would add next to nothing is left out.
+ */
 export function cupPads(cup: Cup, stack: readonly Slab[]): readonly Pad[] {
   return [...stack].reverse().flatMap((slab) => {
     const height = contourHeight(slab);
     if (cup.crown <= height) return [];
-    const radius = cup.radius * Math.sqrt(1 - height / cup.crown) * (1 + cup.trim);
-    if (radius < smallestRadius) return [];
+    const wished = cup.radius * Math.sqrt(1 - height / cup.crown) * (1 + cup.trim);
+    if (wished < leastShare * smallestRadius) return [];
+    const radius = Math.max(smallestRadius, wished);
     const thickness = slab.to - slab.from;
-    return [
-      { zone: cup.zone, plies: slab.plies, thickness: mm(thickness), feather: mm(Math.min(featherFor(thickness), radius)), rows: discRows(cup, radius) },
-    ];
+    const feather = featherFor(thickness) * (radius / wished) ** 2;
+    return [{ zone: cup.zone, plies: slab.plies, thickness: mm(thickness), feather: mm(feather), rows: discRows(cup, radius) }];
   });
 }
 
 /** A disc must be a little larger than the narrowest piece for its rows to be wide enough from top to bottom. */
 const smallestRadius = 0.7 * pinnableWidth;
 
+/** Below this share of the smallest radius a disc would be pulled to less than a sixth of its thickness. */
+const leastShare = 0.4;
+
 /** Rows of a disc, none narrower than a hand can pin: its top and bottom are cut straight there. */
 function discRows({ along, drop }: Cup, radius: number): readonly PieceRow[] {
   const steps = 2 * Math.ceil(radius / 8);
-  const half = Math.acos(pinnableWidth / 2 / radius);
+  const half = Math.acos((pinnableWidth + 1) / 2 / radius);
   return Array.from({ length: steps + 1 }, (_, i) => {
     const angle = half * ((2 * i) / steps - 1);
     const reach = radius * Math.cos(angle);

@@ -6,9 +6,9 @@ import type { Surface } from "./surface";
 
 /**
  * A hill of padding over centre front or centre back, and its cutting into slabs by contours. At each row the hill is
- * highest on its centre line (the crown, left and right of it apart) and falls to nothing at the side seams as
- * cos² of the way round; a slab covers where the hill is higher than the slab's middle height. The trim widens or narrows the slabs of
- * one side at one height without another slab coming in.
+ * highest on its centre line (the crown, left and right of it apart) and falls to nothing at the side seams as a
+ * power of the cosine of the way round; a slab covers where the hill is higher than the slab's middle height. The trim
+ * widens or narrows the slabs of one side at one height without another slab coming in.
  */
 export interface Hill {
   readonly zone: "front" | "back";
@@ -47,7 +47,7 @@ export const contourHeight = (slab: Slab): number => (slab.from + slab.to) / 2;
  * The width over which a pad is pulled thin at its edge (mm): three times its thickness, so that a tape runs over the edge
  * without bridging much, and no less than two fingers. Common practice gives no number: "pull, do not cut, the edge".
  */
-export const featherFor = (thickness: number): number => Math.max(25, Math.min(80, 3 * thickness));
+export const featherFor = (thickness: number): number => Math.max(25, Math.min(60, 3 * thickness));
 
 /** Cuts a hill into pads, the slab with the highest contour (the smallest pad) first, as they are pinned. */
 export function hillPads(hill: Hill, surface: Surface, stack: readonly Slab[]): readonly Pad[] {
@@ -83,11 +83,17 @@ function extent(hill: Hill, drop: number, height: number, front: number, back: n
   return hill.zone === "front" ? { drop, left, right, centre: 0 } : { drop, left: right, right: left, centre: front + back };
 }
 
-/** How far a contour runs from the centre line to one side: where crown·cos² has fallen to the height. */
+/**
+ * A section moved forward by u stands out by u·cos θ (its support function), so the first power would be the shape of a
+ * body that is only deeper. A little more keeps the pads clear of the side seam, where a tape would bridge to the other half.
+ */
+const hillPower = 1.1;
+
+/** How far a contour runs from the centre line to one side: where the hill has fallen to the height. */
 function sideExtent({ crown, trim }: HillSide, drop: number, height: number, quarter: number): number {
   const top = crown(drop);
   if (top <= height) return 0;
-  const way = (2 / Math.PI) * Math.acos(Math.sqrt(height / top));
+  const way = (2 / Math.PI) * Math.acos((height / top) ** (1 / hillPower));
   return quarter * Math.min(furthestShare, way * (1 + trim(drop)));
 }
 

@@ -26,6 +26,8 @@ export interface ShapeProblem {
   readonly offsets: readonly QuarterReadings[];
   readonly sideCrowns: { readonly left: readonly number[]; readonly right: readonly number[] };
   readonly cups: readonly [left: CupPlace, right: CupPlace];
+  /** How much of the front hill at the underbust goes on up over the chest beneath the bra. */
+  readonly chestShares: readonly [left: number, right: number];
   readonly slabs: { readonly front: readonly Slab[]; readonly back: readonly Slab[]; readonly side: readonly Slab[]; readonly cup: readonly Slab[] };
 }
 
@@ -41,8 +43,8 @@ const quarterNames = ["leftFront", "rightFront", "leftBack", "rightBack"] as con
 /** Knobs are kept level by level, each level's quarters in the order of `quarterNames`. */
 type Knobs = readonly number[];
 
-/** No hill is taken higher than this (mm): with less than half the girth of a small form it would no longer stay put. */
-const highestCrown = 150;
+/** No hill is taken higher than this (mm): about the depth of a small form, past which nothing would stay put. */
+export const highestCrown = 220;
 
 export function shape(problem: ShapeProblem): Shape {
   const targets = problem.targets.flatMap(asList);
@@ -118,7 +120,7 @@ function pads(problem: ShapeProblem, crowns: Knobs, trims: Knobs): readonly Pad[
     right: { crown: curve(crowns, right, "zero"), trim: curve(trims, right, "same") },
   });
   const cup = (side: 0 | 1): readonly Pad[] =>
-    cupPads({ ...cups[side], zone: side === 0 ? "leftCup" : "rightCup", crown: crowns[side] as number, trim: trims[side] as number }, slabs.cup);
+    cupPads({ ...cups[side], zone: side === 0 ? "leftCup" : "rightCup", crown: Math.min(crowns[side] as number, tallestCup(cups[side])), trim: trims[side] as number }, slabs.cup);
   const ridge = (zone: "leftSide" | "rightSide", heights: readonly number[]) =>
     heights.every((height) => height === 0) ? [] : sidePads({ zone, crown: levelCurve(problem, heights, "zero") }, surface, slabs.side);
   return [
@@ -131,9 +133,25 @@ function pads(problem: ShapeProblem, crowns: Knobs, trims: Knobs): readonly Pad[
   ];
 }
 
-/** One quarter's knobs over the height; in front the bust has no hill of its own, as the cups fill it. */
+/**
+ * A cup taller than this share of its radius would not stay in the bra; what the bust still wants in front then goes on the chest
+ * beneath it.
+ */
+const tallestShare = 0.9;
+
+const tallestCup = (cup: CupPlace): number => tallestShare * cup.radius;
+
+/**
+ * One quarter's knobs over the height. In front the bust's knob is the cup's crown; the hill there is what the ribcage
+ * beneath the bust takes (a share of the underbust's) and what the cup cannot hold.
+ */
 function knobCurve(problem: ShapeProblem, knobs: Knobs, quarter: number, ends: "zero" | "same"): (drop: number) => number {
-  const values = problem.stations.map((_, level) => (quarter < 2 && level === 0 ? 0 : (knobs[4 * level + quarter] as number)));
+  const values = problem.stations.map((_, level) => knobs[4 * level + quarter] as number);
+  const bust = values[0] as number;
+  if (quarter < 2 && ends === "zero") {
+    const chest = problem.chestShares[quarter as 0 | 1] * (values[1] as number);
+    values[0] = chest + Math.max(0, bust - tallestCup(problem.cups[quarter as 0 | 1]));
+  }
   return levelCurve(problem, values, ends);
 }
 
