@@ -1,4 +1,5 @@
 import type { Measurements } from "../core/body/measurements";
+import { requiredMeasurementNames } from "../core/body/vocabulary";
 import { type FormTable, tableWithReadings } from "../core/form/formTable";
 import type { LengthUnit } from "../core/lengthText";
 import type { Batting } from "../core/material";
@@ -67,8 +68,18 @@ function formOfFitting({ form, unit }: Fitting): Result<FormOfFitting, readonly 
   const size = table?.sizes.find(({ name }) => name === String(form.size));
   const problems = [...(readings.ok ? [] : readings.problem), ...tableProblems(form, table, size !== undefined)];
   if (!readings.ok || problems.length > 0) return err(problems);
-  if (table && !size) return ok({ kind: "choose", table: tableWithReadings(table, readings.value) });
+  if (table && !size) return tableToChooseFrom(tableWithReadings(table, readings.value));
   return ok({ kind: "known", measurements: { ...size?.measurements, ...readings.value }, measured: readings.value });
+}
+
+/** A table to choose from must say the required girths itself, or they were read off the form. */
+function tableToChooseFrom(table: FormTable): Result<FormOfFitting, readonly FittingProblem[]> {
+  const names = requiredMeasurementNames.filter((name) =>
+    table.sizes.some(({ measurements }) => measurements[name] === undefined),
+  );
+  return names.length === 0
+    ? ok({ kind: "choose", table })
+    : err([{ path: ["form"], code: "tableLacks", got: table.id, names }]);
 }
 
 function tableProblems(

@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import type { MeasurementName } from "../core/body/vocabulary";
 import type { LengthProblem } from "../core/lengthText";
 import { nearestName } from "./nearestName";
 
@@ -19,6 +20,7 @@ export type FittingProblem = { readonly path: FilePath } & (
   | { readonly code: "sizeWithoutTable"; readonly got: string }
   | { readonly code: "unknownTable"; readonly got: string; readonly expected: readonly string[] }
   | { readonly code: "unknownSize"; readonly got: string; readonly expected: readonly string[] }
+  | { readonly code: "tableLacks"; readonly got: string; readonly names: readonly MeasurementName[] }
 );
 export type FilePath = readonly (string | number)[];
 
