@@ -2,9 +2,13 @@ import type { ReactElement } from "react";
 import { renderToStaticMarkup } from "react-dom/server";
 import { levelNames } from "../../src/core/body/vocabulary";
 import { Drawing } from "../../src/ui/drawing/Drawing";
+import { figureScene } from "../../src/ui/drawing/figureScene";
+import { figureViews } from "../../src/ui/drawing/figureView";
 import { lengthWriter } from "../../src/ui/drawing/lengthWriter";
+import { pieceScene, testSquareScene } from "../../src/ui/drawing/pieceScene";
 import type { Scene } from "../../src/ui/drawing/scene";
 import { sectionScene } from "../../src/ui/drawing/sectionScene";
+import { thicknessScene } from "../../src/ui/drawing/thicknessScene";
 import { examplePlan } from "./examplePlan";
 
 /**
@@ -46,4 +50,26 @@ const workingSections =
         ),
       );
 
-export const pictures: readonly Picture[] = [...sections, ...workingSections];
+const figures = figureViews.flatMap((view) =>
+  [undefined, 4, 8, 10].map((now) =>
+    scenePicture("figure", `${view}${now === undefined ? "" : `-piece-${String(now)}`}`, () =>
+      figureScene({ levels: examplePlan.levels, pieces: examplePlan.pieces, view, lengths: inCentimetres, ...(now === undefined ? {} : { now }) }),
+    ),
+  ),
+);
+
+const depths = figureViews.map((view) =>
+  scenePicture("depth", view, () =>
+    thicknessScene({ levels: examplePlan.levels, pieces: examplePlan.pieces, view, lengths: view === "side" ? inInches : inCentimetres }),
+  ),
+);
+
+const cuts = [0, 4, 7, 9, 11].flatMap((i) => {
+  const piece = examplePlan.pieces[i];
+  return piece === undefined
+    ? []
+    : [scenePicture("piece", piece.id, () => pieceScene({ piece, title: `Piece ${String(piece.order)}`, lengths: i % 2 === 0 ? inInches : inCentimetres }))];
+});
+const testSquare = picture("piece", "test-square", () => <Drawing scene={testSquareScene(inInches)} size="true" />);
+
+export const pictures: readonly Picture[] = [...sections, ...workingSections, ...figures, ...depths, ...cuts, testSquare];

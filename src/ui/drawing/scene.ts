@@ -18,6 +18,10 @@ export const markRoles = [
   "feather", // where the batting is pulled thin
   "hatch",
   "hatchNow",
+  "shade1", // depths of batting, from thin to thick, always hatched as well
+  "shade2",
+  "shade3",
+  "shade4",
   "contour", // lines of equal depth
   "tape", // a tape measure: a filled ribbon
   "tapeTick",
@@ -30,6 +34,7 @@ export const markRoles = [
   "skinLine",
   "stand",
   "pin", // a landmark, drawn as a pin
+  "dot", // where a leader ends
   "leader", // thin lines from words to what they name, and dimensions
   "ground", // scale bars, axes, floors
   "want", // a reading to be reached
@@ -43,7 +48,7 @@ export interface Mark {
   readonly path: string;
 }
 
-export const labelRoles = ["name", "strong", "quiet", "onTape", "number"] as const;
+export const labelRoles = ["name", "strong", "quiet", "onTape", "number", "size"] as const;
 export type LabelRole = (typeof labelRoles)[number];
 
 /** Words at a place. The anchor says which end of the words lies there; they are centred on their height. */

@@ -13,6 +13,8 @@ export const pictureWords = {
   seamMark: (length: string, towards: "front" | "back") => `mark moves ${length} to the ${towards}`,
   centreFront: "centre front",
   centreBack: "centre back",
+  leftSeam: "left side seam",
+  rightSeam: "right side seam",
   frontView: "from the front",
   backView: "from the back",
   sideView: "from the left side",
@@ -24,6 +26,8 @@ export const pictureWords = {
   feather: (length: string) => `pull thin over ${length}`,
   diameter: (length: string) => `${length} across`,
   testSquare: (length: string) => `this square measures ${length} each way`,
+  depth: (from: string | null, to: string | null) =>
+    from === null ? (to === null ? "any depth" : `up to ${to}`) : to === null ? `over ${from}` : `${from} to ${to}`,
   wanted: "wanted",
   now: "now",
   packet: "believed before",

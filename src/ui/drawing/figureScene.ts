@@ -1,0 +1,158 @@
+import type { Piece } from "../../core/padding/piece";
+import type { PlannedLevel } from "../../core/plan/plan";
+import { levelWords, pictureWords } from "../text/pictures";
+import { columnCallouts } from "./columnCallouts";
+import { type FigureView, viewWords } from "./figureView";
+import { armholeDrop, formFigure, formMarks } from "./formFigure";
+import type { LengthWriter } from "./lengthWriter";
+import { paddedSurface, silhouette, type PaddedSurface } from "./paddedSurface";
+import { closedPath, openPath, segment } from "./pathText";
+import { at, between, type PicturePoint } from "./picturePoint";
+import { type FacingStrip, pieceOnFigure, stripOutline } from "./pieceOnFigure";
+import { label, mark, type Frame, type Label, type Mark, type Scene } from "./scene";
+import { scaleBar } from "./scaleBar";
+import { torsoCurves } from "./torsoCurves";
+
+/**
+ * The form with its padding and the body round it, from the front, the back or the left side, built from the plan's own
+ * sections. Every piece lies where it goes; the piece at hand is filled and hatched.
+ */
+export interface FigurePicture {
+  readonly levels: readonly PlannedLevel[];
+  readonly pieces: readonly Piece[];
+  readonly view: FigureView;
+  /** The piece at hand: it and all before it lie on the form. Left out, all pieces do and each carries its number. */
+  readonly now?: number;
+  readonly lengths: LengthWriter;
+}
+
+export function figureScene({ levels, pieces, view, now, lengths }: FigurePicture): Scene {
+  const shown = pieces.filter(({ order }) => now === undefined || order <= now).toSorted((a, b) => a.order - b.order);
+  const sectionAt = torsoCurves(levels, "formSection");
+  const { top, bottom } = figureExtent(levels, pieces);
+  const bare = paddedSurface(sectionAt, [], top, bottom);
+  const padded = paddedSurface(sectionAt, shown, top, bottom);
+  const body = paddedSurface(torsoCurves(levels, "bodySection"), [], top, bottom);
+  const placed = shown.map((piece) => ({ piece, strips: pieceOnFigure(piece, view, sectionAt, padded) }));
+  const frame = figureFrame(view, [bare, body, paddedSurface(sectionAt, pieces, top, bottom)], bottom);
+  const textSize = frame.width / 25;
+  const columns = {
+    left: frame.x + numberRoom / 2,
+    right: -frame.x - numberRoom / 2,
+    top: frame.y + textSize * 3,
+    bottom: frame.y + frame.height - textSize * 2.5,
+  };
+  const numbers = columnCallouts(placed.filter(({ piece }) => now === undefined || piece.order === now), columns, textSize);
+  const bar = scaleBar(at(frame.x + textSize * 0.5, frame.y + frame.height - textSize * 0.5), lengths, textSize);
+  const seen = placed.filter(({ strips }) => strips.length > 0).map(({ piece }) => String(piece.order));
+  return {
+    title: now === undefined ? `All pieces, ${viewWords[view]}` : `Piece ${String(now)}, ${viewWords[view]}`,
+    description: `The form with its padding ${viewWords[view]}, and the body as a chalk line round it. ${
+      seen.length === 0 ? "No piece shows from here." : `Pieces that show from here: ${seen.join(", ")}.`
+    }`,
+    frame,
+    textSize,
+    marks: [
+      ...paddingMarks(padded, view),
+      ...formMarks(formFigure(bare, view)),
+      ...levelLines(levels, padded, view),
+      ...pieceMarks(placed, now),
+      ...bodyMarks(levels, body, view),
+      ...numbers.marks,
+      ...bar.marks,
+    ],
+    labels: [...viewLabels(levels, view, frame, textSize), ...numbers.labels, ...bar.labels],
+  };
+}
+
+/** From a little above the highest piece or the armhole to below the lowest piece or the full hip (drops, mm). */
+export function figureExtent(levels: readonly PlannedLevel[], pieces: readonly Piece[]): { readonly top: number; readonly bottom: number } {
+  const highest = Math.min(110, ...pieces.map(({ rows }) => (rows[0]?.drop ?? 110) - 5));
+  const lowest = Math.max(levels.at(-1)?.drop.value ?? 0, ...pieces.map(({ rows }) => (rows.at(-1)?.drop ?? 0) - 35));
+  return { top: highest, bottom: lowest + 60 };
+}
+
+export function figureFrame(view: FigureView, surfaces: readonly PaddedSurface[], bottom: number): Frame {
+  const reach = surfaces.flatMap((surface) => {
+    const { left, right } = silhouette(surface, view);
+    return [...left, ...right].map(({ x }) => Math.abs(x));
+  });
+  const half = Math.max(176, ...reach);
+  return { x: -half - numberRoom, y: -100, width: 2 * half + 2 * numberRoom + wordRoom, height: bottom + 70 + 100 };
+}
+
+/** Beside the figure there is room for the numbers of pieces on both sides, and on the right for the names of the levels. */
+const numberRoom = 52;
+const wordRoom = 104;
+
+/** The padding where it stands out beyond the bare form. */
+function paddingMarks(padded: PaddedSurface, view: FigureView): readonly Mark[] {
+  const { left, right } = silhouette(padded, view);
+  const below = (points: readonly PicturePoint[]) => points.filter(({ y }) => y >= armholeDrop);
+  return [mark("layer", closedPath([...below(left), ...below(right).toReversed()]))];
+}
+
+export function levelLines(levels: readonly PlannedLevel[], padded: PaddedSurface, view: FigureView): readonly Mark[] {
+  const { left, right } = silhouette(padded, view);
+  const lines = levels.map(({ drop }) => {
+    const ring = padded.findIndex((item) => item.drop >= drop.value);
+    const [from, to] = [left[ring], right[ring]];
+    return from === undefined || to === undefined ? "" : segment(at(from.x, drop.value), at(to.x, drop.value));
+  });
+  return [mark("formLine", ...lines)];
+}
+
+function pieceMarks(placed: readonly { readonly piece: Piece; readonly strips: readonly FacingStrip[] }[], now: number | undefined): readonly Mark[] {
+  const paths = (isNow: boolean): readonly string[] =>
+    placed.filter(({ piece }) => (piece.order === now) === isNow).flatMap(({ strips }) => strips.map((strip) => stripOutline(strip)));
+  const hatches = placed.filter(({ piece }) => piece.order === now).flatMap(({ strips }) => strips.map(stripHatch));
+  return [mark("piece", ...paths(false)), mark("pieceNow", ...paths(true)), mark("hatchNow", ...hatches)];
+}
+
+/** Slanted strokes from edge to edge of a strip. */
+const stripHatch = (strip: FacingStrip): string =>
+  strip
+    .slice(0, -1)
+    .map(({ left, right }, i) => {
+      const below = strip[i + 1];
+      return below === undefined ? "" : segment(between(left, below.left, 1), right);
+    })
+    .join("");
+
+/**
+ * The body's outline. From the front and back it hangs on the breadth, which follows from the girths; from the side it is
+ * firm between levels whose arcs were measured.
+ */
+function bodyMarks(levels: readonly PlannedLevel[], body: PaddedSurface, view: FigureView): readonly Mark[] {
+  const { left, right } = silhouette(body, view);
+  const isFirm = (drop: number): boolean => {
+    const below = levels.findIndex((level) => level.drop.value >= drop);
+    const around = [levels[Math.max(0, below - 1)], levels[below]];
+    return view === "side" && below > 0 && around.every((level) => level?.body.frontArc.kind === "measured");
+  };
+  const runs = [left, right].flatMap((edge) => firmRuns(edge.filter(({ y }) => y >= armholeDrop), isFirm));
+  return [
+    mark("bodyGuess", ...runs.filter(({ firm }) => !firm).map(({ points }) => openPath(points))),
+    mark("body", ...runs.filter(({ firm }) => firm).map(({ points }) => openPath(points))),
+  ];
+}
+
+function firmRuns(edge: readonly PicturePoint[], isFirm: (drop: number) => boolean): readonly { readonly firm: boolean; readonly points: readonly PicturePoint[] }[] {
+  const runs: { firm: boolean; points: PicturePoint[] }[] = [];
+  for (const point of edge) {
+    const last = runs.at(-1);
+    last?.points.push(point);
+    if (last === undefined || last.firm !== isFirm(point.y)) runs.push({ firm: isFirm(point.y), points: [point] });
+  }
+  return runs;
+}
+
+export function viewLabels(levels: readonly PlannedLevel[], view: FigureView, frame: Frame, size: number): readonly Label[] {
+  const words = view === "front" ? [pictureWords.right, pictureWords.left] : view === "back" ? [pictureWords.left, pictureWords.right] : [pictureWords.front, pictureWords.back];
+  const edge = frame.x + frame.width - size * 0.3;
+  return [
+    label("strong", at(frame.x + size * 0.4, frame.y + size), words[0] ?? "", "start"),
+    label("strong", at(-frame.x, frame.y + size), words[1] ?? "", "end"),
+    ...levels.map(({ name, drop }) => label("quiet", at(edge, drop.value), levelWords[name], "end")),
+  ];
+}

@@ -1,0 +1,97 @@
+import { type Outline, sectionOutline } from "../../core/geometry/outline";
+import type { Piece } from "../../core/padding/piece";
+import { stackThickness } from "../../core/padding/stack";
+import { acrossPage, type FigureView } from "./figureView";
+import { at, type PicturePoint } from "./picturePoint";
+import type { SectionAt } from "./torsoCurves";
+
+/**
+ * The form with its padding as rings, one for every few millimetres of drop, from which figures take their silhouettes
+ * and onto which pieces are laid. On the page x runs across as the view says and y is the drop below the nape.
+ */
+export interface PaddedRing {
+  readonly drop: number;
+  readonly outline: Outline;
+  /** All batting together at each point of the outline (mm). */
+  readonly thickness: Float64Array;
+  readonly girth: number;
+}
+
+export type PaddedSurface = readonly PaddedRing[];
+
+const ringStep = 10;
+const pointsPerPart = 6;
+
+export function paddedSurface(sectionAt: SectionAt, pieces: readonly Piece[], top: number, bottom: number): PaddedSurface {
+  const steps = Math.max(1, Math.ceil((bottom - top) / ringStep));
+  return Array.from({ length: steps + 1 }, (_, i) => {
+    const drop = top + ((bottom - top) * i) / steps;
+    const outline = sectionOutline(sectionAt(drop), pointsPerPart);
+    const { leftFront, rightFront, leftBack, rightBack } = outline.quarters;
+    const girth = leftFront + rightFront + leftBack + rightBack;
+    return { drop, outline, thickness: stackThickness(pieces, { drop, outline }), girth };
+  });
+}
+
+/** The two edges of the figure at each ring, left and right on the page. */
+export function silhouette(
+  surface: PaddedSurface,
+  view: FigureView,
+): { readonly left: readonly PicturePoint[]; readonly right: readonly PicturePoint[] } {
+  const edges = surface.map((ring) => {
+    let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+    for (let i = 0; i < ring.outline.count; i++) {
+      const across = ringPoint(ring, i, view);
+      least = Math.min(least, across);
+      most = Math.max(most, across);
+    }
+    return { left: at(least, ring.drop), right: at(most, ring.drop) };
+  });
+  return { left: edges.map(({ left }) => left), right: edges.map(({ right }) => right) };
+}
+
+function ringPoint({ outline, thickness }: PaddedRing, i: number, view: FigureView): number {
+  const out = thickness[i] ?? 0;
+  return acrossPage(
+    view,
+    (outline.x[i] ?? 0) + (outline.normalX[i] ?? 0) * out,
+    (outline.y[i] ?? 0) + (outline.normalY[i] ?? 0) * out,
+  );
+}
+
+/** Where a place on the form, given by its way along the bare surface and its drop, lies on the page. */
+export function placeOnPage(surface: PaddedSurface, view: FigureView, along: number, drop: number): PicturePoint {
+  const below = surface.findIndex((ring) => ring.drop >= drop);
+  const lower = surface[below === -1 ? surface.length - 1 : below];
+  const upper = surface[Math.max(0, (below === -1 ? surface.length : below) - 1)];
+  if (lower === undefined || upper === undefined) return at(0, drop);
+  const gap = lower.drop - upper.drop;
+  const share = gap === 0 ? 0 : Math.min(1, Math.max(0, (drop - upper.drop) / gap));
+  return at(acrossRing(upper, view, along) * (1 - share) + acrossRing(lower, view, along) * share, drop);
+}
+
+function acrossRing(ring: PaddedRing, view: FigureView, along: number): number {
+  const { from, to, share } = placeOnRing(ring, along);
+  return ringPoint(ring, from, view) * (1 - share) + ringPoint(ring, to, view) * share;
+}
+
+/** How deep the batting lies at a place on a ring, given by its way along the bare surface (mm). */
+export function depthAt(ring: PaddedRing, along: number): number {
+  const { from, to, share } = placeOnRing(ring, along);
+  return (ring.thickness[from] ?? 0) * (1 - share) + (ring.thickness[to] ?? 0) * share;
+}
+
+/** The two points of a ring between which a place lies, and how far from the first; any number of turns round is the same place. */
+function placeOnRing({ outline, girth }: PaddedRing, along: number): { readonly from: number; readonly to: number; readonly share: number } {
+  const first = outline.along[0] ?? 0;
+  const turned = along - girth * Math.floor((along - first) / girth);
+  let [from, beyond] = [0, outline.count];
+  while (beyond - from > 1) {
+    const middle = (from + beyond) >> 1;
+    if ((outline.along[middle] ?? 0) <= turned) from = middle;
+    else beyond = middle;
+  }
+  const start = outline.along[from] ?? 0;
+  const end = beyond === outline.count ? first + girth : (outline.along[beyond] ?? 0);
+  return { from, to: beyond % outline.count, share: end === start ? 0 : (turned - start) / (end - start) };
+}

@@ -1,0 +1,179 @@
+import type { CutWidth, Piece } from "../../core/padding/piece";
+import { pictureWords } from "../text/pictures";
+import { insetRings } from "./insetRings";
+import type { LengthWriter } from "./lengthWriter";
+import { circle, closedPath, dimension, openPath, segment } from "./pathText";
+import { at, between, type PicturePoint } from "./picturePoint";
+import { label, mark, type Label, type Mark, type Scene } from "./scene";
+
+/**
+ * One piece as it is cut, lying flat, top edge up and its outer side towards the reader: outline, centre line, the band
+ * that is pulled thin, and its sizes. On the page the wearer's left is on the right, as on a form that faces the reader.
+ */
+export interface PiecePicture {
+  readonly piece: Piece;
+  readonly title: string;
+  readonly lengths: LengthWriter;
+}
+
+export function pieceScene({ piece, title, lengths }: PiecePicture): Scene {
+  return piece.cut.shape === "disc" ? discScene(piece, piece.cut.diameter, title, lengths) : panelScene(piece, title, lengths);
+}
+
+function discScene(piece: Piece, diameter: number, title: string, lengths: LengthWriter): Scene {
+  const radius = diameter / 2;
+  const size = diameter / 13;
+  const thin = Math.min(piece.feather, radius);
+  return {
+    title,
+    description: `A disc ${lengths.write(diameter)} across; pull its edge thin over ${lengths.writeFine(piece.feather)}.`,
+    frame: { x: -radius * 1.5, y: -radius * 1.2, width: diameter * 1.5, height: diameter * 1.2 + size * 4.4 },
+    textSize: size,
+    marks: [
+      mark("layer", circle(at(0, 0), radius)),
+      mark("feather", circle(at(0, 0), radius - thin)),
+      mark("hatch", ticksInward(ringPoints(radius), thin * 0.4)),
+      mark("leader", dimension(at(-radius, radius + size * 1.3), at(radius, radius + size * 1.3), size * 0.6)),
+      mark("centre", segment(at(-size * 0.7, 0), at(size * 0.7, 0)), segment(at(0, -size * 0.7), at(0, size * 0.7))),
+    ],
+    labels: [
+      label("strong", at(0, radius + size * 2.3), pictureWords.diameter(lengths.write(diameter))),
+      label("quiet", at(0, radius + size * 3.7), pictureWords.feather(lengths.writeFine(piece.feather))),
+    ],
+  };
+}
+
+const ringPoints = (radius: number): readonly PicturePoint[] =>
+  Array.from({ length: 49 }, (_, i) => at(radius * Math.cos((i / 24) * Math.PI), radius * Math.sin((i / 24) * Math.PI)));
+
+/** Places a step apart along a closed outline, the same way round. */
+function evenSteps(outline: readonly PicturePoint[], step: number): readonly PicturePoint[] {
+  const ring = [...outline, ...outline.slice(0, 1)];
+  let carry = 0;
+  return ring.slice(1).flatMap((to, i) => {
+    const from = ring[i] ?? to;
+    const length = Math.hypot(to.x - from.x, to.y - from.y);
+    const count = Math.floor((carry + length) / step);
+    const places = Array.from({ length: count }, (_, k) => between(from, to, ((k + 1) * step - carry) / length));
+    carry += length - count * step;
+    return places;
+  });
+}
+
+/** Short strokes from the edge inward, the sign for batting pulled thin. The ring runs with the piece on its right. */
+function ticksInward(ring: readonly PicturePoint[], reach: number): string {
+  return ring
+    .slice(1)
+    .map((to, i) => {
+      const from = ring[i] ?? to;
+      const length = Math.hypot(to.x - from.x, to.y - from.y);
+      const [x, y] = length === 0 ? [0, 0] : [-(to.y - from.y) / length, (to.x - from.x) / length];
+      return segment(to, at(to.x + x * reach, to.y + y * reach));
+    })
+    .join("");
+}
+
+function panelScene(piece: Piece, title: string, lengths: LengthWriter): Scene {
+  const widths = cutWidths(piece);
+  const [right, left] = [Math.max(...widths.map((row) => row.right)), Math.max(...widths.map((row) => row.left))];
+  const height = widths.at(-1)?.belowTop ?? 0;
+  const size = Math.max((right + left) / 18, height / 13);
+  const outline = [...widths.map((row) => at(row.left, row.belowTop)), ...widths.toReversed().map((row) => at(-row.right, row.belowTop))];
+  const isRound = piece.zone === "round";
+  const sizes = widthSizes(widths, size, lengths);
+  const across = Math.max(right + left + size * 9.5, size * 20);
+  const frame = { x: Math.min(-right - size * 7.5, (left - right) / 2 - across * 0.58), y: -size * 2.2, width: across, height: height + size * 5.6 };
+  const upright = -right - size * 1.4;
+  return {
+    title,
+    description: describe(widths, height, isRound, lengths),
+    frame,
+    textSize: size,
+    marks: [
+      mark("layer", closedPath(outline)),
+      ...featherMarks(piece, outline, isRound),
+      mark("centre", segment(at(0, 0), at(0, height))),
+      mark("leader", dimension(at(upright, 0), at(upright, height), size * 0.6), sizes.path),
+    ],
+    labels: [
+      label("strong", at(0, -size * 0.9), pictureWords.top),
+      label("strong", at(upright - size * 0.5, height / 2), lengths.write(height), "end"),
+      ...sizes.labels,
+      label("quiet", at(0, height + size * 1.1), centreWords(piece, widths)),
+      label("quiet", at(0, height + size * 2.4), pictureWords.feather(lengths.writeFine(piece.feather))),
+    ],
+  };
+}
+
+/** A strip without stated widths is a plain rectangle. */
+function cutWidths({ cut }: Piece): readonly CutWidth[] {
+  if (cut.shape === "disc") return [];
+  if (cut.widths.length > 1) return cut.widths;
+  const [across, height] = cut.shape === "strip" ? [cut.length, cut.width] : [cut.height, cut.height];
+  const half = (across / 2) as CutWidth["left"];
+  return [0, height].map((belowTop) => ({ belowTop: belowTop as CutWidth["belowTop"], left: half, right: half }));
+}
+
+/** The whole width written on lines across the piece: near the top, at the widest and near the bottom. */
+function widthSizes(widths: readonly CutWidth[], size: number, lengths: LengthWriter): { readonly path: string; readonly labels: readonly Label[] } {
+  const last = widths.length - 1;
+  const whole = (row: CutWidth): number => row.left + row.right;
+  const widest = widths.reduce((found, row, i) => (whole(row) > whole(widths[found] ?? row) + 1 ? i : found), 0);
+  const rows = spaced([Math.round(last * 0.12), widest, Math.round(last * 0.5), Math.round(last * 0.88)], widths, size * 2.2);
+  const shown = rows.flatMap((i) => widths[i] ?? []);
+  return {
+    path: shown.map((row) => dimension(at(-row.right, row.belowTop), at(row.left, row.belowTop), size * 0.6)).join(""),
+    labels: shown.map((row) => label("size", at((row.left - row.right) / 2, row.belowTop), lengths.write(whole(row)))),
+  };
+}
+
+/** Rows at least a gap apart, those named first kept first, in order from the top. */
+function spaced(rows: readonly number[], widths: readonly CutWidth[], gap: number): readonly number[] {
+  const kept: number[] = [];
+  for (const row of rows) {
+    const place = widths[row]?.belowTop ?? 0;
+    if (kept.every((other) => Math.abs((widths[other]?.belowTop ?? 0) - place) >= gap)) kept.push(row);
+  }
+  return kept.toSorted((a, b) => a - b);
+}
+
+function featherMarks(piece: Piece, outline: readonly PicturePoint[], isRound: boolean): readonly Mark[] {
+  if (!isRound) {
+    const ticks = ticksInward(evenSteps(outline, piece.feather / 2.5), piece.feather * 0.3);
+    return [mark("feather", ...insetRings(outline, piece.feather).map(closedPath)), mark("hatch", ticks)];
+  }
+  const [ys, xs] = [outline.map(({ y }) => y), outline.map(({ x }) => x)];
+  const [top, bottom] = [Math.min(...ys), Math.max(...ys)];
+  const across = (y: number): string => openPath([at(Math.min(...xs), y), at(Math.max(...xs), y)]);
+  return [mark("feather", across(top + piece.feather), across(bottom - piece.feather))];
+}
+
+/** Both sides alike to a millimetre and a half: the piece can be cut on a fold along its centre line. */
+const isEven = (widths: readonly CutWidth[]): boolean => widths.every(({ left, right }) => Math.abs(left - right) <= evenWithin);
+const evenWithin = 1.5;
+
+function centreWords({ zone }: Piece, widths: readonly CutWidth[]): string {
+  if (zone === "round") return pictureWords.butt;
+  const names = { front: pictureWords.centreFront, back: pictureWords.centreBack, leftSide: pictureWords.leftSeam, rightSide: pictureWords.rightSeam, leftCup: pictureWords.centreLine, rightCup: pictureWords.centreLine };
+  return isEven(widths) ? `${names[zone]}: ${pictureWords.fold}` : names[zone];
+}
+
+function describe(widths: readonly CutWidth[], height: number, isRound: boolean, lengths: LengthWriter): string {
+  const rows = [widths[0], widths[Math.floor(widths.length / 2)], widths.at(-1)].flatMap((row) => row ?? []);
+  const sizes = rows.map((row) => `${lengths.write(row.left + row.right)} wide ${lengths.write(row.belowTop)} below its top`);
+  return `${isRound ? "A strip that goes all the way round" : "A panel"}, ${lengths.write(height)} from top to bottom: ${sizes.join(", ")}.`;
+}
+
+/** A square of 50 mm to print at true size and measure, before anything is cut from paper. */
+export function testSquareScene(lengths: LengthWriter): Scene {
+  const side = 50;
+  const inside = [1, 2, 3, 4].flatMap((i) => [segment(at(i * 10, 0), at(i * 10, 2.5)), segment(at(0, i * 10), at(2.5, i * 10))]);
+  return {
+    title: "Test square",
+    description: `Printed at its true size this square measures ${lengths.writeFine(side)} each way.`,
+    frame: { x: -2, y: -2, width: 96, height: 62 },
+    textSize: 3.6,
+    marks: [mark("ground", closedPath([at(0, 0), at(side, 0), at(side, side), at(0, side)]), ...inside)],
+    labels: [label("name", at(0, side + 4.5), pictureWords.testSquare(lengths.unit === "in" ? `50 mm (${lengths.writeFine(side)})` : "50 mm"), "start")],
+  };
+}
