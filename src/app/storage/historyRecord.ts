@@ -28,6 +28,8 @@ export const historyFormat = 1;
 export const longestHistory = 200;
 /** Characters of differences in either direction, so that a save stays quick however large the steps were. */
 export const largestHistory = 200_000;
+/** Characters that opening may have to read again, all steps together: about a second on a slow tablet. */
+export const longestReading = 4_000_000;
 
 export function sealedHistory(present: string, history: TextHistory, revision: number): HistoryRecord {
   const past = deltasAwayFrom(present, history.past.toReversed());
@@ -56,7 +58,8 @@ function deltasAwayFrom(present: string, texts: readonly string[]): readonly Tex
   const deltas: TextDelta[] = [];
   let room = largestHistory;
   let from = present;
-  for (const text of texts.slice(0, longestHistory)) {
+  const most = Math.min(longestHistory, Math.floor(longestReading / (present.length + 1)));
+  for (const text of texts.slice(0, most)) {
     const delta = textDelta(from, text);
     room -= delta.middle.length;
     if (room < 0) break;

@@ -18,7 +18,10 @@ function watchedQueue() {
     save: (change, mark) =>
       new Promise((resolve) => {
         const end = async (outcome: QueuedSave<string>) => {
-          pending.splice(pending.findIndex((one) => one.mark === mark && one.change === change), 1);
+          pending.splice(
+            pending.findIndex((one) => one.mark === mark && one.change === change),
+            1,
+          );
           resolve(outcome);
           for (let i = 0; i < 5; i += 1) await Promise.resolve();
         };

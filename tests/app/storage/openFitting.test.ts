@@ -1,0 +1,196 @@
+// @vitest-environment node
+import { describe, expect, it } from "vitest";
+import { fittingStore } from "../../../src/app/store";
+import { fittingStorage } from "../../../src/app/storage/fittingStorage";
+import { followStore } from "../../../src/app/storage/followStore";
+import { type Desk, type OpenFitting, openFitting, openNewFitting } from "../../../src/app/storage/openFitting";
+import type { Locks } from "../../../src/app/storage/pen";
+import type { Fitting } from "../../../src/document/fitting";
+import { fakeChannels, fakeLocks } from "./fakeTabs";
+import { memoryDrawers } from "./memoryDrawers";
+import { sampleWithWaist, waistOf } from "./sampleFittings";
+
+/** Lets everything that is under way come to rest. */
+const rest = async () => {
+  for (let i = 0; i < 200; i += 1) await Promise.resolve();
+};
+
+function browser(locks: Locks | undefined = fakeLocks()) {
+  const drawers = memoryDrawers();
+  const channels = fakeChannels();
+  let ids = 0;
+  let seconds = 0;
+  const timers: (() => void)[] = [];
+  const newDesk = (): Desk => ({
+    storage: fittingStorage(drawers, {
+      now: () => new Date(Date.UTC(2026, 0, 1, 12, 0, seconds++)).toISOString(),
+      newId: () => `id-${++ids}-000000`,
+    }),
+    locks,
+    channel: channels(),
+    later: (_, work) => {
+      timers.push(work);
+      return () => timers.splice(timers.indexOf(work) >>> 0, 1);
+    },
+  });
+  const passTime = async () => {
+    for (const work of timers.splice(0)) work();
+    await rest();
+  };
+  return { drawers, newDesk, passTime };
+}
+
+const noSteps = { past: [], future: [] };
+
+async function tab(desk: Desk, id: string) {
+  const reads: Fitting[] = [];
+  const outcome = await openFitting(desk, id, { onState: () => {}, onRead: (fitting) => reads.push(fitting) });
+  if (outcome.kind !== "open") throw new Error(outcome.kind);
+  return {
+    open: outcome.open,
+    first: outcome.fitting,
+    reads,
+    lastWaist: () => waistOf(reads.at(-1) ?? outcome.fitting),
+  };
+}
+
+async function firstTab(desk: Desk, waist: number): Promise<OpenFitting> {
+  const open = await openNewFitting(desk, { onState: () => {}, onRead: () => {} });
+  open.keep(sampleWithWaist(waist), noSteps);
+  await rest();
+  expect(open.state().saving.kind).toBe("saved");
+  return open;
+}
+
+describe("one tab", () => {
+  it("saves every change of the store and opens again where it was, with undo and redo", async () => {
+    const { newDesk } = browser();
+    const open = await openNewFitting(newDesk(), { onState: () => {}, onRead: () => {} });
+    const store = fittingStore(sampleWithWaist(80));
+    const stop = followStore(store, open);
+    for (const text of ["81", "82", "83"]) store.dispatch({ does: "measure", whose: "body", name: "waistGirth", text });
+    store.undo();
+    await rest();
+    expect(open.state()).toMatchObject({ access: "writing", saving: { kind: "saved" } });
+    expect(await open.close()).toBe(true);
+    stop();
+
+    const again = await openFitting(newDesk(), open.id, { onState: () => {}, onRead: () => {} });
+    if (again.kind !== "open") throw new Error(again.kind);
+    const reopened = fittingStore(again.fitting);
+    reopened.load(again.fitting, again.history);
+    expect(waistOf(reopened.getState().fitting)).toBe("82");
+    reopened.redo();
+    expect(waistOf(reopened.getState().fitting)).toBe("83");
+    for (let i = 0; i < 3; i += 1) reopened.undo();
+    expect(waistOf(reopened.getState().fitting)).toBe(80);
+    expect(reopened.getState().past).toEqual([]);
+  });
+
+  it("says not saved and why, and saves by itself once the trouble has passed", async () => {
+    const { newDesk, drawers, passTime } = browser();
+    const open = await firstTab(newDesk(), 80);
+    drawers.failFrom(() => ({ reason: "noRoom", when: "before" }));
+    open.keep(sampleWithWaist(81), noSteps);
+    await rest();
+    expect(open.state().saving).toMatchObject({ kind: "notSaved", refusal: { reason: "noRoom" } });
+    drawers.failFrom(() => null);
+    await passTime();
+    expect(open.state().saving.kind).toBe("saved");
+  });
+
+  it("knows its own save again when the answer to it was lost and more has changed since", async () => {
+    const { newDesk, drawers } = browser();
+    const open = await firstTab(newDesk(), 80);
+    drawers.failFrom((_, name) => (name === "keep" ? { reason: "lost", when: "after" } : null));
+    open.keep(sampleWithWaist(81), noSteps);
+    await rest();
+    expect(open.state().saving.kind).toBe("notSaved");
+    drawers.failFrom(() => null);
+    open.keep(sampleWithWaist(82), noSteps);
+    await rest();
+    expect(open.state()).toMatchObject({ saving: { kind: "saved" }, entry: { revision: 3 } });
+  });
+});
+
+describe("two tabs", () => {
+  it("let one write while the other follows", async () => {
+    const { newDesk } = browser();
+    const writer = await firstTab(newDesk(), 80);
+    const reader = await tab(newDesk(), writer.id);
+    expect(reader.open.state().access).toBe("elsewhere");
+    writer.keep(sampleWithWaist(85), noSteps);
+    await rest();
+    expect(reader.lastWaist()).toBe(85);
+    reader.open.keep(sampleWithWaist(99), noSteps);
+    await rest();
+    expect(reader.open.state().saving).toMatchObject({ kind: "notSaved", refusal: { reason: "changedElsewhere" } });
+    expect(writer.state().saving.kind).toBe("saved");
+  });
+
+  it("hand the pen on when the first is closed", async () => {
+    const { newDesk } = browser();
+    const writer = await firstTab(newDesk(), 80);
+    const reader = await tab(newDesk(), writer.id);
+    await writer.close();
+    await rest();
+    expect(reader.open.state().access).toBe("writing");
+    reader.open.keep(sampleWithWaist(86), noSteps);
+    await rest();
+    expect(reader.open.state().saving.kind).toBe("saved");
+  });
+
+  it("hand the pen over when asked, with everything saved, and back again", async () => {
+    const { newDesk } = browser();
+    const first = await firstTab(newDesk(), 80);
+    const second = await tab(newDesk(), first.id);
+    first.keep(sampleWithWaist(87), noSteps);
+    await second.open.takeOver();
+    await rest();
+    expect(second.open.state().access).toBe("writing");
+    expect(first.state().access).toBe("elsewhere");
+    expect(second.lastWaist()).toBe(87);
+    await first.takeOver();
+    await rest();
+    expect([first.state().access, second.open.state().access]).toEqual(["writing", "elsewhere"]);
+  });
+
+  it("take the pen by force from a tab that cannot save, which keeps its change on the screen", async () => {
+    const { newDesk, drawers, passTime } = browser();
+    const first = await firstTab(newDesk(), 80);
+    const second = await tab(newDesk(), first.id);
+    drawers.failFrom(() => ({ reason: "lost", when: "before" }));
+    first.keep(sampleWithWaist(88), noSteps);
+    await rest();
+    const takingOver = second.open.takeOver();
+    await rest();
+    drawers.failFrom(() => ({ reason: "lost", when: "before" }));
+    await passTime();
+    drawers.failFrom(() => null);
+    await passTime();
+    await takingOver;
+    await rest();
+    expect(second.open.state().access).toBe("writing");
+    expect(first.state()).toMatchObject({ access: "elsewhere", saving: { kind: "notSaved" } });
+    second.open.keep(sampleWithWaist(70), noSteps);
+    await passTime();
+    expect(second.open.state().saving.kind).toBe("saved");
+    expect(first.state().saving.kind).toBe("notSaved");
+    await first.readAnew();
+    expect(first.state().saving.kind).toBe("saved");
+  });
+
+  it("without locks, refuse the one whose work was built on an older state, and never merge", async () => {
+    const { newDesk } = browser({ request: () => Promise.reject(new DOMException("no", "SecurityError")) } as Locks);
+    const first = await firstTab(newDesk(), 80);
+    const second = await tab(newDesk(), first.id);
+    expect(second.open.state().access).toBe("writing");
+    first.keep(sampleWithWaist(81), noSteps);
+    second.open.keep(sampleWithWaist(95), noSteps);
+    await rest();
+    const kinds = [first, second.open].map((open) => open.state().saving.kind);
+    expect(kinds.toSorted()).toEqual(["notSaved", "saved"]);
+    const kept = await newDesk().storage.load(first.id);
+    expect(kept.kind === "loaded" && waistOf(kept.fitting)).toBe(kinds[0] === "saved" ? 81 : 95);
+  });
+});
