@@ -1,6 +1,14 @@
 import { z } from "zod";
 import { levelNames, measurementNames, requiredMeasurementNames, type MeasurementName } from "../core/body/vocabulary";
-import { lengthFromNumber, lengthUnits, parseLength, type LengthProblem, type LengthUnit } from "../core/lengthText";
+import {
+  type LengthProblem,
+  type LengthStep,
+  type LengthUnit,
+  lengthFromNumber,
+  lengthUnits,
+  parseLength,
+  tapeStep,
+} from "../core/lengthText";
 import { err, ok, type Result } from "../core/result";
 import type { Millimetres } from "../core/units";
 import { fittingProblems, type FilePath, type FittingProblem } from "./fittingProblem";
@@ -17,6 +25,7 @@ import { pieceFileSchema } from "./pieceFile";
 export const newestVersion = 1;
 
 const entrySchema = z.union([z.number(), z.string().max(60)]).meta({
+  id: "length",
   description: 'A length: a number in the fitting\'s unit, or text such as "38 1/2", "38½ in", "97,8 cm" or "978 mm".',
 });
 export type Entry = z.infer<typeof entrySchema>;
@@ -164,6 +173,10 @@ export function writeFitting(fitting: Fitting): { readonly [key: string]: unknow
     ...(work.length === 0 ? {} : { work }),
   };
 }
+
+/** How finely the fitting's lengths are written. */
+export const fittingStep = ({ unit, settings }: Pick<Fitting, "unit" | "settings">): LengthStep =>
+  unit === "in" ? `${settings.roundInches} in` : tapeStep[unit];
 
 /** The length an entry means in a fitting of that unit. */
 export const entryLength = (entry: Entry, unit: LengthUnit): Result<Millimetres, LengthProblem> =>

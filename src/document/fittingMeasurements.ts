@@ -19,10 +19,14 @@ export interface FittingMeasurements {
   readonly readingError: Millimetres;
 }
 
-/** A form that is known, from a tape or a table or both; or a table to choose from, with what was read put over it. */
-export type FormOfFitting =
-  | { readonly kind: "known"; readonly measurements: Measurements; readonly measured: Measurements }
-  | { readonly kind: "choose"; readonly table: FormTable };
+/**
+ * A form that is known, from a tape or a table or both; or a table to choose from. What was `measured` of the form itself
+ * is already put over the table's figures.
+ */
+export type FormOfFitting = { readonly measured: Measurements } & (
+  | { readonly kind: "known"; readonly measurements: Measurements }
+  | { readonly kind: "choose"; readonly table: FormTable }
+);
 
 /** How unsure a packet's thickness is: published lofts of one weight differ more than twofold. */
 const usualSpread = ratio(0.5);
@@ -68,17 +72,21 @@ function formOfFitting({ form, unit }: Fitting): Result<FormOfFitting, readonly 
   const size = table?.sizes.find(({ name }) => name === String(form.size));
   const problems = [...(readings.ok ? [] : readings.problem), ...tableProblems(form, table, size !== undefined)];
   if (!readings.ok || problems.length > 0) return err(problems);
-  if (table && !size) return tableToChooseFrom(tableWithReadings(table, readings.value));
+  if (table && !size) return tableToChooseFrom(table, readings.value);
   return ok({ kind: "known", measurements: { ...size?.measurements, ...readings.value }, measured: readings.value });
 }
 
 /** A table to choose from must say the required girths itself, or they were read off the form. */
-function tableToChooseFrom(table: FormTable): Result<FormOfFitting, readonly FittingProblem[]> {
+function tableToChooseFrom(
+  published: FormTable,
+  measured: Measurements,
+): Result<FormOfFitting, readonly FittingProblem[]> {
+  const table = tableWithReadings(published, measured);
   const names = requiredMeasurementNames.filter((name) =>
     table.sizes.some(({ measurements }) => measurements[name] === undefined),
   );
   return names.length === 0
-    ? ok({ kind: "choose", table })
+    ? ok({ kind: "choose", table, measured })
     : err([{ path: ["form"], code: "tableLacks", got: table.id, names }]);
 }
 

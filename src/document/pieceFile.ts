@@ -12,7 +12,12 @@ import type { Frozen } from "./frozen";
 const lengthMm = z.number().min(0).max(20_000);
 const placeMm = z.number().min(-20_000).max(20_000);
 
-export const tapeReadingSchema = z.strictObject({ girthMm: lengthMm, frontArcMm: lengthMm, backArcMm: lengthMm });
+export const tapeReadingSchema = z
+  .strictObject({ girthMm: lengthMm, frontArcMm: lengthMm, backArcMm: lengthMm })
+  .meta({
+    id: "tapeReading",
+    description: "What the tape reads at one level: all round, front and back from side seam to side seam.",
+  });
 
 const cutWidthsSchema = z
   .array(z.strictObject({ belowTopMm: lengthMm, leftMm: placeMm, rightMm: placeMm }))

@@ -1,0 +1,197 @@
+import { z } from "zod";
+import type { Measurements } from "../core/body/measurements";
+import type { Reading } from "../core/body/reading";
+import { levelNames, measurementNames } from "../core/body/vocabulary";
+import { lengthUnits, type LengthUnit } from "../core/lengthText";
+import type { PieceZone } from "../core/padding/piece";
+import type { KnownReadings, Plan, PlannedLevel, PlannedPiece, SeamShift, Shortfall } from "../core/plan/plan";
+import type { Frozen } from "./frozen";
+import { pieceFileSchema, pieceToFile, readingToFile, tapeReadingSchema, tenth } from "./pieceFile";
+
+/**
+ * The plan as an open file that any program can check: millimetres under keys that end in `Mm`, rounded to a tenth,
+ * with the names, places and advice a person reads beside them.
+ */
+const lengthMm = z.number().min(0);
+const sourceSchema = z.enum(["measured", "estimated"]).meta({
+  description: "Read off a tape, or estimated from other readings or from a table the form follows.",
+});
+const readingsSourceSchema = z.strictObject({
+  girthMm: sourceSchema,
+  frontArcMm: sourceSchema,
+  backArcMm: sourceSchema,
+});
+const spreadSchema = z
+  .strictObject({
+    girthMm: z.exactOptional(lengthMm),
+    frontArcMm: z.exactOptional(lengthMm),
+    backArcMm: z.exactOptional(lengthMm),
+  })
+  .meta({ description: "One standard deviation of each estimate, where it is known." });
+
+const levelSchema = z.strictObject({
+  name: z.enum(levelNames),
+  dropMm: z.number().meta({ description: "How far the BODY's level lies below the nape, vertically." }),
+  dropSource: sourceSchema,
+  body: z.strictObject({ ...tapeReadingSchema.shape, source: readingsSourceSchema, spreadMm: spreadSchema }),
+  form: z
+    .strictObject({
+      ...tapeReadingSchema.shape,
+      source: readingsSourceSchema,
+      spreadMm: spreadSchema,
+      halfBreadthMm: lengthMm.meta({ description: "Half the breadth; the mean of left and right where they differ." }),
+      leftHalfBreadthMm: z.exactOptional(lengthMm),
+      rightHalfBreadthMm: z.exactOptional(lengthMm),
+      frontDepthMm: lengthMm,
+      backDepthMm: lengthMm,
+      exponent: z.number().min(1).meta({ description: "Of the four quarter superellipses; 2 is an ellipse." }),
+    })
+    .meta({ description: "The bare form at that drop, interpolated between its own levels." }),
+  predicted: tapeReadingSchema.meta({
+    description: "What the tape reads after the last piece, with the side seam where seamShifts puts it.",
+  }),
+});
+
+const shortfallSchema = z.strictObject({
+  level: z.enum(levelNames),
+  what: z.enum(["girth", "frontArc", "backArc", "length"]),
+  amountMm: lengthMm,
+  sense: z
+    .enum(["tooLarge", "staysShort"])
+    .meta({ description: "Whether the padded form reads more or less than the body." }),
+  length: z.exactOptional(z.string()).meta({ description: "Which fixed length of the form, where what is length." }),
+  advice: z.string(),
+});
+
+const seamShiftSchema = z.strictObject({
+  level: z.enum(levelNames),
+  perSideMm: lengthMm,
+  towards: z.enum(["front", "back"]),
+  frontArcChangeMm: z.number(),
+  say: z.string(),
+});
+
+export const planFileSchema = z
+  .strictObject({
+    version: z.literal(1),
+    unit: z.enum(lengthUnits).meta({ description: "The unit the sentences speak in." }),
+    form: z.strictObject({
+      table: z.string().nullable(),
+      size: z.string().nullable(),
+      measured: z
+        .array(z.enum(measurementNames))
+        .meta({ description: "What was read off the form itself; the rest is the table's." }),
+      ranking: z.array(z.strictObject({ size: z.string(), shortfallMm: lengthMm, paddingMm: lengthMm })).meta({
+        description:
+          "Where the tool chose the size: every size, best first, with the girth too much and the girth to add.",
+      }),
+    }),
+    levels: z.array(levelSchema).length(levelNames.length),
+    pieces: z.array(pieceFileSchema),
+    shortfalls: z.array(shortfallSchema),
+    seamShifts: z.array(seamShiftSchema),
+    battingAreaMm2: z.number().min(0),
+    pleaseCheck: z.array(z.string()).meta({ description: "Readings that are possible and unusual." }),
+  })
+  .meta({
+    title: "Plan",
+    description: "The batting that makes one dress form stand in for one body. All lengths in millimetres.",
+  });
+export type PlanFile = Frozen<z.infer<typeof planFileSchema>>;
+
+/** The sentences of a plan, in one language and one unit. */
+export interface PlanWords {
+  readonly pieceName: (zone: PieceZone, number: number) => string;
+  readonly piecePlace: (piece: PlannedPiece, levels: readonly PlannedLevel[]) => string;
+  readonly shortfallAdvice: (shortfall: Shortfall) => string;
+  readonly seamShift: (shift: SeamShift) => string;
+}
+
+/** What the plan was made from, as far as the file tells it. */
+export interface PlanOrigin {
+  readonly unit: LengthUnit;
+  readonly table: string | null;
+  readonly size: string | null;
+  /** What was read off the form itself. */
+  readonly measured: Measurements;
+  readonly ranking: PlanFile["form"]["ranking"];
+  readonly pleaseCheck: readonly string[];
+}
+
+export const planFile = (plan: Plan, words: PlanWords, origin: PlanOrigin): PlanFile => ({
+  version: 1,
+  unit: origin.unit,
+  form: {
+    table: origin.table,
+    size: origin.size,
+    measured: measurementNames.filter((name) => origin.measured[name] !== undefined),
+    ranking: origin.ranking,
+  },
+  levels: plan.levels.map((level) => levelToFile(level, origin)),
+  pieces: plan.pieces.map((piece) =>
+    pieceToFile(piece, words.pieceName(piece.zone, numberInZone(piece, plan)), words.piecePlace(piece, plan.levels)),
+  ),
+  shortfalls: plan.shortfalls.map((shortfall) => shortfallToFile(shortfall, words.shortfallAdvice(shortfall))),
+  seamShifts: plan.seamShifts.map((shift) => seamShiftToFile(shift, words.seamShift(shift))),
+  battingAreaMm2: Math.round(plan.battingArea),
+  pleaseCheck: origin.pleaseCheck,
+});
+
+/** The how-manieth of its zone a piece is, in the order of pinning. */
+export const numberInZone = (piece: PlannedPiece, plan: Plan): number =>
+  plan.pieces.filter(({ zone, order }) => zone === piece.zone && order <= piece.order).length;
+
+function levelToFile(level: PlannedLevel, { table, measured }: PlanOrigin): PlanFile["levels"][number] {
+  const { leftBreadth, rightBreadth, frontDepth, backDepth, exponent } = level.formSection;
+  const sides =
+    leftBreadth === rightBreadth
+      ? {}
+      : { leftHalfBreadthMm: hundredth(leftBreadth), rightHalfBreadthMm: hundredth(rightBreadth) };
+  const isRead = table === null || measured[`${level.name}Girth`] !== undefined;
+  return {
+    name: level.name,
+    dropMm: tenth(level.drop.value),
+    dropSource: level.drop.kind,
+    body: readingsToFile(level.body, true),
+    form: {
+      ...readingsToFile(level.form, isRead),
+      halfBreadthMm: hundredth((leftBreadth + rightBreadth) / 2),
+      ...sides,
+      frontDepthMm: hundredth(frontDepth),
+      backDepthMm: hundredth(backDepth),
+      exponent: Math.round(exponent * 1e4) / 1e4,
+    },
+    predicted: readingToFile(level.predicted),
+  };
+}
+
+const hundredth = (length: number): number => Math.round(length * 100) / 100;
+
+/** What a table says of a form is nobody's reading of this form. */
+function readingsToFile({ girth, frontArc, backArc }: KnownReadings, isRead: boolean) {
+  const source = (reading: Reading) => (isRead ? reading.kind : "estimated");
+  const spread = <Key extends string>(key: Key, reading: Reading) =>
+    reading.kind === "estimated" ? { [key]: tenth(reading.spread) } : {};
+  return {
+    ...readingToFile({ girth: girth.value, frontArc: frontArc.value, backArc: backArc.value }),
+    source: { girthMm: source(girth), frontArcMm: source(frontArc), backArcMm: source(backArc) },
+    spreadMm: { ...spread("girthMm", girth), ...spread("frontArcMm", frontArc), ...spread("backArcMm", backArc) },
+  };
+}
+
+const shortfallToFile = (shortfall: Shortfall, advice: string): PlanFile["shortfalls"][number] => ({
+  level: shortfall.level,
+  what: shortfall.what,
+  amountMm: tenth(shortfall.amount),
+  sense: shortfall.sense,
+  ...(shortfall.what === "length" ? { length: shortfall.length } : {}),
+  advice,
+});
+
+const seamShiftToFile = ({ level, perSide, towards }: SeamShift, say: string): PlanFile["seamShifts"][number] => ({
+  level,
+  perSideMm: tenth(perSide),
+  towards,
+  frontArcChangeMm: (towards === "back" ? 2 : -2) * tenth(perSide),
+  say,
+});
