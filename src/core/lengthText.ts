@@ -90,8 +90,9 @@ export const roundLength = (length: Millimetres, step: LengthStep): Millimetres 
 const longestText = 40;
 const millimetresIn: ByUnit<number> = { cm: 10, in: 25.4, mm: 1 };
 
+/** Rounded to a millionth first, so that a half thousandth falls the same way whichever unit it came from. */
 const toMillimetres = (amount: number, unit: LengthUnit): Millimetres =>
-  mm(Math.round(amount * millimetresIn[unit] * 1000) / 1000);
+  mm(Math.round(Math.round(amount * millimetresIn[unit] * 1_000_000) / 1000) / 1000);
 
 const stepCount = (length: Millimetres, step: LengthStep): number =>
   Math.round((length * lengthSteps[step].parts) / millimetresIn[lengthSteps[step].unit]) || 0;
