@@ -55,7 +55,7 @@ export function parseLength(text: string, unit: LengthUnit): Result<Millimetres,
   if (minus !== "" || length <= 0) return err({ ...problem, code: "notPositive" });
   if (length > longestLength) return err({ ...problem, code: "tooLong", longest: longestLength });
 
-  const grouped = /^\d{1,3}[.,]\d{3}$/.test(amountText)
+  const grouped = /^[1-9]\d{0,2}[.,]\d{3}$/.test(amountText)
     ? toMillimetres(Number(amountText.replace(/[.,]/, "")), own)
     : null;
   if (grouped !== null && grouped <= longestLength)
