@@ -1,0 +1,80 @@
+/**
+ * Whether the tool opens without a network on this device, and whether a newer release waits. A newer release is taken
+ * only when the person asks for it, in the tab where she asks; another open tab is told and keeps what it has.
+ */
+export type OfflineState =
+  /** This browser, or this address, has no service workers: the tool works, but only while its server answers. */
+  | { readonly kind: "unsupported" }
+  | { readonly kind: "preparing" }
+  | { readonly kind: "ready" }
+  | { readonly kind: "newReleaseWaits" }
+  /** Another tab has taken a newer release; this one goes on and should be loaded again when it suits. */
+  | { readonly kind: "newReleaseElsewhere" }
+  | { readonly kind: "failed"; readonly detail: string };
+
+export interface Offline {
+  state(): OfflineState;
+  /** Takes the waiting release and loads the page anew. Save what is open first. */
+  takeNewRelease(): void;
+  /** Asks the server whether there is a newer release; without a network nothing happens. */
+  lookForRelease(): Promise<void>;
+}
+
+export interface OfflineOptions {
+  readonly container: ServiceWorkerContainer | undefined;
+  readonly workerAddress: string;
+  readonly onState: (state: OfflineState) => void;
+  readonly loadAnew: () => void;
+}
+
+export function startOffline(options: OfflineOptions): Offline {
+  const { container, workerAddress, onState, loadAnew } = options;
+  let state: OfflineState = container === undefined ? { kind: "unsupported" } : { kind: "preparing" };
+  let registration: ServiceWorkerRegistration | null = null;
+  let isAsked = false;
+  const show = (next: OfflineState): void => {
+    state = next;
+    onState(next);
+  };
+  const hadWorker = Boolean(container?.controller);
+  container?.addEventListener("controllerchange", () => {
+    if (isAsked) loadAnew();
+    else if (hadWorker) show({ kind: "newReleaseElsewhere" });
+  });
+  container?.register(workerAddress, { updateViaCache: "none" }).then(
+    (registered) => {
+      registration = registered;
+      watchReleases(registered, show);
+    },
+    (trouble: unknown) => show({ kind: "failed", detail: String(trouble) }),
+  );
+  onState(state);
+  return {
+    state: () => state,
+    takeNewRelease: () => {
+      isAsked = true;
+      registration?.waiting?.postMessage("take over");
+    },
+    lookForRelease: async () => {
+      await registration?.update().catch(() => {});
+    },
+  };
+}
+
+function watchReleases(registration: ServiceWorkerRegistration, show: (state: OfflineState) => void): void {
+  const tell = (): void => {
+    if (registration.waiting && registration.active) show({ kind: "newReleaseWaits" });
+    else if (registration.active) show({ kind: "ready" });
+  };
+  const watch = (worker: ServiceWorker | null): void => {
+    worker?.addEventListener("statechange", () => {
+      const isFirst = registration.active === null;
+      if (worker.state === "redundant" && isFirst) show({ kind: "failed", detail: "the files could not be kept" });
+      else if (worker.state === "installed" || worker.state === "activated") tell();
+    });
+  };
+  registration.addEventListener("updatefound", () => watch(registration.installing));
+  watch(registration.installing);
+  watch(registration.waiting);
+  tell();
+}
