@@ -30,6 +30,7 @@ export type Command =
   | { readonly does: "rename"; readonly title: string }
   | { readonly does: "note"; readonly notes: string }
   | { readonly does: "changeBatting"; readonly batting: BattingEntry }
+  | { readonly does: "setLayer"; readonly text: string }
   | { readonly does: "changeFinishingBatting"; readonly batting: BattingEntry | null }
   | { readonly does: "pin"; readonly piece: PieceFile; readonly at: string }
   | { readonly does: "unpin"; readonly pieceId: string; readonly at: string }
@@ -58,6 +59,8 @@ export function apply(fitting: Fitting, command: Command): Fitting {
       return command.notes === fitting.notes ? fitting : { ...fitting, notes: command.notes };
     case "changeBatting":
       return { ...fitting, batting: command.batting };
+    case "setLayer":
+      return setLayer(fitting, command.text);
     case "changeFinishingBatting":
       return changeFinishingBatting(fitting, command.batting);
     case "pin":
@@ -117,6 +120,17 @@ function formChoice(form: FormEntries, table: string | null, size: string | null
   const { table: _, size: __, ...typed } = form;
   return { ...typed, ...(table === null ? {} : { table }), ...(table === null || size === null ? {} : { size }) };
 }
+
+/** The thickness of one layer, as typed; an empty field keeps the thickness there was. */
+function setLayer(fitting: Fitting, text: string): Fitting {
+  const typed = text.trim();
+  const without = withDraft(fitting, "other", layerDraftKey, null);
+  if (typed === "") return without;
+  if (!entryLength(typed, fitting.unit).ok) return withDraft(fitting, "other", layerDraftKey, text);
+  return { ...without, batting: { ...without.batting, layerThickness: typed } };
+}
+
+export const layerDraftKey = "layerThickness";
 
 function changeFinishingBatting(fitting: Fitting, batting: BattingEntry | null): Fitting {
   const { finishingBatting: _, ...others } = fitting;

@@ -2,12 +2,12 @@ import type { Measurements } from "../core/body/measurements";
 import { checkMeasurements, isContradiction, type MeasurementProblem } from "../core/body/plausibility";
 import { type BattingProblem, checkBatting } from "../core/checkBatting";
 import { chooseForm, type RankedSize } from "../core/form/chooseForm";
-import type { Batting } from "../core/material";
 import type { Plan } from "../core/plan/plan";
 import { planFitting } from "../core/plan/planFitting";
 import type { Fitting } from "../document/fitting";
-import { type FittingMeasurements, type FormOfFitting, fittingMeasurements } from "../document/fittingMeasurements";
+import { type FittingMeasurements, fittingMeasurements } from "../document/fittingMeasurements";
 import type { FittingProblem } from "../document/fittingProblem";
+import { formTables } from "../document/formTables";
 import { type PadProgress, padProgress } from "./padProgress";
 import { remembered } from "./remembered";
 
@@ -18,6 +18,8 @@ import { remembered } from "./remembered";
 export interface Derived {
   readonly lengths: FittingMeasurements | null;
   readonly problems: FittingProblems;
+  /** The sizes of the form's table for this body, best first; empty without a table or a body. */
+  readonly ranking: readonly RankedSize[];
   readonly planning: Planning;
   readonly progress: PadProgress | null;
 }
@@ -36,9 +38,8 @@ export type Planning =
       readonly plan: Plan;
       /** The form the plan is for: typed readings over its table. */
       readonly form: Measurements;
-      /** The sizes of the form's table for this body, best first, where the tool chose one. */
-      readonly ranking: readonly RankedSize[];
-      readonly chosenSize: string | null;
+      /** The size of the table the plan is for, chosen by the person or by the tool. */
+      readonly size: string | null;
     };
 
 export function derivation(): (fitting: Fitting) => Derived {
@@ -47,15 +48,17 @@ export function derivation(): (fitting: Fitting) => Derived {
     readLengths,
   );
   const problemsOf = remembered((read: ReadLengths) => [read], problemsOfLengths);
-  const planOf = remembered(({ read }: Checked) => [read], planOfLengths);
+  const rankingOf = remembered(({ read, fitting }: Ranked) => [read.lengths?.body, read.lengths?.form, read.lengths?.batting, fitting.form.table], rankSizes);
+  const planOf = remembered(({ read, ranking }: Checked) => [read, ranking], planOfLengths);
   const progressOf = remembered(({ planning, fitting }: Planned) => [planning, fitting.work, fitting.unit], progressOfPlan);
   const together = remembered((derived: Derived) => Object.values(derived), (derived) => derived);
   return (fitting) => {
     const read = lengthsOf(fitting);
     const problems = problemsOf(read);
-    const planning = planOf({ read, problems });
+    const ranking = rankingOf({ read, problems, fitting });
+    const planning = planOf({ read, problems, ranking, size: fitting.form.size });
     const progress = progressOf({ planning, fitting });
-    return together({ lengths: read.lengths, problems, planning, progress });
+    return together({ lengths: read.lengths, problems, ranking, planning, progress });
   };
 }
 
@@ -63,9 +66,16 @@ interface ReadLengths {
   readonly lengths: FittingMeasurements | null;
   readonly entries: readonly FittingProblem[];
 }
+interface Ranked {
+  readonly read: ReadLengths;
+  readonly problems: FittingProblems;
+  readonly fitting: Fitting;
+}
 interface Checked {
   readonly read: ReadLengths;
   readonly problems: FittingProblems;
+  readonly ranking: readonly RankedSize[];
+  readonly size: string | number | undefined;
 }
 interface Planned {
   readonly planning: Planning;
@@ -88,26 +98,20 @@ function problemsOfLengths({ lengths, entries }: ReadLengths): FittingProblems {
   };
 }
 
-function planOfLengths({ read: { lengths }, problems }: Checked): Planning {
+function rankSizes({ read: { lengths }, problems, fitting }: Ranked): readonly RankedSize[] {
+  const table = formTables.find(({ id }) => id === fitting.form.table);
+  const isBodySound = !problems.measurements.some((problem) => problem.whose === "body" && isContradiction(problem));
+  if (lengths === null || table === undefined || !isBodySound || problems.batting.length > 0) return [];
+  return chooseForm(lengths.body, lengths.form.kind === "choose" ? lengths.form.table : table, lengths.batting);
+}
+
+function planOfLengths({ read: { lengths }, problems, ranking, size }: Checked): Planning {
   const isBlocked = problems.measurements.some(isContradiction) || problems.batting.length > 0;
   if (lengths === null || isBlocked) return { kind: "waiting" };
-  const { body, batting } = lengths;
-  const { measurements, ranking, chosenSize } = formFor(lengths.form, body, batting);
-  if (measurements === null) return { kind: "waiting" };
-  return { kind: "planned", plan: planFitting({ body, form: measurements, batting }), form: measurements, ranking, chosenSize };
-}
-
-interface ChosenForm {
-  readonly measurements: Measurements | null;
-  readonly ranking: readonly RankedSize[];
-  readonly chosenSize: string | null;
-}
-
-function formFor(form: FormOfFitting, body: Measurements, batting: Batting): ChosenForm {
-  if (form.kind === "known") return { measurements: form.measurements, ranking: [], chosenSize: null };
-  const ranking = chooseForm(body, form.table, batting);
-  const best = ranking[0];
-  return { measurements: best?.measurements ?? null, ranking, chosenSize: best?.size ?? null };
+  const { body, batting, form } = lengths;
+  const chosen = form.kind === "known" ? { measurements: form.measurements, size: size === undefined ? null : String(size) } : ranking[0];
+  if (chosen === undefined) return { kind: "waiting" };
+  return { kind: "planned", plan: planFitting({ body, form: chosen.measurements, batting }), form: chosen.measurements, size: chosen.size };
 }
 
 const progressOfPlan = ({ planning, fitting }: Planned): PadProgress | null =>

@@ -74,7 +74,7 @@ export function LengthField(props: LengthFieldProps) {
         </span>
       </span>
       <span id={`${id}-note`} className={shownProblem ? "field-note field-problem" : "field-note"}>
-        {shownProblem && !isHalfTyped(state.text) ? lengthProblemText(shownProblem) : echo}
+        {shownProblem && !isHalfTyped(state.text) ? lengthProblemText(shownProblem, step) : echo}
       </span>
     </div>
   );

@@ -1,0 +1,99 @@
+import { type ReactNode, useEffect, useRef, useState } from "react";
+import { type MeasurementName, requiredMeasurementNames } from "../../core/body/vocabulary";
+import { improvementGroups, measuringWords } from "../text/measuring";
+import { useMediaQuery, wideQuery } from "../useMediaQuery";
+import { useFitting } from "../useStore";
+import { MeasureBench } from "./MeasureBench";
+import { groupOf, type MeasureGroup, measureGroups, measurementAfter } from "./measureGroups";
+import { MeasureRow } from "./MeasureRow";
+
+/**
+ * The measuring chart and, beside it, the bench with the one measurement at hand. On a narrow screen the bench opens
+ * under its row. The same chart serves the body and the form.
+ */
+export interface MeasureChartProps {
+  readonly whose: "body" | "form";
+  /** What stands between the girths and the other readings once the girths are in. */
+  readonly enough?: ReactNode;
+  readonly groups?: readonly MeasureGroup[];
+}
+
+export function MeasureChart({ whose, enough, groups = measureGroups }: MeasureChartProps) {
+  const entries = useFitting()[whose];
+  const isKnown = (name: MeasurementName): boolean => entries[name] !== undefined;
+  const isWide = useMediaQuery(wideQuery);
+  const firstMissing = requiredMeasurementNames.find((name) => !isKnown(name));
+  const [chosen, setChosen] = useState<MeasurementName | null>(firstMissing ?? (isWide ? "waistFrontArc" : null));
+  const [focusTurn, setFocusTurn] = useState(0);
+  const rows = useRef<HTMLDivElement>(null);
+
+  const choose = (name: MeasurementName | null) => {
+    setChosen(name);
+    setFocusTurn((turn) => turn + 1);
+  };
+  const goBackToRow = () =>
+    rows.current?.querySelector<HTMLElement>(`[data-measurement="${chosen ?? ""}"]`)?.focus();
+
+  const bench = (name: MeasurementName) => {
+    const next = measurementAfter(name, isKnown);
+    return (
+      <MeasureBench
+        key={name}
+        whose={whose}
+        name={name}
+        next={next}
+        focusTurn={focusTurn}
+        onNext={() => choose(next ?? name)}
+        onLeave={goBackToRow}
+      />
+    );
+  };
+
+  return (
+    <div className="chart-and-bench">
+      <div className="chart" ref={rows}>
+        {groups.map((group) => (
+          <ChartGroup key={group.improves} group={group} isKnown={isKnown} chosen={chosen}>
+            {group.names.map((name) => (
+              <MeasureRow key={name} whose={whose} name={name} isChosen={chosen === name} onChoose={() => choose(name)}>
+                {!isWide && chosen === name ? bench(name) : null}
+              </MeasureRow>
+            ))}
+            {group.improves === "wholePlan" && firstMissing === undefined ? enough : null}
+          </ChartGroup>
+        ))}
+      </div>
+      {isWide && chosen !== null ? <aside className="bench-side">{bench(chosen)}</aside> : null}
+    </div>
+  );
+}
+
+interface ChartGroupProps {
+  readonly group: MeasureGroup;
+  readonly isKnown: (name: MeasurementName) => boolean;
+  readonly chosen: MeasurementName | null;
+  readonly children: ReactNode;
+}
+
+/** The first groups lie open; the others open when asked, or when the work arrives there. */
+function ChartGroup({ group, isKnown, chosen, children }: ChartGroupProps) {
+  const { title, buys } = improvementGroups[group.improves];
+  const holdsChosen = chosen !== null && groupOf(chosen)?.improves === group.improves;
+  const [isOpen, setOpen] = useState(openFromStart.includes(group.improves) || holdsChosen);
+  useEffect(() => {
+    if (holdsChosen) setOpen(true);
+  }, [holdsChosen]);
+  const known = group.names.filter(isKnown).length;
+  return (
+    <details className="chart-group" open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary className="chart-summary">
+        <span className="chart-title">{title}</span>
+        <span className="chart-count">{measuringWords.countIn(known, group.names.length)}</span>
+        <span className="chart-buys">{buys}</span>
+      </summary>
+      <ul className="chart-rows">{children}</ul>
+    </details>
+  );
+}
+
+const openFromStart: readonly MeasureGroup["improves"][] = ["wholePlan", "frontAndBack"];

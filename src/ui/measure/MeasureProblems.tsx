@@ -1,0 +1,21 @@
+import type { MeasurementName } from "../../core/body/vocabulary";
+import { measurementProblemText } from "../text/problems";
+import { useDerived, useLengths } from "../useStore";
+
+/** What the other readings say about this one: what cannot be, and what is only worth a second look. */
+export function MeasureProblems({ whose, name }: { readonly whose: "body" | "form"; readonly name: MeasurementName }) {
+  const { problems } = useDerived();
+  const { step } = useLengths();
+  const mine = problems.measurements.filter(
+    (problem) => problem.whose === whose && problem.code !== "missing" && problem.names.includes(name),
+  );
+  return (
+    <ul className="problems" role="status">
+      {mine.map((problem) => (
+        <li key={problem.code} className={`problem problem-${problem.severity}`}>
+          {measurementProblemText(problem, step)}
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,129 @@
+import type { PadProgress } from "../../app/padProgress";
+import type { LevelName } from "../../core/body/vocabulary";
+import type { Plan, PlannedPiece } from "../../core/plan/plan";
+import { pieceToFile } from "../../document/pieceFile";
+import { useAnnounce } from "../Announcer";
+import { placeAddress } from "../place";
+import { paddingWords } from "../text/padding";
+import { levelWords } from "../text/pictures";
+import { cutSentence, pieceName, pinSentence, placeSentence } from "../text/pieces";
+import { useDispatch, useLengths } from "../useStore";
+import { useSpeech } from "./useSpeech";
+
+/** The next action in words, the pins that show how far the work has come, and the one big patch to press. */
+export interface NextActionProps {
+  readonly plan: Plan;
+  readonly progress: PadProgress;
+  readonly current: PlannedPiece | null;
+  readonly level: LevelName;
+  readonly onLook: (order: number | null) => void;
+}
+
+export function NextAction({ plan, progress, current, level, onLook }: NextActionProps) {
+  return (
+    <section className="next">
+      <PinRow progress={progress} current={current} onLook={onLook} />
+      {current === null ? (
+        <AllPinned />
+      ) : (
+        <PieceAction plan={plan} progress={progress} piece={current} level={level} onLook={onLook} />
+      )}
+    </section>
+  );
+}
+
+function AllPinned() {
+  return (
+    <div className="stack">
+      <h2 className="next-sentence">{paddingWords.doneTitle}</h2>
+      <p>{paddingWords.done}</p>
+      <a className="patch patch-main" href={placeAddress("finishing")}>
+        {paddingWords.toFinishing}
+      </a>
+    </div>
+  );
+}
+
+interface PieceActionProps {
+  readonly plan: Plan;
+  readonly progress: PadProgress;
+  readonly piece: PlannedPiece;
+  readonly level: LevelName;
+  readonly onLook: (order: number | null) => void;
+}
+
+function PieceAction({ plan, progress, piece, level, onLook }: PieceActionProps) {
+  const lengths = useLengths();
+  const dispatch = useDispatch();
+  const announce = useAnnounce();
+  const speak = useSpeech();
+  const isPinned = progress.pieces.some((state) => state.piece.id === piece.id && state.pinned);
+  const after = piece.readingsAfter[level];
+  const pin = pinSentence(piece, lengths.step);
+  const place = placeSentence(piece, plan.levels, lengths.step);
+  const measure = paddingWords.measureThen(levelWords[level], lengths.write(after.girth));
+
+  const setPinned = () => {
+    const at = new Date().toISOString();
+    if (isPinned) {
+      dispatch({ does: "unpin", pieceId: piece.id, at });
+      announce(paddingWords.unpinned);
+    } else {
+      const file = pieceToFile(piece, pieceName(piece, lengths.step), place);
+      dispatch({ does: "pin", piece: file, at });
+      announce(paddingWords.pinnedAnnounced(piece.order, plan.pieces.length));
+    }
+    onLook(null);
+  };
+
+  return (
+    <>
+      <h2 className="next-sentence">{pin}</h2>
+      <p className="next-place">{place}</p>
+      <p className="next-then">
+        {measure} <span className="quiet">{paddingWords.measureFrontThen(lengths.write(after.frontArc))}</span>
+      </p>
+      <p className="quiet">
+        {cutSentence(piece, lengths.step)}
+      </p>
+      <div className="row next-buttons">
+        <button type="button" className={isPinned ? "patch" : "patch patch-main"} onClick={setPinned}>
+          {isPinned ? paddingWords.unpin : paddingWords.pinned}
+        </button>
+        {speak ? (
+          <button type="button" className="patch" onClick={() => speak(`${pin} ${place} ${measure}`)}>
+            {paddingWords.speak}
+          </button>
+        ) : null}
+      </div>
+    </>
+  );
+}
+
+interface PinRowProps {
+  readonly progress: PadProgress;
+  readonly current: PlannedPiece | null;
+  readonly onLook: (order: number | null) => void;
+}
+
+/** A pin for each piece: filled once it is on the form, with the one at hand picked out. */
+function PinRow({ progress, current, onLook }: PinRowProps) {
+  const { step } = useLengths();
+  return (
+    <ul className="pins">
+      {progress.pieces.map(({ piece, pinned }) => (
+        <li key={piece.id}>
+          <button
+            type="button"
+            className={pinned ? "pin pin-in" : "pin"}
+            aria-current={current?.id === piece.id ? "step" : undefined}
+            aria-label={`${pieceName(piece, step)}: ${pinned ? paddingWords.isOn : paddingWords.isOff}`}
+            onClick={() => onLook(piece.order)}
+          >
+            {piece.order}
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,77 @@
+import { useMemo, useState } from "react";
+import type { PadProgress } from "../../app/padProgress";
+import type { LevelName } from "../../core/body/vocabulary";
+import type { Plan, PlannedPiece } from "../../core/plan/plan";
+import { Drawing } from "../drawing/Drawing";
+import type { FigureView } from "../drawing/figureView";
+import { lengthWriter } from "../drawing/lengthWriter";
+import { pieceScene } from "../drawing/pieceScene";
+import { FigureOf } from "../plan/PlanFigures";
+import { LevelSection } from "../plan/PlanLevels";
+import { paddingWords } from "../text/padding";
+import { pieceName } from "../text/pieces";
+import { useLengths } from "../useStore";
+
+/** The picture beside the action: where the piece goes, how it is cut, or the level from above. */
+export interface PaddingPictureProps {
+  readonly plan: Plan;
+  readonly progress: PadProgress;
+  readonly current: PlannedPiece | null;
+  readonly level: LevelName;
+}
+
+const pictureKinds = ["where", "cut", "above"] as const;
+type PictureKind = (typeof pictureKinds)[number];
+
+export function PaddingPicture({ plan, progress, current, level }: PaddingPictureProps) {
+  const [wish, setWish] = useState<PictureKind>("where");
+  const kind = current === null ? "above" : wish;
+  return (
+    <section className="padding-picture" aria-label={paddingWords.pictures[kind]}>
+      <div className="padding-picture-sheet">
+        {kind === "where" && current ? <FigureOf plan={plan} view={viewOf(current)} shown={current.order} /> : null}
+        {kind === "cut" && current ? <CutPicture piece={current} /> : null}
+        {kind === "above" ? <Above plan={plan} level={level} pinned={current ? current.order : progress.pieces.length} /> : null}
+      </div>
+      <div className="segments">
+        {pictureKinds.map((name) => (
+          <button
+            key={name}
+            type="button"
+            className="segment"
+            aria-pressed={kind === name}
+            disabled={current === null && name !== "above"}
+            onClick={() => setWish(name)}
+          >
+            {paddingWords.pictures[name]}
+          </button>
+        ))}
+      </div>
+    </section>
+  );
+}
+
+function viewOf({ zone }: PlannedPiece): FigureView {
+  if (zone === "back") return "back";
+  return zone === "leftSide" || zone === "rightSide" ? "side" : "front";
+}
+
+export function CutPicture({ piece }: { readonly piece: PlannedPiece }) {
+  const { unit, step } = useLengths();
+  const scene = useMemo(
+    () => pieceScene({ piece, title: pieceName(piece, step), lengths: lengthWriter(unit) }),
+    [piece, unit, step],
+  );
+  return <Drawing scene={scene} />;
+}
+
+interface AboveProps {
+  readonly plan: Plan;
+  readonly level: LevelName;
+  readonly pinned: number;
+}
+
+function Above({ plan, level, pinned }: AboveProps) {
+  const planned = plan.levels.find(({ name }) => name === level);
+  return planned ? <LevelSection plan={plan} level={planned} pinned={pinned} /> : null;
+}

@@ -1,0 +1,55 @@
+import { type PadProgress, tapeParts } from "../../app/padProgress";
+import type { Plan } from "../../core/plan/plan";
+import { LengthFigure } from "../LengthFigure";
+import { formatRemaining, remaining } from "../readout/remaining";
+import { paddingWords, remainingSentence, tapePartNames } from "../text/padding";
+import { levelWords } from "../text/pictures";
+import { useLengths } from "../useStore";
+
+/** Every level at a glance: wanted, now, and what is left, all round and front and back. */
+export function ReadingsOverview({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
+  const { unit, step } = useLengths();
+  return (
+    <section className="overview stitched">
+      <h2>{paddingWords.overview}</h2>
+      <div className="overview-scroll">
+        <table className="figures-table overview-table">
+          <thead>
+            <tr>
+              <td />
+              {tapeParts.map((part) => (
+                <th key={part} scope="col">
+                  {tapePartNames[part]}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {plan.levels.map(({ name, body }) => (
+              <tr key={name}>
+                <th scope="row">{levelWords[name]}</th>
+                {tapeParts.map((part) => {
+                  const now = progress.now[name][part];
+                  const left = remaining(body[part].value, now.value);
+                  return (
+                    <td key={part} className={`overview-cell reading-${left.kind}`}>
+                      <span className="overview-figures">
+                        <LengthFigure length={now.value} step={step} estimated={now.kind === "expected"} unitShown={false} />
+                        <span className="overview-of"> {paddingWords.of} </span>
+                        <LengthFigure length={body[part].value} step={step} estimated={body[part].kind === "estimated"} />
+                      </span>
+                      <span className="overview-left">
+                        <span className="reading-mark" aria-hidden />
+                        {remainingSentence(left.kind, formatRemaining(left.amount, unit), part, false)}
+                      </span>
+                    </td>
+                  );
+                })}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,32 @@
+import { useState } from "react";
+import { paddingWords } from "../text/padding";
+import { useWakeLock } from "./useWakeLock";
+
+/** Keeping the screen awake, and the cautions that belong to pins and batting. */
+export function ScreenTools() {
+  const [wanted, setWanted] = useState(true);
+  const state = useWakeLock(wanted);
+  return (
+    <section className="stitched padding-tools">
+      <div>
+        <h2>{paddingWords.careTitle}</h2>
+        <ul className="plain-list">
+          {paddingWords.care.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      </div>
+      {state === "unknown" ? null : (
+        <label className="tick">
+          <input type="checkbox" checked={wanted} onChange={(event) => setWanted(event.target.checked)} />
+          <span>
+            {paddingWords.awake}
+            <span className="quiet small wake-state">
+              {state === "on" ? paddingWords.awakeOn : state === "refused" ? paddingWords.awakeRefused : ""}
+            </span>
+          </span>
+        </label>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,44 @@
+import type { Plan } from "../../core/plan/plan";
+import { placeAddress } from "../place";
+import { planWords } from "../text/plan";
+import { planningWords } from "../text/planning";
+import { useLengths } from "../useStore";
+
+/** What padding cannot do here and what can be done about it, and where the side seams are marked anew. */
+export function PlanLimits({ plan }: { readonly plan: Plan }) {
+  const { step } = useLengths();
+  const words = planWords(step);
+  const isFormTooLarge = plan.shortfalls.some(({ sense }) => sense === "tooLarge");
+  if (plan.shortfalls.length === 0 && plan.seamShifts.length === 0) return null;
+  return (
+    <section className="limits">
+      {plan.shortfalls.length === 0 ? null : (
+        <div>
+          <h2>{planningWords.cannot}</h2>
+          <ul className="plain-list">
+            {plan.shortfalls.map((shortfall) => (
+              <li key={`${shortfall.level}${shortfall.what}${shortfall.what === "length" ? shortfall.length : ""}`}>
+                {words.shortfallAdvice(shortfall)}
+              </li>
+            ))}
+          </ul>
+          {isFormTooLarge ? (
+            <a className="patch" href={placeAddress("form")}>
+              {planningWords.otherForm}
+            </a>
+          ) : null}
+        </div>
+      )}
+      {plan.seamShifts.length === 0 ? null : (
+        <div>
+          <h2>{planningWords.seams}</h2>
+          <ul className="plain-list">
+            {plan.seamShifts.map((shift) => (
+              <li key={shift.level}>{words.seamShift(shift)}</li>
+            ))}
+          </ul>
+        </div>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,49 @@
+import { isContradiction } from "../../core/body/plausibility";
+import { placeAddress } from "../place";
+import { measurementTexts } from "../text/measurements";
+import { planningWords } from "../text/planning";
+import { useDerived } from "../useStore";
+import { useOpenDemo } from "../useDemo";
+import { doorWords } from "../text/workroom";
+
+/** No plan yet: what is missing, and where to go for it. */
+export function PlanWaiting() {
+  const { problems } = useDerived();
+  const openDemo = useOpenDemo();
+  const missing = problems.measurements.filter(({ code }) => code === "missing");
+  const ofBody = missing.filter(({ whose }) => whose === "body").flatMap(({ names }) => names);
+  const ofForm = missing.some(({ whose }) => whose === "form");
+  const contradicts = problems.measurements.some((problem) => problem.code !== "missing" && isContradiction(problem));
+  return (
+    <div className="place-head stack">
+      <h1>{planningWords.waitingTitle}</h1>
+      {ofBody.length > 0 ? (
+        <>
+          <p className="lead">{planningWords.waitingFor(ofBody.map((name) => measurementTexts[name].label.toLowerCase()))}</p>
+          <a className="patch patch-main" href={placeAddress("body")}>
+            {planningWords.measureThem}
+          </a>
+        </>
+      ) : null}
+      {ofForm ? (
+        <>
+          <p className="lead">{planningWords.waitingForm}</p>
+          <a className="patch" href={placeAddress("form")}>
+            {planningWords.describeForm}
+          </a>
+        </>
+      ) : null}
+      {contradicts ? (
+        <>
+          <p className="lead">{planningWords.contradiction}</p>
+          <a className="patch" href={placeAddress("body")}>
+            {planningWords.measureThem}
+          </a>
+        </>
+      ) : null}
+      <button type="button" className="patch patch-plain" onClick={openDemo}>
+        {doorWords.demo}
+      </button>
+    </div>
+  );
+}

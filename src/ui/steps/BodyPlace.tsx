@@ -1,0 +1,50 @@
+import { placeAddress } from "../place";
+import { MeasureChart } from "../measure/MeasureChart";
+import { measuringWords } from "../text/measuring";
+import { useDerived, useDispatch, useFitting } from "../useStore";
+
+/** The body: three girths first, then whatever makes the plan more this body's own. */
+export function BodyPlace() {
+  const { title } = useFitting();
+  const dispatch = useDispatch();
+  return (
+    <>
+      <div className="place-head">
+        <h1>{measuringWords.bodyTitle}</h1>
+        <p className="lead">{measuringWords.bodyLead}</p>
+        <label className="name-field">
+          <span>{measuringWords.name}</span>
+          <input
+            type="text"
+            className="line-input"
+            autoComplete="off"
+            maxLength={200}
+            value={title}
+            onChange={(event) => dispatch({ does: "rename", title: event.target.value })}
+          />
+        </label>
+      </div>
+      <MeasureChart whose="body" enough={<Enough />} />
+    </>
+  );
+}
+
+/** Said once the three girths are in, with the ways on. */
+function Enough() {
+  const { planning } = useDerived();
+  return (
+    <li className="enough">
+      <p>{measuringWords.enough}</p>
+      <div className="row">
+        <a className="patch" href={placeAddress("form")}>
+          {measuringWords.toForm}
+        </a>
+        {planning.kind === "planned" ? (
+          <a className="patch" href={placeAddress("plan")}>
+            {measuringWords.toPlan}
+          </a>
+        ) : null}
+      </div>
+    </li>
+  );
+}

@@ -1,0 +1,43 @@
+import { useDerived } from "../useStore";
+import { FormSizes } from "../form/FormSizes";
+import { MeasureChart } from "../measure/MeasureChart";
+import { type MeasureGroup, measureGroups } from "../measure/measureGroups";
+import { placeAddress } from "../place";
+import { formingWords } from "../text/forming";
+import { measuringWords } from "../text/measuring";
+
+/** The form: the size it is sold as, and what a tape says about it, which always wins. */
+export function FormPlace() {
+  const { planning } = useDerived();
+  return (
+    <>
+      <div className="place-head">
+        <h1>{formingWords.title}</h1>
+        <p className="lead">{formingWords.lead}</p>
+      </div>
+      <FormSizes />
+      <section className="stitched">
+        <h2>{measuringWords.formTitle}</h2>
+        <p>{measuringWords.formLead}</p>
+        <MeasureChart
+          whose="form"
+          groups={formGroups}
+          enough={
+            planning.kind === "planned" ? (
+              <li className="enough">
+                <a className="patch" href={placeAddress("plan")}>
+                  {measuringWords.toPlan}
+                </a>
+              </li>
+            ) : null
+          }
+        />
+      </section>
+    </>
+  );
+}
+
+/** A form has neither arms nor a cover to cut for, and stands on no floor of its own. */
+const formGroups: readonly MeasureGroup[] = measureGroups.filter(
+  ({ improves }) => improves !== "arm" && improves !== "cover" && improves !== "waistTilt",
+);

@@ -1,0 +1,34 @@
+/** Words of the finishing: the cover, measuring again, the waist tape, and what to buy. */
+export const finishingWords = {
+  title: "Finishing",
+  lead: "Cover the padding, measure again over the cover, and sew the waist tape on.",
+  coverTitle: "The cover",
+  cover: [
+    "Pin stretch knit over the padding, wrong side out: waist, bust, hips and shoulders first, then between, then once more round, tighter.",
+    "It is tight enough when hardly any cloth can be pinched up at centre front or back. It will press the batting in a little.",
+    "Trim two centimetres (three quarters of an inch) outside the pins, chalk the line, sew, turn and draw it on.",
+  ],
+  coverCare:
+    "Polyester batting melts: press the cover before it goes on, never on the form. If you use spray glue, open a window and keep flames away; follow what the can and your local rules say.",
+  againTitle: "Measure again, over the cover",
+  again: "Every level once more. Where the cover has pressed the tape under the mark, slip a thin piece beneath it.",
+  tapeTitle: "The waist tape",
+  tapeHeight: (height: string): string => `At centre back, ${height} below the nape, measured along the padding.`,
+  tapeGuessed: (height: string): string =>
+    `At centre back, about ${height} straight down from the nape; that height is guessed. Measure nape to waist to be sure.`,
+  tapeLength: (length: string): string => `Cut it ${length} long: the waist and an inch to overlap.`,
+  tapeLengthCm: (length: string): string => `Cut it ${length} long: the waist and 2.5 cm to overlap.`,
+  tapeLevel: "Pin it level all round, then look whether the wearer’s own waist runs lower in front; measure waist to floor four times to know.",
+  tapeTilt: (front: string, back: string): string => `Waist to floor is ${front} in front and ${back} behind: tilt the tape by the difference.`,
+  suppliesTitle: "What it takes",
+  supplies: (kind: string, area: string): string => `${kind}: ${area}, which is the pieces and a quarter more for what lies between them.`,
+  supplyCover: "Stretch knit for the cover: about one metre (a yard and a bit), washed hot first.",
+  supplyTape: (length: string): string => `Twill tape: ${length}, and the same again for each further line you mark.`,
+  supplyPins: (count: number): string => `Pins: about ${count}, counted into the dish and counted back.`,
+  countTitle: "Before you put it all away",
+  care: [
+    "Count the pins back into the dish. Run a magnet over the padding for any that are missing.",
+    "Needles and blades out before anything is pressed.",
+    "The form is top-heavy now: weight or widen its stand, above all where children or pets live.",
+  ],
+} as const;

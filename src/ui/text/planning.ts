@@ -1,0 +1,47 @@
+import type { MeasurementName } from "../../core/body/vocabulary";
+
+/** Words of the place where the plan lies. */
+export const planningWords = {
+  title: "The plan",
+  waitingTitle: "There is no plan yet",
+  waitingFor: (labels: readonly string[]): string =>
+    `It needs ${listed(labels)}. Everything else can be guessed for now.`,
+  waitingForm: "The form is not described yet: choose a size table, or measure the form itself.",
+  contradiction: "Some readings cannot both be right, so there is nothing to plan from yet.",
+  measureThem: "Go and measure",
+  describeForm: "Describe the form",
+  summary: (pieces: string, place: string): string => `${pieces}, most of it ${place}.`,
+  pieces: (count: number): string => (count === 1 ? "One piece of batting" : `${count} pieces of batting`),
+  nothing: "This form already reads what the body reads: there is nothing to add.",
+  deepest: { front: "in front", back: "behind", around: "all round" },
+  mostAt: (level: string, where: string): string => `at the ${level}, ${where}`,
+  agreement: (length: string): string =>
+    `When the last one is pinned, the tape should read this body’s own figures at every level, within ${length}.`,
+  agreementBut: (length: string): string =>
+    `When the last one is pinned, the tape should read this body’s own figures within ${length}, except where it says so below.`,
+  area: (amount: string): string => `About ${amount} of batting, laid flat.`,
+  guesses: (count: number): string =>
+    count === 1
+      ? "One reading is guessed and drawn dashed."
+      : `${count} readings are guessed and drawn dashed; each one measured makes the plan more this body’s own.`,
+  cannot: "What padding cannot do",
+  otherForm: "Look at other sizes",
+  seams: "Where to mark the side seams",
+  where: "Where it goes",
+  levels: "Level by level",
+  level: "Level",
+  pieceList: "Pieces, in the order of pinning",
+  toPadding: "Start padding",
+  toPrint: "Put it on paper",
+  tableHead: { reading: "", body: "body", form: "form now", add: "to add", after: "after" },
+  rows: { girth: "all round", frontArc: "front", backArc: "back", drop: "below the nape" },
+  guessed: "guessed",
+  figure: { front: "Front", back: "Back", side: "Side" },
+  showPiece: (order: number): string => `Show piece ${order} on the figure`,
+  allPieces: "All pieces",
+} as const;
+
+export const listed = (words: readonly string[]): string =>
+  words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1) ?? ""}`;
+
+export type MissingName = Extract<MeasurementName, "bustGirth" | "waistGirth" | "fullHipGirth">;

@@ -1,0 +1,24 @@
+import { useCallback } from "react";
+import demoFile from "../../shared/demo-fitting.json";
+import type { FittingStore } from "../app/store";
+import { assert } from "../core/result";
+import { readFitting } from "../document/fitting";
+import { goTo } from "./place";
+import { useStoreItself } from "./useStore";
+
+/** Puts the made-up person on the table; what lay there before is one step of undo away. */
+export function openDemo(store: FittingStore): void {
+  const demo = readFitting(demoFile);
+  assert(demo.ok, "the demo fitting can be read");
+  const { fitting, past } = store.getState();
+  const isEmpty = Object.keys(fitting.body).length === 0;
+  if (fitting.id !== demo.value.id) store.load(demo.value, { past: isEmpty ? [] : [...past, fitting], future: [] });
+  goTo("plan");
+}
+
+export function useOpenDemo(): () => void {
+  const store = useStoreItself();
+  return useCallback(() => openDemo(store), [store]);
+}
+
+export const demoAddress = "#demo";
