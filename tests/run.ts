@@ -12,7 +12,7 @@ import { browserTally, type Tally, unitTally } from "./support/testReports";
 const steps: readonly Step[] = [
   { name: "browser", run: async () => ({ passed: 0, failed: 0, note: ensureBrowser() }) },
   { name: "types", run: () => commandStep("tsc", ["-b", "--pretty", "false"]) },
-  { name: "lint", run: () => commandStep("biome", ["ci", "--error-on-warnings", "."]) },
+  { name: "lint", run: () => commandStep("biome", ["ci", ...plainLog, "--error-on-warnings", "."]) },
   { name: "unit tests", run: unitTests },
   { name: "build", run: freshBuild },
   { name: "budget", run: async () => budget() },
@@ -29,6 +29,8 @@ interface Outcome extends Tally {
   readonly seconds: number;
 }
 
+/** In a log that is kept, the linter's colours would bury its words. */
+const plainLog: readonly string[] = process.stdout.isTTY ? [] : ["--colors=off"];
 const builtFolder = "dist";
 const reportFolder = "reports";
 
