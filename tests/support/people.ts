@@ -125,3 +125,12 @@ function measuredArcs(luck: Chance, whole: WholeBody, level: keyof WholeBody["gi
     [`${level}RightBackArc`]: read((back - whole.leftMore.back) / 2),
   };
 }
+
+/** A person as a fitting file in millimetres, as somebody could have typed it. */
+export const fittingFileOf = ({ body, form, batting }: Pick<Person, "body" | "form" | "batting">) => ({
+  version: 1,
+  unit: "mm",
+  body,
+  form,
+  batting: { name: batting.name, layerThickness: batting.layerThickness, spread: batting.spread },
+});

@@ -9,13 +9,16 @@ import { bareReading, readingsWhilePinning, statedRules, type TapeRules } from "
  * geometry library and says where the file disagrees with the tape, with the body, or with itself. It was written from
  * the description of the format, not from the planner. An empty list means that nothing was found.
  */
-export function checkPlan(plan: PlanFile, rules: TapeRules = statedRules): readonly Finding[] {
+export function checkPlan(plan: PlanFile): readonly Finding[] {
   const books = checkBookkeeping(plan);
   // With a broken skeleton (a level missing, a number that is no number) there is nothing to rebuild.
-  if (books.some((finding) => finding.rule === "skeleton")) return books;
-  const rebuilt = rebuildReadings(plan, rules);
+  return books.some((finding) => finding.rule === "skeleton") ? books : checkRebuilt(plan, rebuildReadings(plan));
+}
+
+/** The same check of a plan that was rebuilt before. */
+export function checkRebuilt(plan: PlanFile, rebuilt: readonly RebuiltLevel[]): readonly Finding[] {
   return [
-    ...books,
+    ...checkBookkeeping(plan),
     ...plan.levels.flatMap((level) => checkBareForm(level)),
     ...rebuilt.flatMap((levelReadings) => checkPredicted(plan, levelReadings)),
     ...plan.levels.flatMap((level) => checkAgainstBody(plan, level)),

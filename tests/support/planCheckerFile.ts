@@ -21,8 +21,8 @@ export interface FileForm extends FileReading {
   readonly backDepthMm: number;
   readonly exponent: number;
   /** Present only where the left and right halves of the form differ; halfBreadthMm is then their mean. */
-  readonly leftBreadthMm?: number;
-  readonly rightBreadthMm?: number;
+  readonly leftHalfBreadthMm?: number;
+  readonly rightHalfBreadthMm?: number;
 }
 
 export interface FileLevel {

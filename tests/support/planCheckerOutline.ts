@@ -35,8 +35,8 @@ const keptPerQuarter = 260;
 type Spot = readonly [x: number, y: number];
 
 export function bareOutline(form: FileForm): Outline {
-  const left = form.leftBreadthMm ?? form.halfBreadthMm;
-  const right = form.rightBreadthMm ?? form.halfBreadthMm;
+  const left = form.leftHalfBreadthMm ?? form.halfBreadthMm;
+  const right = form.rightHalfBreadthMm ?? form.halfBreadthMm;
   const walk = (breadth: number, depth: number) => quarterWalk({ breadth, depth, exponent: form.exponent });
   const leftFront = walk(left, form.frontDepthMm);
   const rightFront = walk(right, form.frontDepthMm);
