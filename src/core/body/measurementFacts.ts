@@ -95,7 +95,7 @@ const lengthRows: { readonly [name in LengthName]: LengthRow } = {
   rightShoulderToApex: row("apexPlace", 150, 700),
   apexToApex: row("apexPlace", 100, 600),
   napeToWaist: row("levelHeights", 220, 800, iso("back neck point to waist", "5.4.5")),
-  waistToHighHip: row("levelHeights", 40, 300),
+  waistToHighHip: row("levelHeights", 45, 300),
   waistToFullHip: row("levelHeights", 90, 500),
   frontWaistLength: row("waistTilt", 220, 900),
   backWaistLength: row("waistTilt", 220, 900),
