@@ -113,6 +113,7 @@ export const examplePieces: readonly Piece[] = shapes.map((shape, i) => {
     id: `${shape.zone}${String(i + 1)}`,
     order: i + 1,
     zone: shape.zone,
+    batting: "building",
     plies: shape.plies,
     thickness: mm(shape.thickness),
     feather: mm(shape.zone.endsWith("Cup") ? 15 : 30),

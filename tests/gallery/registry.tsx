@@ -1,6 +1,6 @@
 import type { ReactElement } from "react";
 import { renderToStaticMarkup } from "react-dom/server";
-import { levelNames } from "../../src/core/body/vocabulary";
+import { levelNames, measurementNames } from "../../src/core/body/vocabulary";
 import { Drawing } from "../../src/ui/drawing/Drawing";
 import { figureScene } from "../../src/ui/drawing/figureScene";
 import { figureViews } from "../../src/ui/drawing/figureView";
@@ -9,6 +9,7 @@ import { pieceScene, testSquareScene } from "../../src/ui/drawing/pieceScene";
 import type { Scene } from "../../src/ui/drawing/scene";
 import { sectionScene } from "../../src/ui/drawing/sectionScene";
 import { thicknessScene } from "../../src/ui/drawing/thicknessScene";
+import { MeasureFigure } from "../../src/ui/figures/MeasureFigure";
 import { examplePlan } from "./examplePlan";
 
 /**
@@ -72,4 +73,8 @@ const cuts = [0, 4, 7, 9, 11].flatMap((i) => {
 });
 const testSquare = picture("piece", "test-square", () => <Drawing scene={testSquareScene(inInches)} size="true" />);
 
-export const pictures: readonly Picture[] = [...sections, ...workingSections, ...figures, ...depths, ...cuts, testSquare];
+const measuring = (["body", "form"] as const).flatMap((whose) =>
+  measurementNames.map((name) => picture(`measure-${whose}`, name, () => <MeasureFigure name={name} whose={whose} />)),
+);
+
+export const pictures: readonly Picture[] = [...sections, ...workingSections, ...figures, ...depths, ...cuts, testSquare, ...measuring];

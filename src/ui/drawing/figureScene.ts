@@ -54,7 +54,7 @@ export function figureScene({ levels, pieces, view, now, lengths }: FigurePictur
     textSize,
     marks: [
       ...paddingMarks(padded, view),
-      ...formMarks(formFigure(bare, view)),
+      ...formMarks(formFigure(silhouette(bare, view), view)),
       ...levelLines(levels, padded, view),
       ...pieceMarks(placed, now),
       ...bodyMarks(levels, body, view),

@@ -1,5 +1,4 @@
 import type { FigureView } from "./figureView";
-import { silhouette, type PaddedSurface } from "./paddedSurface";
 import { closedPath, segment, smoothPath, smoothRuns } from "./pathText";
 import { at, between, mirrored, type PicturePoint } from "./picturePoint";
 import { mark, type Mark } from "./scene";
@@ -20,8 +19,13 @@ export interface FormFigure {
 /** Where the drawn armhole ends and the measured silhouette begins (drop, mm). */
 export const armholeDrop = 168;
 
-export function formFigure(bare: PaddedSurface, view: FigureView): FormFigure {
-  const edges = silhouette(bare, view);
+/** The two edges of the form from the armhole down, left and right on the page, from the top. */
+export interface FormEdges {
+  readonly left: readonly PicturePoint[];
+  readonly right: readonly PicturePoint[];
+}
+
+export function formFigure(edges: FormEdges, view: FigureView): FormFigure {
   const left = edges.left.filter(({ y }) => y >= armholeDrop);
   const right = edges.right.filter(({ y }) => y >= armholeDrop);
   const [foot, otherFoot] = [left.at(-1) ?? at(0, 0), right.at(-1) ?? at(0, 0)];

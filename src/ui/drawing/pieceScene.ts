@@ -142,10 +142,15 @@ function featherMarks(piece: Piece, outline: readonly PicturePoint[], isRound: b
     const ticks = ticksInward(evenSteps(outline, piece.feather / 2.5), piece.feather * 0.3);
     return [mark("feather", ...insetRings(outline, piece.feather).map(closedPath)), mark("hatch", ticks)];
   }
-  const [ys, xs] = [outline.map(({ y }) => y), outline.map(({ x }) => x)];
-  const [top, bottom] = [Math.min(...ys), Math.max(...ys)];
-  const across = (y: number): string => openPath([at(Math.min(...xs), y), at(Math.max(...xs), y)]);
-  return [mark("feather", across(top + piece.feather), across(bottom - piece.feather))];
+  const bottom = Math.max(...outline.map(({ y }) => y));
+  const edge = (y: number): readonly PicturePoint[] => {
+    const half = outline.slice(0, outline.length / 2);
+    const below = half.findIndex((point) => point.y >= y);
+    const [from, to] = [half[Math.max(0, below - 1)] ?? at(0, y), half[below] ?? at(0, y)];
+    const { x } = between(from, to, to.y === from.y ? 0 : (y - from.y) / (to.y - from.y));
+    return [at(-x, y), at(x, y)];
+  };
+  return [mark("feather", openPath(edge(piece.feather)), openPath(edge(bottom - piece.feather)))];
 }
 
 /** Both sides alike to a millimetre and a half: the piece can be cut on a fold along its centre line. */

@@ -32,6 +32,8 @@ export const markRoles = [
   "centre", // centre front, centre back, and fold lines
   "skin", // the person in a measuring figure
   "skinLine",
+  "skinFill", // the same fill without an edge
+  "garment",
   "stand",
   "pin", // a landmark, drawn as a pin
   "dot", // where a leader ends
@@ -48,7 +50,7 @@ export interface Mark {
   readonly path: string;
 }
 
-export const labelRoles = ["name", "strong", "quiet", "onTape", "number", "size"] as const;
+export const labelRoles = ["name", "strong", "quiet", "onTape", "number", "size", "place"] as const;
 export type LabelRole = (typeof labelRoles)[number];
 
 /** Words at a place. The anchor says which end of the words lies there; they are centred on their height. */

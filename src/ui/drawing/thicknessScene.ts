@@ -7,7 +7,7 @@ import { figureExtent, figureFrame, levelLines, viewLabels } from "./figureScene
 import { facingStretch, type FigureView, viewWords } from "./figureView";
 import { formFigure, formMarks } from "./formFigure";
 import type { LengthWriter } from "./lengthWriter";
-import { depthAt, paddedSurface, type PaddedRing, type PaddedSurface, placeOnPage } from "./paddedSurface";
+import { depthAt, paddedSurface, type PaddedRing, type PaddedSurface, placeOnPage, silhouette } from "./paddedSurface";
 import { closedPath, segment } from "./pathText";
 import { at, type PicturePoint } from "./picturePoint";
 import { label, mark, type Frame, type Label, type Mark, type Scene } from "./scene";
@@ -45,7 +45,7 @@ export function thicknessScene({ levels, pieces, view, lengths }: ThicknessPictu
     frame,
     textSize,
     marks: [
-      ...formMarks(formFigure(bare, view)),
+      ...formMarks(formFigure(silhouette(bare, view), view)),
       ...shades,
       ...levelLines(levels, padded, view),
       mark("hatch", ...bands.map(({ from }, i) => bandHatch(field, from, i, onPage))),

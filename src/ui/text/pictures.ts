@@ -42,3 +42,24 @@ export const levelWords: { readonly [level in LevelName]: string } = {
   highHip: "high hip",
   fullHip: "full hip",
 };
+
+/** Landmarks named in the measuring figures. */
+export const landmarkWords = {
+  nape: "nape",
+  throat: "throat hollow",
+  neckSide: "neck side",
+  shoulderPoint: "shoulder end",
+  apex: "apex",
+  armCrease: "arm crease",
+  underbust: "under the bust",
+  waist: "waist",
+  highHip: "high hip",
+  hipBone: "hip bone",
+  fullHip: "full hip",
+  sideSeam: "side seam",
+  centreFront: "centre front",
+  centreBack: "centre back",
+  midArm: "halfway",
+  elbow: "elbow",
+  wrist: "wrist bone",
+} as const;
