@@ -172,6 +172,22 @@ describe("plans made by hand", () => {
   });
 });
 
+describe("shortfalls", () => {
+  test("a form that is larger in front is all the reason a shortfall needs", () => {
+    const plan = planOf([], {});
+    const levels = plan.levels.map((l) => (l.name === "waist" ? { ...l, body: plus(l.body, -12, 0) } : l));
+    const told = (amountMm: number) =>
+      (["girth", "frontArc"] as const).map((what) => ({
+        level: "waist",
+        what,
+        amountMm,
+        sense: "tooLarge" as const,
+      }));
+    expect(checkPlan({ ...plan, levels, shortfalls: told(12) })).toEqual([]);
+    expect(rulesFound({ ...plan, levels })).toEqual(new Set(["body"]));
+  });
+});
+
 describe("planted mistakes are found", () => {
   const waistChanged = (change: (reading: FileReading) => FileReading): PlanFile => ({
     ...roundPlan,
@@ -245,16 +261,16 @@ describe("planted mistakes are found", () => {
       ["levelOrder"],
     ],
     [
-      "a shortfall that understates",
+      "a shortfall that understates, and for which the form gives no reason",
       {
         ...roundPlan,
         levels: roundPlan.levels.map((l) => (l.name === "waist" ? { ...l, body: plus(l.body, -12, 0) } : l)),
         shortfalls: [
-          { level: "waist", what: "girth", amountMm: 5 },
-          { level: "waist", what: "frontArc", amountMm: 12 },
+          { level: "waist", what: "girth", amountMm: 5, sense: "tooLarge" },
+          { level: "waist", what: "frontArc", amountMm: 12, sense: "tooLarge" },
         ],
       },
-      ["shortfallAmount"],
+      ["shortfallAmount", "shortfallExcuse"],
     ],
   ] as readonly (readonly [string, PlanFile, readonly FindingRule[]])[])("%s", (_, plan, expected) => {
     const found = rulesFound(plan);

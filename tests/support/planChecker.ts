@@ -103,10 +103,30 @@ function checkAgainstBody(plan: PlanFile, level: FileLevel): readonly Finding[] 
     const told = listed.reduce((sum, s) => sum + Math.abs(s.amountMm), 0);
     const place = { level: level.name, reading: key, got: level.predicted[key], expected: level.body[key] };
     if (listed.length === 0) return Math.abs(gap) > bodyAgreementMm ? [{ rule: "body" as const, ...place }] : [];
-    return differs(told, Math.abs(gap), bodyAgreementMm)
-      ? [{ rule: "shortfallAmount" as const, ...place, got: told, expected: Math.abs(gap) }]
-      : [];
+    const excuse = largestExcuse(
+      level,
+      key,
+      listed.every((s) => s.sense === "tooLarge"),
+    );
+    return [
+      ...(differs(told, Math.abs(gap), bodyAgreementMm)
+        ? [{ rule: "shortfallAmount" as const, ...place, got: told, expected: Math.abs(gap) }]
+        : []),
+      ...(told <= excuse + bodyAgreementMm
+        ? []
+        : [{ rule: "shortfallExcuse" as const, ...place, got: told, expected: `at most ${excuse}` }]),
+    ];
   });
+}
+
+/**
+ * The most that the bare form itself can be the reason for: a girth is over only by what the form's own girth is over, and
+ * never short; an arc may miss by what the form has too much of anywhere at that level.
+ */
+function largestExcuse({ body, form }: FileLevel, key: ReadingKey, isOver: boolean): number {
+  const over = (reading: ReadingKey) => Math.max(0, form[reading] - body[reading]);
+  if (key === "girthMm") return isOver ? over(key) : 0;
+  return Math.max(...readingKeys.map(over));
 }
 
 const shortfallWord: { readonly [key in ReadingKey]: string } = {

@@ -55,6 +55,8 @@ export interface FileShortfall {
   readonly level: string;
   readonly what: string;
   readonly amountMm: number;
+  /** Whether the padded form reads more than the body or less. */
+  readonly sense: "tooLarge" | "staysShort";
 }
 
 export interface FileSeamShift {

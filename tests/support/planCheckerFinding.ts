@@ -10,6 +10,7 @@ export const findingRules = [
   "readingsAfter", // … and after every piece
   "body", // law 2: within 3 mm wherever no shortfall is listed
   "shortfallAmount", // a listed shortfall is as large as it says
+  "shortfallExcuse", // … and is there because the bare form is larger: padding cannot take away, but it can always add
   "lastPiece", // readings after the last piece = predicted
   "shrinking", // law 3: a piece never shortens a reading
   "order", // pieces are numbered 1, 2, 3, …
