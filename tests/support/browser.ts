@@ -19,9 +19,13 @@ export function systemChromium(): string | undefined {
  * used. Throws an error that tells the person what to do when it cannot.
  */
 export function ensureBrowser(): string {
+  const found = systemChromium();
+  if (found !== undefined && !isExecutable(found)) {
+    throw new Error(`No browser can be started at ${found}; correct CHROMIUM_PATH.`);
+  }
   const isDebianRoot = process.getuid?.() === 0 && isDebian();
   const missing = [
-    ...(systemChromium() === undefined ? ["chromium"] : []),
+    ...(found === undefined ? ["chromium"] : []),
     ...(existsSync(debianFont) ? [] : ["fonts-dejavu-core"]),
   ];
   if (isDebianRoot && missing.length > 0) installWithApt(missing);
@@ -30,7 +34,6 @@ export function ensureBrowser(): string {
     installWithPlaywright();
     return "Browser: the chromium that Playwright downloaded.";
   }
-  if (!isExecutable(chromium)) throw new Error(`No browser can be started at ${chromium}; correct CHROMIUM_PATH.`);
   const version = execFileSync(chromium, ["--version"], { encoding: "utf8" }).trim();
   return `Browser: ${version} (${chromium}).`;
 }
