@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import {
   fineStep,
   formatLength,
@@ -15,6 +15,9 @@ import {
 import { mm } from "../../src/core/units";
 
 const steps = Object.keys(lengthSteps) as LengthStep[];
+// Hundreds of cases on a busy machine.
+vi.setConfig({ testTimeout: 60_000 });
+
 const random = { seed: 20260101, numRuns: 2000 };
 
 describe("lengths as people write them", () => {

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import type { Measurements } from "../../../src/core/body/measurements";
 import {
   checkMeasurements,
@@ -18,6 +18,9 @@ const check = (readings: { readonly [name: string]: number }, whose: Whose = "bo
   checkMeasurements({ ...body, ...readings } as Measurements, whose);
 const codes = (readings: { readonly [name: string]: number }, whose: Whose = "body") =>
   check(readings, whose).map(({ code }) => code);
+
+// Hundreds of cases on a busy machine.
+vi.setConfig({ testTimeout: 60_000 });
 
 const random = { seed: 20260102, numRuns: 400 };
 
