@@ -8,12 +8,15 @@ import type { FittingProblem } from "../../document/fittingProblem";
 export function fittingText(fitting: Fitting): string {
   const known = texts.get(fitting);
   if (known !== undefined) return known;
-  const text = JSON.stringify(writeFitting(fitting), sortedKeys);
+  const text = sortedText(writeFitting(fitting));
   texts.set(fitting, text);
   return text;
 }
 
 const texts = new WeakMap<Fitting, string>();
+
+/** A JSON value on one line with its keys in alphabetical order, however deep. Check its limits first. */
+export const sortedText = (value: unknown): string => JSON.stringify(value, sortedKeys);
 
 const sortedKeys = (_key: string, value: unknown): unknown =>
   typeof value === "object" && value !== null && !Array.isArray(value)

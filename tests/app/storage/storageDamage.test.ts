@@ -45,7 +45,7 @@ function* damaged(fields: Fields): Generator<Fields> {
 }
 
 describe("a damaged record", () => {
-  it("is never taken for a fitting, whichever bit or length went", async () => {
+  it("is never taken for a fitting, whichever bit or length went", { timeout: 60_000 }, async () => {
     const drawers = await savedDrawers();
     const record = drawers.kept.get("fittings/one") as Fields;
     let cases = 0;
@@ -56,7 +56,7 @@ describe("a damaged record", () => {
     expect(cases).toBeGreaterThan(6_000);
   });
 
-  it("is laid in quarantine and left alone, and the next save loses neither", async () => {
+  it("is laid in quarantine and left alone, and the next save loses neither", { timeout: 60_000 }, async () => {
     const pristine = await savedDrawers();
     const record = pristine.kept.get("fittings/one") as { readonly text: string };
     await fc.assert(
@@ -96,7 +96,7 @@ describe("a damaged record", () => {
     expect(readRecord("one", record).kind).toBe("whole");
   });
 
-  it("can be anything at all", async () => {
+  it("can be anything at all", { timeout: 60_000 }, async () => {
     await fc.assert(
       fc.asyncProperty(fc.anything({ withTypedArray: true, withDate: true, withMap: true }), async (junk) => {
         fc.pre(junk !== undefined);

@@ -1,0 +1,134 @@
+import { type Fitting, readFitting, writeFitting } from "../../document/fitting";
+import type { FittingProblem } from "../../document/fittingProblem";
+import { brokenJsonLimit, jsonLimits } from "../../document/jsonLimits";
+import { err, ok, type Result } from "../../core/result";
+import { checkSum } from "../storage/checkSum";
+import { sortedText } from "../storage/fittingText";
+
+/**
+ * Files that go out and come in: one fitting, or many in one bundle. One fitting is the plain fitting file that a
+ * person may write by hand, with a check at its end; a bundle is a list of such files with a check of its own. What
+ * comes in may be anyone's: it is limited in size, checked, read as a whole or not at all.
+ */
+export type FileProblem =
+  | { readonly code: "empty" }
+  | { readonly code: "tooLarge"; readonly bytes: number; readonly most: number }
+  | { readonly code: "notText" }
+  | { readonly code: "notJson" }
+  | { readonly code: "newerBundle"; readonly got: number; readonly newest: number }
+  | { readonly code: "tooMany"; readonly got: number; readonly most: number }
+  /** The check at the end does not fit: damaged on the way, or changed by hand without taking the check out. */
+  | { readonly code: "damaged"; readonly number: number | null }
+  | {
+      readonly code: "badFitting";
+      /** Which fitting of the file, counted from 1. */
+      readonly number: number;
+      readonly problems: readonly FittingProblem[];
+    };
+
+export const bundleFormat = "padwright fittings";
+export const bundleVersion = 1;
+export const largestFile = 32_000_000;
+export const mostFittings = 2_000;
+
+export const writeFittingFile = (fitting: Fitting): string =>
+  `${JSON.stringify(sealed(writeFitting(fitting)), null, 2)}\n`;
+
+export function writeBundle(fittings: readonly Fitting[], exportedAt: string): string {
+  const bundle = {
+    format: bundleFormat,
+    version: bundleVersion,
+    exportedAt,
+    fittings: fittings.map((fitting) => sealed(writeFitting(fitting))),
+  };
+  return `${JSON.stringify({ ...bundle, check: bundleCheck(bundle) }, null, 1)}\n`;
+}
+
+/** Reads the bytes of a file somebody chose: every fitting in it, or every reason why it is none of ours. */
+export function readFile(bytes: Uint8Array): Result<readonly Fitting[], readonly FileProblem[]> {
+  if (bytes.length > largestFile) return err([{ code: "tooLarge", bytes: bytes.length, most: largestFile }]);
+  const text = decoded(bytes);
+  if (text === null) return err([{ code: "notText" }]);
+  if (text.trim() === "") return err([{ code: "empty" }]);
+  const file = parsed(text);
+  if (file === undefined) return err([{ code: "notJson" }]);
+  if (isObject(file) && file.format === bundleFormat) return readBundle(file);
+  const read = readSealed(file, 1);
+  return read.ok ? ok([read.value]) : err([read.problem]);
+}
+
+interface Bundle {
+  readonly [name: string]: unknown;
+}
+
+function readBundle(file: Bundle): Result<readonly Fitting[], readonly FileProblem[]> {
+  const { version, fittings } = file;
+  if (typeof version === "number" && version > bundleVersion) {
+    return err([{ code: "newerBundle", got: version, newest: bundleVersion }]);
+  }
+  if (!Array.isArray(fittings)) return err([{ code: "damaged", number: null }]);
+  if (fittings.length > mostFittings) return err([{ code: "tooMany", got: fittings.length, most: mostFittings }]);
+  const check = bundleCheck(file);
+  if (version !== bundleVersion || check === null || file.check !== check)
+    return err([{ code: "damaged", number: null }]);
+  const read = fittings.map((fitting: unknown, i) => readSealed(fitting, i + 1));
+  const problems = read.flatMap((one) => (one.ok ? [] : [one.problem]));
+  return problems.length > 0 ? err(problems) : ok(read.flatMap((one) => (one.ok ? [one.value] : [])));
+}
+
+/** Covers the head and the checks of the fittings, each of which covers its own fitting. */
+function bundleCheck({ exportedAt, fittings, ...rest }: Bundle): string | null {
+  const checks = Array.isArray(fittings) ? fittings.map((fitting) => (isObject(fitting) ? fitting.check : null)) : null;
+  const heads = Object.keys(rest).filter((name) => name !== "check");
+  const covered = checks?.every((check) => typeof check === "string") && typeof exportedAt === "string";
+  return covered ? seal(JSON.stringify([bundleFormat, heads.toSorted(), exportedAt, checks])) : null;
+}
+
+function sealed(file: { readonly [name: string]: unknown }): { readonly [name: string]: unknown } {
+  const { check, ...rest } = file;
+  return { ...rest, check: seal(sortedText(rest)) };
+}
+
+/** A fitting file without a check was written by hand and is as welcome; with a check it has to fit. */
+function readSealed(file: unknown, number: number): Result<Fitting, FileProblem> {
+  const limit = brokenJsonLimit(file);
+  if (limit) {
+    return err({
+      code: "badFitting",
+      number,
+      problems: [{ path: [], code: "tooLarge", what: limit, most: jsonLimits[limit] }],
+    });
+  }
+  if (!isObject(file)) return readPlain(file, number);
+  const { check, ...rest } = file;
+  const isSealed = check !== undefined || Object.values(rest).some(isSeal);
+  return isSealed && check !== seal(sortedText(rest)) ? err({ code: "damaged", number }) : readPlain(rest, number);
+}
+
+function readPlain(file: unknown, number: number): Result<Fitting, FileProblem> {
+  const read = readFitting(file);
+  return read.ok ? read : err({ code: "badFitting", number, problems: read.problem });
+}
+
+const seal = (text: string): string => `crc32:${checkSum(text)}`;
+/** A check under a damaged name is still to be recognised as one. */
+const isSeal = (value: unknown): boolean => typeof value === "string" && /^crc32:[0-9a-f]{8}$/.test(value);
+
+function decoded(bytes: Uint8Array): string | null {
+  try {
+    return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+  } catch {
+    return null;
+  }
+}
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text) as unknown;
+  } catch {
+    return undefined;
+  }
+}
+
+const isObject = (value: unknown): value is { readonly [name: string]: unknown } =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
