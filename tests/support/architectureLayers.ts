@@ -9,11 +9,15 @@ export interface Layer {
   readonly packages: readonly string[];
 }
 
-/** A module belongs to the first layer whose folder it lies in, so a folder inside another comes before it. */
+/**
+ * A module belongs to the first layer whose folder it lies in, so a folder inside another comes before it. "build" runs
+ * in Node while the page is being built and is no part of it.
+ */
 export const layers: readonly Layer[] = [
   { name: "core", folder: "src/core", mayImport: [], packages: [] },
   { name: "document", folder: "src/document", mayImport: ["core", "data"], packages: ["zod"] },
-  { name: "app", folder: "src/app", mayImport: ["core", "document", "data"], packages: ["zustand", "idb"] },
+  { name: "build", folder: "src/app/offline/build", mayImport: ["app"], packages: ["node:*", "vite"] },
+  { name: "app", folder: "src/app", mayImport: ["core", "document", "data"], packages: ["zustand", "idb", "uqr"] },
   { name: "text", folder: "src/ui/text", mayImport: ["core", "document"], packages: [] },
   {
     name: "ui",
@@ -42,8 +46,8 @@ export const coreFolders: readonly string[] = [
   "body",
   "form",
   "padding",
-  "plan",
   "calibration",
+  "plan",
 ];
 
 export const budgets = {

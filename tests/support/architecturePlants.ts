@@ -42,6 +42,7 @@ const policy = (content: string, rest = "") =>
 const everyLayer: Plant["files"] = {
   "src/core/units.ts": leaf,
   "src/document/fitting.ts": leaf,
+  "src/app/offline/build/offlineFiles.ts": leaf,
   "src/app/store.ts": leaf,
   "src/ui/text/en.ts": leaf,
   "src/ui/main.tsx": leaf,
@@ -73,6 +74,7 @@ export const plants: Readonly<Record<WallName, readonly Plant[]>> = {
     badEdge("src/document/fitting.ts", "src/app/store.ts"),
     badEdge("src/app/store.ts", "src/ui/steps/Body.tsx"),
     badEdge("src/app/store.ts", "src/command/plan.ts"),
+    badEdge("src/app/store.ts", "src/app/offline/build/offlineFiles.ts"),
     badEdge("src/command/plan.ts", "src/app/store.ts"),
     badEdge("src/command/plan.ts", "src/ui/steps/Body.tsx"),
     badEdge("src/ui/text/en.ts", "src/ui/steps/Body.tsx"),
