@@ -21,6 +21,8 @@ export interface OpenFitting {
   takeOver(): Promise<void>;
   /** Reads what is kept and lets go of changes that were refused. */
   readAnew(): Promise<void>;
+  /** Waits for the saves under way, and tells whether the newest change has been kept. */
+  isKept(): Promise<boolean>;
   /** Saves what is left, lets go of the pen; tells whether everything was kept. */
   close(): Promise<boolean>;
 }
@@ -102,7 +104,7 @@ class FittingAtDesk implements OpenFitting {
   private pen: Pen | null = null;
   private waiting: AbortController | null = null;
   private penArrived: () => void = () => {};
-  /** The pen was taken while a change was still unsaved. It stays on the screen until the person decides. */
+  /** There is a change that cannot be kept, because another tab has the pen. It stays until the person decides. */
   private isStranded = false;
 
   constructor(desk: Desk, id: string, events: OpenEvents, entry: FittingEntry | null) {
@@ -129,8 +131,12 @@ class FittingAtDesk implements OpenFitting {
   }
 
   keep(fitting: Fitting, history: FittingHistory): void {
-    if (this.shown.access === "writing") this.queue.offer({ fitting, history });
-    else this.refuse("another tab has the pen");
+    if (this.shown.access === "writing") {
+      this.queue.offer({ fitting, history });
+      return;
+    }
+    this.isStranded = true;
+    this.refuse("another tab has the pen");
   }
 
   retry(): void {
@@ -163,10 +169,14 @@ class FittingAtDesk implements OpenFitting {
     this.events.onRead(loaded.fitting, loaded.history);
   }
 
+  async isKept(): Promise<boolean> {
+    return (await this.queue.settled()) && !this.isStranded;
+  }
+
   async close(): Promise<boolean> {
     this.stopHearing();
     this.waiting?.abort();
-    const isKept = await this.queue.settled();
+    const isKept = await this.isKept();
     this.queue.stop();
     this.pen?.letGo();
     return isKept;

@@ -1,0 +1,190 @@
+import type { Fitting } from "../../document/fitting";
+import type { FittingState, FittingStore } from "../store";
+import type { FittingHistory } from "./fittingOutcome";
+import {
+  type Desk,
+  type OpenEvents,
+  type OpenFitting,
+  type OpenOutcome,
+  type OpenState,
+  openFitting,
+  openNewFitting,
+} from "./openFitting";
+
+/**
+ * Joins the store with the storage: what lies on the table is kept from its first change on, under an id of its own.
+ * A fitting put there that was never kept (a new one, the made-up person, one out of a link) becomes a fitting of its
+ * own when it is first changed. Nothing leaves the table before its newest change is kept.
+ */
+export interface Keeping {
+  readonly desk: Desk;
+  /** The id of the fitting on the table, or null while it has never been kept. */
+  openId(): string | null;
+  /** Puts a kept fitting on the table. Where that fails, the table stays as it is. */
+  open(id: string): Promise<OpenOutcome["kind"] | NotKept>;
+  /** Puts a fitting on the table that is not kept yet. */
+  put(fitting: Fitting): Promise<"put" | NotKept>;
+  /** Keeps what lies on the table now, without waiting for a change. */
+  keepNow(): void;
+  retry(): void;
+  takeOver(): Promise<void>;
+  /** Lets go of what was refused and shows what is kept. */
+  readAnew(): Promise<void>;
+  /** Keeps what is on the table as a fitting of its own, beside the one that another tab has changed. */
+  keepAsCopy(): Promise<void>;
+}
+
+/** The newest change on the table could not be kept yet: keep it, or let go of it, before something else comes there. */
+export type NotKept = "notKept";
+
+export interface KeepingEvents {
+  /** The fitting on the table and how far it is kept; null while it has never been kept. */
+  readonly onState: (state: OpenState | null) => void;
+  /** The first fitting of this visit has been kept. */
+  readonly onFirstSave: () => void;
+}
+
+export function startKeeping(store: FittingStore, desk: Desk, events: KeepingEvents): Keeping {
+  const table = new Table(store, desk, events);
+  store.subscribe((state, before) => table.follow(state, before));
+  return table;
+}
+
+/** A new fitting on its way to its first save, with the newest change that is to be in it. */
+interface Beginning {
+  newest: FittingState;
+  readonly open: Promise<OpenFitting>;
+}
+
+class Table implements Keeping {
+  readonly desk: Desk;
+  private readonly store: FittingStore;
+  private readonly events: KeepingEvents;
+  private current: OpenFitting | null = null;
+  private beginning: Beginning | null = null;
+  private isLoading = false;
+  private hasSaved = false;
+
+  constructor(store: FittingStore, desk: Desk, events: KeepingEvents) {
+    this.store = store;
+    this.desk = desk;
+    this.events = events;
+  }
+
+  follow(state: FittingState, before: FittingState): void {
+    if (this.isLoading || state.fitting === before.fitting) return;
+    if (state.cause === "load") void this.clear();
+    else this.keep(state);
+  }
+
+  openId(): string | null {
+    return this.current?.id ?? null;
+  }
+
+  async open(id: string): Promise<OpenOutcome["kind"] | NotKept> {
+    if (this.current?.id === id) return "open";
+    if (!(await this.isKept())) return "notKept";
+    const self: { open: OpenFitting | null } = { open: null };
+    const outcome = await openFitting(this.desk, id, this.eventsOf(self));
+    if (outcome.kind !== "open") return outcome.kind;
+    const cleared = this.clear();
+    self.open = outcome.open;
+    this.current = outcome.open;
+    this.load(outcome.fitting, outcome.history);
+    this.events.onState(outcome.open.state());
+    await cleared;
+    return "open";
+  }
+
+  async put(fitting: Fitting): Promise<"put" | NotKept> {
+    if (!(await this.isKept())) return "notKept";
+    const cleared = this.clear();
+    this.load(fitting, { past: [], future: [] });
+    await cleared;
+    return "put";
+  }
+
+  keepNow(): void {
+    this.keep(this.store.getState());
+  }
+
+  retry(): void {
+    this.current?.retry();
+  }
+
+  async takeOver(): Promise<void> {
+    await this.current?.takeOver();
+  }
+
+  async readAnew(): Promise<void> {
+    await this.current?.readAnew();
+  }
+
+  async keepAsCopy(): Promise<void> {
+    const cleared = this.clear();
+    this.keepNow();
+    await cleared;
+  }
+
+  private async isKept(): Promise<boolean> {
+    const open = this.current ?? (await this.beginning?.open);
+    return open?.isKept() ?? true;
+  }
+
+  /** Sends the fitting on the table back to its drawer. From here on the table counts as never kept. */
+  private async clear(): Promise<void> {
+    const leaving = this.current ?? this.beginning?.open;
+    this.current = null;
+    this.beginning = null;
+    this.events.onState(null);
+    await (await leaving)?.close();
+  }
+
+  private keep(state: FittingState): void {
+    if (this.current) this.current.keep(state.fitting, { past: state.past, future: state.future });
+    else if (this.beginning) this.beginning.newest = state;
+    else this.begin(state);
+  }
+
+  private begin(newest: FittingState): void {
+    const self: { open: OpenFitting | null } = { open: null };
+    const opening = openNewFitting(this.desk, this.eventsOf(self)).then((open) => {
+      self.open = open;
+      if (this.beginning === beginning) {
+        this.current = open;
+        this.beginning = null;
+      }
+      const { fitting, past, future } = beginning.newest;
+      open.keep(fitting, { past, future });
+      return open;
+    });
+    const beginning: Beginning = { newest, open: opening };
+    this.beginning = beginning;
+  }
+
+  private eventsOf(self: { readonly open: OpenFitting | null }): OpenEvents {
+    const isOnTable = (): boolean => self.open !== null && this.current === self.open;
+    return {
+      onState: (state) => {
+        if (isOnTable()) this.show(state);
+      },
+      onRead: (fitting, history) => {
+        if (isOnTable()) this.load(fitting, history);
+      },
+    };
+  }
+
+  private show(state: OpenState): void {
+    if (state.saving.kind === "saved" && !this.hasSaved) {
+      this.hasSaved = true;
+      this.events.onFirstSave();
+    }
+    this.events.onState(state);
+  }
+
+  private load(fitting: Fitting, history: FittingHistory): void {
+    this.isLoading = true;
+    this.store.load(fitting, history);
+    this.isLoading = false;
+  }
+}
