@@ -1,6 +1,6 @@
 /**
  * The known name a mistyped one most likely meant, or null when none is near: the same letters in other case first,
- * then one that begins or ends with it, then the fewest letters changed.
+ * then one that begins with it or holds it, then the fewest letters changed.
  */
 export function nearestName(typed: string, known: readonly string[]): string | null {
   const wanted = letters(typed.slice(0, longestTyped));
@@ -10,7 +10,7 @@ export function nearestName(typed: string, known: readonly string[]): string | n
     wanted.length < 3
       ? undefined
       : (known.find((name) => letters(name).startsWith(wanted)) ??
-        known.find((name) => letters(name).endsWith(wanted)));
+        known.find((name) => letters(name).includes(wanted)));
   return same ?? part ?? fewestChanges(wanted, known);
 }
 

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { LevelName } from "../core/body/vocabulary";
+import { battingRoles } from "../core/material";
 import { pieceZones, type CutWidth, type Piece, type PieceCut } from "../core/padding/piece";
 import type { PlannedPiece, TapeReading, TapeReadings } from "../core/plan/plan";
 import { mm, type Millimetres } from "../core/units";
@@ -12,12 +13,10 @@ import type { Frozen } from "./frozen";
 const lengthMm = z.number().min(0).max(20_000);
 const placeMm = z.number().min(-20_000).max(20_000);
 
-export const tapeReadingSchema = z
-  .strictObject({ girthMm: lengthMm, frontArcMm: lengthMm, backArcMm: lengthMm })
-  .meta({
-    id: "tapeReading",
-    description: "What the tape reads at one level: all round, front and back from side seam to side seam.",
-  });
+export const tapeReadingSchema = z.strictObject({ girthMm: lengthMm, frontArcMm: lengthMm, backArcMm: lengthMm }).meta({
+  id: "tapeReading",
+  description: "What the tape reads at one level: all round, front and back from side seam to side seam.",
+});
 
 const cutWidthsSchema = z
   .array(z.strictObject({ belowTopMm: lengthMm, leftMm: placeMm, rightMm: placeMm }))
@@ -43,6 +42,7 @@ export const pieceFileSchema = z.strictObject({
   wrap: z
     .boolean()
     .meta({ description: "Whether the piece goes all the way round, from minus half the girth to plus half." }),
+  batting: z.enum(battingRoles).meta({ description: "Which of the fitting's battings it is cut from." }),
   plies: z.int().min(1).max(100),
   thicknessMm: lengthMm.meta({ description: "The whole piece, all plies, compressed under a snug tape." }),
   featherMm: lengthMm.meta({
@@ -79,6 +79,7 @@ export const pieceToFile = (piece: PlannedPiece, name: string, place: string): P
   place,
   zone: piece.zone,
   wrap: piece.zone === "round",
+  batting: piece.batting,
   plies: piece.plies,
   thicknessMm: hundredth(piece.thickness),
   featherMm: tenth(piece.feather),
@@ -92,6 +93,7 @@ export const pieceFromFile = (file: PieceFile): Piece => ({
   id: file.id,
   order: file.order,
   zone: file.zone,
+  batting: file.batting,
   plies: file.plies,
   thickness: mm(file.thicknessMm),
   feather: mm(file.featherMm),

@@ -1,0 +1,206 @@
+import { spawnSync } from "node:child_process";
+import { readFileSync } from "node:fs";
+import { join, resolve } from "node:path";
+import { describe, expect, test, vi } from "vitest";
+import { help, planCommand } from "../../src/command/planCommand";
+import { planOfText } from "../../src/command/planOfText";
+import { planFileSchema } from "../../src/document/planFile";
+
+// Some tests start a program of their own.
+vi.setConfig({ testTimeout: 120_000 });
+
+const root = resolve(import.meta.dirname, "../..");
+const demo = (name: string) => readFileSync(join(root, "shared/demo", `${name}.json`), "utf8");
+const start = (names: readonly string[], input = "") => {
+  const program = [join(root, "node_modules/tsx/dist/cli.mjs"), join(root, "src/command/plan.ts"), ...names];
+  const { status, stdout, stderr } = spawnSync(process.execPath, program, { input, encoding: "utf8", cwd: root });
+  return { status, stdout, stderr };
+};
+/** The command in this process, with files made up. */
+const run = (names: readonly string[], files: { readonly [name: string]: string } = {}) => {
+  const said = { stdout: "", stderr: "" };
+  const status = planCommand(names, {
+    read: (name) => files[name] ?? null,
+    print: (text) => {
+      said.stdout += text;
+    },
+    complain: (text) => {
+      said.stderr += text;
+    },
+  });
+  return { status, ...said };
+};
+
+const fitting = {
+  version: 1,
+  unit: "cm",
+  body: { bustGirth: 96, waistGirth: 83, fullHipGirth: 103 },
+  form: { table: "misses", size: "12" },
+  batting: { name: "wadding", layerThickness: "6 mm" },
+};
+const planned = (change: object) => planOfText(JSON.stringify({ ...fitting, ...change }));
+const sentences = (change: object) => {
+  const plan = planned(change);
+  return plan.ok ? [] : plan.problem;
+};
+
+describe("the program", () => {
+  test("prints the plan of a file and nothing else", () => {
+    const { status, stdout, stderr } = start(["shared/demo/first.json"]);
+    expect([status, stderr]).toEqual([0, ""]);
+    expect(planFileSchema.parse(JSON.parse(stdout)).pieces.length).toBeGreaterThan(3);
+  });
+
+  test("reads standard input", () => {
+    const { status, stdout } = start(["-"], demo("three-girths"));
+    expect(status).toBe(0);
+    expect(stdout).toBe(run(["-"], { "-": demo("three-girths") }).stdout);
+  });
+
+  test("refuses a bad file and a missing one with exit code 2, sentences on standard error, nothing printed", () => {
+    const { status, stdout, stderr } = start(["nowhere.json", "-", "shared/demo/first.json"], "{");
+    expect([status, stdout]).toEqual([2, ""]);
+    expect(stderr).toBe(
+      "nowhere.json: “nowhere.json” cannot be read as a file.\n-: The file is not JSON. Look for a missing comma, quote or bracket.\n",
+    );
+  });
+});
+
+describe("the command", () => {
+  test("gives several plans as a list, in order", () => {
+    const files = { one: demo("odd"), two: demo("first") };
+    const { status, stdout } = run(["one", "two"], files);
+    expect(status).toBe(0);
+    expect(JSON.parse(stdout)).toEqual(["one", "two"].map((name) => JSON.parse(run([name], files).stdout)));
+  });
+
+  test("--help says what to do and where the schemas are, with an example that can be planned", () => {
+    expect(run(["--help"])).toEqual({ status: 0, stdout: help, stderr: "" });
+    for (const word of ["FILE", "fitting.schema.json", "plan.schema.json", "Exit code"]) expect(help).toContain(word);
+    const example = /\{ "version"[\s\S]*?\} \}/.exec(help)?.[0];
+    expect(example && planOfText(example).ok).toBe(true);
+  });
+
+  test.each([
+    ["no file named", [], /^No fitting file was named/],
+    ["a file that is not there", ["nowhere.json"], /^“nowhere.json” cannot be read/],
+    ["an option nobody knows", ["--fast", "good"], /^“--fast” is not an option/],
+    ["no JSON", ["bad"], /^The file is not JSON/],
+  ])("%s: exit code 2, a sentence, nothing printed", (_what, names, sentence) => {
+    const { status, stdout, stderr } = run(names, { bad: "{", good: demo("first") });
+    expect([status, stdout]).toEqual([2, ""]);
+    expect(stderr).toMatch(sentence);
+  });
+
+  test("one bad file among good ones: nothing printed, the file named, one line a problem", () => {
+    const bad = JSON.stringify({ ...fitting, body: { bustGirth: 96, waistGirth: "wide", hip: 103 } });
+    const { status, stdout, stderr } = run(["good.json", "bad.json"], { "good.json": demo("first"), "bad.json": bad });
+    expect([status, stdout]).toEqual([2, ""]);
+    expect(stderr).toBe("bad.json: body has “hip”, which is not known here. Did you mean “fullHipGirth”?\n");
+  });
+});
+
+describe("what stands in the way is said in the person's unit", () => {
+  test.each([
+    [
+      "missing",
+      { body: { bustGirth: 96 } },
+      [
+        "The waist girth of the body is missing. Measure it: without it there is no plan.",
+        "The full hip girth of the body is missing. Measure it: without it there is no plan.",
+      ],
+    ],
+    [
+      "front and back that miss the girth",
+      { body: { ...fitting.body, waistFrontArc: 44, waistBackArc: 37 } },
+      [
+        "The waist front arc and the waist back arc of the body come to 81 cm together; the waist girth asks for between 82 cm and 84 cm. Pin the side seams and measure them again.",
+      ],
+    ],
+    [
+      "an arc longer than the girth, in inches",
+      { unit: "in", body: { bustGirth: 38, waistGirth: 32, fullHipGirth: 40, waistFrontArc: "33 1/2" } },
+      [expect.stringContaining("reads 33 1/2 in")],
+    ],
+    [
+      "inches typed as centimetres",
+      { body: { bustGirth: 38, waistGirth: 32, fullHipGirth: 40 } },
+      [expect.stringContaining("looks like inches typed as centimetres")],
+    ],
+    [
+      "a form of nothing",
+      { form: {} },
+      [
+        expect.stringContaining("bust girth of the form is missing"),
+        expect.stringContaining("waist girth of the form"),
+        expect.stringContaining("full hip girth of the form"),
+      ],
+    ],
+    [
+      "a batting in centimetres",
+      { batting: { name: "wadding", layerThickness: 6 } },
+      [expect.stringContaining("One layer of “wadding” is given as 6 cm")],
+    ],
+    [
+      "body and form at once",
+      { body: { ...fitting.body, waistFrontArc: 90 }, form: { ...fitting.form, waistFrontArc: 80 } },
+      [expect.stringContaining("of the body"), expect.stringContaining("of the form")],
+    ],
+    [
+      "a body that cannot be, with a form to choose",
+      { body: { ...fitting.body, waistFrontArc: 90 }, form: { table: "misses" } },
+      [expect.stringContaining("waist front arc of the body")],
+    ],
+  ] as const)("%s", (_what, change, expected) => {
+    expect(sentences(change)).toEqual(expected);
+  });
+
+  test("what is only unusual stands in the plan, not in the way", () => {
+    const plan = planned({ body: { ...fitting.body, waistFrontArc: 49 } });
+    expect(plan.ok && plan.value.pleaseCheck).toEqual([
+      expect.stringContaining("Please check: the waist front arc of the body reads 49 cm"),
+    ]);
+    const plain = planned({});
+    expect(plain.ok && plain.value.pleaseCheck).toEqual([]);
+  });
+});
+
+describe("the form", () => {
+  test("the chosen size is named, with all sizes ranked", () => {
+    const plan = planned({ form: { table: "misses" } });
+    expect(plan.ok && plan.value.form.ranking.map(({ size }) => size).sort()).toEqual([
+      "10",
+      "12",
+      "14",
+      "16",
+      "18",
+      "20",
+      "6",
+      "8",
+    ]);
+    expect(plan.ok && plan.value.form.size).toBe(plan.ok && plan.value.form.ranking[0]?.size);
+    expect(plan.ok && plan.value.shortfalls).toEqual([]);
+  });
+
+  test("what was measured on the form wins over its table", () => {
+    const [byTable, measured] = [planned({}), planned({ form: { ...fitting.form, waistGirth: 70 } })];
+    if (!byTable.ok || !measured.ok) throw new Error("no plan");
+    expect(measured.value.levels[2]?.form.girthMm).toBeGreaterThan((byTable.value.levels[2]?.form.girthMm ?? 0) + 15);
+    expect(measured.value.form.measured).toEqual(["waistGirth"]);
+  });
+
+  test("a plan in inches is the plan of the same lengths in centimetres (law 7)", () => {
+    const body = { bustGirth: "38 1/2", waistGirth: "33 1/4", fullHipGirth: "41" };
+    const [inches, centimetres] = [
+      planned({ unit: "in", body, form: { bustGirth: 34, waistGirth: "26.5", fullHipGirth: 36 } }),
+      planned({
+        body: { bustGirth: 97.79, waistGirth: "84,455", fullHipGirth: "1041.4 mm" },
+        form: { bustGirth: 86.36, waistGirth: 67.31, fullHipGirth: 91.44 },
+      }),
+    ];
+    if (!inches.ok || !centimetres.ok) throw new Error("no plan");
+    expect(inches.value.levels).toEqual(centimetres.value.levels);
+    const bones = (plan: typeof inches.value) => plan.pieces.map(({ place: _place, ...bone }) => bone);
+    expect(bones(inches.value)).toEqual(bones(centimetres.value));
+  });
+});

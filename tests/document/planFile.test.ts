@@ -1,0 +1,191 @@
+import { readFileSync } from "node:fs";
+import { resolve } from "node:path";
+import { describe, expect, test } from "vitest";
+import { z } from "zod";
+import { measured } from "../../src/core/body/reading";
+import { levelNames } from "../../src/core/body/vocabulary";
+import { pieceZones } from "../../src/core/padding/piece";
+import type { Plan, PlannedPiece } from "../../src/core/plan/plan";
+import { planFitting } from "../../src/core/plan/planFitting";
+import { mm, ratio } from "../../src/core/units";
+import { readFittingText } from "../../src/document/fitting";
+import { fittingMeasurements } from "../../src/document/fittingMeasurements";
+import { pieceFromFile } from "../../src/document/pieceFile";
+import { numberInZone, type PlanOrigin, type PlanWords, planFile, planFileSchema } from "../../src/document/planFile";
+import { publishedSchemas } from "../../src/document/publishedSchemas";
+
+const published = (file: string) => readFileSync(resolve(import.meta.dirname, "../../public", file), "utf8");
+const demo = (name: string) => readFileSync(resolve(import.meta.dirname, "../../shared/demo", `${name}.json`), "utf8");
+
+const words: PlanWords = {
+  pieceName: (zone, number) => `${zone} ${number}`,
+  piecePlace: (piece) => `place of ${piece.id}`,
+  shortfallAdvice: ({ what, level }) => `advice on ${what} at ${level}`,
+  seamShift: ({ level }) => `seam at ${level}`,
+};
+const origin: PlanOrigin = { unit: "cm", table: null, size: null, measured: {}, ranking: [], pleaseCheck: [] };
+
+function planOfDemo(name: string): Plan {
+  const fitting = readFittingText(demo(name));
+  if (!fitting.ok) throw new Error("demo");
+  const lengths = fittingMeasurements(fitting.value);
+  if (!lengths.ok || lengths.value.form.kind !== "known") throw new Error("demo");
+  const { body, form, batting } = lengths.value;
+  return planFitting({ body, form: form.measurements, batting });
+}
+
+const plan = planOfDemo("first");
+const file = planFile(plan, words, origin);
+
+describe("the plan file", () => {
+  test("keeps to its own schema", () => {
+    expect(planFileSchema.parse(file)).toEqual(file);
+  });
+
+  test("has the five levels in order, from the top down, at the body's heights", () => {
+    expect(file.levels.map(({ name }) => name)).toEqual([...levelNames]);
+    for (const [i, { dropMm }] of file.levels.entries()) expect(dropMm).toBeCloseTo(plan.levels[i]?.drop.value ?? 0, 0);
+    expect([...file.levels].sort((one, other) => one.dropMm - other.dropMm)).toEqual(file.levels);
+  });
+
+  test("says everything the plan says, to a tenth of a millimetre", () => {
+    expect(file.pieces.length).toBeGreaterThan(3);
+    for (const [i, written] of file.pieces.entries()) {
+      const piece = plan.pieces[i] as PlannedPiece;
+      expect(written.rows).toHaveLength(piece.rows.length);
+      for (const [j, row] of written.rows.entries()) {
+        expect(row.dropMm).toBeCloseTo(piece.rows[j]?.drop ?? 0, 0);
+        expect(Math.abs(row.startMm - (piece.rows[j]?.start ?? 0))).toBeLessThanOrEqual(0.0501);
+        expect(Math.abs(row.endMm - (piece.rows[j]?.end ?? 0))).toBeLessThanOrEqual(0.0501);
+      }
+      for (const level of levelNames) {
+        const [read, meant] = [written.readingsAfter[level], piece.readingsAfter[level]];
+        expect(Math.abs(read.girthMm - meant.girth)).toBeLessThanOrEqual(0.0501);
+        expect(Math.abs(read.frontArcMm - meant.frontArc)).toBeLessThanOrEqual(0.0501);
+        expect(Math.abs(read.backArcMm - meant.backArc)).toBeLessThanOrEqual(0.0501);
+      }
+      expect(written.wrap).toBe(piece.zone === "round");
+    }
+  });
+
+  test("a piece read back from the file is the piece", () => {
+    for (const [i, written] of file.pieces.entries()) {
+      const { readingsAfter: _readings, ...piece } = plan.pieces[i] as PlannedPiece;
+      const back = pieceFromFile(written);
+      expect(Object.keys(back).sort()).toEqual(
+        Object.keys(piece)
+          .filter((key) => key in back)
+          .sort(),
+      );
+      expect([back.id, back.order, back.zone, back.batting, back.plies, back.cut.shape]).toEqual([
+        piece.id,
+        piece.order,
+        piece.zone,
+        piece.batting,
+        piece.plies,
+        piece.cut.shape,
+      ]);
+      expect(back.rows.length).toBe(piece.rows.length);
+    }
+  });
+
+  test("pieces are counted within their zone, in the order of pinning", () => {
+    for (const zone of pieceZones) {
+      const numbers = plan.pieces.filter((piece) => piece.zone === zone).map((piece) => numberInZone(piece, plan));
+      expect(numbers).toEqual(numbers.map((_, i) => i + 1));
+    }
+  });
+
+  test("estimates are marked, with their spread, on both sides", () => {
+    const [bust, underbust] = file.levels;
+    expect(bust?.body.source).toEqual({ girthMm: "measured", frontArcMm: "measured", backArcMm: "measured" });
+    expect(underbust?.body.source.frontArcMm).toBe("estimated");
+    expect(underbust?.body.spreadMm.frontArcMm).toBeGreaterThan(0);
+    expect(underbust?.body.spreadMm.girthMm).toBeUndefined();
+  });
+
+  test("what a table says of a form is not a reading; what was read off it is", () => {
+    const read = { girth: measured(mm(900)), frontArc: measured(mm(480)), backArc: measured(mm(420)) };
+    const asRead = { ...plan, levels: plan.levels.map((level) => ({ ...level, form: read })) };
+    const fromTable = planFile(asRead, words, {
+      ...origin,
+      table: "misses",
+      size: "14",
+      measured: { bustGirth: mm(914) },
+    });
+    expect(fromTable.levels[0]?.form.source.girthMm).toBe("measured");
+    expect(fromTable.levels[2]?.form.source.girthMm).toBe("estimated");
+    expect(fromTable.levels[2]?.body.source.girthMm).toBe("measured");
+    expect(planFile(asRead, words, origin).levels[2]?.form.source.girthMm).toBe("measured");
+    expect(fromTable.form).toMatchObject({ table: "misses", size: "14", measured: ["bustGirth"] });
+  });
+
+  test("an uneven form section says both halves; an even one says the one", () => {
+    const uneven = {
+      ...plan,
+      levels: plan.levels.map((level) => ({
+        ...level,
+        formSection: { ...level.formSection, leftBreadth: mm(120), rightBreadth: mm(130), exponent: ratio(2.5) },
+      })),
+    };
+    expect(planFile(uneven, words, origin).levels[0]?.form).toMatchObject({
+      halfBreadthMm: 125,
+      leftHalfBreadthMm: 120,
+      rightHalfBreadthMm: 130,
+      exponent: 2.5,
+    });
+    expect(file.levels[0]?.form).not.toHaveProperty("leftHalfBreadthMm");
+  });
+
+  test("shortfalls and seam shifts keep their sense and their words", () => {
+    const short: Plan = {
+      ...plan,
+      shortfalls: [
+        { what: "girth", level: "bust", amount: mm(12.34), sense: "tooLarge" },
+        { what: "length", level: "bust", amount: mm(7), sense: "staysShort", length: "shoulderLength" },
+      ],
+      seamShifts: [
+        { level: "waist", perSide: mm(6.04), towards: "back" },
+        { level: "fullHip", perSide: mm(3), towards: "front" },
+      ],
+    };
+    const written = planFile(short, words, origin);
+    expect(written.shortfalls).toEqual([
+      { level: "bust", what: "girth", amountMm: 12.3, sense: "tooLarge", advice: "advice on girth at bust" },
+      {
+        level: "bust",
+        what: "length",
+        amountMm: 7,
+        sense: "staysShort",
+        length: "shoulderLength",
+        advice: "advice on length at bust",
+      },
+    ]);
+    // Towards the back the front arc grows, by the shift of both sides.
+    expect(written.seamShifts).toEqual([
+      { level: "waist", perSideMm: 6, towards: "back", frontArcChangeMm: 12, say: "seam at waist" },
+      { level: "fullHip", perSideMm: 3, towards: "front", frontArcChangeMm: -6, say: "seam at fullHip" },
+    ]);
+  });
+});
+
+describe("the published schemas", () => {
+  test.each(Object.keys(publishedSchemas))(
+    "public/%s is what the schema in the code says (npm run schema writes it)",
+    (name) => {
+      expect(published(name)).toBe(publishedSchemas[name]);
+    },
+  );
+
+  test.each(["first", "odd", "three-girths", "two-sides"])("the demo %s keeps to the published schema", (name) => {
+    const schema = z.fromJSONSchema(JSON.parse(published("fitting.schema.json")));
+    expect(schema.safeParse(JSON.parse(demo(name))).error).toBeUndefined();
+    expect(schema.safeParse({ ...JSON.parse(demo(name)), body: { waist: 1 } }).success).toBe(false);
+  });
+
+  test("a plan file keeps to the published schema", () => {
+    const schema = z.fromJSONSchema(JSON.parse(published("plan.schema.json")));
+    expect(schema.safeParse(JSON.parse(JSON.stringify(file))).error).toBeUndefined();
+    expect(schema.safeParse({ ...file, pieces: [{}] }).success).toBe(false);
+  });
+});

@@ -1,0 +1,95 @@
+import { describe, expect, test } from "vitest";
+import { estimated } from "../../../src/core/body/reading";
+import { levelNames } from "../../../src/core/body/vocabulary";
+import { pieceZones } from "../../../src/core/padding/piece";
+import type { PlannedLevel, PlannedPiece, Shortfall } from "../../../src/core/plan/plan";
+import { mm } from "../../../src/core/units";
+import { planWords } from "../../../src/ui/text/plan";
+
+/** Only what a place depends on: the zone, the heights of the rows, the heights of the levels. */
+const levels = levelNames.map((name, i) => ({
+  name,
+  drop: estimated(mm(200 + 100 * i), mm(5)),
+})) as unknown as readonly PlannedLevel[];
+const piece = (zone: string, top: number, bottom: number) =>
+  ({ zone, rows: [top, bottom].map((drop) => ({ drop })) }) as unknown as PlannedPiece;
+const [inches, centimetres] = [planWords("1/8 in"), planWords("0.5 cm")];
+
+describe("places", () => {
+  test.each([
+    [
+      piece("front", 360, 425),
+      "centre front, top edge 4 cm above the waist line, lower edge 2.5 cm below the waist line",
+    ],
+    [piece("back", 201, 610), "centre back, top edge on the bust line, lower edge 1 cm below the full hip line"],
+    [
+      piece("round", 340, 460),
+      "all the way round, ends butted at a side seam, top edge 4 cm below the underbust line, lower edge 4 cm above the high hip line",
+    ],
+    [piece("leftCup", 180, 220), "left apex, inside the cup"],
+  ])("%#", (one, place) => {
+    expect(centimetres.piecePlace(one, levels)).toBe(place);
+  });
+
+  test("in the unit of the fitting", () => {
+    expect(inches.piecePlace(piece("front", 361.9, 425.4), levels)).toBe(
+      "centre front, top edge 1 1/2 in above the waist line, lower edge 1 in below the waist line",
+    );
+  });
+
+  test("every zone has a name of its own", () => {
+    const names = pieceZones.map((zone) => inches.pieceName(zone, 2));
+    expect(new Set(names).size).toBe(names.length);
+    expect(inches.pieceName("front", 2)).toBe("Front piece 2");
+  });
+});
+
+describe("advice", () => {
+  const levelShortfalls = (["girth", "frontArc", "backArc"] as const).flatMap((what) =>
+    (["tooLarge", "staysShort"] as const).map((sense) => ({ what, sense, level: "waist", amount: mm(12.7) }) as const),
+  );
+  const lengths = [
+    "shoulderLength",
+    "neckGirth",
+    "acrossBack",
+    "upperBackWidth",
+    "shoulderDrop",
+    "apexHeight",
+  ] as const;
+  const lengthShortfalls = lengths.flatMap((length) =>
+    (["tooLarge", "staysShort"] as const).map(
+      (sense) => ({ what: "length", length, sense, level: "bust", amount: mm(12.7) }) as const,
+    ),
+  );
+  const all: readonly Shortfall[] = [...levelShortfalls, ...lengthShortfalls];
+
+  test.each(all.map((shortfall) => [JSON.stringify(shortfall), shortfall] as const))(
+    "%s says how much and what to do",
+    (_what, shortfall) => {
+      const advice = inches.shortfallAdvice(shortfall);
+      expect(advice).toContain("1/2 in");
+      expect(advice.split(". ").length).toBeGreaterThanOrEqual(2);
+      expect(advice).not.toMatch(/undefined|wrong body/);
+    },
+  );
+
+  test("no two shortfalls share their advice", () => {
+    const advice = all.map((shortfall) => inches.shortfallAdvice(shortfall));
+    expect(new Set(advice).size).toBe(advice.length);
+  });
+
+  test("less than a step is not called nothing", () => {
+    expect(centimetres.shortfallAdvice({ what: "girth", level: "waist", amount: mm(1), sense: "tooLarge" })).toContain(
+      "less than 0.5 cm",
+    );
+  });
+
+  test("a seam shift says which way and how far", () => {
+    expect(inches.seamShift({ level: "waist", perSide: mm(6.35), towards: "back" })).toBe(
+      "At the waist, mark the side seam 1/4 in further back on each side.",
+    );
+    expect(centimetres.seamShift({ level: "fullHip", perSide: mm(10), towards: "front" })).toBe(
+      "At the full hip, mark the side seam 1 cm further forward on each side.",
+    );
+  });
+});
