@@ -18,7 +18,10 @@ export default defineConfig({
   fullyParallel: true,
   forbidOnly: true,
   retries: process.env.CI ? 1 : 0,
-  globalTimeout: 15 * 60_000,
+  // A slow or busy machine is no failure; a hang still is.
+  timeout: 60_000,
+  expect: { timeout: 15_000 },
+  globalTimeout: 20 * 60_000,
   reporter: [["list"]],
   use: {
     baseURL: address,

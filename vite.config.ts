@@ -29,6 +29,8 @@ export default defineConfig({
   },
   test: {
     maxWorkers: 2,
+    // A slow or busy machine is no failure; a hang still is.
+    testTimeout: 60_000,
     projects: [
       {
         extends: true,
