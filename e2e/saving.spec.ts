@@ -6,6 +6,10 @@ import { killedRounds } from "../tests/studies/savingKill";
 import { builtHarness } from "./savingHarness/builtHarness";
 import { type FolderServer, folderServer } from "./savingHarness/folderServer";
 
+// Two cores may be busy with other tests as well.
+test.describe.configure({ timeout: 120_000 });
+const patiently = { timeout: 30_000 };
+
 /** The real storage in a real browser, looked at from a page without screens. */
 let folder = "";
 let server: FolderServer;
@@ -28,7 +32,7 @@ async function opened(page: Page): Promise<Page> {
 
 const newFitting = async (page: Page, waist: number): Promise<string> => {
   const id = await page.evaluate((girth) => window.harness.openNew(girth), waist);
-  await expect.poll(() => saving(page)).toContain('"saved"');
+  await expect.poll(() => saving(page), patiently).toContain('"saved"');
   return id;
 };
 const saving = (page: Page): Promise<string> => page.evaluate(() => window.harness.settledSaving());
@@ -87,18 +91,18 @@ test("two tabs: one writes, the other follows, and the pen goes over when asked 
   const second = await opened(await context.newPage());
   expect(await second.evaluate((wanted) => window.harness.open(wanted), id)).toBe("open, elsewhere");
   await keep(page, 83);
-  await expect.poll(() => lastWaist(second)).toBe(83);
+  await expect.poll(() => lastWaist(second), patiently).toBe(83);
   expect(await keep(second, 99)).toContain("changedElsewhere");
   expect(await keptWaist(second, id)).toBe(83);
 
   await second.evaluate(() => window.harness.takeOver());
-  await expect.poll(() => access(second)).toBe("writing");
+  await expect.poll(() => access(second), patiently).toBe("writing");
   expect(await access(page)).toBe("elsewhere");
   expect(await keep(second, 84)).toContain('"saved"');
-  await expect.poll(() => lastWaist(page)).toBe(84);
+  await expect.poll(() => lastWaist(page), patiently).toBe(84);
 
   await second.close();
-  await expect.poll(() => access(page)).toBe("writing");
+  await expect.poll(() => access(page), patiently).toBe("writing");
   expect(await keep(page, 85)).toContain('"saved"');
 });
 
@@ -113,11 +117,11 @@ test("a tab that has stopped answering loses its pen, and nothing is merged", as
     while (performance.now() < end);
   });
   await second.evaluate(() => window.harness.takeOver());
-  await expect.poll(() => access(second)).toBe("writing");
+  await expect.poll(() => access(second), patiently).toBe("writing");
   expect(await keep(second, 90)).toContain('"saved"');
   await busy;
-  await expect.poll(() => access(page)).toBe("elsewhere");
-  await expect.poll(() => lastWaist(page)).toBe(90);
+  await expect.poll(() => access(page), patiently).toBe("elsewhere");
+  await expect.poll(() => lastWaist(page), patiently).toBe(90);
 });
 
 test("a full disk is told, and what was not saved is saved once there is room", async ({ page }) => {
@@ -129,7 +133,7 @@ test("a full disk is told, and what was not saved is saved once there is room", 
   expect(await saving(page)).toContain("noRoom");
   expect(await keptWaist(page, id)).toBe("missing");
   await devtools.send("Storage.overrideQuotaForOrigin", { origin });
-  await expect.poll(() => saving(page), { timeout: 20_000 }).toContain('"saved"');
+  await expect.poll(() => saving(page), patiently).toContain('"saved"');
   expect(await keptWaist(page, id)).toBe(80);
 });
 
@@ -159,7 +163,7 @@ test("an old tab lets a newer release have the database, is told, and says not s
         opening.onerror = () => reject(opening.error);
       }),
   );
-  await expect.poll(() => page.evaluate(() => window.harness.told)).toEqual(["outdated"]);
+  await expect.poll(() => page.evaluate(() => window.harness.told), patiently).toEqual(["outdated"]);
   expect(await keep(page, 81)).toContain("newerApp");
 });
 
@@ -170,7 +174,7 @@ test("data that was cleared under an open fitting is there again with the next c
   const id = await newFitting(page, 80);
   const devtools = await page.context().newCDPSession(page);
   await devtools.send("Storage.clearDataForOrigin", { origin: new URL(server.address).origin, storageTypes: "all" });
-  await expect.poll(() => keptWaist(page, id)).toBe("missing");
+  await expect.poll(() => keptWaist(page, id), patiently).toBe("missing");
   expect(await keep(page, 81)).toContain('"saved"');
   expect(await keptWaist(page, id)).toBe(81);
 });
@@ -203,7 +207,6 @@ test("damage in the database is quarantined raw, shown, and not overwritten by l
 });
 
 test("a browser killed in a stream of saves has the last value it called saved", async () => {
-  test.setTimeout(120_000);
   const userFolder = mkdtempSync(join(tmpdir(), "padwright-killed-"));
   const rounds = await killedRounds({ address: server.address, userFolder }, [700, 1_300]);
   rmSync(userFolder, { recursive: true, force: true });

@@ -33,6 +33,8 @@ export function startOffline(options: OfflineOptions): Offline {
   let registration: ServiceWorkerRegistration | null = null;
   let isAsked = false;
   const show = (next: OfflineState): void => {
+    // A page of an older release stays one until it is loaded anew, whatever its new worker goes through.
+    if (state.kind === "newReleaseElsewhere") return;
     state = next;
     onState(next);
   };
@@ -63,15 +65,13 @@ export function startOffline(options: OfflineOptions): Offline {
 
 function watchReleases(registration: ServiceWorkerRegistration, show: (state: OfflineState) => void): void {
   const tell = (): void => {
-    if (registration.waiting && registration.active) show({ kind: "newReleaseWaits" });
-    else if (registration.active) show({ kind: "ready" });
+    const { installing, waiting, active } = registration;
+    if (waiting && active) show({ kind: "newReleaseWaits" });
+    else if (active) show({ kind: "ready" });
+    else if (!installing && !waiting) show({ kind: "failed", detail: "the files could not be kept" });
   };
   const watch = (worker: ServiceWorker | null): void => {
-    worker?.addEventListener("statechange", () => {
-      const isFirst = registration.active === null;
-      if (worker.state === "redundant" && isFirst) show({ kind: "failed", detail: "the files could not be kept" });
-      else if (worker.state === "installed" || worker.state === "activated") tell();
-    });
+    worker?.addEventListener("statechange", tell);
   };
   registration.addEventListener("updatefound", () => watch(registration.installing));
   watch(registration.installing);

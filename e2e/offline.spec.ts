@@ -1,0 +1,173 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { type BrowserContext, expect, type Page, test } from "@playwright/test";
+import { layList } from "../src/app/offline/build/offlineFiles";
+import { builtHarness } from "./savingHarness/builtHarness";
+import { folderServer } from "./savingHarness/folderServer";
+
+// Two cores may be busy with other tests as well.
+test.describe.configure({ timeout: 120_000 });
+const patiently = { timeout: 30_000 };
+
+/** The tool with its server dead, with a new release, and with a server that hands out something else. */
+const built = process.env.E2E_BUILT ?? "dist";
+const folders: string[] = [];
+
+test.afterAll(() => {
+  for (const folder of folders) rmSync(folder, { recursive: true, force: true });
+});
+
+async function harness(): Promise<string> {
+  const folder = await builtHarness();
+  folders.push(folder);
+  return folder;
+}
+
+/** The same build with another title on its page: a newer release. */
+function newerRelease(folder: string, title: string): string {
+  const newer = mkdtempSync(join(tmpdir(), "padwright-newer-"));
+  folders.push(newer);
+  cpSync(folder, newer, { recursive: true });
+  const page = join(newer, "index.html");
+  writeFileSync(page, readFileSync(page, "utf8").replace("</title>", ` ${title}</title>`));
+  layList(newer);
+  return newer;
+}
+
+const kept = (page: Page): Promise<void> =>
+  page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    while (!navigator.serviceWorker.controller) await new Promise((resolve) => setTimeout(resolve, 50));
+  });
+const state = (page: Page): Promise<string> => page.evaluate(() => window.harness.offline().state().kind);
+const release = (page: Page): Promise<string> =>
+  page.evaluate(async () => {
+    const text = await (await fetch("./index.html")).text();
+    return /<title>.*? (one|two|three)<\/title>/.exec(text)?.[1] ?? "none";
+  });
+
+/** Everything the page asks for or violates, while a test runs. */
+function watched(context: BrowserContext, origin: string): readonly string[] {
+  const wrong: string[] = [];
+  context.on("request", (request) => {
+    const url = request.url();
+    if (!url.startsWith(origin) && !/^(?:data|blob):/.test(url)) wrong.push(`asked for ${url}`);
+  });
+  context.on("console", (message) => {
+    if (/Content Security Policy/i.test(message.text())) wrong.push(message.text());
+  });
+  context.on("weberror", (error) => wrong.push(String(error.error())));
+  return wrong;
+}
+
+test("the tool opens with its server dead after one visit, asks nothing of anybody and breaks no policy", async ({
+  context,
+}) => {
+  const server = await folderServer(built);
+  const wrong = watched(context, server.address);
+  const page = await context.newPage();
+  await page.goto(server.address);
+  await kept(page);
+  await page.close();
+  await server.stop();
+
+  const later = await context.newPage();
+  await later.goto(`${server.address}#plan`);
+  await expect(later.getByRole("link", { name: "Padwright" })).toBeVisible();
+  for (const place of ["body", "form", "plan", "padding", "finishing", "print", "fittings"]) {
+    await later.goto(`${server.address}#${place}`);
+    await expect(later.getByRole("heading", { level: 1 })).toBeVisible();
+  }
+  const manifest = await later.evaluate(async () => {
+    const address = document.querySelector<HTMLLinkElement>("link[rel=manifest]")?.href ?? "";
+    const { icons } = (await (await fetch(address)).json()) as { icons: readonly { src: string; sizes: string }[] };
+    const found = icons.map(async ({ src, sizes }) => `${sizes} ${(await fetch(new URL(src, address))).status}`);
+    return Promise.all(found);
+  });
+  expect(manifest).toEqual(["192x192 200", "512x512 200", "512x512 200", "any 200"]);
+  expect(wrong).toEqual([]);
+});
+
+test("a page that was never visited does not open with its server dead", async ({ page }) => {
+  const server = await folderServer(built);
+  await server.stop();
+  await expect(page.goto(server.address)).rejects.toThrow(/ERR_CONNECTION_REFUSED/);
+});
+
+test("what was kept is there again with the server dead, and can go on", async ({ context }) => {
+  const server = await folderServer(await harness());
+  const page = await context.newPage();
+  await page.goto(server.address);
+  await page.evaluate(() => window.harness.offline());
+  await kept(page);
+  const id = await page.evaluate(() => window.harness.openNew(80));
+  await page.evaluate(() => window.harness.settledSaving());
+  await page.close();
+  await server.stop();
+
+  const later = await context.newPage();
+  await later.goto(server.address);
+  expect(await later.evaluate((wanted) => window.harness.open(wanted), id)).toBe("open, writing");
+  await later.evaluate(() => window.harness.keepWaist(81));
+  expect(await later.evaluate(() => window.harness.settledSaving())).toContain('"saved"');
+});
+
+test("a newer release waits until it is asked for, and other tabs keep theirs and are told", async ({ context }) => {
+  const one = newerRelease(await harness(), "one");
+  const server = await folderServer(one);
+  const page = await context.newPage();
+  await page.goto(server.address);
+  await page.evaluate(() => window.harness.offline());
+  await kept(page);
+  await expect.poll(() => state(page), patiently).toBe("ready");
+  const other = await context.newPage();
+  await other.goto(server.address);
+  await expect.poll(() => state(other), patiently).toBe("ready");
+
+  server.serve(newerRelease(one, "two"));
+  await page.evaluate(() => window.harness.offline().lookForRelease());
+  await expect.poll(() => state(page), patiently).toBe("newReleaseWaits");
+  await page.reload();
+  expect(await release(page)).toBe("one");
+  await expect.poll(() => state(page), patiently).toBe("newReleaseWaits");
+
+  const loadedAnew = page.waitForEvent("load");
+  await page.evaluate(() => window.harness.offline().takeNewRelease());
+  await loadedAnew;
+  await expect.poll(() => release(page), patiently).toBe("two");
+  await expect.poll(() => state(other), patiently).toBe("newReleaseElsewhere");
+  await server.stop();
+});
+
+test("files of two releases are never mixed, and a server that changes a file is not believed", async ({ context }) => {
+  const one = newerRelease(await harness(), "one");
+  const two = newerRelease(one, "two");
+  // As half way through an upload: the new worker is there, the new page is not.
+  cpSync(join(one, "index.html"), join(two, "index.html"));
+  const server = await folderServer(one);
+  const page = await context.newPage();
+  await page.goto(server.address);
+  await page.evaluate(() => window.harness.offline());
+  await kept(page);
+  server.serve(two);
+  await page.evaluate(() => window.harness.offline().lookForRelease());
+  await page.waitForTimeout(1_000);
+  expect(await state(page)).toBe("ready");
+  expect(await release(page)).toBe("one");
+  const caches = await page.evaluate(() => window.caches.keys());
+  expect(caches).toHaveLength(1);
+  await server.stop();
+});
+
+test("where the files cannot be kept the tool says so and works on", async ({ page }) => {
+  const folder = newerRelease(await harness(), "one");
+  writeFileSync(
+    join(folder, "index.html"),
+    `${readFileSync(join(folder, "index.html"), "utf8")}<!-- added on the way -->`,
+  );
+  const server = await folderServer(folder);
+  await page.goto(server.address);
+  await expect.poll(() => state(page), patiently).toBe("failed");
+  await server.stop();
+});
