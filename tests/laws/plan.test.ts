@@ -1,0 +1,303 @@
+import fc from "fast-check";
+import { afterAll, describe, expect, test, vi } from "vitest";
+import type { Measurements } from "../../src/core/body/measurements";
+import type { Person } from "../support/people";
+import { bodyAgreementMm, checkRebuilt, rebuildReadings } from "../support/planChecker";
+import {
+  type CheckedLevelName,
+  checkedLevelNames,
+  type FileLevel,
+  type FilePiece,
+  type PlanFile,
+  readingKeys,
+} from "../support/planCheckerFile";
+import { bareOutline } from "../support/planCheckerOutline";
+import { statedRules } from "../support/planCheckerTape";
+import { pieceThickness, rowAt } from "../support/planCheckerThickness";
+import { anybody, chances, changed, planFor } from "./planned";
+
+/**
+ * The laws of the plan over made-up people (the numbering is that of the design page "Laws" in DEVELOPERS.md). Each says
+ * how it was broken on purpose, in a copy of the core, and seen to fail.
+ */
+const stemOf = { girthMm: "Girth", frontArcMm: "FrontArc", backArcMm: "BackArc" } as const;
+const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
+
+/** Many plans to a test, and other work may share the machine. */
+vi.setConfig({ testTimeout: 120_000 });
+
+describe("law 1: a body that reads like its form", () => {
+  test("needs no piece, no re-marked seam, and has no shortfall", () => {
+    fc.assert(
+      fc.property(anybody, ({ body, batting }) => {
+        const plan = planFor({ body, form: body, batting });
+        expect(plan.pieces).toEqual([]);
+        expect(plan.shortfalls).toEqual([]);
+        expect(plan.seamShifts).toEqual([]);
+      }),
+      chances(20),
+    );
+  });
+});
+
+describe("law 2: the tape over the finished stack reads the body", () => {
+  let met = 0;
+  afterAll(() => expect(met).toBeGreaterThan(200));
+
+  test("within 3 mm at every girth and arc that has no shortfall, by the plan and by the outside checker", () => {
+    fc.assert(
+      fc.property(anybody, (one) => {
+        const plan = planFor(one);
+        for (const level of plan.levels) {
+          for (const key of readingKeys) {
+            if (plan.shortfalls.some((shortfall) => shortfall.level === level.name && `${shortfall.what}Mm` === key))
+              continue;
+            expect(Math.abs(level.predicted[key] - level.body[key])).toBeLessThanOrEqual(bodyAgreementMm);
+            met++;
+          }
+        }
+        expect(checkRebuilt(plan, rebuildReadings(plan))).toEqual([]);
+      }),
+      chances(20),
+    );
+  });
+
+  test("and the body of the plan is the body that was measured", () => {
+    fc.assert(
+      fc.property(anybody, (one) => {
+        for (const level of planFor(one).levels) {
+          for (const key of readingKeys) {
+            const typed = one.body[`${level.name as CheckedLevelName}${stemOf[key]}`];
+            if (typed === undefined) continue;
+            // Front and back arc may miss the girth by a few millimetres, which the plan shares between them.
+            expect(Math.abs(level.body[key] - typed)).toBeLessThanOrEqual(key === "girthMm" ? 0.05 : 3.05);
+          }
+        }
+      }),
+      chances(20),
+    );
+  });
+});
+
+/** How far the bare outline turns under a row of a piece (radians). */
+function turningAngle(level: FileLevel, piece: FilePiece): number {
+  const row = rowAt(piece.rows, level.dropMm);
+  if (row === undefined) return 0;
+  const { points, girth } = bareOutline(level.form);
+  const covered = (along: number) =>
+    [0, girth, -girth].some((round) => along + round >= row.startMm && along + round <= row.endMm);
+  return sum(
+    points.slice(1).map((q, i) => {
+      const p = points[i] as typeof q;
+      if (!covered((p.along + q.along) / 2)) return 0;
+      return Math.abs(
+        Math.atan2(p.normalX * q.normalY - p.normalY * q.normalX, p.normalX * q.normalX + p.normalY * q.normalY),
+      );
+    }),
+  );
+}
+
+describe("law 3: adding a piece", () => {
+  let gains = 0;
+  afterAll(() => expect(gains).toBeGreaterThan(200));
+
+  /**
+   * Beyond the turning angle the tape may bridge from a blunt end to what lies beside it. The most seen in 60 plans was
+   * 0.17 of the thickness; a third is allowed, and half a millimetre of rounding.
+   */
+  const endEffect = 0.35;
+
+  /** Two readings rounded to a tenth, and the bare form read off its curve where the stack is read off a fine chain of points. */
+  const rounded = 0.25;
+
+  test("never shortens a girth, an arc by no more than a tape can read, and adds at most its turning angle times its thickness", () => {
+    fc.assert(
+      fc.property(anybody, (one) => {
+        const plan = planFor(one);
+        for (const level of plan.levels) {
+          let before = level.form;
+          for (const piece of plan.pieces) {
+            const after = piece.readingsAfter[level.name as CheckedLevelName];
+            const gain = after.girthMm - before.girthMm;
+            expect(gain).toBeGreaterThanOrEqual(-rounded);
+            if (before !== level.form) {
+              expect(after.frontArcMm - before.frontArcMm).toBeGreaterThanOrEqual(-1);
+              expect(after.backArcMm - before.backArcMm).toBeGreaterThanOrEqual(-1);
+            }
+            expect(gain).toBeLessThanOrEqual(2 * Math.PI * piece.thicknessMm + rounded);
+            if (gain > 0.5) {
+              gains++;
+              expect(gain).toBeLessThanOrEqual((turningAngle(level, piece) + endEffect) * piece.thicknessMm + 0.5);
+            }
+            before = { ...level.form, ...after };
+          }
+        }
+      }),
+      chances(20),
+    );
+  });
+});
+
+describe("law 4: an even difference of one layer", () => {
+  test("is one round, and adds 2 pi t to every girth and pi t to every front (Steiner)", () => {
+    fc.assert(
+      fc.property(anybody, (one) => {
+        const { batting } = one;
+        const t = batting.layerThickness;
+        const form = evenBody(one);
+        const wanted = Object.fromEntries(
+          checkedLevelNames.flatMap((level) => [
+            [`${level}Girth`, (form[`${level}Girth`] ?? 0) + 2 * Math.PI * t],
+            [`${level}FrontArc`, (form[`${level}FrontArc`] ?? 0) + Math.PI * t],
+          ]),
+        );
+        const plan = planFor({ body: changed(form, wanted), form, batting });
+        expect(plan.pieces).toHaveLength(1);
+        for (const { predicted, form: bare } of plan.levels) {
+          expect(Math.abs(predicted.girthMm - bare.girthMm - 2 * Math.PI * t)).toBeLessThan(0.4);
+          expect(Math.abs(predicted.frontArcMm - bare.frontArcMm - Math.PI * t)).toBeLessThan(0.3);
+        }
+        const row = rowAt(plan.pieces[0]?.rows ?? [], plan.levels[2]?.dropMm ?? 0);
+        expect((row?.endMm ?? 0) - (row?.startMm ?? 0)).toBeCloseTo(plan.levels[2]?.form.girthMm ?? 0, 0);
+      }),
+      chances(20),
+    );
+  });
+
+  /** All five girths and front arcs of a body, and its heights, without left and right: what was not measured as the plan estimates it. */
+  const evenBody = ({ body, batting }: Person): Measurements => {
+    const { levels } = planFor({ body, form: body, batting });
+    const readings = levels.flatMap(({ name, body: level }) => [
+      [`${name}Girth`, level.girthMm],
+      [`${name}FrontArc`, level.frontArcMm],
+    ]);
+    const heights = {
+      shoulderToApex: body.shoulderToApex ?? 268,
+      napeToWaist: body.napeToWaist ?? 375,
+      waistToFullHip: body.waistToFullHip ?? 200,
+      waistToHighHip: body.waistToHighHip ?? 100,
+    };
+    return changed({}, { ...Object.fromEntries(readings), ...heights });
+  };
+});
+
+describe("law 5: a bigger belly, same everything else", () => {
+  const bellyMm = 30;
+  let grew = 0;
+  afterAll(() => expect(grew).toBeGreaterThan(8));
+
+  test("never gets less padding in front", () => {
+    fc.assert(
+      fc.property(anybody, (one) => {
+        const grown = (names: readonly (keyof Measurements)[], by: number) =>
+          Object.fromEntries(
+            names.map((name) => [name, one.body[name] === undefined ? undefined : one.body[name] + by]),
+          );
+        const body = changed(one.body, {
+          ...grown(["waistGirth", "waistFrontArc", "highHipGirth", "highHipFrontArc"], bellyMm),
+          ...grown(
+            ["waistLeftFrontArc", "waistRightFrontArc", "highHipLeftFrontArc", "highHipRightFrontArc"],
+            bellyMm / 2,
+          ),
+        });
+        const [slim, full] = [planFor(one), planFor({ ...one, body })];
+        for (const at of [2, 3]) {
+          expect(paddingInFront(full, at)).toBeGreaterThanOrEqual(paddingInFront(slim, at) - 0.5);
+        }
+        const isShort = [slim, full].some((plan) => plan.shortfalls.some(({ level }) => level === "waist"));
+        if (isShort) return;
+        grew++;
+        expect(paddingInFront(full, 2)).toBeGreaterThan(paddingInFront(slim, 2));
+      }),
+      chances(20),
+    );
+  });
+
+  /** The mean thickness over the front half of the bare form at a level (mm). */
+  function paddingInFront(plan: PlanFile, at: number): number {
+    const level = plan.levels[at] as FileLevel;
+    const { points, girth } = bareOutline(level.form);
+    const front = points.filter((point) => point.y > 0);
+    return sum(
+      plan.pieces.map((piece) => {
+        const thickness = pieceThickness(piece, level.dropMm, girth, statedRules.distance);
+        return sum(front.map((point) => thickness(point.along))) / front.length;
+      }),
+    );
+  }
+});
+
+describe("law 6: mirror a person", () => {
+  let uneven = 0;
+  afterAll(() => expect(uneven).toBeGreaterThan(4));
+
+  test("and the plan mirrors", () => {
+    fc.assert(
+      fc.property(
+        anybody.filter(({ care, body }) => care === "left-and-right" || body.leftShoulderToApex !== undefined),
+        (one) => {
+          const plan = planFor(one);
+          const other = planFor({ ...one, body: mirroredBody(one.body), form: mirroredBody(one.form) });
+          if (one.care === "left-and-right") uneven++;
+          expect(other.pieces).toHaveLength(plan.pieces.length);
+          for (const piece of plan.pieces)
+            expect(other.pieces.filter((twin) => mirrors(piece, twin)).length).toBeGreaterThanOrEqual(1);
+          plan.levels.forEach((level, i) => {
+            for (const key of readingKeys) expect(other.levels[i]?.predicted[key]).toBeCloseTo(level.predicted[key], 0);
+          });
+        },
+      ),
+      chances(8),
+    );
+  });
+
+  /** No batting is cut finer than this. */
+  const outlineMm = 1;
+
+  const mirroredBody = (measurements: Measurements): Measurements => {
+    const other = (name: string) =>
+      name.replace(
+        /Left|Right|^left|^right/,
+        (side) => ({ Left: "Right", Right: "Left", left: "right", right: "left" })[side] ?? side,
+      );
+    return Object.fromEntries(Object.entries(measurements).map(([name, value]) => [other(name), value]));
+  };
+
+  /** Start and end change places and sign; over centre back they come out a whole girth further round. */
+  function mirrors(piece: FilePiece, twin: FilePiece): boolean {
+    if (piece.plies !== twin.plies || piece.rows.length !== twin.rows.length) return false;
+    return piece.rows.every((row, i) => {
+      const twinRow = twin.rows[i];
+      if (twinRow === undefined || Math.abs(row.dropMm - twinRow.dropMm) > outlineMm) return false;
+      const round = twinRow.startMm + row.endMm;
+      const sameRound = Math.abs(twinRow.endMm + row.startMm - round) <= outlineMm;
+      return sameRound && (Math.abs(round) <= outlineMm || Math.abs(round) > 400);
+    });
+  }
+});
+
+describe("law 9: the order of pinning", () => {
+  let stacks = 0;
+  afterAll(() => expect(stacks).toBeGreaterThan(20));
+
+  test("does not change the end: after the last piece the tape reads what it reads over the whole stack", () => {
+    fc.assert(
+      fc.property(anybody, (one) => {
+        const plan = planFor(one);
+        const last = plan.pieces[plan.pieces.length - 1];
+        if (last === undefined) return;
+        const backwards = plan.pieces.map((piece) => ({ ...piece, order: plan.pieces.length + 1 - piece.order }));
+        const rebuilt = rebuildReadings({ ...plan, pieces: backwards });
+        const forwards = rebuildReadings(plan);
+        plan.levels.forEach(({ name, predicted }, i) => {
+          stacks++;
+          expect(last.readingsAfter[name as CheckedLevelName]).toEqual(predicted);
+          const [end, otherEnd] = [forwards[i]?.whilePinning.at(-1), rebuilt[i]?.whilePinning.at(-1)];
+          expect(otherEnd?.girthMm).toBeCloseTo(end?.girthMm ?? 0, 6);
+          expect(Math.abs((otherEnd?.girthMm ?? 0) - predicted.girthMm)).toBeLessThan(1.5);
+        });
+      }),
+      chances(8),
+    );
+  });
+});
