@@ -22,7 +22,13 @@ const section = (half: number, front: number, back: number, exponent: number): S
   exponent: ratio(exponent),
 });
 
-const drops: { readonly [level in LevelName]: number } = { bust: 235, underbust: 295, waist: 370, highHip: 470, fullHip: 570 };
+const drops: { readonly [level in LevelName]: number } = {
+  bust: 235,
+  underbust: 295,
+  waist: 370,
+  highHip: 470,
+  fullHip: 570,
+};
 const forms: { readonly [level in LevelName]: Section } = {
   bust: section(132, 136, 98, 3),
   underbust: section(122, 104, 86, 2.8),
@@ -64,10 +70,42 @@ interface PieceShape {
 }
 
 const shapes: readonly PieceShape[] = [
-  { zone: "leftCup", top: 190, bottom: 270, reach: 0.2, thickness: 6, plies: 1, cut: { shape: "disc", diameter: mm(80) } },
-  { zone: "rightCup", top: 190, bottom: 270, reach: 0.2, thickness: 6, plies: 1, cut: { shape: "disc", diameter: mm(80) } },
-  { zone: "leftCup", top: 175, bottom: 285, reach: 0.28, thickness: 6, plies: 1, cut: { shape: "disc", diameter: mm(110) } },
-  { zone: "rightCup", top: 175, bottom: 285, reach: 0.28, thickness: 6, plies: 1, cut: { shape: "disc", diameter: mm(110) } },
+  {
+    zone: "leftCup",
+    top: 190,
+    bottom: 270,
+    reach: 0.2,
+    thickness: 6,
+    plies: 1,
+    cut: { shape: "disc", diameter: mm(80) },
+  },
+  {
+    zone: "rightCup",
+    top: 190,
+    bottom: 270,
+    reach: 0.2,
+    thickness: 6,
+    plies: 1,
+    cut: { shape: "disc", diameter: mm(80) },
+  },
+  {
+    zone: "leftCup",
+    top: 175,
+    bottom: 285,
+    reach: 0.28,
+    thickness: 6,
+    plies: 1,
+    cut: { shape: "disc", diameter: mm(110) },
+  },
+  {
+    zone: "rightCup",
+    top: 175,
+    bottom: 285,
+    reach: 0.28,
+    thickness: 6,
+    plies: 1,
+    cut: { shape: "disc", diameter: mm(110) },
+  },
   { zone: "front", top: 340, bottom: 520, reach: 0.42, thickness: 12, plies: 2 },
   { zone: "front", top: 325, bottom: 545, reach: 0.62, thickness: 12, plies: 2 },
   { zone: "back", top: 320, bottom: 420, reach: 0.5, thickness: 6, plies: 1 },
@@ -87,10 +125,19 @@ function rowsOf({ zone, top, bottom, reach }: PieceShape): readonly PieceRow[] {
     const drop = top + (bottom - top) * share;
     const reading = sectionReading(exampleFormAt(drop));
     const [front, back] = [reading.frontArc / 2, reading.backArc / 2];
-    const middles = { round: 0, front: 0, back: front + back, leftSide: front, rightSide: -front, leftCup: 88, rightCup: -88 };
+    const middles = {
+      round: 0,
+      front: 0,
+      back: front + back,
+      leftSide: front,
+      rightSide: -front,
+      leftCup: 88,
+      rightCup: -88,
+    };
     const swell = Math.sqrt(Math.max(0, 1 - (2 * share - 1) ** 4)) * 0.8 + 0.2;
     const cup = Math.sqrt(Math.max(0, 1 - (2 * share - 1) ** 2)) * ((bottom - top) / 2);
-    const half = zone === "round" ? front + back : zone.endsWith("Cup") ? cup : reach * (zone === "back" ? back : front) * swell;
+    const half =
+      zone === "round" ? front + back : zone.endsWith("Cup") ? cup : reach * (zone === "back" ? back : front) * swell;
     return { drop: mm(drop), start: mm(middles[zone] - half), end: mm(middles[zone] + half) };
   });
 }
@@ -141,7 +188,8 @@ const readingsAfter = (pieces: readonly Piece[]): TapeReadings => ({
 /** Arcs were measured at the waist and the high hip only. */
 function plannedLevel(name: LevelName): PlannedLevel {
   const [body, form] = [sectionReading(bodies[name]), sectionReading(forms[name])];
-  const arcs = name === "waist" || name === "highHip" ? measured : (value: number): Reading => estimated(mm(value), mm(18));
+  const arcs =
+    name === "waist" || name === "highHip" ? measured : (value: number): Reading => estimated(mm(value), mm(18));
   return {
     name,
     drop: measured(mm(drops[name])),

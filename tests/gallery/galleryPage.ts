@@ -8,7 +8,8 @@ const css = ["src/ui/tokens.css", "src/ui/drawing/drawing.css"]
   .join("\n");
 
 const rooms = [...new Set(pictures.map(({ room }) => room))];
-const figure = (name: string, markup: string): string => `<figure id="${name}">${markup}<figcaption>${name}</figcaption></figure>`;
+const figure = (name: string, markup: string): string =>
+  `<figure id="${name}">${markup}<figcaption>${name}</figcaption></figure>`;
 const body = rooms
   .map((room) => {
     const shown = pictures.filter((picture) => picture.room === room).map(({ name, markup }) => figure(name, markup()));
@@ -19,6 +20,7 @@ const page = `<!doctype html><html lang="en"><meta charset="utf-8"><meta name="v
 <title>Pictures</title><style>${css}
 body { margin: 1rem; background: var(--calico); color: var(--ink); font-family: system-ui, sans-serif; }
 .room { display: grid; gap: 1rem; grid-template-columns: repeat(auto-fill, minmax(20rem, 1fr)); }
+.room-tape, .room-worth { grid-template-columns: repeat(auto-fill, minmax(28rem, 1fr)); }
 .room-measure-body, .room-measure-form { grid-template-columns: repeat(auto-fill, minmax(15rem, 1fr)); }
 figure { margin: 0; background: var(--paper); padding: 0.5rem; }
 </style><nav>${rooms.map((room) => `<a href="#${room}">${room}</a>`).join(" ")}</nav>${body}</html>`;

@@ -8,9 +8,12 @@ import { lengthWriter } from "../../src/ui/drawing/lengthWriter";
 import { pieceScene, testSquareScene } from "../../src/ui/drawing/pieceScene";
 import type { Scene } from "../../src/ui/drawing/scene";
 import { sectionScene } from "../../src/ui/drawing/sectionScene";
+import { TapeReadout, type TapeReadoutRow } from "../../src/ui/drawing/TapeReadout";
 import { thicknessScene } from "../../src/ui/drawing/thicknessScene";
+import { WorthPlot } from "../../src/ui/drawing/WorthPlot";
 import { MeasureFigure } from "../../src/ui/figures/MeasureFigure";
 import { examplePlan } from "./examplePlan";
+import { plannedExample } from "./plannedExample";
 
 /**
  * Every picture the tool draws, by name: the same functions make the snapshots, the page to browse while developing and
@@ -19,16 +22,27 @@ import { examplePlan } from "./examplePlan";
 export interface Picture {
   readonly name: string;
   readonly room: string;
+  /** A steady picture is drawn from data that stands still and is compared with how it was; the planner's own moves with it. */
+  readonly kind: "steady" | "moving";
   readonly markup: () => string;
 }
 
 const inInches = lengthWriter("in");
 const inCentimetres = lengthWriter("cm");
 
+function remembered(make: () => string): () => string {
+  let made: string | null = null;
+  return () => {
+    made ??= make();
+    return made;
+  };
+}
+
 const picture = (room: string, name: string, element: () => ReactElement): Picture => ({
   name: `${room}/${name}`,
   room,
-  markup: () => renderToStaticMarkup(element()),
+  kind: "steady",
+  markup: remembered(() => renderToStaticMarkup(element())),
 });
 
 const scenePicture = (room: string, name: string, scene: () => Scene): Picture =>
@@ -54,14 +68,25 @@ const workingSections =
 const figures = figureViews.flatMap((view) =>
   [undefined, 4, 8, 10].map((now) =>
     scenePicture("figure", `${view}${now === undefined ? "" : `-piece-${String(now)}`}`, () =>
-      figureScene({ levels: examplePlan.levels, pieces: examplePlan.pieces, view, lengths: inCentimetres, ...(now === undefined ? {} : { now }) }),
+      figureScene({
+        levels: examplePlan.levels,
+        pieces: examplePlan.pieces,
+        view,
+        lengths: inCentimetres,
+        ...(now === undefined ? {} : { now }),
+      }),
     ),
   ),
 );
 
 const depths = figureViews.map((view) =>
   scenePicture("depth", view, () =>
-    thicknessScene({ levels: examplePlan.levels, pieces: examplePlan.pieces, view, lengths: view === "side" ? inInches : inCentimetres }),
+    thicknessScene({
+      levels: examplePlan.levels,
+      pieces: examplePlan.pieces,
+      view,
+      lengths: view === "side" ? inInches : inCentimetres,
+    }),
   ),
 );
 
@@ -69,7 +94,11 @@ const cuts = [0, 4, 7, 9, 11].flatMap((i) => {
   const piece = examplePlan.pieces[i];
   return piece === undefined
     ? []
-    : [scenePicture("piece", piece.id, () => pieceScene({ piece, title: `Piece ${String(piece.order)}`, lengths: i % 2 === 0 ? inInches : inCentimetres }))];
+    : [
+        scenePicture("piece", piece.id, () =>
+          pieceScene({ piece, title: `Piece ${String(piece.order)}`, lengths: i % 2 === 0 ? inInches : inCentimetres }),
+        ),
+      ];
 });
 const testSquare = picture("piece", "test-square", () => <Drawing scene={testSquareScene(inInches)} size="true" />);
 
@@ -77,4 +106,100 @@ const measuring = (["body", "form"] as const).flatMap((whose) =>
   measurementNames.map((name) => picture(`measure-${whose}`, name, () => <MeasureFigure name={name} whose={whose} />)),
 );
 
-export const pictures: readonly Picture[] = [...sections, ...workingSections, ...figures, ...depths, ...cuts, testSquare, ...measuring];
+const tapeRow = (
+  id: string,
+  name: string,
+  bare: number,
+  wanted: number,
+  now: number | null,
+  state: TapeReadoutRow["state"],
+  words: string,
+): TapeReadoutRow => ({
+  id,
+  name,
+  bare,
+  wanted,
+  now,
+  state,
+  words,
+  isEstimated: id !== "girth",
+});
+const tapes = [
+  picture("tape", "waist-inches", () => (
+    <TapeReadout
+      label="waist"
+      lengths={inInches}
+      rows={[
+        tapeRow("girth", "all round", 673, 876, 810, "toGo", "2 5/8 in to go"),
+        tapeRow("front", "front", 352, 496, 420, "toGo", "3 in to go"),
+        tapeRow("back", "back", 321, 380, 390, "over", "3/8 in over: ease the last layer"),
+      ]}
+    />
+  )),
+  picture("tape", "bust-centimetres", () => (
+    <TapeReadout
+      label="bust"
+      lengths={inCentimetres}
+      rows={[
+        tapeRow("girth", "all round", 860, 910, 909, "there", "there"),
+        tapeRow("front", "front", 460, 500, 484, "toGo", "1.5 cm to go"),
+        tapeRow("back", "back", 400, 410, null, "unread", "not read yet"),
+      ]}
+    />
+  )),
+];
+const worths = [
+  picture("worth", "three-readings", () => (
+    <WorthPlot
+      before={{ middle: 6, low: 3.2, high: 10.5 }}
+      now={{ middle: 4.7, low: 4.1, high: 5.3 }}
+      readings={[
+        { name: "trial", middle: 4.4, low: 3, high: 5.8 },
+        { name: "waist", middle: 5.2, low: 4, high: 6.4 },
+        { name: "high hip", middle: 4.6, low: 3.8, high: 5.4 },
+      ]}
+      lengths={inCentimetres}
+    />
+  )),
+  picture("worth", "nothing-read", () => (
+    <WorthPlot
+      before={{ middle: 6, low: 3.2, high: 10.5 }}
+      now={{ middle: 6, low: 3.2, high: 10.5 }}
+      readings={[]}
+      lengths={inInches}
+    />
+  )),
+];
+
+const moving = (one: Picture): Picture => ({ ...one, kind: "moving" });
+const { levels, pieces } = plannedExample;
+const planned = [
+  ...levels.map((level) => {
+    const seamShift = plannedExample.seamShifts.find((item) => item.level === level.name);
+    return scenePicture("plan", `section-${level.name}`, () =>
+      sectionScene({ level, pieces, lengths: inInches, ...(seamShift ? { seamShift } : {}) }),
+    );
+  }),
+  ...figureViews.flatMap((view) => [
+    scenePicture("plan", `figure-${view}`, () => figureScene({ levels, pieces, view, lengths: inInches })),
+    scenePicture("plan", `depth-${view}`, () => thicknessScene({ levels, pieces, view, lengths: inInches })),
+  ]),
+  ...pieces.map((piece) =>
+    scenePicture("plan", `piece-${String(piece.order)}`, () =>
+      pieceScene({ piece, title: `Piece ${String(piece.order)}`, lengths: inInches }),
+    ),
+  ),
+].map(moving);
+
+export const pictures: readonly Picture[] = [
+  ...sections,
+  ...workingSections,
+  ...figures,
+  ...depths,
+  ...cuts,
+  testSquare,
+  ...tapes,
+  ...worths,
+  ...planned,
+  ...measuring,
+];

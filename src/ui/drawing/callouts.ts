@@ -7,7 +7,10 @@ export interface CalloutWish {
 }
 
 /** One direction for each wish, in their order; a wish without any allowed direction gets null. */
-export function calloutDirections(wishes: readonly CalloutWish[], taken: readonly number[]): readonly (number | null)[] {
+export function calloutDirections(
+  wishes: readonly CalloutWish[],
+  taken: readonly number[],
+): readonly (number | null)[] {
   const chosen: (number | null)[] = wishes.map(() => null);
   const used = [...taken];
   const order = wishes.map((_, i) => i).sort((a, b) => breadthOf(wishes[a]) - breadthOf(wishes[b]) || a - b);

@@ -29,12 +29,20 @@ export function columnCallouts(
   const dots = seen.map((item) => ({ order: item.piece.order, dot: clearest(item, seen) }));
   const callouts = (["left", "right"] as const).flatMap((side) => {
     const own = dots.filter(({ dot }) => dot.x < 0 === (side === "left")).toSorted((a, b) => a.dot.y - b.dot.y);
-    const heights = spreadOut(own.map(({ dot }) => dot.y), textSize * 1.3, columns.top, columns.bottom);
+    const heights = spreadOut(
+      own.map(({ dot }) => dot.y),
+      textSize * 1.3,
+      columns.top,
+      columns.bottom,
+    );
     return own.map(({ order, dot }, i) => ({ order, dot, end: at(columns[side], heights[i] ?? dot.y) }));
   });
   return {
     marks: [
-      mark("leader", ...callouts.map(({ dot, end }) => segment(at(end.x - Math.sign(end.x) * textSize * 0.75, end.y), dot))),
+      mark(
+        "leader",
+        ...callouts.map(({ dot, end }) => segment(at(end.x - Math.sign(end.x) * textSize * 0.75, end.y), dot)),
+      ),
       mark("dot", ...callouts.map(({ dot }) => circle(dot, textSize * 0.13))),
     ],
     labels: callouts.map(({ end, order }) => label("strong", end, String(order))),
@@ -46,18 +54,26 @@ export function columnCallouts(
  * the one nearest a third of the way down.
  */
 function clearest(item: Placed, all: readonly Placed[]): PicturePoint {
-  const others = all.filter(({ piece }) => piece.order !== item.piece.order).flatMap(({ strips }) => strips.flatMap(edgePoints));
+  const others = all
+    .filter(({ piece }) => piece.order !== item.piece.order)
+    .flatMap(({ strips }) => strips.flatMap(edgePoints));
   const largest = item.strips.reduce((found, strip) => (strip.length > found.length ? strip : found));
   const candidates = largest.slice(1, -1).flatMap(({ left, right }, i) => {
     const inset = Math.min(0.5, 6 / Math.max(6, right.x - left.x));
     const fromThird = Math.abs((i + 1) / largest.length - 1 / 3);
     return [between(left, right, inset), between(right, left, inset)].map((place) => ({ place, fromThird }));
   });
-  const best = candidates.reduce<{ readonly place: PicturePoint; readonly score: number } | null>((found, { place, fromThird }) => {
-    const room = others.reduce((least, other) => Math.min(least, Math.hypot(other.x - place.x, other.y - place.y)), enoughRoom);
-    const score = room - fromThird * 10;
-    return found === null || score > found.score ? { place, score } : found;
-  }, null);
+  const best = candidates.reduce<{ readonly place: PicturePoint; readonly score: number } | null>(
+    (found, { place, fromThird }) => {
+      const room = others.reduce(
+        (least, other) => Math.min(least, (other.x - place.x) ** 2 + (other.y - place.y) ** 2),
+        enoughRoom ** 2,
+      );
+      const score = Math.sqrt(room) - fromThird * 10;
+      return found === null || score > found.score ? { place, score } : found;
+    },
+    null,
+  );
   return best?.place ?? largest[0]?.left ?? at(0, 0);
 }
 

@@ -9,7 +9,8 @@ import { at, type PicturePoint } from "./picturePoint";
 export function contourRings(values: readonly Float64Array[], threshold: number): readonly (readonly PicturePoint[])[] {
   const rows = values.length;
   const columns = values[0]?.length ?? 0;
-  const high = (column: number, row: number): boolean => (values[row]?.[column] ?? Number.NEGATIVE_INFINITY) >= threshold;
+  const high = (column: number, row: number): boolean =>
+    (values[row]?.[column] ?? Number.NEGATIVE_INFINITY) >= threshold;
   const crossing = (column: number, row: number, toColumn: number, toRow: number): PicturePoint => {
     const [from, to] = [values[row]?.[column], values[toRow]?.[toColumn]];
     if (from === undefined) return at(toColumn, toRow);
@@ -51,7 +52,9 @@ const cellCorners = [
 const sideKey = (a: readonly [number, number], b: readonly [number, number]): string =>
   a[0] < b[0] || a[1] < b[1] ? `${String(a)};${String(b)}` : `${String(b)};${String(a)}`;
 
-function linked(steps: Map<string, { readonly to: string; readonly point: PicturePoint }>): readonly (readonly PicturePoint[])[] {
+function linked(
+  steps: Map<string, { readonly to: string; readonly point: PicturePoint }>,
+): readonly (readonly PicturePoint[])[] {
   const rings: PicturePoint[][] = [];
   for (let start = steps.keys().next(); !start.done; start = steps.keys().next()) {
     const ring: PicturePoint[] = [];

@@ -32,9 +32,10 @@ export function figureScene({ levels, pieces, view, now, lengths }: FigurePictur
   const { top, bottom } = figureExtent(levels, pieces);
   const bare = paddedSurface(sectionAt, [], top, bottom);
   const padded = paddedSurface(sectionAt, shown, top, bottom);
+  const finished = shown.length === pieces.length ? padded : paddedSurface(sectionAt, pieces, top, bottom);
   const body = paddedSurface(torsoCurves(levels, "bodySection"), [], top, bottom);
   const placed = shown.map((piece) => ({ piece, strips: pieceOnFigure(piece, view, sectionAt, padded) }));
-  const frame = figureFrame(view, [bare, body, paddedSurface(sectionAt, pieces, top, bottom)], bottom);
+  const frame = figureFrame(view, [bare, body, finished], bottom);
   const textSize = frame.width / 25;
   const columns = {
     left: frame.x + numberRoom / 2,
@@ -42,7 +43,11 @@ export function figureScene({ levels, pieces, view, now, lengths }: FigurePictur
     top: frame.y + textSize * 3,
     bottom: frame.y + frame.height - textSize * 2.5,
   };
-  const numbers = columnCallouts(placed.filter(({ piece }) => now === undefined || piece.order === now), columns, textSize);
+  const numbers = columnCallouts(
+    placed.filter(({ piece }) => now === undefined || piece.order === now),
+    columns,
+    textSize,
+  );
   const bar = scaleBar(at(frame.x + textSize * 0.5, frame.y + frame.height - textSize * 0.5), lengths, textSize);
   const seen = placed.filter(({ strips }) => strips.length > 0).map(({ piece }) => String(piece.order));
   return {
@@ -66,7 +71,10 @@ export function figureScene({ levels, pieces, view, now, lengths }: FigurePictur
 }
 
 /** From a little above the highest piece or the armhole to below the lowest piece or the full hip (drops, mm). */
-export function figureExtent(levels: readonly PlannedLevel[], pieces: readonly Piece[]): { readonly top: number; readonly bottom: number } {
+export function figureExtent(
+  levels: readonly PlannedLevel[],
+  pieces: readonly Piece[],
+): { readonly top: number; readonly bottom: number } {
   const highest = Math.min(110, ...pieces.map(({ rows }) => (rows[0]?.drop ?? 110) - 5));
   const lowest = Math.max(levels.at(-1)?.drop.value ?? 0, ...pieces.map(({ rows }) => (rows.at(-1)?.drop ?? 0) - 35));
   return { top: highest, bottom: lowest + 60 };
@@ -102,9 +110,14 @@ export function levelLines(levels: readonly PlannedLevel[], padded: PaddedSurfac
   return [mark("formLine", ...lines)];
 }
 
-function pieceMarks(placed: readonly { readonly piece: Piece; readonly strips: readonly FacingStrip[] }[], now: number | undefined): readonly Mark[] {
+function pieceMarks(
+  placed: readonly { readonly piece: Piece; readonly strips: readonly FacingStrip[] }[],
+  now: number | undefined,
+): readonly Mark[] {
   const paths = (isNow: boolean): readonly string[] =>
-    placed.filter(({ piece }) => (piece.order === now) === isNow).flatMap(({ strips }) => strips.map((strip) => stripOutline(strip)));
+    placed
+      .filter(({ piece }) => (piece.order === now) === isNow)
+      .flatMap(({ strips }) => strips.map((strip) => stripOutline(strip)));
   const hatches = placed.filter(({ piece }) => piece.order === now).flatMap(({ strips }) => strips.map(stripHatch));
   return [mark("piece", ...paths(false)), mark("pieceNow", ...paths(true)), mark("hatchNow", ...hatches)];
 }
@@ -130,14 +143,22 @@ function bodyMarks(levels: readonly PlannedLevel[], body: PaddedSurface, view: F
     const around = [levels[Math.max(0, below - 1)], levels[below]];
     return view === "side" && below > 0 && around.every((level) => level?.body.frontArc.kind === "measured");
   };
-  const runs = [left, right].flatMap((edge) => firmRuns(edge.filter(({ y }) => y >= armholeDrop), isFirm));
+  const runs = [left, right].flatMap((edge) =>
+    firmRuns(
+      edge.filter(({ y }) => y >= armholeDrop),
+      isFirm,
+    ),
+  );
   return [
     mark("bodyGuess", ...runs.filter(({ firm }) => !firm).map(({ points }) => openPath(points))),
     mark("body", ...runs.filter(({ firm }) => firm).map(({ points }) => openPath(points))),
   ];
 }
 
-function firmRuns(edge: readonly PicturePoint[], isFirm: (drop: number) => boolean): readonly { readonly firm: boolean; readonly points: readonly PicturePoint[] }[] {
+function firmRuns(
+  edge: readonly PicturePoint[],
+  isFirm: (drop: number) => boolean,
+): readonly { readonly firm: boolean; readonly points: readonly PicturePoint[] }[] {
   const runs: { firm: boolean; points: PicturePoint[] }[] = [];
   for (const point of edge) {
     const last = runs.at(-1);
@@ -147,8 +168,18 @@ function firmRuns(edge: readonly PicturePoint[], isFirm: (drop: number) => boole
   return runs;
 }
 
-export function viewLabels(levels: readonly PlannedLevel[], view: FigureView, frame: Frame, size: number): readonly Label[] {
-  const words = view === "front" ? [pictureWords.right, pictureWords.left] : view === "back" ? [pictureWords.left, pictureWords.right] : [pictureWords.front, pictureWords.back];
+export function viewLabels(
+  levels: readonly PlannedLevel[],
+  view: FigureView,
+  frame: Frame,
+  size: number,
+): readonly Label[] {
+  const words =
+    view === "front"
+      ? [pictureWords.right, pictureWords.left]
+      : view === "back"
+        ? [pictureWords.left, pictureWords.right]
+        : [pictureWords.front, pictureWords.back];
   const edge = frame.x + frame.width - size * 0.3;
   return [
     label("strong", at(frame.x + size * 0.4, frame.y + size), words[0] ?? "", "start"),

@@ -19,7 +19,10 @@ export const acrossPage = (view: FigureView, x: number, y: number): number =>
   view === "front" ? x : view === "back" ? -x : -y;
 
 /** The part of a section that faces the reader, as signed distances along the surface from centre front. */
-export function facingStretch(view: FigureView, quarters: QuarterLengths): { readonly from: number; readonly to: number } {
+export function facingStretch(
+  view: FigureView,
+  quarters: QuarterLengths,
+): { readonly from: number; readonly to: number } {
   const { leftFront, rightFront, leftBack, rightBack } = quarters;
   switch (view) {
     case "front":

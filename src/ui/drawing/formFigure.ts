@@ -30,7 +30,12 @@ export function formFigure(edges: FormEdges, view: FigureView): FormFigure {
   const right = edges.right.filter(({ y }) => y >= armholeDrop);
   const [foot, otherFoot] = [left.at(-1) ?? at(0, 0), right.at(-1) ?? at(0, 0)];
   const middle = between(foot, otherFoot, 0.5);
-  const pole = closedPath([at(middle.x - 11, foot.y), at(middle.x + 11, foot.y), at(middle.x + 11, foot.y + 70), at(middle.x - 11, foot.y + 70)]);
+  const pole = closedPath([
+    at(middle.x - 11, foot.y),
+    at(middle.x + 11, foot.y),
+    at(middle.x + 11, foot.y + 70),
+    at(middle.x - 11, foot.y + 70),
+  ]);
   const hem = [otherFoot, at(middle.x, foot.y + 5), foot];
   return { pole, ...(view === "side" ? sideForm(left, right, hem) : faceForm(view, left, right, hem)) };
 }
@@ -70,7 +75,13 @@ function faceForm(
 }
 
 const neckLine = (dip: number): string =>
-  smoothPath([at(-neckHalf, -6), at(-neckHalf * 0.6, dip * 0.72), at(0, dip), at(neckHalf * 0.6, dip * 0.72), at(neckHalf, -6)]);
+  smoothPath([
+    at(-neckHalf, -6),
+    at(-neckHalf * 0.6, dip * 0.72),
+    at(0, dip),
+    at(neckHalf * 0.6, dip * 0.72),
+    at(neckHalf, -6),
+  ]);
 
 function sideForm(
   left: readonly PicturePoint[],

@@ -26,11 +26,16 @@ function depthInside(outline: readonly PicturePoint[], place: PicturePoint): num
   let nearest = Number.POSITIVE_INFINITY;
   outline.forEach((to, i) => {
     const from = outline.at(i - 1) ?? to;
-    if (from.y > place.y !== to.y > place.y && place.x < from.x + ((place.y - from.y) / (to.y - from.y)) * (to.x - from.x)) inside = !inside;
+    if (
+      from.y > place.y !== to.y > place.y &&
+      place.x < from.x + ((place.y - from.y) / (to.y - from.y)) * (to.x - from.x)
+    )
+      inside = !inside;
     const [stepX, stepY] = [to.x - from.x, to.y - from.y];
     const square = stepX * stepX + stepY * stepY;
-    const share = square === 0 ? 0 : Math.min(1, Math.max(0, ((place.x - from.x) * stepX + (place.y - from.y) * stepY) / square));
-    nearest = Math.min(nearest, Math.hypot(place.x - from.x - share * stepX, place.y - from.y - share * stepY));
+    const share =
+      square === 0 ? 0 : Math.min(1, Math.max(0, ((place.x - from.x) * stepX + (place.y - from.y) * stepY) / square));
+    nearest = Math.min(nearest, (place.x - from.x - share * stepX) ** 2 + (place.y - from.y - share * stepY) ** 2);
   });
-  return inside ? nearest : -nearest;
+  return inside ? Math.sqrt(nearest) : -Math.sqrt(nearest);
 }

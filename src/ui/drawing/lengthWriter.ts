@@ -10,12 +10,17 @@ export interface LengthWriter {
   readonly writeBare: (lengthMm: number) => string;
 }
 
-export const lengthWriter = (unit: LengthUnit): LengthWriter => ({
+const writerFor = (unit: LengthUnit): LengthWriter => ({
   unit,
   write: (length) => formatLength(mm(length), tapeStep[unit]),
   writeFine: (length) => formatLength(mm(length), fineStep[unit]),
   writeBare: (length) => formatLength(mm(length), fineStep[unit], "bare"),
 });
+
+const writers = { cm: writerFor("cm"), in: writerFor("in"), mm: writerFor("mm") } as const;
+
+/** The writer of a unit: always the same one, so that a picture drawn again with it need not be made again. */
+export const lengthWriter = (unit: LengthUnit): LengthWriter => writers[unit];
 
 /** One inch in millimetres: exact by the international yard and pound agreement of 1959. */
 export const inchMm = 25.4;

@@ -22,7 +22,12 @@ export type PaddedSurface = readonly PaddedRing[];
 const ringStep = 10;
 const pointsPerPart = 6;
 
-export function paddedSurface(sectionAt: SectionAt, pieces: readonly Piece[], top: number, bottom: number): PaddedSurface {
+export function paddedSurface(
+  sectionAt: SectionAt,
+  pieces: readonly Piece[],
+  top: number,
+  bottom: number,
+): PaddedSurface {
   const steps = Math.max(1, Math.ceil((bottom - top) / ringStep));
   return Array.from({ length: steps + 1 }, (_, i) => {
     const drop = top + ((bottom - top) * i) / steps;
@@ -82,7 +87,10 @@ export function depthAt(ring: PaddedRing, along: number): number {
 }
 
 /** The two points of a ring between which a place lies, and how far from the first; any number of turns round is the same place. */
-function placeOnRing({ outline, girth }: PaddedRing, along: number): { readonly from: number; readonly to: number; readonly share: number } {
+function placeOnRing(
+  { outline, girth }: PaddedRing,
+  along: number,
+): { readonly from: number; readonly to: number; readonly share: number } {
   const first = outline.along[0] ?? 0;
   const turned = along - girth * Math.floor((along - first) / girth);
   let [from, beyond] = [0, outline.count];

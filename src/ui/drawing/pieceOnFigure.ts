@@ -39,13 +39,15 @@ export function pieceOnFigure(
       }
       const ends = [from, to].map((along) => placeOnPage(surface, view, along, row.drop));
       const [one, other] = ends;
-      if (one !== undefined && other !== undefined) open.push(one.x <= other.x ? { left: one, right: other } : { left: other, right: one });
+      if (one !== undefined && other !== undefined)
+        open.push(one.x <= other.x ? { left: one, right: other } : { left: other, right: one });
     }
     return strips.filter((strip) => strip.length > 1 && widest(strip) > narrowestShown);
   });
 }
 
-const widest = (strip: FacingStrip): number => strip.reduce((most, { left, right }) => Math.max(most, right.x - left.x), 0);
+const widest = (strip: FacingStrip): number =>
+  strip.reduce((most, { left, right }) => Math.max(most, right.x - left.x), 0);
 
 /** A part narrower than this is an edge seen from the side and is left out (mm). */
 const narrowestShown = 3;

@@ -17,16 +17,19 @@ export interface PiecePicture {
 }
 
 export function pieceScene({ piece, title, lengths }: PiecePicture): Scene {
-  return piece.cut.shape === "disc" ? discScene(piece, piece.cut.diameter, title, lengths) : panelScene(piece, title, lengths);
+  return piece.cut.shape === "disc"
+    ? discScene(piece, piece.cut.diameter, title, lengths)
+    : panelScene(piece, title, lengths);
 }
 
 function discScene(piece: Piece, diameter: number, title: string, lengths: LengthWriter): Scene {
   const radius = diameter / 2;
   const size = diameter / 13;
+  // A small filler may be all slope: it is then pulled thin from its middle.
   const thin = Math.min(piece.feather, radius);
   return {
     title,
-    description: `A disc ${lengths.write(diameter)} across; pull its edge thin over ${lengths.writeFine(piece.feather)}.`,
+    description: `A disc ${lengths.write(diameter)} across; pull its edge thin over ${lengths.writeFine(thin)}.`,
     frame: { x: -radius * 1.5, y: -radius * 1.2, width: diameter * 1.5, height: diameter * 1.2 + size * 4.4 },
     textSize: size,
     marks: [
@@ -38,13 +41,15 @@ function discScene(piece: Piece, diameter: number, title: string, lengths: Lengt
     ],
     labels: [
       label("strong", at(0, radius + size * 2.3), pictureWords.diameter(lengths.write(diameter))),
-      label("quiet", at(0, radius + size * 3.7), pictureWords.feather(lengths.writeFine(piece.feather))),
+      label("quiet", at(0, radius + size * 3.7), pictureWords.feather(lengths.writeFine(thin))),
     ],
   };
 }
 
 const ringPoints = (radius: number): readonly PicturePoint[] =>
-  Array.from({ length: 49 }, (_, i) => at(radius * Math.cos((i / 24) * Math.PI), radius * Math.sin((i / 24) * Math.PI)));
+  Array.from({ length: 49 }, (_, i) =>
+    at(radius * Math.cos((i / 24) * Math.PI), radius * Math.sin((i / 24) * Math.PI)),
+  );
 
 /** Places a step apart along a closed outline, the same way round. */
 function evenSteps(outline: readonly PicturePoint[], step: number): readonly PicturePoint[] {
@@ -77,12 +82,15 @@ function panelScene(piece: Piece, title: string, lengths: LengthWriter): Scene {
   const widths = cutWidths(piece);
   const [right, left] = [Math.max(...widths.map((row) => row.right)), Math.max(...widths.map((row) => row.left))];
   const height = widths.at(-1)?.belowTop ?? 0;
-  const size = Math.max((right + left) / 18, height / 13);
-  const outline = [...widths.map((row) => at(row.left, row.belowTop)), ...widths.toReversed().map((row) => at(-row.right, row.belowTop))];
+  const size = Math.max((right + left) / 16, height / 13);
+  const outline = [
+    ...widths.map((row) => at(row.left, row.belowTop)),
+    ...widths.toReversed().map((row) => at(-row.right, row.belowTop)),
+  ];
   const isRound = piece.zone === "round";
   const sizes = widthSizes(widths, size, lengths);
-  const across = Math.max(right + left + size * 9.5, size * 20);
-  const frame = { x: Math.min(-right - size * 7.5, (left - right) / 2 - across * 0.58), y: -size * 2.2, width: across, height: height + size * 5.6 };
+  const across = Math.max(right + left + size * 14.5, size * 24);
+  const frame = { x: (left - right) / 2 - across / 2, y: -size * 2.2, width: across, height: height + size * 5.6 };
   const upright = -right - size * 1.4;
   return {
     title,
@@ -114,16 +122,28 @@ function cutWidths({ cut }: Piece): readonly CutWidth[] {
   return [0, height].map((belowTop) => ({ belowTop: belowTop as CutWidth["belowTop"], left: half, right: half }));
 }
 
-/** The whole width written on lines across the piece: near the top, at the widest and near the bottom. */
-function widthSizes(widths: readonly CutWidth[], size: number, lengths: LengthWriter): { readonly path: string; readonly labels: readonly Label[] } {
+/** The whole width on lines across the piece, the widest first, each with how far it lies below the top. */
+function widthSizes(
+  widths: readonly CutWidth[],
+  size: number,
+  lengths: LengthWriter,
+): { readonly path: string; readonly labels: readonly Label[] } {
   const last = widths.length - 1;
   const whole = (row: CutWidth): number => row.left + row.right;
+  const edge = Math.max(...widths.map((row) => row.left));
   const widest = widths.reduce((found, row, i) => (whole(row) > whole(widths[found] ?? row) + 1 ? i : found), 0);
-  const rows = spaced([Math.round(last * 0.12), widest, Math.round(last * 0.5), Math.round(last * 0.88)], widths, size * 2.2);
-  const shown = rows.flatMap((i) => widths[i] ?? []);
+  const height = widths.at(-1)?.belowTop ?? 0;
+  const rows = [widest, ...[0.12, 0.88, 0.5, 0.3, 0.7].map((share) => Math.round(last * share))].filter((row) => {
+    const place = widths[row]?.belowTop ?? 0;
+    return Math.min(place, height - place) >= Math.min(size * 0.9, height * 0.2);
+  });
+  const shown = spaced(rows, widths, size * 1.9).flatMap((i) => widths[i] ?? []);
   return {
     path: shown.map((row) => dimension(at(-row.right, row.belowTop), at(row.left, row.belowTop), size * 0.6)).join(""),
-    labels: shown.map((row) => label("size", at((row.left - row.right) / 2, row.belowTop), lengths.write(whole(row)))),
+    labels: shown.flatMap((row) => [
+      label("size", at((row.left - row.right) / 2, row.belowTop), lengths.write(whole(row))),
+      label("quiet", at(edge + size * 0.8, row.belowTop), pictureWords.belowTop(lengths.write(row.belowTop)), "start"),
+    ]),
   };
 }
 
@@ -154,31 +174,51 @@ function featherMarks(piece: Piece, outline: readonly PicturePoint[], isRound: b
 }
 
 /** Both sides alike to a millimetre and a half: the piece can be cut on a fold along its centre line. */
-const isEven = (widths: readonly CutWidth[]): boolean => widths.every(({ left, right }) => Math.abs(left - right) <= evenWithin);
+const isEven = (widths: readonly CutWidth[]): boolean =>
+  widths.every(({ left, right }) => Math.abs(left - right) <= evenWithin);
 const evenWithin = 1.5;
 
 function centreWords({ zone }: Piece, widths: readonly CutWidth[]): string {
   if (zone === "round") return pictureWords.butt;
-  const names = { front: pictureWords.centreFront, back: pictureWords.centreBack, leftSide: pictureWords.leftSeam, rightSide: pictureWords.rightSeam, leftCup: pictureWords.centreLine, rightCup: pictureWords.centreLine };
+  const names = {
+    front: pictureWords.centreFront,
+    back: pictureWords.centreBack,
+    leftSide: pictureWords.leftSeam,
+    rightSide: pictureWords.rightSeam,
+    leftCup: pictureWords.centreLine,
+    rightCup: pictureWords.centreLine,
+  };
   return isEven(widths) ? `${names[zone]}: ${pictureWords.fold}` : names[zone];
 }
 
 function describe(widths: readonly CutWidth[], height: number, isRound: boolean, lengths: LengthWriter): string {
   const rows = [widths[0], widths[Math.floor(widths.length / 2)], widths.at(-1)].flatMap((row) => row ?? []);
-  const sizes = rows.map((row) => `${lengths.write(row.left + row.right)} wide ${lengths.write(row.belowTop)} below its top`);
+  const sizes = rows.map(
+    (row) => `${lengths.write(row.left + row.right)} wide ${lengths.write(row.belowTop)} below its top`,
+  );
   return `${isRound ? "A strip that goes all the way round" : "A panel"}, ${lengths.write(height)} from top to bottom: ${sizes.join(", ")}.`;
 }
 
 /** A square of 50 mm to print at true size and measure, before anything is cut from paper. */
 export function testSquareScene(lengths: LengthWriter): Scene {
   const side = 50;
-  const inside = [1, 2, 3, 4].flatMap((i) => [segment(at(i * 10, 0), at(i * 10, 2.5)), segment(at(0, i * 10), at(2.5, i * 10))]);
+  const inside = [1, 2, 3, 4].flatMap((i) => [
+    segment(at(i * 10, 0), at(i * 10, 2.5)),
+    segment(at(0, i * 10), at(2.5, i * 10)),
+  ]);
   return {
     title: "Test square",
     description: `Printed at its true size this square measures ${lengths.writeFine(side)} each way.`,
     frame: { x: -2, y: -2, width: 96, height: 62 },
     textSize: 3.6,
     marks: [mark("ground", closedPath([at(0, 0), at(side, 0), at(side, side), at(0, side)]), ...inside)],
-    labels: [label("name", at(0, side + 4.5), pictureWords.testSquare(lengths.unit === "in" ? `50 mm (${lengths.writeFine(side)})` : "50 mm"), "start")],
+    labels: [
+      label(
+        "name",
+        at(0, side + 4.5),
+        pictureWords.testSquare(lengths.unit === "in" ? `50 mm (${lengths.writeFine(side)})` : "50 mm"),
+        "start",
+      ),
+    ],
   };
 }

@@ -18,6 +18,8 @@ export function scaleBar(
   const end = at(from.x + steps * step, from.y);
   return {
     marks: [mark("ground", segment(from, end), ...ticks)],
-    labels: [label("quiet", at(end.x + textSize * 0.4, from.y - textSize * 0.25), lengths.write(steps * step), "start")],
+    labels: [
+      label("quiet", at(end.x + textSize * 0.4, from.y - textSize * 0.25), lengths.write(steps * step), "start"),
+    ],
   };
 }

@@ -40,6 +40,7 @@ export const markRoles = [
   "leader", // thin lines from words to what they name, and dimensions
   "ground", // scale bars, axes, floors
   "want", // a reading to be reached
+  "wantGuess", // the same where it is estimated
   "over", // a reading beyond the one wanted
 ] as const;
 export type MarkRole = (typeof markRoles)[number];

@@ -8,7 +8,12 @@ import { mark, type Mark } from "./scene";
  * turns so that the layers can be counted. The piece at hand is hatched as well.
  */
 export function bandMarks({ layers }: LayeredSection, now: number | null): readonly Mark[] {
-  const bands = layers.map((layer) => ({ layer, path: coveredRuns(layer.own).map((run) => bandPath(layer, run)).join("") }));
+  const bands = layers.map((layer) => ({
+    layer,
+    path: coveredRuns(layer.own)
+      .map((run) => bandPath(layer, run))
+      .join(""),
+  }));
   const atHand = bands.filter(({ layer }) => layer.piece.order === now);
   const others = bands.filter(({ layer }) => layer.piece.order !== now);
   return [

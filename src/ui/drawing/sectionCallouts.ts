@@ -27,7 +27,10 @@ export function numberCallouts(
   });
   return {
     marks: [
-      mark("leader", ...placed.map(({ dot, end }) => segment(dot, between(dot, end, 1 - (textSize * 0.62) / distance(dot, end))))),
+      mark(
+        "leader",
+        ...placed.map(({ dot, end }) => segment(dot, between(dot, end, 1 - (textSize * 0.62) / distance(dot, end)))),
+      ),
       mark("dot", ...placed.map(({ dot }) => circle(dot, textSize * 0.11))),
     ],
     labels: placed.map(({ end, order }) => label(order === now ? "strong" : "number", end, String(order))),

@@ -77,11 +77,25 @@ function frameRound(points: readonly PicturePoint[], hasFootRow: boolean): Frame
   const reach = (pick: (point: PicturePoint) => number): number =>
     points.reduce((most, point) => Math.max(most, pick(point)), 0);
   const [front, back] = [reach(({ y }) => y), reach(({ y }) => -y)];
-  const side = Math.max(reach(({ x }) => x), reach(({ x }) => -x)) * 1.62;
-  return { x: -side, y: -back - side * 0.29, width: 2 * side, height: back + front + side * (hasFootRow ? 0.73 : 0.62) };
+  const side =
+    Math.max(
+      reach(({ x }) => x),
+      reach(({ x }) => -x),
+    ) * 1.62;
+  return {
+    x: -side,
+    y: -back - side * 0.29,
+    width: 2 * side,
+    height: back + front + side * (hasFootRow ? 0.73 : 0.62),
+  };
 }
 
-function seamMarks(level: PlannedLevel, layered: LayeredSection, shift: SeamShift | undefined, size: number): readonly Mark[] {
+function seamMarks(
+  level: PlannedLevel,
+  layered: LayeredSection,
+  shift: SeamShift | undefined,
+  size: number,
+): readonly Mark[] {
   const { formSection, bodySection } = level;
   const tick = (side: 1 | -1, form: number, body: number): string =>
     segment(at(side * (form - size * 0.6), 0), at(side * (Math.max(body, reachAtSide(layered, side)) + size * 0.7), 0));

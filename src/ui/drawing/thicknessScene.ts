@@ -78,7 +78,12 @@ const pageOf =
   };
 
 /** Level strokes across a band, twice as close for every deeper one; the deepest is crossed by upright strokes too. */
-function bandHatch(field: readonly Float64Array[], from: number, band: number, onPage: (place: PicturePoint) => PicturePoint): string {
+function bandHatch(
+  field: readonly Float64Array[],
+  from: number,
+  band: number,
+  onPage: (place: PicturePoint) => PicturePoint,
+): string {
   if (band === 0) return "";
   if (band === 3) return crossHatch(field, from, onPage);
   const [every, start] = band === 1 ? [2, 0] : [2, 1];
@@ -88,15 +93,27 @@ function bandHatch(field: readonly Float64Array[], from: number, band: number, o
     .join("");
 }
 
-function crossHatch(field: readonly Float64Array[], from: number, onPage: (place: PicturePoint) => PicturePoint): string {
+function crossHatch(
+  field: readonly Float64Array[],
+  from: number,
+  onPage: (place: PicturePoint) => PicturePoint,
+): string {
   return Array.from({ length: Math.ceil(columns / 2) }, (_, i) => i * 2)
-    .flatMap((column) => runsAbove(Float64Array.from(field, (values) => values[column] ?? 0), from).map((run) => ({ ...run, column })))
+    .flatMap((column) =>
+      runsAbove(
+        Float64Array.from(field, (values) => values[column] ?? 0),
+        from,
+      ).map((run) => ({ ...run, column })),
+    )
     .map(({ left, right, column }) => segment(onPage(at(column, left)), onPage(at(column, right))))
     .join("");
 }
 
 /** Stretches of a row on which the depth is at least the threshold, ends found between the samples. */
-function runsAbove(values: Float64Array, threshold: number): readonly { readonly left: number; readonly right: number }[] {
+function runsAbove(
+  values: Float64Array,
+  threshold: number,
+): readonly { readonly left: number; readonly right: number }[] {
   const runs: { left: number; right: number }[] = [];
   let left: number | null = null;
   values.forEach((value, i) => {
@@ -119,14 +136,22 @@ function depthKey(
 ): { readonly marks: readonly Mark[]; readonly labels: readonly Label[] } {
   const swatch = size * 1.5;
   const step = frame.width / bandsAcross;
-  const places = bands.map((_, i) => at(frame.x + size * 0.4 + (i % bandsAcross) * step, frame.y + frame.height - size * (i < bandsAcross ? 4.2 : 2.1)));
-  const square = ({ x, y }: PicturePoint): string => closedPath([at(x, y), at(x + swatch, y), at(x + swatch, y + swatch), at(x, y + swatch)]);
+  const places = bands.map((_, i) =>
+    at(frame.x + size * 0.4 + (i % bandsAcross) * step, frame.y + frame.height - size * (i < bandsAcross ? 4.2 : 2.1)),
+  );
+  const square = ({ x, y }: PicturePoint): string =>
+    closedPath([at(x, y), at(x + swatch, y), at(x + swatch, y + swatch), at(x, y + swatch)]);
   const strokes = places.map((place, i) => swatchHatch(place, swatch, i)).join("");
   return {
     marks: [...places.map((place, i) => mark(shadeRoles[i] ?? "shade4", square(place))), mark("hatch", strokes)],
     labels: bands.map(({ from, to }, i) => {
       const place = places[i] ?? at(0, 0);
-      return label("name", at(place.x + swatch + size * 0.4, place.y + swatch / 2), pictureWords.depth(i === 0 ? null : lengths.writeFine(from), to === null ? null : lengths.writeFine(to)), "start");
+      return label(
+        "name",
+        at(place.x + swatch + size * 0.4, place.y + swatch / 2),
+        pictureWords.depth(i === 0 ? null : lengths.writeFine(from), to === null ? null : lengths.writeFine(to)),
+        "start",
+      );
     }),
   };
 }
@@ -137,7 +162,8 @@ function swatchHatch({ x, y }: PicturePoint, size: number, band: number): string
   const count = [0, 2, 5, 5][band] ?? 0;
   const at1 = (i: number): number => (size * (i + 1)) / (count + 1);
   const level = Array.from({ length: count }, (_, i) => segment(at(x, y + at1(i)), at(x + size, y + at1(i))));
-  const upright = band < 3 ? [] : Array.from({ length: count }, (_, i) => segment(at(x + at1(i), y), at(x + at1(i), y + size)));
+  const upright =
+    band < 3 ? [] : Array.from({ length: count }, (_, i) => segment(at(x + at1(i), y), at(x + at1(i), y + size)));
   return [...level, ...upright].join("");
 }
 

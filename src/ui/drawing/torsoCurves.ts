@@ -11,7 +11,11 @@ export type SectionAt = (drop: number) => Section;
 
 export function torsoCurves(levels: readonly PlannedLevel[], whose: "formSection" | "bodySection"): SectionAt {
   const drops = levels.map(({ drop }) => drop.value);
-  const curve = (pick: (section: Section) => number) => heightCurve(drops, levels.map((level) => pick(level[whose])));
+  const curve = (pick: (section: Section) => number) =>
+    heightCurve(
+      drops,
+      levels.map((level) => pick(level[whose])),
+    );
   const left = curve(({ leftBreadth }) => leftBreadth);
   const right = curve(({ rightBreadth }) => rightBreadth);
   const front = curve(({ frontDepth }) => frontDepth);

@@ -12,7 +12,10 @@ export function formMarksOnStand(view: FigureView, hasArm: boolean): readonly Ma
   const drops = Array.from({ length: 17 }, (_, i) => 168 + (formHem - 168) * (i / 16));
   const left = (drop: number): number => (view === "side" ? -formShape.front(drop) : -formShape.half(drop));
   const right = (drop: number): number => (view === "side" ? formShape.back(drop) : formShape.half(drop));
-  const figure = formFigure({ left: drops.map((drop) => at(left(drop), drop)), right: drops.map((drop) => at(right(drop), drop)) }, view);
+  const figure = formFigure(
+    { left: drops.map((drop) => at(left(drop), drop)), right: drops.map((drop) => at(right(drop), drop)) },
+    view,
+  );
   const levels = levelNames.map((name) => {
     const drop = formShape.drops[name];
     return segment(at(left(drop), drop), at(right(drop), drop));
@@ -37,5 +40,6 @@ const standPath =
   smoothPath([at(11, 1270), at(70, 1310), at(170, 1390)]) +
   openPath([at(0, 1290), at(0, 1393)]);
 
-const shifted = (points: readonly PicturePoint[]): readonly PicturePoint[] => points.map(({ x, y }) => at(x + formShape.armShift, y));
+const shifted = (points: readonly PicturePoint[]): readonly PicturePoint[] =>
+  points.map(({ x, y }) => at(x + formShape.armShift, y));
 const paddedArm = smoothRuns([shifted(armOutside.slice(0, -4)), shifted(armInside.slice(5))]);

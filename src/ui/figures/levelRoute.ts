@@ -2,13 +2,13 @@ import type { LevelName, LevelReadingName } from "../../core/body/vocabulary";
 import { at, type PicturePoint } from "../drawing/picturePoint";
 import { landmarkWords } from "../text/pictures";
 import type { FigureShape } from "./figureShape";
-import { type MeasureRoute, plainRoute } from "./measureRoute";
+import { plainRoute, type TapeRoute } from "./tapeRoute";
 
 /**
  * The tape round one level, as it is seen from a little above: the near half bows down, the far half up. Arcs run
  * from side seam to side seam or from the centre to one side seam; a breadth is taken between two upright boards.
  */
-export function levelRoute(level: LevelName, reading: LevelReadingName, shape: FigureShape): MeasureRoute {
+export function levelRoute(level: LevelName, reading: LevelReadingName, shape: FigureShape): TapeRoute {
   const drop = shape.drops[level];
   const half = shape.half(drop);
   const bow = (from: number, to: number, sag: number): readonly PicturePoint[] =>
@@ -21,19 +21,26 @@ export function levelRoute(level: LevelName, reading: LevelReadingName, shape: F
   // A hair's breadth off the centre, so that its words stand on the side the tape does not take.
   const centre = (words: string, towards: number) => ({ place: at(-towards / 2, drop + sag), words });
   const middle = { role: "centre" as const, line: [at(0, drop - 90), at(0, drop + 90)] };
-  const arc = (view: "front" | "back", from: number, to: number): MeasureRoute => ({
+  const arc = (view: "front" | "back", from: number, to: number): TapeRoute => ({
     ...plainRoute,
     view,
     tapes: [bow(from, to, sag)],
     landmarks: [
       ...[from, to].filter((end) => end !== 0).map(sideSeam),
-      ...(from * to === 0 ? [centre(view === "front" ? landmarkWords.centreFront : landmarkWords.centreBack, from + to)] : []),
+      ...(from * to === 0
+        ? [centre(view === "front" ? landmarkWords.centreFront : landmarkWords.centreBack, from + to)]
+        : []),
     ],
     guides: from * to === 0 ? [...seams.filter(({ line }) => (line[0]?.x ?? 0) * (from + to) > 0), middle] : seams,
   });
   switch (reading) {
     case "Girth":
-      return { ...plainRoute, tapes: [bow(-1, 1, sag)], hidden: [bow(-1, 1, -sag)], landmarks: girthLandmarks(level, shape) };
+      return {
+        ...plainRoute,
+        tapes: [bow(-1, 1, sag)],
+        hidden: [bow(-1, 1, -sag)],
+        landmarks: girthLandmarks(level, shape),
+      };
     case "FrontArc":
       return arc("front", -1, 1);
     case "BackArc":
@@ -58,7 +65,7 @@ function seamLine(side: number, drop: number, { half }: FigureShape): readonly P
   return [-60, -30, 0, 30, 60].map((step) => at(side * (half(drop + step) - 5), drop + step));
 }
 
-function girthLandmarks(level: LevelName, { apex, drops, half }: FigureShape): MeasureRoute["landmarks"] {
+function girthLandmarks(level: LevelName, { apex, drops, half }: FigureShape): TapeRoute["landmarks"] {
   switch (level) {
     case "bust":
       return [{ place: apex, words: landmarkWords.apex }];

@@ -8,9 +8,10 @@ import { measurementTexts } from "../text/measurements";
 import { pictureWords } from "../text/pictures";
 import { formShape, personShape } from "./figureShape";
 import { formMarksOnStand } from "./formOnStand";
-import { type Landmark, type MeasureRoute, measureRoute } from "./measureRoute";
+import { measureRoute } from "./measureRoute";
 import { personMarks } from "./personOutline";
 import { ribbon } from "./ribbon";
+import type { Landmark, TapeRoute } from "./tapeRoute";
 
 /** One measurement on the person or on the form: the figure, the tape where it runs, its landmarks pinned and named. */
 export function measureScene(name: MeasurementName, whose: "body" | "form"): Scene {
@@ -25,7 +26,9 @@ export function measureScene(name: MeasurementName, whose: "body" | "form"): Sce
     frame,
     textSize,
     marks: [
-      ...(route.shot === "whole" ? [mark("ground", segment(at(frame.x + 20, floorLine), at(frame.x + frame.width - 20, floorLine)))] : []),
+      ...(route.shot === "whole"
+        ? [mark("ground", segment(at(frame.x + 20, floorLine), at(frame.x + frame.width - 20, floorLine)))]
+        : []),
       ...(whose === "body" ? personMarks(route.view) : formMarksOnStand(route.view, route.shot === "arm")),
       ...routeMarks(route, frame.width / 44),
       ...pins.marks,
@@ -36,7 +39,7 @@ export function measureScene(name: MeasurementName, whose: "body" | "form"): Sce
 
 const floorLine = 1395;
 
-const shots: { readonly [shot in MeasureRoute["shot"]]: Frame } = {
+const shots: { readonly [shot in TapeRoute["shot"]]: Frame } = {
   whole: { x: -350, y: -275, width: 700, height: 1715 },
   torso: { x: -330, y: -275, width: 660, height: 1015 },
   shoulders: { x: -245, y: -275, width: 490, height: 520 },
@@ -47,13 +50,14 @@ const shots: { readonly [shot in MeasureRoute["shot"]]: Frame } = {
 const withoutHead = (frame: Frame): Frame =>
   frame.y < -200 ? { ...frame, y: -145, height: frame.height + frame.y + 145 } : frame;
 
-function routeMarks(route: MeasureRoute, width: number): readonly Mark[] {
+function routeMarks(route: TapeRoute, width: number): readonly Mark[] {
   const ribbons = route.tapes.map((line) => ribbon(line, width, width * 1.3));
   const boards = route.straight.map(({ helper }) =>
     helper.length === 8 ? closedPath(helper.slice(0, 4)) + closedPath(helper.slice(4)) : "",
   );
   const rulers = route.straight.map(({ helper }) => (helper.length === 2 ? openPath(helper) : ""));
-  const guides = (role: "seam" | "centre"): readonly string[] => route.guides.filter((guide) => guide.role === role).map(({ line }) => smoothPath(line));
+  const guides = (role: "seam" | "centre"): readonly string[] =>
+    route.guides.filter((guide) => guide.role === role).map(({ line }) => smoothPath(line));
   return [
     mark("seam", ...guides("seam")),
     mark("centre", ...guides("centre")),
@@ -72,7 +76,11 @@ interface Callout extends Landmark {
 }
 
 /** Pins, with their words at the edge of the picture; words that name a pair stand once, on the right. */
-function landmarkMarks(landmarks: readonly Landmark[], frame: Frame, size: number): { readonly marks: readonly Mark[]; readonly labels: readonly Label[] } {
+function landmarkMarks(
+  landmarks: readonly Landmark[],
+  frame: Frame,
+  size: number,
+): { readonly marks: readonly Mark[]; readonly labels: readonly Label[] } {
   const callouts = (["left", "right"] as const).flatMap((side) => sideCallouts(landmarks, side, frame, size));
   return {
     marks: [
@@ -83,7 +91,12 @@ function landmarkMarks(landmarks: readonly Landmark[], frame: Frame, size: numbe
   };
 }
 
-function sideCallouts(landmarks: readonly Landmark[], side: "left" | "right", frame: Frame, size: number): readonly Callout[] {
+function sideCallouts(
+  landmarks: readonly Landmark[],
+  side: "left" | "right",
+  frame: Frame,
+  size: number,
+): readonly Callout[] {
   const middle = frame.x + frame.width / 2;
   const edge = side === "left" ? frame.x + size * 0.3 : frame.x + frame.width - size * 0.3;
   const own = landmarks
@@ -94,13 +107,21 @@ function sideCallouts(landmarks: readonly Landmark[], side: "left" | "right", fr
     })
     .toSorted((a, b) => a.place.y - b.place.y);
   // Near the shoulders words keep the order of their pins: one that steps up pushes those above it further up.
-  const wishes = own.reduceRight<readonly number[]>((below, landmark) => {
+  let below = Number.POSITIVE_INFINITY;
+  const wishes = own.toReversed().map((landmark) => {
     const wish = landmark.place.y + stepAside(landmark, edge, size);
-    const next = below[0] ?? Number.POSITIVE_INFINITY;
-    return [landmark.place.y < shouldersEnd ? Math.min(wish, next - size * 1.25) : wish, ...below];
-  }, []);
-  const callouts = own.map(({ place, words }, i) => ({ place, words, side, end: at(edge, wishes[i] ?? place.y) })).toSorted((a, b) => a.end.y - b.end.y);
-  const heights = spreadOut(callouts.map(({ end }) => end.y), size * 1.25, frame.y + size * 2.4, frame.y + frame.height - size);
+    below = landmark.place.y < shouldersEnd ? Math.min(wish, below - size * 1.25) : wish;
+    return below;
+  });
+  const callouts = own
+    .map(({ place, words }, i) => ({ place, words, side, end: at(edge, wishes[own.length - 1 - i] ?? place.y) }))
+    .toSorted((a, b) => a.end.y - b.end.y);
+  const heights = spreadOut(
+    callouts.map(({ end }) => end.y),
+    size * 1.25,
+    frame.y + size * 2.4,
+    frame.y + frame.height - size,
+  );
   return callouts.map((callout, i) => ({ ...callout, end: at(edge, heights[i] ?? callout.end.y) }));
 }
 
@@ -119,12 +140,18 @@ const wordsWidth = (words: string, size: number): number => words.length * size 
 /** Where a leader meets its words: at their inner end, or at their top or bottom edge right above or below the pin. */
 function leaderEnd({ place, end, words, side }: Callout, size: number): PicturePoint {
   const inner = end.x + (side === "left" ? 1 : -1) * (wordsWidth(words, size) + size * 0.2);
-  if (Math.abs(end.y - place.y) < size || (side === "left" ? place.x > inner : place.x < inner)) return at(inner, end.y);
+  if (Math.abs(end.y - place.y) < size || (side === "left" ? place.x > inner : place.x < inner))
+    return at(inner, end.y);
   return at(place.x, end.y + Math.sign(place.y - end.y) * size * 0.62);
 }
 
-function sideWords({ view, shot }: MeasureRoute, frame: Frame, size: number): readonly Label[] {
-  const words = view === "front" ? [pictureWords.right, pictureWords.left] : view === "back" ? [pictureWords.left, pictureWords.right] : [pictureWords.front, pictureWords.back];
+function sideWords({ view, shot }: TapeRoute, frame: Frame, size: number): readonly Label[] {
+  const words =
+    view === "front"
+      ? [pictureWords.right, pictureWords.left]
+      : view === "back"
+        ? [pictureWords.left, pictureWords.right]
+        : [pictureWords.front, pictureWords.back];
   const start = label("strong", at(frame.x + size * 0.3, frame.y + size * 0.8), words[0] ?? "", "start");
   const end = label("strong", at(frame.x + frame.width - size * 0.3, frame.y + size * 0.8), words[1] ?? "", "end");
   return shot === "arm" ? [end] : [start, end];

@@ -36,7 +36,10 @@ function ticks(line: readonly PicturePoint[], width: number, step: number): stri
       const middle = at(from.x + alongX * place, from.y + alongY * place);
       const reach = (width / 2) * (count % 2 === 0 ? 0 : 0.5);
       marks.push(
-        segment(at(middle.x + alongY * (width / 2), middle.y - alongX * (width / 2)), at(middle.x + alongY * reach, middle.y - alongX * reach)),
+        segment(
+          at(middle.x + alongY * (width / 2), middle.y - alongX * (width / 2)),
+          at(middle.x + alongY * reach, middle.y - alongX * reach),
+        ),
       );
     }
     carry = (carry + length) % step;

@@ -20,6 +20,7 @@ export const pictureWords = {
   sideView: "from the left side",
   notMeasured: "drawn by rule, not measured",
   top: "TOP",
+  belowTop: (length: string) => `${length} down`,
   fold: "cut on the fold",
   centreLine: "centre line",
   butt: "ends butt, no overlap",
@@ -28,11 +29,13 @@ export const pictureWords = {
   testSquare: (length: string) => `this square measures ${length} each way`,
   depth: (from: string | null, to: string | null) =>
     from === null ? (to === null ? "any depth" : `up to ${to}`) : to === null ? `over ${from}` : `${from} to ${to}`,
+  about: (length: string) => `about ${length}`,
+  notRead: "not read yet",
+  worth: "What one layer is worth",
   wanted: "wanted",
   now: "now",
   packet: "believed before",
   believed: "believed now",
-  oneLayer: "one layer",
 } as const;
 
 export const levelWords: { readonly [level in LevelName]: string } = {

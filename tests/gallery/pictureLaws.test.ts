@@ -1,0 +1,195 @@
+import { describe, expect, test } from "vitest";
+import { hull } from "../../src/core/geometry/hull";
+import type { Piece, PieceZone } from "../../src/core/padding/piece";
+import type { Plan, PlannedLevel } from "../../src/core/plan/plan";
+import { mm } from "../../src/core/units";
+import { contourRings } from "../../src/ui/drawing/contourRings";
+import { figureScene } from "../../src/ui/drawing/figureScene";
+import { insetRings } from "../../src/ui/drawing/insetRings";
+import { layeredSection } from "../../src/ui/drawing/layerOutlines";
+import { inchMm, lengthWriter } from "../../src/ui/drawing/lengthWriter";
+import { at, lineLength, type PicturePoint } from "../../src/ui/drawing/picturePoint";
+import { bodyHalves, sectionScene } from "../../src/ui/drawing/sectionScene";
+import { spreadOut } from "../../src/ui/drawing/columnCallouts";
+import { tapeScale, tapeScene } from "../../src/ui/drawing/tapeScene";
+import { depthBands } from "../../src/ui/drawing/depthBands";
+import { plannedExample } from "./plannedExample";
+import { examplePlan } from "./examplePlan";
+
+const lengths = lengthWriter("cm");
+const closed = (points: readonly PicturePoint[]): number => lineLength([...points, ...points.slice(0, 1)]);
+
+function tautLength(points: readonly PicturePoint[]): number {
+  const corners = hull(Float64Array.from(points.flatMap(({ x, y }) => [x, y])));
+  return closed(Array.from({ length: corners.length / 2 }, (_, i) => at(corners[2 * i] ?? 0, corners[2 * i + 1] ?? 0)));
+}
+
+const plans: readonly (readonly [string, Plan])[] = [
+  ["made by hand", examplePlan],
+  ["made by the planner", plannedExample],
+];
+
+describe.each(plans)("the section pictures of a plan %s", (_, plan) => {
+  test("show at every level the lengths that were read", () => {
+    expect(plan.levels.length).toBe(5);
+    for (const level of plan.levels) {
+      const { front, back } = bodyHalves(level);
+      expect(Math.abs(lineLength(front) - level.body.frontArc.value), `${level.name} body front`).toBeLessThan(1);
+      expect(Math.abs(lineLength(back) - level.body.backArc.value), `${level.name} body back`).toBeLessThan(1);
+      const bare = layeredSection(level.formSection, level.drop.value, []);
+      expect(Math.abs(closed(bare.form) - level.form.girth.value), `${level.name} form`).toBeLessThan(1);
+    }
+  });
+
+  test("show an outer surface round which a taut tape reads what was predicted", () => {
+    let padded = 0;
+    for (const level of plan.levels) {
+      const { surface, layers } = layeredSection(level.formSection, level.drop.value, plan.pieces);
+      padded += layers.length;
+      expect(Math.abs(tautLength(surface) - level.predicted.girth), level.name).toBeLessThan(1);
+    }
+    expect(padded).toBeGreaterThan(5);
+  });
+});
+
+const mirrorZone: { readonly [zone in PieceZone]: PieceZone } = {
+  round: "round",
+  front: "front",
+  back: "back",
+  leftSide: "rightSide",
+  rightSide: "leftSide",
+  leftCup: "rightCup",
+  rightCup: "leftCup",
+};
+const mirroredPiece = (piece: Piece): Piece => ({
+  ...piece,
+  zone: mirrorZone[piece.zone],
+  rows: piece.rows.map(({ drop, start, end }) => ({ drop, start: mm(-end), end: mm(-start) })),
+});
+
+const numbersOf = (path: string): readonly number[] => (path.match(/-?\d+(\.\d+)?/g) ?? []).map(Number);
+const spanOf = (
+  scene: { readonly marks: readonly { readonly role: string; readonly path: string }[] },
+  role: string,
+): readonly [number, number] => {
+  const xs = scene.marks
+    .filter((item) => item.role === role)
+    .flatMap(({ path }) => numbersOf(path).filter((__, i) => i % 2 === 0));
+  return [Math.min(...xs), Math.max(...xs)];
+};
+
+describe("pictures of a mirrored plan", () => {
+  test("are mirrored: a piece on the left side lies as far to the other side of the page", () => {
+    const now = examplePlan.pieces.findIndex(({ zone }) => zone === "leftSide") + 1;
+    const draw = (pieces: readonly Piece[]) =>
+      figureScene({ levels: examplePlan.levels, pieces, view: "front", now, lengths });
+    const [least, most] = spanOf(draw(examplePlan.pieces), "pieceNow");
+    const [mirroredLeast, mirroredMost] = spanOf(draw(examplePlan.pieces.map(mirroredPiece)), "pieceNow");
+    expect(least).toBeGreaterThan(0);
+    expect(mirroredLeast).toBeCloseTo(-most, 0);
+    expect(mirroredMost).toBeCloseTo(-least, 0);
+  });
+
+  test("a front piece shows from the front and not from behind, a back piece the other way", () => {
+    const shows = (zone: PieceZone, view: "front" | "back"): boolean => {
+      const now = examplePlan.pieces.findIndex((piece) => piece.zone === zone) + 1;
+      const scene = figureScene({ levels: examplePlan.levels, pieces: examplePlan.pieces, view, now, lengths });
+      return scene.marks.some(({ role, path }) => role === "pieceNow" && path !== "");
+    };
+    expect([shows("front", "front"), shows("front", "back"), shows("back", "front"), shows("back", "back")]).toEqual([
+      true,
+      false,
+      false,
+      true,
+    ]);
+    expect([shows("round", "front"), shows("round", "back")]).toEqual([true, true]);
+  });
+});
+
+describe("estimates stay dashed", () => {
+  const roles = (level: PlannedLevel): readonly string[] =>
+    sectionScene({ level, pieces: [], lengths })
+      .marks.filter(({ path, role }) => path !== "" && role.startsWith("body"))
+      .map(({ role }) => role);
+  test.each(examplePlan.levels.map((level) => [level.name, level] as const))("%s", (_, level) => {
+    expect(roles(level)).toEqual(
+      [level.body.frontArc.kind, level.body.backArc.kind].map((kind) => (kind === "measured" ? "body" : "bodyGuess")),
+    );
+  });
+});
+
+describe("the drawn tape", () => {
+  const scene = (now: number | null) =>
+    tapeScene({ name: "waist", wanted: 800, now, isEstimated: false, span: 100, words: "", lengths });
+  const path = (now: number | null, role: string): string =>
+    scene(now).marks.find((item) => item.role === role)?.path ?? "";
+  test("shows a gap below the wanted reading, an overlap above it and neither at it", () => {
+    expect([path(780, "hatch") !== "", path(780, "over") !== ""]).toEqual([true, false]);
+    expect([path(815, "hatch") !== "", path(815, "over") !== ""]).toEqual([false, true]);
+    expect([path(800, "hatch") !== "", path(800, "over") !== ""]).toEqual([false, false]);
+    expect(path(null, "layer")).toBe("");
+  });
+
+  test("carries whole numbers of its own unit, never crowded", () => {
+    for (const span of [70, 100, 200, 400]) {
+      for (const unit of ["cm", "in"] as const) {
+        const step = unit === "in" ? inchMm / 8 : 1;
+        const major = tapeScale(610, 610 + span, lengthWriter(unit)).filter(({ isMajor }) => isMajor);
+        expect(major.length).toBeGreaterThan(1);
+        expect(major.length).toBeLessThanOrEqual(10);
+        for (const { reading } of major)
+          expect(Math.abs(reading / step - Math.round(reading / step))).toBeLessThan(0.001);
+      }
+    }
+  });
+});
+
+describe("lines of equal depth", () => {
+  const cone = Array.from({ length: 41 }, (_, row) =>
+    Float64Array.from({ length: 41 }, (__, column) => 20 - Math.hypot(column - 20, row - 20)),
+  );
+  test("round a cone are circles", () => {
+    const rings = contourRings(cone, 10);
+    expect(rings.length).toBe(1);
+    for (const { x, y } of rings[0] ?? []) expect(Math.abs(Math.hypot(x - 20, y - 20) - 10)).toBeLessThan(0.15);
+  });
+
+  test("small cases: nothing high, all high, one high corner, two hills", () => {
+    expect(contourRings([], 1)).toEqual([]);
+    expect(contourRings([Float64Array.of(0, 0), Float64Array.of(0, 0)], 1)).toEqual([]);
+    expect(contourRings([Float64Array.of(2, 2), Float64Array.of(2, 2)], 1).length).toBe(1);
+    expect(contourRings([Float64Array.of(2, 0), Float64Array.of(0, 0)], 1)[0]).toContainEqual(at(0.5, 0));
+    expect(contourRings([Float64Array.of(2, 0, 0, 2), Float64Array.of(2, 0, 0, 2)], 1).length).toBe(2);
+  });
+
+  test("inside a square are squares, and none where it is too narrow", () => {
+    const square = [at(0, 0), at(100, 0), at(100, 100), at(0, 100)];
+    const [ring] = insetRings(square, 20);
+    expect(Math.min(...(ring ?? []).map(({ x }) => x))).toBeCloseTo(20, 0);
+    expect(Math.max(...(ring ?? []).map(({ y }) => y))).toBeCloseTo(80, 0);
+    expect(insetRings(square, 60)).toEqual([]);
+    expect(insetRings([at(5, 5)], 1)).toEqual([]);
+  });
+});
+
+describe("bands of depth", () => {
+  test("reach from what is felt to the deepest without a hole, four at most", () => {
+    expect(depthBands(0, lengths)).toEqual([]);
+    for (const deepest of [3, 8, 17, 31, 64, 90, 300]) {
+      const bands = depthBands(deepest, lengths);
+      expect(bands.length).toBeGreaterThan(0);
+      expect(bands.length).toBeLessThanOrEqual(4);
+      for (const [i, { from }] of bands.slice(1).entries()) expect(bands[i]?.to).toBe(from);
+      expect(bands.at(-1)?.to).toBeNull();
+    }
+  });
+});
+
+describe("words beside a figure", () => {
+  test("keep their order and their distance", () => {
+    const places = spreadOut([10, 11, 12, 90], 8, 0, 100);
+    for (const [i, place] of places.slice(1).entries()) expect(place - (places[i] ?? 0)).toBeGreaterThanOrEqual(8);
+    expect(spreadOut([], 8, 0, 100)).toEqual([]);
+    expect(spreadOut([98, 99], 8, 0, 100)).toEqual([92, 100]);
+  });
+});
