@@ -296,6 +296,16 @@ describe("hostile numbers (law 10)", () => {
     );
   });
 
+  test.each([0, -5, Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY])(
+    "%f is no length, a mile is an impossible one",
+    (value) => {
+      expect(check({ waistGirth: value })).toEqual([
+        { whose: "body", severity: "contradiction", code: "notALength", names: ["waistGirth"], got: value },
+      ]);
+      expect(codes({ waistGirth: 1_609_344 })).toEqual(["impossible"]);
+    },
+  );
+
   test("any numbers at all give problems with closed codes, known names and at most one problem of its own for each", () => {
     const anything = fc.dictionary(
       fc.constantFrom(...measurementNames),
