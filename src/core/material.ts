@@ -10,3 +10,9 @@ export interface Batting {
   readonly layerThickness: Millimetres;
   readonly spread: Ratio;
 }
+
+/**
+ * The part a batting plays: most of the padding is built with one; a second, usually thinner, may finish it on the outside.
+ */
+export const battingRoles = ["building", "finishing"] as const;
+export type BattingRole = (typeof battingRoles)[number];

@@ -1,7 +1,7 @@
 import type { ApexReadings, QuarterReadings } from "../body/levelReadings";
 import { tapeQuarters } from "../tape/tape";
 import { tapeAgreement } from "../tolerances";
-import { type Slab, slabs } from "./hill";
+import { type Slab, slabs, type StackMaterial } from "./hill";
 import type { Pad } from "./pad";
 import { roundCounts, roundPads } from "./rounds";
 import { type CupPlace, highestCrown, shape } from "./shape";
@@ -19,7 +19,10 @@ export interface Batch {
   readonly targets: readonly QuarterReadings[];
   readonly sides: readonly SideWish[];
   readonly apex: ApexReadings;
-  readonly layerThickness: number;
+  /** What one layer of each batting is taken to be worth (mm); the finishing batting may be missing. */
+  readonly layers: { readonly building: number; readonly finishing: number | null };
+  /** Rounds are counted as if a layer were worth this much more, so that a worth that is not sure yet takes no quarter over. */
+  readonly caution: number;
   readonly pinned: readonly Pad[];
   readonly offsets: readonly QuarterReadings[];
 }
@@ -32,17 +35,42 @@ export interface SideWish {
 
 /**
  * The pads that take the tape from where it stands to its targets, pinned ones left out, in no particular order. The stacks
- * are first divided finely; if that makes more pieces than a person wants to cut, the pads are made of more plies.
+ * are first divided finely; if that makes more pieces than a person wants to cut, the pads are made of more plies. With two
+ * battings every sensible use of them is tried, and the fewest pieces that read true are taken.
  */
 export function shapeBatch(batch: Batch): readonly Pad[] {
-  let best = shapeWith(batch, divisions[0]);
+  const tries = materials(batch.layers).map((material) => divided(batch, material));
+  return tries.reduce((best, found) => (isBetter(found, best) ? found : best)).pads;
+}
+
+interface Shaped {
+  readonly pads: readonly Pad[];
+  readonly miss: number;
+}
+
+function divided(batch: Batch, material: StackMaterial): Shaped {
+  let best = shapeWith(batch, material, divisions[0]);
   for (const division of divisions.slice(1)) {
     if (best.pads.length <= mostPieces && best.miss <= tapeAgreement) break;
-    const found = shapeWith(batch, division);
-    const isTruer = found.miss <= Math.max(best.miss, tapeAgreement);
-    if (isTruer && (found.pads.length < best.pads.length || best.miss > tapeAgreement)) best = found;
+    const found = shapeWith(batch, material, division);
+    if (isBetter(found, best)) best = found;
   }
-  return best.pads;
+  return best;
+}
+
+/** True readings first, then fewer pieces. */
+function isBetter(found: Shaped, best: Shaped): boolean {
+  if (found.miss > Math.max(best.miss, tapeAgreement)) return false;
+  return found.pads.length < best.pads.length || (best.miss > tapeAgreement && found.miss < best.miss);
+}
+
+/** One batting for everything; with a second one, that on the outside or that for everything. */
+function materials({ building, finishing }: Batch["layers"]): readonly StackMaterial[] {
+  const build = { batting: "building", layer: building } as const;
+  const one: StackMaterial = { inner: build, outer: build };
+  if (finishing === null) return [one];
+  const finish = { batting: "finishing", layer: finishing } as const;
+  return [one, { inner: build, outer: finish }, { inner: finish, outer: finish }];
 }
 
 /** A plan should not ask for more pieces than this. */
@@ -62,15 +90,16 @@ const divisions: readonly [Division, ...Division[]] = [
   { front: 3, back: 2, side: 2, cup: 2 },
 ];
 
-function shapeWith(batch: Batch, division: Division): { readonly pads: readonly Pad[]; readonly miss: number } {
-  const { stations, layerThickness, surface } = batch;
+function shapeWith(batch: Batch, material: StackMaterial, division: Division): Shaped {
+  const { stations, surface } = batch;
+  const layerThickness = material.inner.layer;
   const gains = levelGains(batch);
   const even = stations.map((_, level) => evenThickness(gains[level] as QuarterGains, batch.sides[level] as SideWish));
-  const counts = roundCounts(even, layerThickness);
-  const rounds = roundPads(counts, surface, layerThickness);
+  const counts = roundCounts(even, layerThickness * (1 + batch.caution));
+  const rounds = roundPads(counts, surface, material.inner);
   const sideCrowns = {
-    left: stations.map((_, level) => sideCrown("left", level, batch, gains, counts)),
-    right: stations.map((_, level) => sideCrown("right", level, batch, gains, counts)),
+    left: stations.map((_, level) => sideCrown("left", level, batch, gains, counts, layerThickness)),
+    right: stations.map((_, level) => sideCrown("right", level, batch, gains, counts, layerThickness)),
   };
   const found = shape({
     surface,
@@ -80,8 +109,8 @@ function shapeWith(batch: Batch, division: Division): { readonly pads: readonly 
     offsets: batch.offsets,
     sideCrowns,
     cups: [cupPlace(batch, "left"), cupPlace(batch, "right")],
-    chestShares: [chestShare("leftFront", gains, layerThickness), chestShare("rightFront", gains, layerThickness)],
-    slabs: slabPlan(batch, gains, counts, sideCrowns, division),
+    chestShares: [chestShare("leftFront", gains, counts, layerThickness), chestShare("rightFront", gains, counts, layerThickness)],
+    slabs: slabPlan(material, gains, counts, sideCrowns, division),
   });
   return { pads: [...rounds, ...found.pads], miss: worstMiss(found.readings, batch.targets) };
 }
@@ -124,12 +153,12 @@ function evenThickness(gains: QuarterGains, sides: SideWish): number {
 }
 
 /** The ridge over a side seam, where the body was found broader than the rounds make the form, within what front and back may gain. */
-function sideCrown(side: "left" | "right", level: number, batch: Batch, gains: readonly QuarterGains[], counts: readonly number[]): number {
+function sideCrown(side: "left" | "right", level: number, batch: Batch, gains: readonly QuarterGains[], counts: readonly number[], layerThickness: number): number {
   const wish = batch.sides[level] as SideWish;
   const gain = gains[level] as QuarterGains;
-  const rounds = (counts[level] as number) * batch.layerThickness;
+  const rounds = (counts[level] as number) * layerThickness;
   const beyond = wish[side] - rounds;
-  if (beyond <= Math.max(batch.layerThickness, sureBySpreads * wish.spread)) return 0;
+  if (beyond <= Math.max(layerThickness, sureBySpreads * wish.spread)) return 0;
   const quarters = side === "left" ? [gain.leftFront, gain.leftBack] : [gain.rightFront, gain.rightBack];
   const room = (Math.min(...quarters) - (rounds * Math.PI) / 2) / (Math.PI / 4);
   return Math.max(0, Math.min(beyond, ridgeShareOfRoom * room));
@@ -157,10 +186,10 @@ function cupPlace({ stations, apex, surface }: Batch, side: "left" | "right"): C
  * A bust is a ribcage with breasts on it: where the underbust wants more than a layer or two in front, the same goes on
  * over the chest beneath the bra, as far as it leaves at least half of what the bust wants to the cups.
  */
-function chestShare(quarter: "leftFront" | "rightFront", gains: readonly QuarterGains[], layerThickness: number): number {
-  const [bust, underbust] = [gains[0] as QuarterGains, gains[1] as QuarterGains];
-  if (underbust[quarter] < chestLayers * layerThickness) return 0;
-  return Math.min(1, (shareLeftToCups * bust[quarter]) / underbust[quarter]);
+function chestShare(quarter: "leftFront" | "rightFront", gains: readonly QuarterGains[], counts: readonly number[], layerThickness: number): number {
+  const rest = (level: number) => Math.max(0, (gains[level] as QuarterGains)[quarter] - ((counts[level] as number) * layerThickness * Math.PI) / 2);
+  if (rest(1) < chestLayers * layerThickness) return 0;
+  return Math.min(1, (shareLeftToCups * rest(0)) / rest(1));
 }
 
 const chestLayers = 1.5;
@@ -184,12 +213,13 @@ function alongTo({ outline }: Station, x: number): number {
 
 /** How the stacks are divided into pads, so that the work stays at about a dozen pieces. */
 function slabPlan(
-  { layerThickness }: Batch,
+  material: StackMaterial,
   gains: readonly QuarterGains[],
   counts: readonly number[],
   sideCrowns: { readonly left: readonly number[]; readonly right: readonly number[] },
   division: Division,
 ) {
+  const layerThickness = material.inner.layer;
   const rest = (gain: number, level: number) => Math.max(0, gain - ((counts[level] as number) * layerThickness * Math.PI) / 2) / (Math.PI / 4);
   const front = gains.map((gain, level) => (level === 0 ? 0 : rest(Math.max(gain.leftFront, gain.rightFront), level)));
   const back = gains.map((gain, level) => rest(Math.max(gain.leftBack, gain.rightBack), level));
@@ -197,7 +227,7 @@ function slabPlan(
   const cup = rest(Math.max(bust.leftFront, bust.rightFront), 0);
   const stack = (heights: readonly number[], most: number): readonly Slab[] => {
     const layers = Math.round(Math.max(...heights) / layerThickness);
-    return slabs(layerThickness, Math.max(1, Math.ceil((layers - 1) / (most - 1))), highestCrown);
+    return slabs(material, Math.max(1, Math.ceil((layers - 1) / (most - 1))), highestCrown);
   };
   return {
     front: stack(front, division.front),

@@ -1,3 +1,4 @@
+import type { BattingRole } from "../material";
 import { pinnableWidth } from "../tolerances";
 import { mm } from "../units";
 import type { Pad } from "./pad";
@@ -21,19 +22,26 @@ export interface HillSide {
   readonly trim: (drop: number) => number;
 }
 
-/** One slab of a hill: plies of batting between two heights above the bare form (mm, compressed). */
+/** One slab of a hill: plies of one batting between two heights above the bare form (mm, compressed). */
 export interface Slab {
+  readonly batting: BattingRole;
   readonly plies: number;
   readonly from: number;
   readonly to: number;
 }
 
+/** The battings a stack is made of: pads within, and the single ply outside, which may be of another batting. */
+export interface StackMaterial {
+  readonly inner: { readonly batting: BattingRole; readonly layer: number };
+  readonly outer: { readonly batting: BattingRole; readonly layer: number };
+}
+
 /** The slabs of a stack from the outermost inward: one single ply outside, then pads of several plies each. */
-export function slabs(layerThickness: number, pliesPerPad: number, upTo: number): readonly Slab[] {
-  const stack: Slab[] = [{ plies: 1, from: 0, to: layerThickness }];
+export function slabs({ inner, outer }: StackMaterial, pliesPerPad: number, upTo: number): readonly Slab[] {
+  const stack: Slab[] = [{ batting: outer.batting, plies: 1, from: 0, to: outer.layer }];
   while (stack.length < mostSlabs && contourHeight(stack[stack.length - 1] as Slab) < upTo) {
     const from = (stack[stack.length - 1] as Slab).to;
-    stack.push({ plies: pliesPerPad, from, to: from + pliesPerPad * layerThickness });
+    stack.push({ batting: inner.batting, plies: pliesPerPad, from, to: from + pliesPerPad * inner.layer });
   }
   return stack;
 }
@@ -67,7 +75,7 @@ function slabPads(hill: Hill, surface: Surface, slab: Slab): readonly Pad[] {
   const thickness = slab.to - slab.from;
   return pinnableRuns(extents, (from, to) => tip(hill, surface, height, from, to))
     .map((run) => run.map(({ drop, left, right, centre }): PieceRow => ({ drop: mm(drop), start: mm(centre - right), end: mm(centre + left) })))
-    .map((rows) => ({ zone: hill.zone, plies: slab.plies, thickness: mm(thickness), feather: mm(featherFor(thickness)), rows }));
+    .map((rows) => ({ zone: hill.zone, batting: slab.batting, plies: slab.plies, thickness: mm(thickness), feather: mm(featherFor(thickness)), rows }));
 }
 
 function extentAt(hill: Hill, surface: Surface, height: number, row: number): Extent {

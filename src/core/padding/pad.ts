@@ -1,3 +1,4 @@
+import type { BattingRole } from "../material";
 import type { Millimetres } from "../units";
 import type { PieceRow, PieceZone } from "./piece";
 
@@ -7,6 +8,7 @@ import type { PieceRow, PieceZone } from "./piece";
  */
 export interface Pad {
   readonly zone: PieceZone;
+  readonly batting: BattingRole;
   readonly plies: number;
   readonly thickness: Millimetres;
   readonly feather: Millimetres;

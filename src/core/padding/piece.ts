@@ -1,3 +1,4 @@
+import type { BattingRole } from "../material";
 import type { Millimetres } from "../units";
 
 /**
@@ -43,6 +44,7 @@ export interface Piece {
   readonly id: string;
   readonly order: number;
   readonly zone: PieceZone;
+  readonly batting: BattingRole;
   readonly plies: number;
   readonly thickness: Millimetres;
   readonly feather: Millimetres;

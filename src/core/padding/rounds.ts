@@ -1,3 +1,4 @@
+import type { BattingRole } from "../material";
 import { roundRemainder } from "../tolerances";
 import { mm } from "../units";
 import { featherFor } from "./hill";
@@ -14,13 +15,18 @@ export function roundCounts(evenThickness: readonly number[], layerThickness: nu
  * The rounds: layers that go all the way round, each over the run of levels that want it and fading out between the last of them
  * and the next. Rounds over the same run are wound as one strip of several plies. Longest runs come first.
  */
-export function roundPads(counts: readonly number[], surface: Surface, layerThickness: number): readonly Pad[] {
+export function roundPads(counts: readonly number[], surface: Surface, { batting, layer }: RoundMaterial): readonly Pad[] {
   const most = Math.max(0, ...counts);
-  const layers = Array.from({ length: most }, (_, layer) => runsAbove(counts, layer)).flat();
+  const layers = Array.from({ length: most }, (_, number) => runsAbove(counts, number)).flat();
   const together = layers.filter((run, i) => layers.findIndex((other) => isSame(run, other)) === i);
   return together
-    .map((run) => roundPad(run, layers.filter((other) => isSame(run, other)).length, surface, layerThickness))
+    .map((run) => roundPad(run, layers.filter((other) => isSame(run, other)).length, surface, { batting, layer }))
     .sort((a, b) => height(b) - height(a));
+}
+
+export interface RoundMaterial {
+  readonly batting: BattingRole;
+  readonly layer: number;
 }
 
 interface Run {
@@ -31,10 +37,10 @@ interface Run {
 const isSame = (run: Run, other: Run) => run.from === other.from && run.to === other.to;
 
 /** The runs of neighbouring levels that want more than this many layers. */
-function runsAbove(counts: readonly number[], layer: number): readonly Run[] {
+function runsAbove(counts: readonly number[], number: number): readonly Run[] {
   const runs: Run[] = [];
   for (const [level, count] of counts.entries()) {
-    if (count <= layer) continue;
+    if (count <= number) continue;
     const last = runs[runs.length - 1];
     if (last !== undefined && last.to === level - 1) runs[runs.length - 1] = { from: last.from, to: level };
     else runs.push({ from: level, to: level });
@@ -42,8 +48,8 @@ function runsAbove(counts: readonly number[], layer: number): readonly Run[] {
   return runs;
 }
 
-function roundPad(run: Run, plies: number, surface: Surface, layerThickness: number): Pad {
-  const thickness = plies * layerThickness;
+function roundPad(run: Run, plies: number, surface: Surface, { batting, layer }: RoundMaterial): Pad {
+  const thickness = plies * layer;
   const feather = featherFor(thickness);
   const levels = surface.levelRows.map((row) => surface.drops[row] as number);
   const above = levels[run.from - 1];
@@ -51,7 +57,7 @@ function roundPad(run: Run, plies: number, surface: Surface, layerThickness: num
   const [first, last] = [levels[run.from] as number, levels[run.to] as number];
   const top = first - edgeBeyond(above === undefined ? reach.aboveBust : first - above, above !== undefined, feather);
   const bottom = last + edgeBeyond(below === undefined ? reach.belowFullHip : below - last, below !== undefined, feather);
-  return { zone: "round", plies, thickness: mm(thickness), feather: mm(feather), rows: roundRows(top, bottom, surface) };
+  return { zone: "round", batting, plies, thickness: mm(thickness), feather: mm(feather), rows: roundRows(top, bottom, surface) };
 }
 
 /**

@@ -20,6 +20,7 @@ export function sidePads(ridge: SideRidge, surface: Surface, stack: readonly Sla
     const thickness = slab.to - slab.from;
     return runs(surface.drops.map((drop, row) => sideRow(ridge, surface, height, drop, row))).map((rows) => ({
       zone: ridge.zone,
+      batting: slab.batting,
       plies: slab.plies,
       thickness: mm(thickness),
       feather: mm(featherFor(thickness)),

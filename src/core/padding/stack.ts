@@ -16,14 +16,13 @@ export function stackThickness(pads: readonly Pad[], station: Station): Float64A
 }
 
 /**
- * Adds one pad to the thickness at each point of an outline; says whether the pad reaches this height. The pad is zero
- * on its outline and rises evenly to its full thickness over its feather: thickness × min(1, distance / feather), the
+ * Adds one pad to the thickness at each point of an outline; says whether the pad reaches this height. (Given its plies for its
+ * thickness, it counts layers.) The pad is zero on its outline and rises evenly to its full thickness over its feather: thickness × min(1, distance / feather), the
  * distance taken in the plane of (way along the bare surface from centre front, drop). A round has no ends, only a top and a
  * bottom edge.
  */
-export function addPad(total: Float64Array, pad: Pad, { drop, outline }: Station): boolean {
+export function addPad(total: Float64Array, pad: Pad, { drop, outline }: Station, thickness: number = pad.thickness): boolean {
   const { rows, feather } = pad;
-  const thickness = pad.thickness as number;
   const first = rows[0];
   const last = rows[rows.length - 1];
   if (first === undefined || last === undefined || drop <= first.drop || drop >= last.drop) return false;

@@ -1,43 +1,45 @@
+import type { QuarterReadings } from "../body/levelReadings";
 import { type ByLevel, type LevelName, levelNames } from "../body/vocabulary";
 import type { QuarterLengths } from "../geometry/outline";
 import type { Pad } from "../padding/pad";
 import type { PieceCut } from "../padding/piece";
-import { addPad, type Station } from "../padding/stack";
+import { addPad, stackThickness, type Station } from "../padding/stack";
 import { tapeQuarters } from "../tape/tape";
 import { mm } from "../units";
-import type { PlannedPiece, TapeReading } from "./plan";
+import type { PlannedPiece, TapeReading, TapeReadings } from "./plan";
+import type { Start } from "./start";
 
-/** The pads as pieces, numbered in the order of pinning, each with what the tape reads at every level once it is on. */
-export function orderedPieces(
-  pads: readonly Pad[],
-  cuts: readonly PieceCut[],
-  stations: readonly Station[],
-  marked: (level: LevelName, reading: TapeReading) => TapeReading,
-): readonly PlannedPiece[] {
-  const stacks = stations.map((station) => new Float64Array(station.outline.count));
-  let readings = stations.map((station, i) => wholeReading(tapeQuarters(station.outline, stacks[i] as Float64Array)));
-  const counts = new Map<string, number>();
-  return pads.map((pad, i) => {
-    readings = readings.map((before, level) => {
-      const station = stations[level] as Station;
-      const stack = stacks[level] as Float64Array;
-      return addPad(stack, pad, station) ? wholeReading(tapeQuarters(station.outline, stack)) : before;
-    });
-    const number = (counts.get(pad.zone) ?? 0) + 1;
-    counts.set(pad.zone, number);
-    const after = Object.fromEntries(levelNames.map((name, level) => [name, marked(name, readings[level] as TapeReading)]));
-    return {
-      ...pad,
-      id: `${pad.zone}-${number}`,
-      order: i + 1,
-      cut: cuts[i] as PieceCut,
-      readingsAfter: after as ByLevel<TapeReading>,
-    };
-  });
+export interface OrderedPieces {
+  readonly pieces: readonly PlannedPiece[];
+  /** What the tape reads before the first of them. */
+  readonly before: TapeReadings;
 }
 
-const wholeReading = ({ leftFront, rightFront, leftBack, rightBack }: QuarterLengths): TapeReading => ({
-  girth: mm(leftFront + rightFront + leftBack + rightBack),
-  frontArc: mm(leftFront + rightFront),
-  backArc: mm(leftBack + rightBack),
-});
+type Marked = (level: LevelName, reading: TapeReading) => TapeReading;
+
+/** The pads as pieces, numbered in the order of pinning, each with what the tape reads at every level once it is on. */
+export function orderedPieces(pads: readonly Pad[], cuts: readonly PieceCut[], stations: readonly Station[], start: Start, marked: Marked): OrderedPieces {
+  const stacks = stations.map((station) => stackThickness(start.pinned, station));
+  const read = (level: number): TapeReading =>
+    wholeReading(tapeQuarters((stations[level] as Station).outline, stacks[level] as Float64Array), start.offsets[level] as QuarterReadings);
+  const byLevel = (readings: readonly TapeReading[]): TapeReadings =>
+    Object.fromEntries(levelNames.map((name, level) => [name, marked(name, readings[level] as TapeReading)])) as ByLevel<TapeReading>;
+  const taken = new Set(start.takenIds);
+  let readings = stations.map((_, level) => read(level));
+  const before = byLevel(readings);
+  const pieces = pads.map((pad, i): PlannedPiece => {
+    readings = readings.map((reading, level) => (addPad(stacks[level] as Float64Array, pad, stations[level] as Station) ? read(level) : reading));
+    let number = 1;
+    while (taken.has(`${pad.zone}-${number}`)) number++;
+    const id = `${pad.zone}-${number}`;
+    taken.add(id);
+    return { ...pad, id, order: i + 1, cut: cuts[i] as PieceCut, readingsAfter: byLevel(readings) };
+  });
+  return { pieces, before };
+}
+
+const wholeReading = (read: QuarterLengths, offset: QuarterReadings): TapeReading => {
+  const front = read.leftFront + read.rightFront + offset.leftFront + offset.rightFront;
+  const back = read.leftBack + read.rightBack + offset.leftBack + offset.rightBack;
+  return { girth: mm(front + back), frontArc: mm(front), backArc: mm(back) };
+};

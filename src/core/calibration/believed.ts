@@ -1,0 +1,37 @@
+import type { QuarterReadings } from "../body/levelReadings";
+import type { Millimetres, Ratio } from "../units";
+
+/** A number the tool believes, with one standard deviation (mm). */
+export interface Believed {
+  readonly value: Millimetres;
+  readonly spread: Millimetres;
+}
+
+/**
+ * The worth of one layer of a batting under the tape: most probable value, one standard deviation, and the interval that
+ * holds the truth nine times in ten (mm); and the share that each further layer of a stack loses.
+ */
+export interface BelievedWorth {
+  readonly layer: Millimetres;
+  readonly spread: Millimetres;
+  readonly least: Millimetres;
+  readonly most: Millimetres;
+  readonly squeeze: Ratio;
+  readonly squeezeSpread: Ratio;
+}
+
+/** What one level of the padded form reads now, whether or not it was read, and what the simulation alone would say. */
+export interface LevelBelief {
+  readonly quarters: { readonly [quarter in keyof QuarterReadings]: Believed };
+  readonly girth: Believed;
+  readonly frontArc: Believed;
+  readonly backArc: Believed;
+  readonly simulated: QuarterReadings;
+}
+
+/** All that is believed after the readings so far; levels from the bust down. */
+export interface Belief {
+  readonly building: BelievedWorth;
+  readonly finishing: BelievedWorth;
+  readonly levels: readonly LevelBelief[];
+}

@@ -1,0 +1,64 @@
+import { type LevelName, type LevelReadingName, levelNames } from "../body/vocabulary";
+import type { Batting, BattingRole } from "../material";
+import type { Pad } from "../padding/pad";
+import type { Station } from "../padding/stack";
+import type { Millimetres } from "../units";
+
+export const quarterNames = ["leftFront", "rightFront", "leftBack", "rightBack"] as const;
+
+/** What a tape was read at, without the breadth: that is not a tape's reading. */
+export type TapeReadingName = `${LevelName}${Exclude<LevelReadingName, "Breadth">}`;
+
+/** One round of re-measuring: what lay on the form then, and what the tape read where it was read. */
+export interface Reread {
+  readonly pinned: readonly Pad[];
+  readonly readings: { readonly [name in TapeReadingName]?: Millimetres };
+}
+
+/** How unsure the bare form's readings are at one level (mm, one standard deviation): round, front against back, left against right. */
+export interface BareSpread {
+  readonly girth: number;
+  readonly frontLessBack: number;
+  readonly leftLessRight: number;
+}
+
+/** Everything that is known before and from the readings. Stations are the levels from the bust down, at the body's drops. */
+export interface Evidence {
+  readonly stations: readonly Station[];
+  readonly battings: { readonly [role in BattingRole]: Batting };
+  readonly bareSpreads: readonly BareSpread[];
+  readonly rereads: readonly Reread[];
+  readonly pinnedNow: readonly Pad[];
+  /** One standard deviation of a single tape reading (mm). */
+  readonly readingError: number;
+}
+
+/** One reading: the quarters it spans at a level, what lay on the form, and its value (mm). */
+export interface Observation {
+  readonly level: number;
+  readonly pinned: readonly Pad[];
+  readonly quarters: { readonly [name in (typeof quarterNames)[number]]: number };
+  readonly value: number;
+}
+
+const spans = {
+  Girth: { leftFront: 1, rightFront: 1, leftBack: 1, rightBack: 1 },
+  FrontArc: { leftFront: 1, rightFront: 1, leftBack: 0, rightBack: 0 },
+  BackArc: { leftFront: 0, rightFront: 0, leftBack: 1, rightBack: 1 },
+  LeftFrontArc: { leftFront: 1, rightFront: 0, leftBack: 0, rightBack: 0 },
+  RightFrontArc: { leftFront: 0, rightFront: 1, leftBack: 0, rightBack: 0 },
+  LeftBackArc: { leftFront: 0, rightFront: 0, leftBack: 1, rightBack: 0 },
+  RightBackArc: { leftFront: 0, rightFront: 0, leftBack: 0, rightBack: 1 },
+} as const;
+
+/** Every reading as a row of its own, in the order it was taken. */
+export function observations({ rereads }: Evidence): readonly Observation[] {
+  return rereads.flatMap(({ pinned, readings }) =>
+    levelNames.flatMap((name, level) =>
+      Object.entries(spans).flatMap(([reading, quarters]): readonly Observation[] => {
+        const value = readings[`${name}${reading}` as TapeReadingName];
+        return value === undefined ? [] : [{ level, pinned, quarters, value }];
+      }),
+    ),
+  );
+}

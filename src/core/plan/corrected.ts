@@ -1,0 +1,26 @@
+import type { Piece, PieceRow } from "../padding/piece";
+import { mm } from "../units";
+import type { Basis } from "./basis";
+import type { Correction } from "./corrections";
+
+/** The pinned pieces once corrections are carried out: peeled pieces are gone, trimmed ones are narrower around their level. */
+export function corrected(pinned: readonly Piece[], what: readonly Correction[], { drops }: Basis): readonly Piece[] {
+  return what.reduce<readonly Piece[]>((pieces, { pieceId, level, how }) => {
+    if (how.kind === "peel") return pieces.filter((piece) => piece.id !== pieceId);
+    if (how.kind === "pullThin") return pieces;
+    return pieces.map((piece) => (piece.id === pieceId ? trimmed(piece, drops[level], how.eachSide) : piece));
+  }, pinned);
+}
+
+/** A trim is cut in a smooth curve that has run out this far (mm) above and below its level. */
+export const trimReach = 60;
+
+/** A piece narrowed by so much on each side at a drop, running out smoothly; nowhere is more than a third of a side taken. */
+function trimmed(piece: Piece, drop: number, eachSide: number): Piece {
+  const rows = piece.rows.map((row): PieceRow => {
+    const near = Math.max(0, 1 - Math.abs(row.drop - drop) / trimReach);
+    const taken = Math.min(eachSide * near, (row.end - row.start) / 6);
+    return { drop: row.drop, start: mm(row.start + taken), end: mm(row.end - taken) };
+  });
+  return { ...piece, rows };
+}

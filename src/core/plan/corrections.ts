@@ -1,0 +1,75 @@
+import { type LevelName, levelNames } from "../body/vocabulary";
+import type { Belief, LevelBelief } from "../calibration/believed";
+import type { Pad } from "../padding/pad";
+import { padArea } from "../padding/pinningOrder";
+import type { Piece } from "../padding/piece";
+import { stackThickness, type Station } from "../padding/stack";
+import { tapeQuarters } from "../tape/tape";
+import { tapeAgreement } from "../tolerances";
+import { type Millimetres, mm } from "../units";
+import type { Basis } from "./basis";
+import type { Start } from "./start";
+
+/**
+ * Something to take away where the tape already reads too much: in front or behind at one level, by how much, from which
+ * pinned piece (the outermost that lies there), and how. Peel: take the piece off. Trim: narrow it at this
+ * level by so much on each side. Pull thin: tease it out there until the tape reads right.
+ */
+export interface Correction {
+  readonly level: LevelName;
+  readonly half: "front" | "back";
+  readonly over: Millimetres;
+  readonly pieceId: string;
+  readonly how:
+    | { readonly kind: "peel" }
+    | { readonly kind: "trim"; readonly eachSide: Millimetres }
+    | { readonly kind: "pullThin" };
+}
+
+/** Corrections from the top level down; none where the padding reads no more than agreement over. */
+export function corrections(from: Basis, start: Start, pinned: readonly Piece[], learned: Belief): readonly Correction[] {
+  return levelNames.flatMap((level, i) =>
+    (["front", "back"] as const).flatMap((half): readonly Correction[] => {
+      const over = overTarget(from, learned.levels[i] as LevelBelief, level, half);
+      if (over <= tapeAgreement) return [];
+      const station = from.stations[i] as Station;
+      const reaching = pinned
+        .map((piece, at) => ({ piece, gain: gainOf(station, start.pinned, at, half) }))
+        .filter(({ gain }) => gain > leastGain);
+      const outermost = reaching[reaching.length - 1];
+      if (outermost === undefined) return [];
+      return [{ level, half, over: mm(over), pieceId: outermost.piece.id, how: wayOf(outermost.piece, outermost.gain, over) }];
+    }),
+  );
+}
+
+/** A piece that moves the tape by less than this (mm) at a level does not lie there. */
+const leastGain = 1;
+
+function overTarget({ targets }: Basis, now: LevelBelief, level: LevelName, half: "front" | "back"): number {
+  const { quarters } = targets[level];
+  return half === "front"
+    ? now.frontArc.value - quarters.leftFront - quarters.rightFront
+    : now.backArc.value - quarters.leftBack - quarters.rightBack;
+}
+
+/** What one pinned pad adds to the front or back reading of a level. */
+function gainOf(station: Station, pads: readonly Pad[], at: number, half: "front" | "back"): number {
+  const read = (list: readonly Pad[]) => {
+    const quarters = tapeQuarters(station.outline, stackThickness(list, station));
+    return half === "front" ? quarters.leftFront + quarters.rightFront : quarters.leftBack + quarters.rightBack;
+  };
+  return read(pads) - read(pads.filter((_, i) => i !== at));
+}
+
+/** Most of a piece too much: peel it. A piece with edges: trim it. A round, or too little to trim: pull it thin. */
+function wayOf(piece: Piece, gain: number, over: number): Correction["how"] {
+  if (over >= peelShare * gain) return { kind: "peel" };
+  const height = (piece.rows[piece.rows.length - 1] as { drop: number }).drop - (piece.rows[0] as { drop: number }).drop;
+  const width = padArea(piece) / height;
+  if (piece.zone === "round") return { kind: "pullThin" };
+  return { kind: "trim", eachSide: mm(Math.round((over / gain) * (width / 2))) };
+}
+
+/** From three quarters of what a piece adds, taking it off leaves less to mend than trimming it would. */
+const peelShare = 0.75;

@@ -1,0 +1,156 @@
+import { mapLevels, type QuarterReadings } from "../body/levelReadings";
+import type { Reading } from "../body/reading";
+import { type LevelName, levelNames } from "../body/vocabulary";
+import { belief } from "../calibration/belief";
+import type { Belief, BelievedWorth, LevelBelief } from "../calibration/believed";
+import type { BareSpread, Evidence, Reread } from "../calibration/evidence";
+import type { Batting } from "../material";
+import { shapeBatch } from "../padding/batch";
+import type { Pad } from "../padding/pad";
+import type { Piece } from "../padding/piece";
+import { stackThickness, type Station } from "../padding/stack";
+import { tapeQuarters } from "../tape/tape";
+import { mm } from "../units";
+import { assemblePlan } from "./assemblePlan";
+import { type Basis, basis, type PlanInput } from "./basis";
+import { type Correction, corrections } from "./corrections";
+import { type CutUse, useOfCut } from "./cutUse";
+import { shiftedReading } from "./givingWay";
+import type { Plan, TapeReadings } from "./plan";
+import { oneSidedNinety, type RestingPlace, restingPlace } from "./restingPlace";
+import type { Start } from "./start";
+
+/** The work done so far: what is pinned now, what was read while, and which pieces are cut but not pinned. */
+export interface PaddingSoFar {
+  readonly pinned: readonly Piece[];
+  readonly rereads: readonly Reread[];
+  readonly cut: readonly Piece[];
+  /** One standard deviation of a single tape reading (mm). */
+  readonly readingError: number;
+}
+
+/** A new plan from where the tape says the padding stands. */
+export interface Replan {
+  readonly belief: Belief;
+  /** The pieces that remain, numbered from 1 again, and the readings they lead to. */
+  readonly plan: Plan;
+  /** For each remaining piece, the cut piece it can be made of, if there is one. */
+  readonly cutUses: readonly (CutUse | null)[];
+  /** Where the tape already reads too much, what to do about it. */
+  readonly corrections: readonly Correction[];
+  /** What the tape reads now, by the belief, side seams re-marked as the plan says. */
+  readonly now: TapeReadings;
+  /** Where to rest and read the tape again. */
+  readonly rest: RestingPlace;
+}
+
+/**
+ * Plans the rest from the tape: what has been pinned stays pinned, what the padded form is believed to read now is the new form,
+ * and a layer is worth what the readings have taught. With nothing pinned and nothing read it is the first plan again.
+ */
+export function replanFitting(input: PlanInput, soFar: PaddingSoFar): Replan {
+  const from = basis(input);
+  const learned = belief(evidence(input, from, soFar));
+  const start = believedStart(from, soFar.pinned, learned);
+  const targets = levelNames.map((name, level) => openTargets(from.targets[name].quarters, learned.levels[level] as LevelBelief, soFar.pinned.length > 0));
+  const pads = shapeBatch({
+    surface: from.surface,
+    stations: from.stations,
+    targets,
+    sides: from.sides,
+    apex: from.body.apex,
+    layers: { building: stackedWorth(learned.building), finishing: input.finishingBatting === undefined ? null : stackedWorth(learned.finishing) },
+    caution: soFar.rereads.length === 0 ? 0 : oneSidedNinety * (learned.building.spread / learned.building.layer),
+    ...start,
+  });
+  const plan = assemblePlan(input, from, start, pads);
+  const now = believedReadings(from, learned);
+  return {
+    belief: learned,
+    plan,
+    now,
+    rest: restingPlace(plan, now, learned, (level, piecesOn) => piecesOn === 0 && isFresh(soFar, level)),
+    cutUses: useOfCut(plan.pieces, soFar.cut),
+    corrections: corrections(from, start, soFar.pinned, learned),
+  };
+}
+
+/** What is still asked of a level: a half that already agrees is left as it reads, so that nobody adds a piece for a hair. */
+function openTargets(quarters: QuarterReadings, now: LevelBelief, isUnderWay: boolean): QuarterReadings {
+  const agrees = (left: "leftFront" | "leftBack", right: "rightFront" | "rightBack") =>
+    isUnderWay && Math.abs(now.quarters[left].value + now.quarters[right].value - quarters[left] - quarters[right]) <= goodEnough;
+  const reads = ({ quarters: q }: LevelBelief) => q;
+  const front = agrees("leftFront", "rightFront") ? reads(now) : null;
+  const back = agrees("leftBack", "rightBack") ? reads(now) : null;
+  return {
+    leftFront: front?.leftFront.value ?? quarters.leftFront,
+    rightFront: front?.rightFront.value ?? quarters.rightFront,
+    leftBack: back?.leftBack.value ?? quarters.leftBack,
+    rightBack: back?.rightBack.value ?? quarters.rightBack,
+  };
+}
+
+/** A front or back that is believed this close (mm) gets no further piece: the narrowest piece would add about twice as much. */
+const goodEnough = 2;
+
+/** Whether a level was read with just these pieces on. */
+const isFresh = ({ rereads, pinned }: PaddingSoFar, level: LevelName): boolean =>
+  rereads.some(
+    (reread) =>
+      reread.readings[`${level}Girth`] !== undefined &&
+      reread.pinned.length === pinned.length &&
+      reread.pinned.every((pad, i) => pad.rows === pinned[i]?.rows),
+  );
+
+function believedReadings({ targets }: Basis, learned: Belief): TapeReadings {
+  return mapLevels((name) => {
+    const { girth, frontArc, backArc } = learned.levels[levelNames.indexOf(name)] as LevelBelief;
+    return shiftedReading({ girth: girth.value, frontArc: frontArc.value, backArc: backArc.value }, targets[name]);
+  });
+}
+
+/** What a layer adds to a stack: its worth less what the stack squeezes out of it. */
+export const stackedWorth = ({ layer, squeeze }: BelievedWorth): number => layer * (1 - squeeze);
+
+/** The evidence of the work so far. A batting's packet speaks of a layer in a stack, as the first plan takes it. */
+export function evidence(input: PlanInput, { stations, targets }: Basis, soFar: PaddingSoFar): Evidence {
+  const finishing: Batting = input.finishingBatting ?? input.batting;
+  return {
+    stations,
+    battings: { building: input.batting, finishing },
+    bareSpreads: levelNames.map((name) => bareSpread(targets[name].form, soFar.readingError)),
+    rereads: soFar.rereads,
+    pinnedNow: soFar.pinned,
+    readingError: soFar.readingError,
+  };
+}
+
+/**
+ * How unsure the bare form is: a measured girth by the error of one reading, arcs by that of two that were made to sum to it;
+ * estimates by their spreads. Left and right of a form are as even as a seam is sewn.
+ */
+function bareSpread({ girth, frontArc }: { readonly girth: Reading; readonly frontArc: Reading }, readingError: number): BareSpread {
+  const round = girth.kind === "estimated" ? girth.spread : readingError;
+  const halves = frontArc.kind === "estimated" ? 2 * frontArc.spread : Math.SQRT2 * readingError;
+  return { girth: round, frontLessBack: halves, leftLessRight: seamEvenness };
+}
+
+/** Left and right halves of a sewn form differ by this much (mm, one standard deviation of left less right). A judgement. */
+const seamEvenness = 5;
+
+/** The pinned pads at what their layers are believed to be worth, and what the tape reads beyond that. */
+function believedStart({ stations }: Basis, pinned: readonly Piece[], learned: Belief): Start {
+  const pads = pinned.map((piece): Pad => ({ ...piece, thickness: mm(piece.plies * stackedWorth(learned[piece.batting])) }));
+  const offsets = stations.map((station, level) => offsetAt(station, pads, learned.levels[level] as LevelBelief));
+  return { pinned: pads, offsets, takenIds: pinned.map((piece) => piece.id) };
+}
+
+function offsetAt(station: Station, pads: readonly Pad[], { quarters }: LevelBelief) {
+  const simulated = tapeQuarters(station.outline, stackThickness(pads, station));
+  return {
+    leftFront: mm(quarters.leftFront.value - simulated.leftFront),
+    rightFront: mm(quarters.rightFront.value - simulated.rightFront),
+    leftBack: mm(quarters.leftBack.value - simulated.leftBack),
+    rightBack: mm(quarters.rightBack.value - simulated.rightBack),
+  };
+}

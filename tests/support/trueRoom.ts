@@ -1,0 +1,61 @@
+import { torsoReadings } from "../../src/core/body/levelReadings";
+import type { Measurements } from "../../src/core/body/measurements";
+import { type LevelName, levelNames } from "../../src/core/body/vocabulary";
+import type { TapeReadingName } from "../../src/core/calibration/evidence";
+import { formAtDrops } from "../../src/core/form/formAtDrops";
+import { sectionOutline } from "../../src/core/geometry/outline";
+import type { Pad } from "../../src/core/padding/pad";
+import { addPad, type Station } from "../../src/core/padding/stack";
+import { tapeQuarters } from "../../src/core/tape/tape";
+import { type Millimetres, mm } from "../../src/core/units";
+import type { Chance } from "./peopleChance";
+
+/**
+ * The room in which a plan is carried out, as it truly is and nobody there knows it: the form's true shape, what a layer of
+ * the batting is truly worth and how a stack of it gives under its own tape, and a tape that is read with an error.
+ */
+export interface TrueRoom {
+  readonly stations: readonly Station[];
+  readonly layer: number;
+  /** Share of a layer that a very deep stack loses. Not the law the tool believes in: it falls off by e every four layers. */
+  readonly squeeze: number;
+  readonly readingError: number;
+  readonly chance: Chance;
+}
+
+export type TrueReading = { readonly girth: number; readonly frontArc: number; readonly backArc: number };
+
+export function trueStations(trueForm: Measurements, drops: { readonly [name in LevelName]: number }): readonly Station[] {
+  const levels = formAtDrops(torsoReadings(trueForm), drops);
+  return levelNames.map((name) => ({ drop: drops[name], outline: sectionOutline(levels[name].section, 24) }));
+}
+
+/** What an unerring tape reads at every level over the pinned pads. */
+export function trueReadings(room: TrueRoom, pinned: readonly Pad[]): readonly TrueReading[] {
+  return room.stations.map((station) => {
+    const layers = new Float64Array(station.outline.count);
+    for (const pad of pinned) addPad(layers, pad, station, pad.plies);
+    const thickness = layers.map((count) => stackWorth(room, count));
+    const { leftFront, rightFront, leftBack, rightBack } = tapeQuarters(station.outline, thickness);
+    return { girth: leftFront + rightFront + leftBack + rightBack, frontArc: leftFront + rightFront, backArc: leftBack + rightBack };
+  });
+}
+
+function stackWorth({ layer, squeeze }: TrueRoom, count: number): number {
+  if (count <= 1) return layer * count;
+  return layer * count * (1 - squeeze * (1 - Math.exp(-(count - 1) / 4)));
+}
+
+/** What a person reads there: girth, front and back of the levels asked for, each with an error of its own, to the millimetre. */
+export function readTape(room: TrueRoom, pinned: readonly Pad[], levels: readonly LevelName[]): { readonly [name in TapeReadingName]?: Millimetres } {
+  const truth = trueReadings(room, pinned);
+  const found: { [name in TapeReadingName]?: Millimetres } = {};
+  for (const level of levels) {
+    const { girth, frontArc, backArc } = truth[levelNames.indexOf(level)] as TrueReading;
+    const read = (value: number) => mm(Math.round(room.chance.normal(value, room.readingError)));
+    found[`${level}Girth`] = read(girth);
+    found[`${level}FrontArc`] = read(frontArc);
+    found[`${level}BackArc`] = read(backArc);
+  }
+  return found;
+}
