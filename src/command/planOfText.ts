@@ -41,7 +41,7 @@ export function planOfFitting(fitting: Fitting): Result<PlanFile, readonly strin
   ];
   if (chosen === null || inTheWay.length > 0) return err(inTheWay);
 
-  const plan = planFitting({ body, form: chosen.form, batting });
+  const plan = planFitting({ body, form: chosen.form, batting, ...(finishingBatting ? { finishingBatting } : {}) });
   const origin = {
     unit: fitting.unit,
     table: fitting.form.table ?? null,

@@ -101,7 +101,8 @@ export type PlanFile = Frozen<z.infer<typeof planFileSchema>>;
 
 /** The sentences of a plan, in one language and one unit. */
 export interface PlanWords {
-  readonly pieceName: (zone: PieceZone, number: number) => string;
+  /** A piece carries the number it has in the order of pinning. */
+  readonly pieceName: (zone: PieceZone, order: number) => string;
   readonly piecePlace: (piece: PlannedPiece, levels: readonly PlannedLevel[]) => string;
   readonly shortfallAdvice: (shortfall: Shortfall) => string;
   readonly seamShift: (shift: SeamShift) => string;
@@ -129,17 +130,13 @@ export const planFile = (plan: Plan, words: PlanWords, origin: PlanOrigin): Plan
   },
   levels: plan.levels.map((level) => levelToFile(level, origin)),
   pieces: plan.pieces.map((piece) =>
-    pieceToFile(piece, words.pieceName(piece.zone, numberInZone(piece, plan)), words.piecePlace(piece, plan.levels)),
+    pieceToFile(piece, words.pieceName(piece.zone, piece.order), words.piecePlace(piece, plan.levels)),
   ),
   shortfalls: plan.shortfalls.map((shortfall) => shortfallToFile(shortfall, words.shortfallAdvice(shortfall))),
   seamShifts: plan.seamShifts.map((shift) => seamShiftToFile(shift, words.seamShift(shift))),
   battingAreaMm2: Math.round(plan.battingArea),
   pleaseCheck: origin.pleaseCheck,
 });
-
-/** The how-manieth of its zone a piece is, in the order of pinning. */
-export const numberInZone = (piece: PlannedPiece, plan: Plan): number =>
-  plan.pieces.filter(({ zone, order }) => zone === piece.zone && order <= piece.order).length;
 
 function levelToFile(level: PlannedLevel, { table, measured }: PlanOrigin): PlanFile["levels"][number] {
   const { leftBreadth, rightBreadth, frontDepth, backDepth, exponent } = level.formSection;

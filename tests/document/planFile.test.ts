@@ -4,14 +4,13 @@ import { describe, expect, test } from "vitest";
 import { z } from "zod";
 import { measured } from "../../src/core/body/reading";
 import { levelNames } from "../../src/core/body/vocabulary";
-import { pieceZones } from "../../src/core/padding/piece";
 import type { Plan, PlannedPiece } from "../../src/core/plan/plan";
 import { planFitting } from "../../src/core/plan/planFitting";
 import { mm, ratio } from "../../src/core/units";
 import { readFittingText } from "../../src/document/fitting";
 import { fittingMeasurements } from "../../src/document/fittingMeasurements";
 import { pieceFromFile } from "../../src/document/pieceFile";
-import { numberInZone, type PlanOrigin, type PlanWords, planFile, planFileSchema } from "../../src/document/planFile";
+import { type PlanOrigin, type PlanWords, planFile, planFileSchema } from "../../src/document/planFile";
 import { publishedSchemas } from "../../src/document/publishedSchemas";
 
 const published = (file: string) => readFileSync(resolve(import.meta.dirname, "../../public", file), "utf8");
@@ -89,11 +88,9 @@ describe("the plan file", () => {
     }
   });
 
-  test("pieces are counted within their zone, in the order of pinning", () => {
-    for (const zone of pieceZones) {
-      const numbers = plan.pieces.filter((piece) => piece.zone === zone).map((piece) => numberInZone(piece, plan));
-      expect(numbers).toEqual(numbers.map((_, i) => i + 1));
-    }
+  test("pieces come in the order of pinning and carry that number", () => {
+    expect(file.pieces.map(({ order }) => order)).toEqual(file.pieces.map((_, i) => i + 1));
+    for (const { name, zone, order } of file.pieces) expect(name).toBe(`${zone} ${order}`);
   });
 
   test("estimates are marked, with their spread, on both sides", () => {

@@ -8,7 +8,7 @@ import { levelWords } from "./pictures";
 
 /** The English of a plan: what a piece is called, where it goes, what to do about what stays short, in one unit. */
 export const planWords = (step: LengthStep): PlanWords => ({
-  pieceName: (zone, number) => `${zoneWords[zone].name} ${number}`,
+  pieceName: (zone, order) => `${zoneWords[zone].name} ${order}`,
   piecePlace: (piece, levels) => piecePlace(piece, levels, step),
   shortfallAdvice: (shortfall) => shortfallAdvice(shortfall, step),
   seamShift: (shift) => seamShiftText(shift, step),
