@@ -5,6 +5,8 @@ import type { Plan, PlannedLevel } from "../../src/core/plan/plan";
 import { mm } from "../../src/core/units";
 import { contourRings } from "../../src/ui/drawing/contourRings";
 import { figureScene } from "../../src/ui/drawing/figureScene";
+import { figureViews } from "../../src/ui/drawing/figureView";
+import { thicknessScene } from "../../src/ui/drawing/thicknessScene";
 import { insetRings } from "../../src/ui/drawing/insetRings";
 import { layeredSection } from "../../src/ui/drawing/layerOutlines";
 import { inchMm, lengthWriter } from "../../src/ui/drawing/lengthWriter";
@@ -191,5 +193,28 @@ describe("words beside a figure", () => {
     for (const [i, place] of places.slice(1).entries()) expect(place - (places[i] ?? 0)).toBeGreaterThanOrEqual(8);
     expect(spreadOut([], 8, 0, 100)).toEqual([]);
     expect(spreadOut([98, 99], 8, 0, 100)).toEqual([92, 100]);
+  });
+});
+
+describe("a plan without any piece", () => {
+  const { levels } = examplePlan;
+  const scenes = [
+    ...levels.map((level) => sectionScene({ level, pieces: [], lengths })),
+    ...figureViews.flatMap((view) => [
+      figureScene({ levels, pieces: [], view, lengths }),
+      figureScene({ levels, pieces: [], view, now: 1, lengths }),
+      thicknessScene({ levels, pieces: [], view, lengths }),
+    ]),
+  ];
+  test("still has its pictures, with form and body and no batting", () => {
+    expect(scenes.length).toBe(14);
+    for (const { marks, description, frame } of scenes) {
+      const drawn = marks.filter(({ path }) => path !== "").map(({ role }) => role);
+      expect(drawn).toContain("form");
+      expect(drawn.filter((role) => /^(layerNow|pieceNow|piece|hatchNow|shade\d)$/.test(role))).toEqual([]);
+      expect(marks.map(({ path }) => path).join("")).not.toMatch(/NaN|Infinity/);
+      expect(frame.width * frame.height).toBeGreaterThan(0);
+      expect(description).toMatch(/no piece|no batting/i);
+    }
   });
 });

@@ -41,7 +41,9 @@ export function columnCallouts(
     marks: [
       mark(
         "leader",
-        ...callouts.map(({ dot, end }) => segment(at(end.x - Math.sign(end.x) * textSize * 0.75, end.y), dot)),
+        ...callouts.map(({ dot, end, order }) =>
+          segment(at(end.x - Math.sign(end.x) * textSize * (order > 9 ? 1.05 : 0.75), end.y), dot),
+        ),
       ),
       mark("dot", ...callouts.map(({ dot }) => circle(dot, textSize * 0.13))),
     ],
