@@ -30,6 +30,7 @@ export type Command =
   | { readonly does: "rename"; readonly title: string }
   | { readonly does: "note"; readonly notes: string }
   | { readonly does: "changeBatting"; readonly batting: BattingEntry }
+  | { readonly does: "nameBatting"; readonly name: string }
   | { readonly does: "setLayer"; readonly text: string }
   | { readonly does: "changeFinishingBatting"; readonly batting: BattingEntry | null }
   | { readonly does: "pin"; readonly piece: PieceFile; readonly at: string }
@@ -59,6 +60,8 @@ export function apply(fitting: Fitting, command: Command): Fitting {
       return command.notes === fitting.notes ? fitting : { ...fitting, notes: command.notes };
     case "changeBatting":
       return { ...fitting, batting: command.batting };
+    case "nameBatting":
+      return { ...fitting, batting: { ...fitting.batting, name: command.name } };
     case "setLayer":
       return setLayer(fitting, command.text);
     case "changeFinishingBatting":

@@ -44,14 +44,30 @@ export type Planning =
 
 export function derivation(): (fitting: Fitting) => Derived {
   const lengthsOf = remembered(
-    ({ unit, body, form, batting, finishingBatting, readingError }: Fitting) => [unit, body, form, batting, finishingBatting, readingError],
+    ({ unit, body, form, batting, finishingBatting, readingError }: Fitting) => [
+      unit,
+      body,
+      form,
+      batting,
+      finishingBatting,
+      readingError,
+    ],
     readLengths,
   );
   const problemsOf = remembered((read: ReadLengths) => [read], problemsOfLengths);
-  const rankingOf = remembered(({ read, fitting }: Ranked) => [read.lengths?.body, read.lengths?.form, read.lengths?.batting, fitting.form.table], rankSizes);
+  const rankingOf = remembered(
+    ({ read, fitting }: Ranked) => [read.lengths?.body, read.lengths?.form, read.lengths?.batting, fitting.form.table],
+    rankSizes,
+  );
   const planOf = remembered(({ read, ranking }: Checked) => [read, ranking], planOfLengths);
-  const progressOf = remembered(({ planning, fitting }: Planned) => [planning, fitting.work, fitting.unit], progressOfPlan);
-  const together = remembered((derived: Derived) => Object.values(derived), (derived) => derived);
+  const progressOf = remembered(
+    ({ planning, fitting }: Planned) => [planning, fitting.work, fitting.unit],
+    progressOfPlan,
+  );
+  const together = remembered(
+    (derived: Derived) => Object.values(derived),
+    (derived) => derived,
+  );
   return (fitting) => {
     const read = lengthsOf(fitting);
     const problems = problemsOf(read);
@@ -109,9 +125,17 @@ function planOfLengths({ read: { lengths }, problems, ranking, size }: Checked):
   const isBlocked = problems.measurements.some(isContradiction) || problems.batting.length > 0;
   if (lengths === null || isBlocked) return { kind: "waiting" };
   const { body, batting, form } = lengths;
-  const chosen = form.kind === "known" ? { measurements: form.measurements, size: size === undefined ? null : String(size) } : ranking[0];
+  const chosen =
+    form.kind === "known"
+      ? { measurements: form.measurements, size: size === undefined ? null : String(size) }
+      : ranking[0];
   if (chosen === undefined) return { kind: "waiting" };
-  return { kind: "planned", plan: planFitting({ body, form: chosen.measurements, batting }), form: chosen.measurements, size: chosen.size };
+  return {
+    kind: "planned",
+    plan: planFitting({ body, form: chosen.measurements, batting }),
+    form: chosen.measurements,
+    size: chosen.size,
+  };
 }
 
 const progressOfPlan = ({ planning, fitting }: Planned): PadProgress | null =>

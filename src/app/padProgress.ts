@@ -24,8 +24,11 @@ export interface PieceState {
 export const tapeParts = ["girth", "frontArc", "backArc"] as const;
 export type TapePart = (typeof tapeParts)[number];
 
-/** What the tape reads now over one stretch. `expected` is worked out from the form and the pieces pinned since. */
-export type NowReading = { readonly kind: "read" | "expected"; readonly value: Millimetres };
+/**
+ * What the tape reads now over one stretch: read off it by a person, following from two other readings, or only expected
+ * from the form and the pieces pinned since.
+ */
+export type NowReading = { readonly kind: "read" | "follows" | "expected"; readonly value: Millimetres };
 export type LevelNow = { readonly [part in TapePart]: NowReading };
 
 export const readingName = (level: LevelName, part: TapePart): MeasurementName =>
@@ -43,7 +46,8 @@ export function padProgress(plan: Plan, { work, unit }: Pick<Fitting, "work" | "
       const piece = lastPinned(work, entry.pieceId);
       if (piece) now = movedBy(now, pieceGain(plan, piece), -1);
     }
-    if (entry.did === "measured") now = levelsNow((level) => levelAfterReading(now[level], level, entry.readings, unit));
+    if (entry.did === "measured")
+      now = levelsNow((level) => levelAfterReading(now[level], level, entry.readings, unit));
   }
   const pieces = plan.pieces.map((piece) => ({ piece, pinned: pinned.has(piece.id) }));
   return {
@@ -115,40 +119,46 @@ function levelAfterReading(
   return levelWithReadings(now, { girth: read("girth"), frontArc: read("frontArc"), backArc: read("backArc") });
 }
 
-export function levelWithReadings(now: LevelNow, read: { readonly [part in TapePart]: Millimetres | undefined }): LevelNow {
+export function levelWithReadings(
+  now: LevelNow,
+  read: { readonly [part in TapePart]: Millimetres | undefined },
+): LevelNow {
   const known = (part: TapePart): NowReading =>
     read[part] === undefined ? now[part] : { kind: "read", value: read[part] };
-  const [girth, front, back] = [known("girth"), known("frontArc"), known("backArc")];
-  const isFresh = (part: TapePart): boolean => read[part] !== undefined;
-  if (!isFresh("girth") && !isFresh("frontArc") && !isFresh("backArc")) return now;
-  if (isFresh("frontArc") && isFresh("backArc") && !isFresh("girth")) {
-    return { girth: { kind: "read", value: mm(front.value + back.value) }, frontArc: front, backArc: back };
+  const [girth, frontArc, backArc] = [known("girth"), known("frontArc"), known("backArc")];
+  const [isGirth, isFront, isBack] = [
+    read.girth !== undefined,
+    read.frontArc !== undefined,
+    read.backArc !== undefined,
+  ];
+  if (isFront && isBack) {
+    return {
+      girth: isGirth ? girth : { kind: "follows", value: mm(frontArc.value + backArc.value) },
+      frontArc,
+      backArc,
+    };
   }
-  if (isFresh("frontArc") && !isFresh("backArc")) {
-    return { girth, frontArc: front, backArc: { kind: girth.kind, value: mm(girth.value - front.value) } };
-  }
-  if (isFresh("backArc") && !isFresh("frontArc")) {
-    return { girth, backArc: back, frontArc: { kind: girth.kind, value: mm(girth.value - back.value) } };
-  }
-  if (isFresh("girth") && !isFresh("frontArc")) {
-    return shareGirth(now, girth);
-  }
-  return { girth, frontArc: front, backArc: back };
+  if (isFront) return { girth, frontArc, backArc: rest(girth, frontArc) };
+  if (isBack) return { girth, frontArc: rest(girth, backArc), backArc };
+  return isGirth ? shareGirth(now, girth) : now;
 }
+
+/** What is left of a girth beside one half of it; no surer than the girth itself. */
+const rest = (girth: NowReading, half: NowReading): NowReading => ({
+  kind: girth.kind === "expected" || half.kind === "expected" ? "expected" : "follows",
+  value: mm(girth.value - half.value),
+});
 
 /** A girth read alone: if the front was read since the last piece it stands, else the difference is halved. */
 function shareGirth(now: LevelNow, girth: NowReading): LevelNow {
-  if (now.frontArc.kind === "read") {
-    return { girth, frontArc: now.frontArc, backArc: { kind: "read", value: mm(girth.value - now.frontArc.value) } };
-  }
-  if (now.backArc.kind === "read") {
-    return { girth, backArc: now.backArc, frontArc: { kind: "read", value: mm(girth.value - now.backArc.value) } };
-  }
+  const { frontArc, backArc } = now;
+  if (frontArc.kind === "read") return { girth, frontArc, backArc: rest(girth, frontArc) };
+  if (backArc.kind === "read") return { girth, backArc, frontArc: rest(girth, backArc) };
   const news = (girth.value - now.girth.value) / 2;
   return {
     girth,
-    frontArc: { kind: "expected", value: mm(now.frontArc.value + news) },
-    backArc: { kind: "expected", value: mm(now.backArc.value + news) },
+    frontArc: { kind: "expected", value: mm(frontArc.value + news) },
+    backArc: { kind: "expected", value: mm(backArc.value + news) },
   };
 }
 

@@ -40,10 +40,14 @@ export function fittingStore(start: Fitting): FittingStore {
 function after(state: FittingState, command: Command): FittingState {
   const fitting = apply(state.fitting, command);
   if (fitting === state.fitting) return state;
-  if (!isStep(command)) return { ...state, fitting, cause: command.does };
+  if (!isStep(command) || isSameText(command, state)) return { ...state, fitting, cause: command.does };
   const past = [...state.past, state.fitting].slice(-longestPast);
   return { fitting, past, future: [], cause: command.does };
 }
+
+/** A name or a note is one step however many letters it has, as long as nothing else is done in between. */
+const isSameText = (command: Command, { cause }: FittingState): boolean =>
+  command.does === cause && (command.does === "rename" || command.does === "note" || command.does === "nameBatting");
 
 /** Texts still being typed are not part of the steps: they stay as they are through undo and redo. */
 function undone(state: FittingState): FittingState {

@@ -2,6 +2,7 @@ import { useEffect } from "react";
 import { type Place, placeAddress, workPlaces } from "./place";
 import { placeNames, unitMarks, unitNames, workroomWords } from "./text/workroom";
 import { useAnnounce } from "./Announcer";
+import { SavedMark } from "./library/SavedMark";
 import { usePlaceStates } from "./usePlaceStates";
 import { useDispatch, useFittingState, useStoreItself, useUnit } from "./useStore";
 
@@ -43,6 +44,7 @@ export function Rail({ place }: { readonly place: Place }) {
 function RailTools() {
   return (
     <div className="rail-tools">
+      <SavedMark />
       <UnitSwitch />
       <UndoRedo />
     </div>

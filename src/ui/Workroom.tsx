@@ -1,55 +1,53 @@
-import { type ReactNode, useEffect, useRef } from "react";
-import { type Place, usePlace } from "./place";
-import { Rail } from "./Rail";
-import { Door } from "./steps/Door";
-import { BodyPlace } from "./steps/BodyPlace";
-import { FormPlace } from "./steps/FormPlace";
-import { PlanPlace } from "./steps/PlanPlace";
-import { PaddingPlace } from "./steps/PaddingPlace";
-import { FinishingPlace } from "./steps/FinishingPlace";
-import { PrintPlace } from "./print/PrintPlace";
-import { placeNames, workroomWords } from "./text/workroom";
+import { type MouseEvent, Suspense, useEffect, useRef } from "react";
 import { Announcer } from "./Announcer";
+import { NoticePlace } from "./library/NoticePlace";
+import { type Place, usePlace } from "./place";
+import { fetchPlaces, placeContents } from "./placeContents";
+import { Rail } from "./Rail";
+import { placeNames, workroomWords } from "./text/workroom";
 
 /** The workroom: the band with the places on one side, and the place where the work is on the other. */
 export function Workroom() {
   const place = usePlace();
   const main = useRef<HTMLElement>(null);
-  const arrived = useRef(place);
+  useArrival(place, main);
+  const Contents = placeContents[place];
 
   useEffect(() => {
-    document.title = place === "door" ? placeNames.door : `${placeNames[place]} · ${placeNames.door}`;
-    if (arrived.current === place) return;
-    arrived.current = place;
-    main.current?.focus({ preventScroll: true });
-    window.scrollTo(0, 0);
-  }, [place]);
+    const whenIdle = window.requestIdleCallback ?? ((work: () => void) => window.setTimeout(work, 200));
+    whenIdle(fetchPlaces);
+  }, []);
 
+  const skip = (event: MouseEvent) => {
+    event.preventDefault();
+    main.current?.focus();
+  };
   return (
     <Announcer>
-      <a className="skip" href="#work" onClick={(event) => {
-        event.preventDefault();
-        main.current?.focus();
-      }}>
+      <a className="skip" href="#work" onClick={skip}>
         {workroomWords.skip}
       </a>
       <div className={`workroom workroom-${place}`}>
         <Rail place={place} />
         <main id="work" ref={main} tabIndex={-1} className="place">
-          {placeContents[place]()}
+          <NoticePlace />
+          <Suspense fallback={null}>
+            <Contents />
+          </Suspense>
         </main>
       </div>
     </Announcer>
   );
 }
 
-const placeContents: { readonly [place in Place]: () => ReactNode } = {
-  door: () => <Door />,
-  body: () => <BodyPlace />,
-  form: () => <FormPlace />,
-  plan: () => <PlanPlace />,
-  padding: () => <PaddingPlace />,
-  finishing: () => <FinishingPlace />,
-  print: () => <PrintPlace />,
-  projector: () => <PlanPlace />,
-};
+/** On arriving somewhere the title says where, and the focus is at the beginning of the place, not on the way there. */
+function useArrival(place: Place, main: { readonly current: HTMLElement | null }): void {
+  const last = useRef(place);
+  useEffect(() => {
+    document.title = place === "door" ? placeNames.door : `${placeNames[place]} · ${placeNames.door}`;
+    if (last.current === place) return;
+    last.current = place;
+    main.current?.focus({ preventScroll: true });
+    window.scrollTo(0, 0);
+  }, [place, main]);
+}

@@ -9,6 +9,8 @@ import "./field/field.css";
 import "./drawing/drawing.css";
 import "./places.css";
 import "./print/print.css";
+import "./library/library.css";
+import { startShelf } from "./library/startShelf";
 import { newFitting, unitOfLanguage } from "./newFitting";
 import { demoAddress, openDemo } from "./useDemo";
 import { StoreProvider } from "./useStore";
@@ -20,6 +22,8 @@ if (window.location.hash === demoAddress) openDemo(store);
 window.addEventListener("hashchange", () => {
   if (window.location.hash === demoAddress) openDemo(store);
 });
+
+startShelf(store);
 
 const root = document.getElementById("app");
 assert(root !== null, "the page has a place for the workroom");

@@ -3,17 +3,21 @@ import demoFile from "../../shared/demo-fitting.json";
 import type { FittingStore } from "../app/store";
 import { assert } from "../core/result";
 import { readFitting } from "../document/fitting";
+import { shelf } from "./library/shelf";
 import { goTo } from "./place";
 import { useStoreItself } from "./useStore";
 
-/** Puts the made-up person on the table; what lay there before is one step of undo away. */
+/** Puts the made-up person on the table; what lay there before goes back on the shelf, and stays if it is not kept yet. */
 export function openDemo(store: FittingStore): void {
   const demo = readFitting(demoFile);
   assert(demo.ok, "the demo fitting can be read");
-  const { fitting, past } = store.getState();
-  const isEmpty = Object.keys(fitting.body).length === 0;
-  if (fitting.id !== demo.value.id) store.load(demo.value, { past: isEmpty ? [] : [...past, fitting], future: [] });
-  goTo("plan");
+  const { keeping } = shelf.getState();
+  if (store.getState().fitting.id === demo.value.id) goTo("plan");
+  else if (keeping) void keeping.put(demo.value).then((outcome) => outcome === "put" && goTo("plan"));
+  else {
+    store.load(demo.value);
+    goTo("plan");
+  }
 }
 
 export function useOpenDemo(): () => void {

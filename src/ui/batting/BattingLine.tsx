@@ -52,7 +52,7 @@ function BattingFields() {
           className="line-input"
           maxLength={100}
           value={batting.name}
-          onChange={(event) => dispatch({ does: "changeBatting", batting: { ...batting, name: event.target.value } })}
+          onChange={(event) => dispatch({ does: "nameBatting", name: event.target.value })}
         />
       </label>
       <LengthField label={battingWords.layer} state={state} unit={unit} step={step} />

@@ -6,9 +6,9 @@ import { lengthFieldState } from "../field/lengthFieldState";
 import { fieldWords } from "../text/field";
 import { measurementTexts } from "../text/measurements";
 import { measuringWords } from "../text/measuring";
-import { touchQuery, useMediaQuery } from "../useMediaQuery";
+import { touchQuery, useMediaQuery, wideQuery } from "../useMediaQuery";
 import { useDispatch, useFitting, useLengths, useStoreItself } from "../useStore";
-import { MeasureGuide } from "./MeasureGuide";
+import { MeasureGuide, MeasureMore } from "./MeasureGuide";
 import { MeasureProblems } from "./MeasureProblems";
 import { useMeasurement } from "./useMeasurement";
 
@@ -28,6 +28,7 @@ export function MeasureBench({ whose, name, next, focusTurn, onNext, onLeave }: 
   const { unit, step } = useLengths();
   const { field, input } = useBenchField(whose, name, focusTurn);
   const isTouch = useMediaQuery(touchQuery);
+  const isWide = useMediaQuery(wideQuery);
   const [padInstead, setPadInstead] = useState(isTouch);
   const known = useMeasurement(whose, name);
   const goOn = () => {
@@ -35,9 +36,8 @@ export function MeasureBench({ whose, name, next, focusTurn, onNext, onLeave }: 
     onNext();
   };
 
-  return (
-    <section className="bench" aria-label={label}>
-      <h2 className="bench-title">{label}</h2>
+  const entry = (
+    <>
       <div className="bench-entry">
         <LengthField
           label={label}
@@ -64,7 +64,15 @@ export function MeasureBench({ whose, name, next, focusTurn, onNext, onLeave }: 
           {padInstead ? fieldWords.useKeyboard : fieldWords.usePad}
         </button>
       ) : null}
-      <MeasureGuide whose={whose} name={name} />
+    </>
+  );
+  return (
+    <section className="bench" aria-label={label}>
+      <h2 className="bench-title">{label}</h2>
+      {isWide ? <MeasureGuide whose={whose} name={name} /> : null}
+      {entry}
+      {isWide ? null : <MeasureGuide whose={whose} name={name} />}
+      <MeasureMore whose={whose} name={name} />
     </section>
   );
 }

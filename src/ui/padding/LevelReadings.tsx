@@ -1,14 +1,15 @@
-import { type KeyboardEvent, useRef, useState } from "react";
+import { type KeyboardEvent, useRef } from "react";
 import { levelWithReadings, type PadProgress, readingName, type TapePart, tapeParts } from "../../app/padProgress";
 import { readingDraftKey } from "../../app/commands";
 import { type LevelName, levelNames } from "../../core/body/vocabulary";
 import { parseLength } from "../../core/lengthText";
 import type { Plan } from "../../core/plan/plan";
 import type { Millimetres } from "../../core/units";
-import { FractionPad } from "../field/FractionPad";
+import { tapeSpan } from "../drawing/tapeScene";
 import { levelWords } from "../text/pictures";
 import { paddingWords } from "../text/padding";
-import { useDispatch, useFitting } from "../useStore";
+import { useFitting } from "../useStore";
+import { useReadingsKept } from "./useReadingsKept";
 import { ReadingLine } from "./ReadingLine";
 
 /**
@@ -20,12 +21,13 @@ export interface LevelReadingsProps {
   readonly progress: PadProgress;
   readonly level: LevelName;
   readonly onLevel: (level: LevelName) => void;
+  /** Which stretch the caret is in, so that the pad knows where to write. */
+  readonly onPart: (part: TapePart) => void;
 }
 
-export function LevelReadings({ plan, progress, level, onLevel }: LevelReadingsProps) {
+export function LevelReadings({ plan, progress, level, onLevel, onPart }: LevelReadingsProps) {
   const { drafts, unit } = useFitting();
-  const dispatch = useDispatch();
-  const [active, setActive] = useState<TapePart>("girth");
+  useReadingsKept(level);
   const draftOf = (part: TapePart): string | undefined => drafts.other[readingDraftKey(readingName(level, part))];
   const typedLength = (part: TapePart): Millimetres | undefined => {
     const text = draftOf(part);
@@ -39,35 +41,25 @@ export function LevelReadings({ plan, progress, level, onLevel }: LevelReadingsP
   });
   const planned = plan.levels.find(({ name }) => name === level);
   if (planned === undefined) return null;
-  const isLastOn = progress.pinnedCount > 0;
-  const activeText = draftOf(active) ?? "";
+  const span = tapeSpan(tapeParts.map((part) => planned.body[part].value - plan.bareForm[level][part]));
 
   return (
     <section className="readings" aria-label={paddingWords.readings}>
       <LevelTabs level={level} onLevel={onLevel} />
-      <div className="readings-body" id="readings-panel" role="tabpanel" aria-label={levelWords[level]}>
-        <div className="reading-lines">
-          {tapeParts.map((part) => (
-            <ReadingLine
-              key={`${level}.${part}`}
-              level={level}
-              part={part}
-              wanted={planned.body[part]}
-              now={now[part]}
-              draft={draftOf(part)}
-              isLastOn={isLastOn}
-              onActive={() => setActive(part)}
-            />
-          ))}
-        </div>
-        <FractionPad
-          unit={unit}
-          text={activeText}
-          untouched={activeText === ""}
-          onText={(text) =>
-            dispatch({ does: "draft", of: "other", key: readingDraftKey(readingName(level, active)), text: text === "" ? null : text })
-          }
-        />
+      <div className="reading-lines" id="readings-panel" role="tabpanel" aria-label={levelWords[level]}>
+        {tapeParts.map((part) => (
+          <ReadingLine
+            key={`${level}.${part}`}
+            level={level}
+            part={part}
+            wanted={planned.body[part]}
+            now={now[part]}
+            draft={draftOf(part)}
+            isLastOn={progress.pinnedCount > 0}
+            span={span}
+            onActive={() => onPart(part)}
+          />
+        ))}
       </div>
     </section>
   );

@@ -6,11 +6,11 @@ import { useAnnounce } from "../Announcer";
 import { placeAddress } from "../place";
 import { paddingWords } from "../text/padding";
 import { levelWords } from "../text/pictures";
-import { cutSentence, pieceName, pinSentence, placeSentence } from "../text/pieces";
+import { pieceName, pinSentence, placeSentence } from "../text/pieces";
 import { useDispatch, useLengths } from "../useStore";
 import { useSpeech } from "./useSpeech";
 
-/** The next action in words, the pins that show how far the work has come, and the one big patch to press. */
+/** The next action in words, and the one big patch to press. */
 export interface NextActionProps {
   readonly plan: Plan;
   readonly progress: PadProgress;
@@ -22,7 +22,6 @@ export interface NextActionProps {
 export function NextAction({ plan, progress, current, level, onLook }: NextActionProps) {
   return (
     <section className="next">
-      <PinRow progress={progress} current={current} onLook={onLook} />
       {current === null ? (
         <AllPinned />
       ) : (
@@ -83,9 +82,6 @@ function PieceAction({ plan, progress, piece, level, onLook }: PieceActionProps)
       <p className="next-then">
         {measure} <span className="quiet">{paddingWords.measureFrontThen(lengths.write(after.frontArc))}</span>
       </p>
-      <p className="quiet">
-        {cutSentence(piece, lengths.step)}
-      </p>
       <div className="row next-buttons">
         <button type="button" className={isPinned ? "patch" : "patch patch-main"} onClick={setPinned}>
           {isPinned ? paddingWords.unpin : paddingWords.pinned}
@@ -97,33 +93,5 @@ function PieceAction({ plan, progress, piece, level, onLook }: PieceActionProps)
         ) : null}
       </div>
     </>
-  );
-}
-
-interface PinRowProps {
-  readonly progress: PadProgress;
-  readonly current: PlannedPiece | null;
-  readonly onLook: (order: number | null) => void;
-}
-
-/** A pin for each piece: filled once it is on the form, with the one at hand picked out. */
-function PinRow({ progress, current, onLook }: PinRowProps) {
-  const { step } = useLengths();
-  return (
-    <ul className="pins">
-      {progress.pieces.map(({ piece, pinned }) => (
-        <li key={piece.id}>
-          <button
-            type="button"
-            className={pinned ? "pin pin-in" : "pin"}
-            aria-current={current?.id === piece.id ? "step" : undefined}
-            aria-label={`${pieceName(piece, step)}: ${pinned ? paddingWords.isOn : paddingWords.isOff}`}
-            onClick={() => onLook(piece.order)}
-          >
-            {piece.order}
-          </button>
-        </li>
-      ))}
-    </ul>
   );
 }

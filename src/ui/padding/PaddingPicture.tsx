@@ -9,7 +9,7 @@ import { pieceScene } from "../drawing/pieceScene";
 import { FigureOf } from "../plan/PlanFigures";
 import { LevelSection } from "../plan/PlanLevels";
 import { paddingWords } from "../text/padding";
-import { pieceName } from "../text/pieces";
+import { cutSentence, pieceName } from "../text/pieces";
 import { useLengths } from "../useStore";
 
 /** The picture beside the action: where the piece goes, how it is cut, or the level from above. */
@@ -24,13 +24,19 @@ const pictureKinds = ["where", "cut", "above"] as const;
 type PictureKind = (typeof pictureKinds)[number];
 
 export function PaddingPicture({ plan, progress, current, level }: PaddingPictureProps) {
+  const { step } = useLengths();
   const [wish, setWish] = useState<PictureKind>("where");
   const kind = current === null ? "above" : wish;
   return (
     <section className="padding-picture" aria-label={paddingWords.pictures[kind]}>
       <div className="padding-picture-sheet">
         {kind === "where" && current ? <FigureOf plan={plan} view={viewOf(current)} shown={current.order} /> : null}
-        {kind === "cut" && current ? <CutPicture piece={current} /> : null}
+        {kind === "cut" && current ? (
+          <>
+            <CutPicture piece={current} />
+            <p>{cutSentence(current, step)}</p>
+          </>
+        ) : null}
         {kind === "above" ? <Above plan={plan} level={level} pinned={current ? current.order : progress.pieces.length} /> : null}
       </div>
       <div className="segments">

@@ -1,7 +1,12 @@
+import { useMemo } from "react";
 import { type NowReading, readingName, type TapePart } from "../../app/padProgress";
 import { readingDraftKey } from "../../app/commands";
+import { formatLength } from "../../core/lengthText";
 import type { Reading } from "../../core/body/reading";
 import type { LevelName } from "../../core/body/vocabulary";
+import { Drawing } from "../drawing/Drawing";
+import { lengthWriter } from "../drawing/lengthWriter";
+import { tapeScene } from "../drawing/tapeScene";
 import { LengthField } from "../field/LengthField";
 import { lengthFieldState } from "../field/lengthFieldState";
 import { LengthFigure } from "../LengthFigure";
@@ -19,18 +24,35 @@ export interface ReadingLineProps {
   readonly now: NowReading;
   readonly draft: string | undefined;
   readonly isLastOn: boolean;
+  /** How much of the tape is drawn (mm): the same for the stretches of one level. */
+  readonly span: number;
   readonly onActive: () => void;
 }
 
-export function ReadingLine({ level, part, wanted, now, draft, isLastOn, onActive }: ReadingLineProps) {
+export function ReadingLine({ level, part, wanted, now, draft, isLastOn, span, onActive }: ReadingLineProps) {
   const { unit, step, write } = useLengths();
+  const reads = now.kind === "read" && draft === undefined ? formatLength(now.value, step, "bare") : undefined;
   const dispatch = useDispatch();
   const isTouch = useMediaQuery(touchQuery);
   const name = readingName(level, part);
   const key = readingDraftKey(name);
   const left = remaining(wanted.value, now.value);
+  const words = remainingSentence(left.kind, formatRemaining(left.amount, unit), part, isLastOn);
+  const tape = useMemo(
+    () =>
+      tapeScene({
+        name: tapePartNames[part],
+        wanted: wanted.value,
+        now: now.value,
+        isEstimated: wanted.kind === "estimated",
+        span,
+        words,
+        lengths: lengthWriter(unit),
+      }),
+    [part, wanted, now.value, span, words, unit],
+  );
   const field = lengthFieldState({
-    entry: undefined,
+    entry: reads,
     draft,
     unit,
     step,
@@ -41,34 +63,27 @@ export function ReadingLine({ level, part, wanted, now, draft, isLastOn, onActiv
   return (
     <div className={`reading reading-${left.kind}`}>
       <p className="reading-part">{tapePartNames[part]}</p>
-      <p className="reading-left">
-        <span className="reading-mark" aria-hidden />
-        {remainingSentence(left.kind, formatRemaining(left.amount, unit), part, isLastOn)}
+      <p className="reading-wanted">
+        <span className="quiet small">{paddingWords.wanted} </span>
+        <LengthFigure length={wanted.value} step={step} estimated={wanted.kind === "estimated"} unitShown={false} />
       </p>
-      <dl className="reading-figures">
-        <div>
-          <dt>{paddingWords.wanted}</dt>
-          <dd>
-            <LengthFigure length={wanted.value} step={step} estimated={wanted.kind === "estimated"} />
-          </dd>
-        </div>
-        <div>
-          <dt>{now.kind === "expected" ? paddingWords.expected : paddingWords.now}</dt>
-          <dd>
-            <LengthFigure length={now.value} step={step} estimated={now.kind === "expected"} />
-          </dd>
-        </div>
-      </dl>
       <LengthField
         label={paddingWords.reading(levelWords[level], tapePartNames[part])}
         labelShown={false}
         state={field}
         unit={unit}
         step={step}
-        ghost={paddingWords.expectedNow(write(now.value))}
+        ghost={now.kind === "follows" ? paddingWords.follows(write(now.value)) : paddingWords.about(write(now.value))}
         padInstead={isTouch}
         onFocus={onActive}
       />
+      <div className="reading-tape">
+        <Drawing scene={tape} hidden />
+      </div>
+      <p className="reading-left">
+        <span className="reading-mark" aria-hidden />
+        {words}
+      </p>
     </div>
   );
 }

@@ -9,9 +9,11 @@ export function BodyPlace() {
   const dispatch = useDispatch();
   return (
     <>
-      <div className="place-head">
-        <h1>{measuringWords.bodyTitle}</h1>
-        <p className="lead">{measuringWords.bodyLead}</p>
+      <div className="place-head body-head">
+        <div>
+          <h1>{measuringWords.bodyTitle}</h1>
+          <p className="lead">{measuringWords.bodyLead}</p>
+        </div>
         <label className="name-field">
           <span>{measuringWords.name}</span>
           <input

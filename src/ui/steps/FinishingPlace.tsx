@@ -1,5 +1,5 @@
 import { useState } from "react";
-import type { PadProgress } from "../../app/padProgress";
+import type { PadProgress, TapePart } from "../../app/padProgress";
 import type { Measurements } from "../../core/body/measurements";
 import type { LevelName } from "../../core/body/vocabulary";
 import type { Plan } from "../../core/plan/plan";
@@ -7,6 +7,7 @@ import { squareMm } from "../../core/units";
 import { formatArea } from "../area";
 import { waistTape } from "../finishing/waistTape";
 import { LevelReadings } from "../padding/LevelReadings";
+import { ReadingPad } from "../padding/ReadingPad";
 import { PlanWaiting } from "../plan/PlanWaiting";
 import { finishingWords } from "../text/finishing";
 import { useDerived, useFitting, useLengths } from "../useStore";
@@ -40,12 +41,14 @@ export function FinishingPlace() {
 
 function MeasureAgain({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
   const [level, setLevel] = useState<LevelName>("waist");
+  const [part, setPart] = useState<TapePart>("girth");
   return (
     <section className="stitched stack">
       <h2>{finishingWords.againTitle}</h2>
       <p>{finishingWords.again}</p>
-      <div className="wide">
-        <LevelReadings plan={plan} progress={progress} level={level} onLevel={setLevel} />
+      <div className="again wide">
+        <LevelReadings plan={plan} progress={progress} level={level} onLevel={setLevel} onPart={setPart} />
+        <ReadingPad level={level} part={part} />
       </div>
     </section>
   );

@@ -1,10 +1,12 @@
 import { useState } from "react";
-import type { PadProgress } from "../../app/padProgress";
+import type { PadProgress, TapePart } from "../../app/padProgress";
 import type { LevelName } from "../../core/body/vocabulary";
 import type { Plan } from "../../core/plan/plan";
 import { LevelReadings } from "../padding/LevelReadings";
 import { levelToMeasure } from "../padding/levelToMeasure";
 import { NextAction } from "../padding/NextAction";
+import { PinRow } from "../padding/PinRow";
+import { ReadingPad } from "../padding/ReadingPad";
 import { PaddingPicture } from "../padding/PaddingPicture";
 import { ReadingsOverview } from "../padding/ReadingsOverview";
 import { ScreenTools } from "../padding/ScreenTools";
@@ -25,17 +27,23 @@ function PaddingBench({ plan, progress }: { readonly plan: Plan; readonly progre
   const current = plan.pieces.find(({ order }) => order === looked) ?? progress.next;
   const suggested: LevelName = current ? levelToMeasure(plan, current) : "waist";
   const [chosen, setChosen] = useState<{ readonly level: LevelName; readonly during: number | null } | null>(null);
+  const [part, setPart] = useState<TapePart>("girth");
   const during = current?.order ?? null;
   const level = chosen && chosen.during === during ? chosen.level : suggested;
+  const chooseLevel = (name: LevelName) => setChosen({ level: name, during });
 
   return (
-    <div className="padding">
-      <h1 className="unseen">{paddingWords.title}</h1>
-      <NextAction plan={plan} progress={progress} current={current} level={level} onLook={setLooked} />
-      <PaddingPicture plan={plan} progress={progress} current={current} level={level} />
-      <LevelReadings plan={plan} progress={progress} level={level} onLevel={(name) => setChosen({ level: name, during })} />
+    <>
+      <div className="padding">
+        <h1 className="unseen">{paddingWords.title}</h1>
+        <PinRow progress={progress} current={current} onLook={setLooked} />
+        <NextAction plan={plan} progress={progress} current={current} level={suggested} onLook={setLooked} />
+        <PaddingPicture plan={plan} progress={progress} current={current} level={level} />
+        <LevelReadings plan={plan} progress={progress} level={level} onLevel={chooseLevel} onPart={setPart} />
+        <ReadingPad level={level} part={part} />
+      </div>
       <ReadingsOverview plan={plan} progress={progress} />
       <ScreenTools />
-    </div>
+    </>
   );
 }

@@ -9,7 +9,7 @@ export const placeNames = {
   padding: "Padding",
   finishing: "Finishing",
   print: "On paper",
-  projector: "For a class",
+  fittings: "Your fittings",
 } as const;
 
 export const workroomWords = {
@@ -46,7 +46,7 @@ export const doorWords = {
   continueWith: (title: string): string => (title === "" ? "Go on with your fitting" : `Go on with ${title}`),
   demo: "Look at a made-up person’s plan",
   demoNote: "One tap. Nobody was measured for it.",
-  demoReplaces: "Your own fitting steps aside; Undo brings it back.",
+  demoReplaces: "Your own fitting goes back on the shelf first, as it is.",
   privacyTitle: "Nothing leaves this device",
   privacy:
     "The readings stay in this browser. There is no account, nothing is sent anywhere, and the tool works with the network switched off.",
