@@ -74,6 +74,16 @@ describe("the command", () => {
     expect(JSON.parse(stdout)).toEqual(["one", "two"].map((name) => JSON.parse(run([name], files).stdout)));
   });
 
+  test.each(["first", "odd", "three-girths", "two-sides"])(
+    "the demo %s is planned, with nothing left short",
+    (name) => {
+      const plan = planOfText(demo(name));
+      expect(plan.ok && plan.value.pleaseCheck).toEqual([]);
+      expect(plan.ok && plan.value.shortfalls).toEqual([]);
+      expect(plan.ok && plan.value.pieces.length).toBeLessThanOrEqual(16);
+    },
+  );
+
   test("--help says what to do and where the schemas are, with an example that can be planned", () => {
     expect(run(["--help"])).toEqual({ status: 0, stdout: help, stderr: "" });
     for (const word of ["FILE", "fitting.schema.json", "plan.schema.json", "Exit code"]) expect(help).toContain(word);
