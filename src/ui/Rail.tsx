@@ -102,11 +102,11 @@ function UndoRedo() {
     <div className="rail-undo">
       <button type="button" className="rail-tool" disabled={!canUndo} onClick={undo}>
         <TurnMark back />
-        {workroomWords.undo}
+        <span className="rail-tool-word">{workroomWords.undo}</span>
       </button>
       <button type="button" className="rail-tool" disabled={!canRedo} onClick={redo}>
         <TurnMark back={false} />
-        {workroomWords.redo}
+        <span className="rail-tool-word">{workroomWords.redo}</span>
       </button>
     </div>
   );
@@ -117,10 +117,19 @@ const isTyping = (target: EventTarget | null): boolean =>
   target instanceof HTMLInputElement && target.type === "text" && target.value !== target.defaultValue;
 
 function TurnMark({ back }: { readonly back: boolean }) {
-  const path = back ? "M4 9 H13 a5 5 0 0 1 0 10 H9 M8 4.5 L3.5 9 L8 13.5" : "M18 9 H9 a5 5 0 0 0 0 10 H13 M14 4.5 L18.5 9 L14 13.5";
+  const path = back
+    ? "M4 9 H13 a5 5 0 0 1 0 10 H9 M8 4.5 L3.5 9 L8 13.5"
+    : "M18 9 H9 a5 5 0 0 0 0 10 H13 M14 4.5 L18.5 9 L14 13.5";
   return (
     <svg width="22" height="22" viewBox="0 0 22 22" aria-hidden focusable="false">
-      <path d={path} fill="none" stroke="currentColor" strokeWidth="2.25" strokeLinecap="round" strokeLinejoin="round" />
+      <path
+        d={path}
+        fill="none"
+        stroke="currentColor"
+        strokeWidth="2.25"
+        strokeLinecap="round"
+        strokeLinejoin="round"
+      />
     </svg>
   );
 }

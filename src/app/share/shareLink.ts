@@ -4,6 +4,7 @@ import type { FittingProblem } from "../../document/fittingProblem";
 import { checkSum } from "../storage/checkSum";
 import { fittingText } from "../storage/fittingText";
 import { fromBase64url, toBase64url } from "./base64url";
+import { hasSharedFitting, linkStart } from "./linkAddress";
 import { canUnpack, packed, unpacked } from "./packedText";
 
 /**
@@ -37,7 +38,6 @@ export const longestLink = 8_000;
 /** What the text in a link may at most unpack to, in bytes. */
 export const largestText = 400_000;
 
-const linkStart = "#fitting=";
 const linkVersion = "1";
 
 /** The link to a copy of the fitting, at the address of this page without anything that was after its `#` or `?`. */
@@ -66,8 +66,6 @@ export function shared(fitting: Fitting, { names, work }: LinkWishes): Fitting {
   };
 }
 
-export const hasSharedFitting = (hash: string): boolean => hash.startsWith(linkStart);
-
 /** Reads what stands after the `#` of an address. Anybody may have written it. */
 export async function readLink(hash: string): Promise<Result<Fitting, LinkProblem>> {
   if (!hasSharedFitting(hash)) return err({ code: "notALink" });
@@ -85,17 +83,6 @@ export async function readLink(hash: string): Promise<Result<Fitting, LinkProble
   return read.ok
     ? ok(shared(read.value, { names: true, work: true }))
     : err({ code: "badFitting", problems: read.problem });
-}
-
-/**
- * Takes the shared fitting out of the address: what stood after the `#`, or null where there is none. The address is
- * cleaned at once, so that it is not copied on, kept in the history, or read again by a reload.
- */
-export function takeLink(page: Pick<Window, "location" | "history">): string | null {
-  const { hash, pathname, search } = page.location;
-  if (!hasSharedFitting(hash)) return null;
-  page.history.replaceState(null, "", pathname + search);
-  return hash;
 }
 
 function decoded(bytes: Uint8Array): string | null {

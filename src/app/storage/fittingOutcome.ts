@@ -17,6 +17,8 @@ export type ListedFitting =
   | { readonly kind: "newer"; readonly id: string; readonly rawText: string }
   | { readonly kind: "unreadable"; readonly id: string; readonly rawText: string };
 
+export const listedId = (listed: ListedFitting): string => (listed.kind === "fitting" ? listed.entry.id : listed.id);
+
 export type ListOutcome = { readonly kind: "listed"; readonly fittings: readonly ListedFitting[] } | NotRead;
 
 /** Earlier and undone states of a fitting; the last of the past is one step back, the first of the future one forward. */

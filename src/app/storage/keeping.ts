@@ -24,6 +24,8 @@ export interface Keeping {
   open(id: string): Promise<OpenOutcome["kind"] | NotKept>;
   /** Puts a fitting on the table that is not kept yet. */
   put(fitting: Fitting): Promise<"put" | NotKept>;
+  /** The same, letting go of a newest change that could not be kept: only for somebody who is erasing everything. */
+  letGo(fitting: Fitting): Promise<void>;
   /** Keeps what lies on the table now, without waiting for a change. */
   keepNow(): void;
   retry(): void;
@@ -42,6 +44,8 @@ export interface KeepingEvents {
   readonly onState: (state: OpenState | null) => void;
   /** The first fitting of this visit has been kept. */
   readonly onFirstSave: () => void;
+  /** The fitting that was opened had steps to undo that could not be read. */
+  readonly onHistoryLost: () => void;
 }
 
 export function startKeeping(store: FittingStore, desk: Desk, events: KeepingEvents): Keeping {
@@ -92,16 +96,21 @@ class Table implements Keeping {
     this.current = outcome.open;
     this.load(outcome.fitting, outcome.history);
     this.events.onState(outcome.open.state());
+    if (outcome.historyLost) this.events.onHistoryLost();
     await cleared;
     return "open";
   }
 
   async put(fitting: Fitting): Promise<"put" | NotKept> {
     if (!(await this.isKept())) return "notKept";
+    await this.letGo(fitting);
+    return "put";
+  }
+
+  async letGo(fitting: Fitting): Promise<void> {
     const cleared = this.clear();
     this.load(fitting, { past: [], future: [] });
     await cleared;
-    return "put";
   }
 
   keepNow(): void {

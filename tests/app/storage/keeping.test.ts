@@ -38,7 +38,11 @@ function browser() {
     const onFirstSave = () => {
       firstSaves += 1;
     };
-    const keeping = startKeeping(store, desk, { onState: (state) => states.push(state), onFirstSave });
+    const keeping = startKeeping(store, desk, {
+      onState: (state) => states.push(state),
+      onFirstSave,
+      onHistoryLost: () => {},
+    });
     const waist = (text: string) => store.dispatch({ does: "measure", whose: "body", name: "waistGirth", text });
     return { store, keeping, waist, last: () => states.at(-1), firstSaves: () => firstSaves };
   };

@@ -1,0 +1,67 @@
+import { useEffect, useState } from "react";
+import type { Keeping } from "../../app/storage/keeping";
+import { keptMark } from "../../app/storage/keptMark";
+import { type KeepAnswer, keepAnswer } from "../../app/storage/room";
+import { useAnnounce } from "../Announcer";
+import { newFitting } from "../newFitting";
+import { deviceWords, troubleTexts } from "../text/library";
+import { useUnit } from "../useStore";
+import { listMayHaveChanged, useShelf } from "./shelf";
+
+/** What this device does for the fittings: opening without a network, keeping them, and forgetting everything. */
+export function DevicePart({ keeping }: { readonly keeping: Keeping }) {
+  const offline = useShelf((state) => state.offline);
+  const isKept = useShelf(({ open }) => open?.saving.kind === "saved");
+  const [answer, setAnswer] = useState<KeepAnswer | null>(null);
+  useEffect(() => {
+    if (isKept) void keepAnswer(navigator.storage).then(setAnswer);
+  }, [isKept]);
+  return (
+    <section className="stitched stack">
+      <h2>{deviceWords.title}</h2>
+      <p>{deviceWords.offline[offline.kind]}</p>
+      {answer !== null && <p>{deviceWords.kept[answer]}</p>}
+      <EraseEverything keeping={keeping} />
+    </section>
+  );
+}
+
+function EraseEverything({ keeping }: { readonly keeping: Keeping }) {
+  const unit = useUnit();
+  const announce = useAnnounce();
+  const [isAsked, setAsked] = useState(false);
+  const [said, setSaid] = useState("");
+  const erase = async () => {
+    setAsked(false);
+    await keeping.letGo(newFitting(unit));
+    const outcome = await keeping.desk.storage.eraseEverything();
+    if (outcome.kind === "erased") keptMark(window).write(0);
+    const sentence = outcome.kind === "erased" ? deviceWords.erased : troubleTexts[outcome.reason];
+    setSaid(sentence);
+    announce(sentence);
+    keeping.desk.channel.send({ kind: "listChanged" });
+    listMayHaveChanged();
+  };
+  return (
+    <div className="stack">
+      <p className="quiet small">{deviceWords.eraseAllNote}</p>
+      <div className="row">
+        {isAsked ? (
+          <>
+            <button type="button" className="patch" onClick={() => void erase()}>
+              {deviceWords.eraseAllSure}
+            </button>
+            <button type="button" className="patch" onClick={() => setAsked(false)}>
+              {deviceWords.keep}
+            </button>
+          </>
+        ) : (
+          <button type="button" className="patch" onClick={() => setAsked(true)}>
+            {deviceWords.eraseAll}
+          </button>
+        )}
+      </div>
+      {said !== "" && <p className="caution">{said}</p>}
+    </div>
+  );
+}

@@ -1,0 +1,102 @@
+import { useId, useState } from "react";
+import type { ListedFitting } from "../../app/storage/fittingOutcome";
+import type { Keeping } from "../../app/storage/keeping";
+import { goTo } from "../place";
+import { libraryWords } from "../text/library";
+import { ComparePanel } from "./ComparePanel";
+import { momentText } from "./moment";
+import { SharePanel } from "./SharePanel";
+import { listMayHaveChanged, useShelf } from "./shelf";
+import { TagActions } from "./TagActions";
+import { useProgress } from "./useProgress";
+
+export type ListedEntry = Extract<ListedFitting, { readonly kind: "fitting" }>;
+
+export interface TagProps {
+  readonly keeping: Keeping;
+  readonly listed: ListedEntry;
+  readonly others: readonly ListedEntry[];
+  readonly onRemoved: (listed: ListedEntry) => void;
+  readonly say: (sentence: string) => void;
+}
+
+export type TagPanel = "actions" | "share" | "compare";
+
+/** One fitting on the shelf, as a tag tied to it: whose it is, what is left to do, and what can be done with it. */
+export function FittingTag(props: TagProps) {
+  const { keeping, listed, others, say } = props;
+  const { entry, fitting } = listed;
+  const [panel, setPanel] = useState<TagPanel | null>(null);
+  const heading = useId();
+  // The table is asked anew whenever the state of what lies on it changes.
+  const isOnTable = useShelf(({ open }) => open !== null && keeping.openId() === entry.id);
+  const progress = useProgress(fitting);
+  const title = entry.title === "" ? libraryWords.untitled : entry.title;
+  const isRemoved = entry.deletedAt !== null;
+  const open = async () => {
+    const outcome = await keeping.open(entry.id);
+    if (outcome === "open") goTo("body");
+    else say(outcome === "notKept" ? libraryWords.notKept : libraryWords.cannotOpen);
+    listMayHaveChanged();
+  };
+  const more = () => setPanel(panel === null ? "actions" : null);
+  return (
+    <li className={isOnTable ? "tag tag-on-table" : "tag"} aria-labelledby={heading}>
+      <div className="tag-face">
+        <div className="tag-words">
+          <h2 className="tag-title" id={heading}>
+            {title}
+          </h2>
+          <p>
+            {isOnTable && <strong className="tag-mark">{libraryWords.onTable}</strong>} {progress}
+          </p>
+          <p className="quiet small">{libraryWords.changed(momentText(entry.changedAt))}</p>
+        </div>
+        <div className="row tag-ways">
+          {isRemoved ? (
+            <RemovedWays {...props} />
+          ) : (
+            <>
+              <button type="button" className="patch" onClick={() => void open()}>
+                {isOnTable ? libraryWords.goOn : libraryWords.open}
+                <span className="unseen"> {title}</span>
+              </button>
+              <button
+                type="button"
+                className="patch"
+                aria-expanded={panel !== null}
+                aria-label={libraryWords.moreOf(title)}
+                onClick={more}
+              >
+                {libraryWords.more}
+              </button>
+            </>
+          )}
+        </div>
+      </div>
+      {panel === "actions" && <TagActions {...props} onPanel={setPanel} />}
+      {panel === "share" && <SharePanel fitting={fitting} title={title} />}
+      {panel === "compare" && <ComparePanel listed={listed} others={others} title={title} />}
+    </li>
+  );
+}
+
+function RemovedWays({ keeping, listed }: TagProps) {
+  const { storage } = keeping.desk;
+  const { id } = listed.entry;
+  const after = async (work: Promise<unknown>) => {
+    await work;
+    keeping.desk.channel.send({ kind: "listChanged" });
+    listMayHaveChanged();
+  };
+  return (
+    <>
+      <button type="button" className="patch" onClick={() => void after(storage.restore(id))}>
+        {libraryWords.restore}
+      </button>
+      <button type="button" className="patch" onClick={() => void after(storage.erase(id))}>
+        {libraryWords.erase}
+      </button>
+    </>
+  );
+}

@@ -1,0 +1,115 @@
+import { useState } from "react";
+import type { Keeping } from "../../app/storage/keeping";
+import { useAnnounce } from "../Announcer";
+import { newFitting } from "../newFitting";
+import { goTo } from "../place";
+import { libraryWords, troubleTexts } from "../text/library";
+import { useUnit } from "../useStore";
+import { DevicePart } from "./DevicePart";
+import { FilePart } from "./FilePart";
+import { FittingTag, type ListedEntry } from "./FittingTag";
+import { SetAsidePart } from "./SetAsidePart";
+import { listMayHaveChanged, useShelf } from "./shelf";
+import { type Listing, useListing } from "./useListing";
+
+/** The shelf: every fitting kept on this device, files in and out, and what was set aside. */
+export function FittingsPlace() {
+  const keeping = useShelf((state) => state.keeping);
+  return (
+    <>
+      <div className="place-head">
+        <h1>{libraryWords.title}</h1>
+        <p className="lead">{libraryWords.lead}</p>
+      </div>
+      {keeping ? <Shelf keeping={keeping} /> : <p className="quiet">{libraryWords.loading}</p>}
+    </>
+  );
+}
+
+function Shelf({ keeping }: { readonly keeping: Keeping }) {
+  const found = useListing(keeping);
+  if (found.kind === "looking") return <p className="quiet">{libraryWords.loading}</p>;
+  if (found.kind === "notRead") return <p className="caution">{troubleTexts[found.reason]}</p>;
+  const { listing } = found;
+  return (
+    <>
+      <FittingList keeping={keeping} listing={listing} />
+      <FilePart keeping={keeping} listing={listing} />
+      <SetAsidePart keeping={keeping} listing={listing} />
+      <DevicePart keeping={keeping} />
+    </>
+  );
+}
+
+function FittingList({ keeping, listing }: { readonly keeping: Keeping; readonly listing: Listing }) {
+  const unit = useUnit();
+  const announce = useAnnounce();
+  const [sentence, setSentence] = useState("");
+  const [removed, setRemoved] = useState<ListedEntry | null>(null);
+  const listed = listing.fittings.filter((one) => one.kind === "fitting");
+  const shown = listed.filter(({ entry }) => entry.deletedAt === null && !entry.archived);
+  const putAway = listed.filter(({ entry }) => entry.deletedAt === null && entry.archived);
+  const binned = listed.filter(({ entry }) => entry.deletedAt !== null);
+  const say = (text: string) => {
+    setSentence(text);
+    announce(text);
+  };
+  const begin = async () => {
+    if ((await keeping.put(newFitting(unit))) === "put") goTo("body");
+    else say(libraryWords.notKept);
+  };
+  const onRemoved = (entry: ListedEntry) => {
+    setRemoved(entry);
+    announce(libraryWords.removed(titleOf(entry)));
+  };
+  const undo = async () => {
+    if (removed) await keeping.desk.storage.restore(removed.entry.id);
+    setRemoved(null);
+    listMayHaveChanged();
+  };
+  const tags = (entries: readonly ListedEntry[]) => (
+    <ul className="tags">
+      {entries.map((one) => (
+        <FittingTag key={one.entry.id} keeping={keeping} listed={one} others={listed} onRemoved={onRemoved} say={say} />
+      ))}
+    </ul>
+  );
+  return (
+    <section className="stack">
+      <button type="button" className="patch patch-main" onClick={() => void begin()}>
+        {libraryWords.newFitting}
+      </button>
+      {sentence !== "" && <p className="caution">{sentence}</p>}
+      {removed && (
+        <p className="caution row">
+          {libraryWords.removed(titleOf(removed))}
+          <button type="button" className="patch" onClick={() => void undo()}>
+            {libraryWords.undo}
+          </button>
+        </p>
+      )}
+      {shown.length === 0 && <p className="quiet">{libraryWords.empty}</p>}
+      {tags(shown)}
+      {putAway.length > 0 && (
+        <Folded title={`${libraryWords.archivedTitle} (${putAway.length})`}>{tags(putAway)}</Folded>
+      )}
+      {binned.length > 0 && (
+        <Folded title={`${libraryWords.removedTitle} (${binned.length})`}>
+          <p className="quiet">{libraryWords.removedNote}</p>
+          {tags(binned)}
+        </Folded>
+      )}
+    </section>
+  );
+}
+
+export const titleOf = ({ entry }: ListedEntry): string => (entry.title === "" ? libraryWords.untitled : entry.title);
+
+function Folded({ title, children }: { readonly title: string; readonly children: React.ReactNode }) {
+  return (
+    <details className="folded wide">
+      <summary>{title}</summary>
+      {children}
+    </details>
+  );
+}

@@ -1,0 +1,69 @@
+import { fileName, offerFile } from "../../app/share/fileOffer";
+import { listedId } from "../../app/storage/fittingOutcome";
+import type { Keeping } from "../../app/storage/keeping";
+import { asideWords } from "../text/library";
+import { momentText, presentInstant } from "./moment";
+import { listMayHaveChanged } from "./shelf";
+import type { Listing } from "./useListing";
+
+/** What could not be read, exactly as it was found, to be saved as text or erased by the person and nobody else. */
+export function SetAsidePart({ keeping, listing }: { readonly keeping: Keeping; readonly listing: Listing }) {
+  const { storage } = keeping.desk;
+  const unread = listing.fittings.filter((one) => one.kind !== "fitting");
+  if (unread.length === 0 && listing.setAside.length === 0) return null;
+  const saveRaw = (text: string) => offerFile(document, fileName("raw text", "", presentInstant(), "txt"), text, "txt");
+  const erase = async (work: Promise<unknown>) => {
+    await work;
+    listMayHaveChanged();
+  };
+  return (
+    <section className="stitched stack">
+      <h2>{asideWords.title}</h2>
+      <p>{asideWords.lead}</p>
+      <ul className="tags wide">
+        {unread.map((one) => (
+          <Found
+            key={listedId(one)}
+            what={one.kind === "newer" ? asideWords.newer : asideWords.unreadable}
+            onSave={() => saveRaw(one.rawText)}
+            onErase={one.kind === "newer" ? null : () => void erase(storage.erase(listedId(one)))}
+          />
+        ))}
+        {listing.setAside.map(({ key, source, takenAt, rawText }) => (
+          <Found
+            key={key}
+            what={asideWords.found(asideWords.kinds[source], momentText(takenAt))}
+            onSave={() => saveRaw(rawText)}
+            onErase={() => void erase(storage.eraseQuarantined(key))}
+          />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+interface FoundProps {
+  readonly what: string;
+  readonly onSave: () => void;
+  readonly onErase: (() => void) | null;
+}
+
+function Found({ what, onSave, onErase }: FoundProps) {
+  return (
+    <li className="tag tag-aside">
+      <div className="tag-face">
+        <p className="tag-words">{what}</p>
+        <div className="row">
+          <button type="button" className="patch" onClick={onSave}>
+            {asideWords.saveRaw}
+          </button>
+          {onErase && (
+            <button type="button" className="patch" onClick={onErase}>
+              {asideWords.erase}
+            </button>
+          )}
+        </div>
+      </div>
+    </li>
+  );
+}

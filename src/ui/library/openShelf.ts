@@ -1,0 +1,133 @@
+import { startOffline } from "../../app/offline/offlineState";
+import { takeLink } from "../../app/share/linkAddress";
+import { readLink } from "../../app/share/shareLink";
+import { listedId } from "../../app/storage/fittingOutcome";
+import { fittingStorage } from "../../app/storage/fittingStorage";
+import { indexedDrawers } from "../../app/storage/indexedDrawers";
+import { clearedFittings, keptMark } from "../../app/storage/keptMark";
+import { type Keeping, startKeeping } from "../../app/storage/keeping";
+import { leavingGuard } from "../../app/storage/leavingGuard";
+import type { Desk, OpenState } from "../../app/storage/openFitting";
+import { askToKeep } from "../../app/storage/room";
+import { tabChannel } from "../../app/storage/tabChannel";
+import type { FittingStore } from "../../app/store";
+import { goTo } from "../place";
+import { fetchNotice } from "./NoticePlace";
+import { listMayHaveChanged, shelf, tell } from "./shelf";
+
+/** Opens the database, puts the last fitting (or the one out of a link) on the table, and keeps it from then on. */
+export async function openShelf(store: FittingStore, shared: string | null): Promise<void> {
+  const keeping = startKeeping(store, openDesk(), {
+    onState: show,
+    onFirstSave: () => void askToKeep(navigator.storage),
+    onHistoryLost: () => tell({ kind: "historyLost" }),
+  });
+  shelf.setState({ keeping });
+  leavingGuard(window, () => shelf.getState().open);
+  startListening(keeping);
+  startWorker();
+  void fetchNotice().catch(() => {});
+  await tellWhatWasCleared(keeping);
+  if (shared !== null) await receive(keeping, shared);
+  else if (isChanged(store)) keeping.keepNow();
+  else if (isUntouched(store)) await openLast(keeping);
+}
+
+function openDesk(): Desk {
+  const drawers = indexedDrawers({
+    name: "padwright",
+    onOutdated: () => tell({ kind: "outdated" }),
+    onDropped: listMayHaveChanged,
+  });
+  return {
+    storage: fittingStorage(drawers, { now: () => new Date().toISOString(), newId }),
+    locks: navigator.locks as LockManager | undefined,
+    channel: tabChannel(typeof BroadcastChannel === "undefined" ? undefined : new BroadcastChannel("padwright")),
+    later: (milliseconds, work) => {
+      const timer = setTimeout(work, milliseconds);
+      return () => clearTimeout(timer);
+    },
+  };
+}
+
+/** A page without a secure origin has no randomUUID; the same form from the same randomness does there. */
+function newId(): string {
+  if (typeof crypto.randomUUID === "function") return crypto.randomUUID();
+  const bytes = crypto.getRandomValues(new Uint8Array(16));
+  return Array.from(bytes, (byte) => byte.toString(16).padStart(2, "0")).join("");
+}
+
+let remembered: string | null = null;
+
+function show(open: OpenState | null): void {
+  shelf.setState({ open });
+  const { keeping } = shelf.getState();
+  const id = keeping?.openId() ?? null;
+  if (open?.saving.kind !== "saved" || id === null) return;
+  listMayHaveChanged();
+  if (id === remembered) return;
+  remembered = id;
+  void keeping?.desk.storage.saveSettings({ lastFitting: id });
+}
+
+function startListening(keeping: Keeping): void {
+  keeping.desk.channel.hear(({ kind }) => {
+    if (kind !== "penWanted") listMayHaveChanged();
+  });
+  window.addEventListener("hashchange", () => {
+    const shared = takeLink(window);
+    if (shared !== null) void receive(keeping, shared);
+  });
+}
+
+function startWorker(): void {
+  if (!import.meta.env.PROD) return;
+  const offline = startOffline({
+    container: navigator.serviceWorker as ServiceWorkerContainer | undefined,
+    workerAddress: "./sw.js",
+    onState: (state) => shelf.setState({ offline: state }),
+    loadAnew: () => window.location.reload(),
+  });
+  shelf.setState({ takeNewRelease: offline.takeNewRelease });
+  document.addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "visible") void offline.lookForRelease();
+  });
+}
+
+/** The note of how many there were is brought up to date with every list that is not empty. */
+async function tellWhatWasCleared({ desk }: Keeping): Promise<void> {
+  const listed = await desk.storage.list();
+  if (listed.kind !== "listed") return;
+  const mark = keptMark(window);
+  const count = clearedFittings(mark, listed.fittings.length);
+  if (count > 0) tell({ kind: "cleared", count });
+  else mark.write(listed.fittings.length);
+}
+
+async function openLast(keeping: Keeping): Promise<void> {
+  const { lastFitting } = await keeping.desk.storage.settings();
+  if (typeof lastFitting !== "string") return;
+  const listed = await keeping.desk.storage.list();
+  const last = listed.kind === "listed" ? listed.fittings.find((one) => listedId(one) === lastFitting) : undefined;
+  if (last?.kind === "fitting" && last.entry.deletedAt !== null) return;
+  const outcome = last === undefined ? "missing" : await keeping.open(lastFitting);
+  if (outcome === "unreadable" || outcome === "newer") tell({ kind: "lastUnreadable" });
+  if (outcome === "open") remembered = lastFitting;
+}
+
+async function receive(keeping: Keeping, hash: string): Promise<void> {
+  const read = await readLink(hash);
+  if (!read.ok) tell({ kind: "linkRefused", problem: read.problem.code });
+  else if ((await keeping.put(read.value)) === "put") {
+    tell({ kind: "received" });
+    goTo("plan");
+  }
+}
+
+const isChanged = (store: FittingStore): boolean => store.getState().cause !== "load";
+
+/** Nothing was done yet and nothing was put on the table, as the made-up person by her own address. */
+const isUntouched = (store: FittingStore): boolean => {
+  const { fitting } = store.getState();
+  return fitting.id === undefined && Object.keys(fitting.body).length === 0;
+};

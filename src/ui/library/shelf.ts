@@ -1,0 +1,54 @@
+import { useStore } from "zustand";
+import { createStore } from "zustand/vanilla";
+import type { OfflineState } from "../../app/offline/offlineState";
+import type { Keeping } from "../../app/storage/keeping";
+import type { OpenState } from "../../app/storage/openFitting";
+
+/**
+ * What the screens know of keeping: the fitting on the table and how far it is kept, what a person should be told, and
+ * whether the tool opens without a network. Everything that does the keeping is loaded after the first screen.
+ */
+export interface ShelfState {
+  /** Null until the database has been opened, and for good where the keeping could not be loaded. */
+  readonly keeping: Keeping | null;
+  readonly open: OpenState | null;
+  readonly offline: OfflineState;
+  readonly takeNewRelease: () => void;
+  /** What happened that the person did not do; the newest last. */
+  readonly news: readonly ShelfNews[];
+  /** Counts up whenever the list may have changed, in this tab or another. */
+  readonly turn: number;
+}
+
+export type ShelfNews =
+  /** The browser seems to have cleared this many fittings. */
+  | { readonly kind: "cleared"; readonly count: number }
+  /** A newer release of the tool, in another tab, has taken over the database. */
+  | { readonly kind: "outdated" }
+  | { readonly kind: "received" }
+  | { readonly kind: "linkRefused"; readonly problem: LinkRefusal }
+  /** The last fitting could not be opened; it is in the list, with its raw text. */
+  | { readonly kind: "lastUnreadable" }
+  | { readonly kind: "historyLost" }
+  | { readonly kind: "notLoaded" };
+
+export type LinkRefusal = "notALink" | "tooLong" | "newerLink" | "damaged" | "cannotUnpack" | "badFitting";
+
+export const shelf = createStore<ShelfState>(() => ({
+  keeping: null,
+  open: null,
+  offline: { kind: "preparing" },
+  takeNewRelease: () => {},
+  news: [],
+  turn: 0,
+}));
+
+export const useShelf = <Part>(pick: (state: ShelfState) => Part): Part => useStore(shelf, pick);
+
+export const tell = (news: ShelfNews): void =>
+  shelf.setState(({ news: before }) => ({ news: [...before.filter(({ kind }) => kind !== news.kind), news] }));
+
+export const forget = (kind: ShelfNews["kind"]): void =>
+  shelf.setState(({ news }) => ({ news: news.filter((one) => one.kind !== kind) }));
+
+export const listMayHaveChanged = (): void => shelf.setState(({ turn }) => ({ turn: turn + 1 }));

@@ -1,0 +1,227 @@
+/** Words of the place where fittings are kept, of saving, of files and of links. */
+/** Why something was not saved or read: what happened, and what to do now. */
+export const troubleTexts = {
+  noRoom:
+    "There is no room left on this device or in what the browser allows. Save the fitting to a file now, then make room; it is tried again by itself.",
+  blocked:
+    "This browser keeps nothing for this page, as in a private window or when site data is switched off. Save the fitting to a file before you close it.",
+  newerApp:
+    "A newer release of the tool is open in another tab and has taken over. Save the fitting to a file if something is not saved, then load this page again.",
+  lost: "The browser lost its database for a moment. It is tried again by itself.",
+  slow: "The device takes very long to answer. It is tried again by itself; do not close the page yet.",
+  failed: "The browser could not do it. It is tried again by itself; save the fitting to a file to be sure.",
+  changedElsewhere:
+    "This fitting was changed in another tab. Nothing was overwritten: keep yours as a fitting of its own, or take what the other tab saved.",
+  newerRecord:
+    "What is kept here was written by a newer release of the tool and is not overwritten. Load the page again to get that release.",
+  missing: "It is no longer here.",
+  unwritable:
+    "Something in this fitting cannot be written down, so what was saved before was left alone. Undo the last change, or save the fitting to a file.",
+} as const;
+
+export const newsTexts = {
+  cleared: (count: number): string =>
+    `This browser has cleared what was kept here: ${count === 1 ? "one fitting is" : `${count} fittings are`} gone from this device. If you saved a file, open it under “Your fittings”.`,
+  outdated: troubleTexts.newerApp,
+  received: "This fitting came in a link. It is not kept on this device until you keep it or change something.",
+  lastUnreadable:
+    "Your last fitting could not be read. It was left as it is, and a raw copy is set aside under “Your fittings”.",
+  historyLost:
+    "The fitting is whole, but its earlier steps could not be read, so Undo begins here. A raw copy of them is set aside.",
+  notLoaded: "The part of the tool that keeps fittings could not be loaded. Nothing is kept: load the page again.",
+} as const;
+
+export const linkProblemTexts = {
+  notALink: "That link has no fitting in it.",
+  tooLong: "The link is longer than this tool makes them. Ask for a file instead.",
+  newerLink: "The link was made by a newer release. Load the page again, then open the link once more.",
+  damaged: "The link was cut short or changed on its way. Copy it again, whole, or ask for a file.",
+  cannotUnpack: "This browser is too old to unpack the link. Ask for a file instead.",
+  badFitting: "What is in the link is not a fitting this tool can read.",
+} as const;
+
+export const noticeWords = {
+  label: "Keeping",
+  saveFile: "Save to a file",
+  retry: "Try again",
+  keepCopy: "Keep mine as well",
+  takeTheirs: "Take what is kept",
+  workHere: "Work here instead",
+  elsewhere: "Another tab is writing in this fitting. This one shows what is saved there.",
+  keepIt: "Keep it here",
+  reload: "Load again",
+  release: "A newer release of the tool is ready. Your work is saved; it takes a moment.",
+  releaseElsewhere: "A newer release was taken in another tab. Load this page again when it suits you.",
+  takeRelease: "Take it now",
+  understood: "Understood",
+} as const;
+
+export const libraryWords = {
+  title: "Your fittings",
+  lead: "Kept in this browser, on this device, and nowhere else.",
+  newFitting: "Begin a new fitting",
+  loading: "Looking on the shelf…",
+  empty: "There is nothing here yet. The first reading you take is kept by itself.",
+  untitled: "No name yet",
+  onTable: "on the table",
+  changed: (when: string): string => `changed ${when}`,
+  open: "Open",
+  goOn: "Go on",
+  more: "More",
+  moreOf: (title: string): string => `More for ${title}`,
+  rename: "Name",
+  renamed: "Named.",
+  copy: "Copy",
+  copyTitle: (title: string): string => (title === "" ? "Copy" : `${title} (copy)`),
+  again: "Measure again",
+  againNote: "A copy with today’s date: the padding stays as it is, and you measure the body anew.",
+  againTitle: (title: string, day: string): string => `${title === "" ? "Fitting" : title}, ${day}`,
+  compare: "Compare",
+  share: "Share",
+  saveFile: "Save to a file",
+  saveTable: "Save measurements as a table",
+  archive: "Put away",
+  unarchive: "Take out again",
+  remove: "Remove",
+  removed: (title: string): string => `Removed ${title}.`,
+  undo: "Undo",
+  restore: "Put back",
+  erase: "Erase for good",
+  archivedTitle: "Put away",
+  removedTitle: "Removed",
+  removedNote: "Still here until you erase them.",
+  openElsewhere: "This fitting is open in another tab; do it there.",
+  notKept: "The fitting on the table is not saved yet. Save it to a file or try again first.",
+  cannotOpen: "It could not be opened.",
+} as const;
+
+export const progressTexts = {
+  girths: (known: number, all: number): string =>
+    known === 0 ? "nothing measured yet" : `${known} of ${all} girths measured`,
+  waiting: "some readings need another look",
+  nothing: "nothing to add: the form reads what the body reads",
+  planned: (count: number): string =>
+    count === 1 ? "1 piece planned, not pinned" : `${count} pieces planned, none pinned`,
+  pinned: (done: number, all: number): string => `${done} of ${all} pieces pinned`,
+  done: (all: number): string => (all === 1 ? "the piece is pinned" : `all ${all} pieces pinned`),
+} as const;
+
+export const fileWords = {
+  title: "Files",
+  lead: "A browser can lose what it keeps: a file beside it cannot be cleared by mistake. Files also take fittings to another device.",
+  saveAll: (count: number): string => (count === 1 ? "Save it to a file" : `Save all ${count} to one file`),
+  openFile: "Open a file",
+  openNote: "A fitting, several in one file, or a table of measurements (CSV).",
+  never: "Nothing has been saved to a file from this device yet.",
+  lastSaved: (when: string, changes: number): string =>
+    changes === 0
+      ? `Last saved to a file ${when}; nothing has changed since.`
+      : `Last saved to a file ${when}; ${changes === 1 ? "one fitting has" : `${changes} fittings have`} changed since.`,
+  leftOut: (count: number): string =>
+    `${count === 1 ? "One that cannot be read is" : `${count} that cannot be read are`} not in the file; save the raw text below.`,
+  imported: "Opened, and now on the shelf:",
+  added: (title: string): string => `${title}: added.`,
+  alreadyHere: (title: string): string => `${title}: was here already, the same; nothing was changed.`,
+  addedBeside: (title: string): string =>
+    `${title}: another state of it is here, so it lies beside that one. Compare the two.`,
+  refused: "Nothing was taken from the file.",
+} as const;
+
+export const fileProblemTexts = {
+  empty: "The file is empty.",
+  tooLarge: (most: string): string => `The file is too large; the most is ${most}.`,
+  notText: "The file is not text. Choose a file that this tool saved, or a table of measurements.",
+  notJson: "The file cannot be read. Choose a file that this tool saved, or a table of measurements.",
+  newerBundle: "The file was saved by a newer release. Load this page again to get that release.",
+  tooMany: (most: number): string => `There are too many fittings in the file; the most is ${most}.`,
+  damaged:
+    "The file was damaged on its way, or changed by hand. If you changed it yourself, take out the line that begins with “check” and open it again.",
+  damagedFitting: (number: number): string =>
+    `Fitting ${number} in the file was damaged on its way, or changed by hand.`,
+  inFitting: (number: number, sentence: string): string => `Fitting ${number}: ${sentence}`,
+} as const;
+
+export const sheetProblemTexts = {
+  empty: "The table is empty.",
+  tooLong: "The table is too long.",
+  tooManyCells: "The table has too many cells.",
+  openQuote: (line: number): string => `Line ${line}: a quotation mark is not closed.`,
+  afterQuote: (line: number): string => `Line ${line}: there is something behind a closing quotation mark.`,
+  noColumns: (expected: string): string => `The first line must name the columns: ${expected}.`,
+  unknownMeasurement: (line: number, got: string, nearest: string | null): string =>
+    `Line ${line}: “${got}” is not a measurement of this tool${nearest === null ? "" : `. Did you mean ${nearest}?`}`,
+  twice: (line: number, name: string): string => `Line ${line}: ${name} stands in the table twice.`,
+  unknownUnit: (line: number, got: string): string => `Line ${line}: “${got}” is not a unit; write cm, in or mm.`,
+  tooManyColumns: (line: number): string =>
+    `Line ${line} has more cells than the first line. Put lengths with a comma in quotation marks.`,
+  unreadableLength: (line: number, sentence: string): string => `Line ${line}: ${sentence}`,
+} as const;
+
+export const asideWords = {
+  title: "Set aside",
+  lead: "What could not be read was laid aside exactly as it was found. Nothing was written over it.",
+  found: (what: string, when: string): string => `${what}, found ${when}`,
+  kinds: { fitting: "A fitting", history: "Steps to undo", settings: "Settings of this device" },
+  newer:
+    "A fitting of a newer release. It can be saved as raw text, and opens once the page is loaded again with that release.",
+  unreadable: "A fitting that cannot be read.",
+  saveRaw: "Save the raw text",
+  erase: "Erase it",
+} as const;
+
+export const deviceWords = {
+  title: "This device",
+  offline: {
+    unsupported: "Without a network this page does not open here: the browser, or this address, does not allow it.",
+    preparing: "Getting ready to open without a network…",
+    ready: "Opens without a network.",
+    newReleaseWaits: "Opens without a network. A newer release is ready.",
+    newReleaseElsewhere: "A newer release was taken in another tab.",
+    failed:
+      "Not ready to open without a network: the files did not arrive as they were made. It is tried again next time.",
+  },
+  kept: {
+    kept: "The browser keeps what is here until you clear it.",
+    mayBeCleared:
+      "The browser may clear what is here when the device runs short of room. Installing the tool and saving files make it safer.",
+    unknown: "This browser does not say whether it may clear what is here. Save files now and then.",
+  },
+  eraseAll: "Erase everything on this device",
+  eraseAllNote: "Fittings, steps, what was set aside and settings. Files you saved stay. This cannot be undone.",
+  eraseAllSure: "Yes, erase everything",
+  erased: "Everything was erased from this device.",
+  keep: "Keep it all",
+} as const;
+
+export const shareWords = {
+  title: (title: string): string => `Share ${title}`,
+  lead: "The readings travel inside the link itself. No server sees them, but whoever has the link has a copy that cannot be called back, and so have the messengers and histories it passes through.",
+  names: "Put the name and the notes in as well",
+  work: "Put in what has been pinned and read so far",
+  link: "Link",
+  copy: "Copy the link",
+  copied: "Copied.",
+  copyByHand: "Mark the link and copy it.",
+  code: "Show as a code",
+  codeLabel: "QR code of the link",
+  large: "As large as the screen",
+  small: "Smaller",
+  tooLong: (characters: number, most: number): string =>
+    `It would be ${characters} signs long, and messengers cut links beyond ${most}. Leave out what has been pinned, or save a file.`,
+  codeTooLong:
+    "The link is too long for a code that a camera can read across a room. Leave something out, or pass on the link.",
+} as const;
+
+export const compareWords = {
+  title: (title: string): string => `Compare ${title}`,
+  with: "With",
+  none: "There is no other fitting to compare with.",
+  reading: "Measurement",
+  before: "then",
+  after: "now",
+  change: "change",
+  same: "the same",
+  onlyThen: "not measured now",
+  onlyNow: "not measured then",
+  bodies: "Measurements of the body",
+} as const;

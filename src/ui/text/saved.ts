@@ -1,0 +1,8 @@
+/** The few words about saving that stand on every screen; the rest is loaded with the shelf. */
+export const savedWords = {
+  saving: "Saving…",
+  saved: (time: string): string => `Saved ${time}`,
+  notSaved: "Not saved",
+  elsewhere: "Open in another tab",
+  toFittings: "Your fittings",
+} as const;
