@@ -26,6 +26,7 @@ const sum = (values: readonly number[]) => values.reduce((total, value) => total
 /** Many plans to a test, and other work may share the machine. */
 vi.setConfig({ testTimeout: 120_000 });
 
+/** Broken on purpose: every target girth 4 mm more than the larger of body and form. Seen to fail with the first person. */
 describe("law 1: a body that reads like its form", () => {
   test("needs no piece, no re-marked seam, and has no shortfall", () => {
     fc.assert(
@@ -40,6 +41,8 @@ describe("law 1: a body that reads like its form", () => {
   });
 });
 
+/** Broken on purpose: the shaping loop stopped at 9 mm instead of 0.4; the feather drawn out by a third when the stack is
+ * read; the body's front and back arc swapped. Each seen to fail, the second by the outside checker alone. */
 describe("law 2: the tape over the finished stack reads the body", () => {
   let met = 0;
   afterAll(() => expect(met).toBeGreaterThan(200));
@@ -97,6 +100,7 @@ function turningAngle(level: FileLevel, piece: FilePiece): number {
   );
 }
 
+/** Broken on purpose: the tape standing off one and a half times the padding; back pieces taking their thickness away. Seen to fail. */
 describe("law 3: adding a piece", () => {
   let gains = 0;
   afterAll(() => expect(gains).toBeGreaterThan(200));
@@ -138,6 +142,7 @@ describe("law 3: adding a piece", () => {
   });
 });
 
+/** Broken on purpose: the tape standing off 2 % more than the padding. Seen to fail with the first person. */
 describe("law 4: an even difference of one layer", () => {
   test("is one round, and adds 2 pi t to every girth and pi t to every front (Steiner)", () => {
     fc.assert(
@@ -181,6 +186,7 @@ describe("law 4: an even difference of one layer", () => {
   };
 });
 
+/** Broken on purpose: of a gain above 60 mm only a tenth of its share given to the front. Seen to fail. */
 describe("law 5: a bigger belly, same everything else", () => {
   const bellyMm = 30;
   let grew = 0;
@@ -227,6 +233,7 @@ describe("law 5: a bigger belly, same everything else", () => {
   }
 });
 
+/** Seen to fail before it held: the back of a body measured left and right came out with other pieces than its mirror's. */
 describe("law 6: mirror a person", () => {
   let uneven = 0;
   afterAll(() => expect(uneven).toBeGreaterThan(4));
@@ -276,6 +283,7 @@ describe("law 6: mirror a person", () => {
   }
 });
 
+/** Broken on purpose: the prediction taken from the last piece but one; a piece hiding what lies beneath it. Seen to fail. */
 describe("law 9: the order of pinning", () => {
   let stacks = 0;
   afterAll(() => expect(stacks).toBeGreaterThan(20));
