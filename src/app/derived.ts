@@ -1,7 +1,7 @@
 import type { Measurements } from "../core/body/measurements";
 import { checkMeasurements, isContradiction, type MeasurementProblem } from "../core/body/plausibility";
 import { type BattingProblem, checkBatting } from "../core/checkBatting";
-import { chooseForm, type RankedSize } from "../core/form/chooseForm";
+import { chooseForm, type RankedSize } from "../core/plan/chooseForm";
 import type { Plan } from "../core/plan/plan";
 import { planFitting } from "../core/plan/planFitting";
 import type { Fitting } from "../document/fitting";

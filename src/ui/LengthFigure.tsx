@@ -36,6 +36,6 @@ export function LengthFigure({ length, step, estimated = false, unitShown = true
 
 function partsOf(text: string) {
   const [amount = "", unit = ""] = text.split(/ (?=[a-z]+$)/);
-  const [, whole = amount, over = "", under = ""] = /^(-?\d* ?)(\d+)\/(\d+)$/.exec(amount) ?? [];
+  const [, whole = amount, over = "", under = ""] = /^(-?(?:\d+ )?)(\d+)\/(\d+)$/.exec(amount) ?? [];
   return { whole: whole.trim(), over, under, unit };
 }

@@ -1,4 +1,4 @@
-import { type MouseEvent, Suspense, useEffect, useRef } from "react";
+import { Suspense, useEffect, useRef } from "react";
 import { Announcer } from "./Announcer";
 import { NoticePlace } from "./library/NoticePlace";
 import { type Place, usePlace } from "./place";
@@ -18,15 +18,11 @@ export function Workroom() {
     whenIdle(fetchPlaces);
   }, []);
 
-  const skip = (event: MouseEvent) => {
-    event.preventDefault();
-    main.current?.focus();
-  };
   return (
     <Announcer>
-      <a className="skip" href="#work" onClick={skip}>
+      <button type="button" className="skip" onClick={() => main.current?.focus()}>
         {workroomWords.skip}
-      </a>
+      </button>
       <div className={`workroom workroom-${place}`}>
         <Rail place={place} />
         <main id="work" ref={main} tabIndex={-1} className="place">

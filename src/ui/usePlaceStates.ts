@@ -14,7 +14,8 @@ export function usePlaceStates(): { readonly [place in WorkPlace]: string } {
     body: known < all ? placeStates.girthsMissing(known, all) : placeStates.readings(Object.keys(body).length),
     form: formState(form, planning.kind === "planned" ? planning.size : null),
     plan: plan ? placeStates.planPieces(plan.pieces.length) : placeStates.planWaiting,
-    padding: progress && progress.pieces.length > 0 ? placeStates.pinned(progress.pinnedCount, progress.pieces.length) : "",
+    padding:
+      progress && progress.pieces.length > 0 ? placeStates.pinned(progress.pinnedCount, progress.pieces.length) : "",
     finishing: "",
   };
 }

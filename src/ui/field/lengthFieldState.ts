@@ -33,7 +33,11 @@ export function lengthFieldState({ entry, draft, unit, step, onDraft, onCommit }
   const blank = text.trim() === "";
   return {
     text,
-    meaning: blank ? null : draft === undefined && entry !== undefined ? entryLength(entry, unit) : parseLength(text, unit),
+    meaning: blank
+      ? null
+      : draft === undefined && entry !== undefined
+        ? entryLength(entry, unit)
+        : parseLength(text, unit),
     isForeign: !blank && hasOtherUnit(text, unit),
     isDraft: draft !== undefined,
     type: onDraft,

@@ -8,7 +8,12 @@ export const digitKeys = ["1", "2", "3", "4", "5", "6", "7", "8", "9", "0"] as c
 export const eighthKeys = ["1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8"] as const;
 export const halfKeys = [".5"] as const;
 
-export type PadKey = (typeof digitKeys)[number] | (typeof eighthKeys)[number] | (typeof halfKeys)[number] | "back" | "clear";
+export type PadKey =
+  | (typeof digitKeys)[number]
+  | (typeof eighthKeys)[number]
+  | (typeof halfKeys)[number]
+  | "back"
+  | "clear";
 
 /** The keys of the last row, which finish a length: parts of an inch, or half a centimetre. */
 export const partKeys = (unit: LengthUnit): readonly PadKey[] => (unit === "in" ? eighthKeys : halfKeys);
@@ -37,6 +42,6 @@ function splitText(text: string): { readonly whole: string; readonly part: strin
 
 function withoutLast(text: string): string {
   const split = splitText(text);
-  if (split && split.part.includes("/")) return split.whole;
+  if (split?.part.includes("/")) return split.whole;
   return text.trimEnd().slice(0, -1).trimEnd();
 }

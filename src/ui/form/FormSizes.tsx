@@ -1,4 +1,4 @@
-import type { RankedSize } from "../../core/form/chooseForm";
+import type { RankedSize } from "../../core/plan/chooseForm";
 import { requiredMeasurementNames } from "../../core/body/vocabulary";
 import { formTables } from "../../document/formTables";
 import { LengthFigure } from "../LengthFigure";
@@ -127,7 +127,9 @@ function SizeFacts({ ranked }: { readonly ranked: RankedSize }) {
       <span className="size-girths">
         {requiredMeasurementNames.map((name) => {
           const girth = ranked.measurements[name];
-          return girth === undefined ? null : <LengthFigure key={name} length={girth} step={step} unitShown={name === "fullHipGirth"} />;
+          return girth === undefined ? null : (
+            <LengthFigure key={name} length={girth} step={step} unitShown={name === "fullHipGirth"} />
+          );
         })}
       </span>
       <span>

@@ -110,7 +110,8 @@ function useBenchField(whose: "body" | "form", name: MeasurementName, focusTurn:
 
 function Known({ known }: { readonly known: ReturnType<typeof useMeasurement> }) {
   const { write } = useLengths();
-  if (known.kind === "guessed") return <p className="bench-known">{measuringWords.guessNow(write(known.value), write(known.spread))}</p>;
+  if (known.kind === "guessed")
+    return <p className="bench-known">{measuringWords.guessNow(write(known.value), write(known.spread))}</p>;
   if (known.kind === "table") return <p className="bench-known">{measuringWords.tableNow(write(known.value))}</p>;
   return null;
 }

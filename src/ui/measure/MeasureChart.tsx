@@ -31,8 +31,7 @@ export function MeasureChart({ whose, enough, groups = measureGroups }: MeasureC
     setChosen(name);
     setFocusTurn((turn) => turn + 1);
   };
-  const goBackToRow = () =>
-    rows.current?.querySelector<HTMLElement>(`[data-measurement="${chosen ?? ""}"]`)?.focus();
+  const goBackToRow = () => rows.current?.querySelector<HTMLElement>(`[data-measurement="${chosen ?? ""}"]`)?.focus();
 
   const bench = (name: MeasurementName) => {
     const next = measurementAfter(name, isKnown);

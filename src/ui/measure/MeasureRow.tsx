@@ -19,11 +19,18 @@ export interface MeasureRowProps {
 export function MeasureRow({ whose, name, isChosen, onChoose, children }: MeasureRowProps) {
   const { problems } = useDerived();
   const needsLook = problems.measurements.some(
-    (problem) => problem.whose === whose && problem.names.includes(name) && problem.code !== "missing" && isContradiction(problem),
+    (problem) =>
+      problem.whose === whose && problem.names.includes(name) && problem.code !== "missing" && isContradiction(problem),
   );
   return (
     <li className={isChosen ? "chart-row chart-row-chosen" : "chart-row"}>
-      <button type="button" className="chart-button" aria-expanded={isChosen} data-measurement={name} onClick={onChoose}>
+      <button
+        type="button"
+        className="chart-button"
+        aria-expanded={isChosen}
+        data-measurement={name}
+        onClick={onChoose}
+      >
         <span className="chart-name">{measurementTexts[name].label}</span>
         <RowValue whose={whose} name={name} />
         {needsLook ? <span className="chart-look">{measuringWords.look}</span> : null}

@@ -26,7 +26,9 @@ export function useMeasurement(whose: "body" | "form", name: MeasurementName): K
     return value === undefined ? { kind: "nothing" } : { kind: "table", value };
   }
   const guess = levelReading(planning.plan.levels, name);
-  return guess?.kind === "estimated" ? { kind: "guessed", value: guess.value, spread: guess.spread } : { kind: "nothing" };
+  return guess?.kind === "estimated"
+    ? { kind: "guessed", value: guess.value, spread: guess.spread }
+    : { kind: "nothing" };
 }
 
 type Levels = Extract<ReturnType<typeof useDerived>["planning"], { readonly kind: "planned" }>["plan"]["levels"];

@@ -73,7 +73,12 @@ interface LevelTabsProps {
 function LevelTabs({ level, onLevel }: LevelTabsProps) {
   const list = useRef<HTMLDivElement>(null);
   const onKeyDown = (event: KeyboardEvent) => {
-    const by = event.key === "ArrowRight" || event.key === "ArrowDown" ? 1 : event.key === "ArrowLeft" || event.key === "ArrowUp" ? -1 : 0;
+    const by =
+      event.key === "ArrowRight" || event.key === "ArrowDown"
+        ? 1
+        : event.key === "ArrowLeft" || event.key === "ArrowUp"
+          ? -1
+          : 0;
     if (by === 0) return;
     event.preventDefault();
     const next = levelNames[(levelNames.indexOf(level) + by + levelNames.length) % levelNames.length];

@@ -37,7 +37,9 @@ export function PaddingPicture({ plan, progress, current, level }: PaddingPictur
             <p>{cutSentence(current, step)}</p>
           </>
         ) : null}
-        {kind === "above" ? <Above plan={plan} level={level} pinned={current ? current.order : progress.pieces.length} /> : null}
+        {kind === "above" ? (
+          <Above plan={plan} level={level} pinned={current ? current.order : progress.pieces.length} />
+        ) : null}
       </div>
       <div className="segments">
         {pictureKinds.map((name) => (

@@ -26,7 +26,12 @@ export function ReadingPad({ level, part }: { readonly level: LevelName; readonl
         untouched={text === ""}
         onText={(next) => dispatch({ does: "draft", of: "other", key, text: next === "" ? null : next })}
       />
-      <button type="button" className="patch reading-keep" disabled={!hasDrafts} onClick={() => keepReadings(store, level)}>
+      <button
+        type="button"
+        className="patch reading-keep"
+        disabled={!hasDrafts}
+        onClick={() => keepReadings(store, level)}
+      >
         {paddingWords.keep}
       </button>
     </section>

@@ -12,7 +12,8 @@ export function ReadingsOverview({ plan, progress }: { readonly plan: Plan; read
   return (
     <section className="overview stitched">
       <h2>{paddingWords.overview}</h2>
-      <div className="overview-scroll">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a narrow screen scrolls the table sideways, with keys as well. */}
+      <section className="overview-scroll" tabIndex={0} aria-label={paddingWords.overview}>
         <table className="figures-table overview-table">
           <thead>
             <tr>
@@ -34,9 +35,18 @@ export function ReadingsOverview({ plan, progress }: { readonly plan: Plan; read
                   return (
                     <td key={part} className={`overview-cell reading-${left.kind}`}>
                       <span className="overview-figures">
-                        <LengthFigure length={now.value} step={step} estimated={now.kind === "expected"} unitShown={false} />
+                        <LengthFigure
+                          length={now.value}
+                          step={step}
+                          estimated={now.kind === "expected"}
+                          unitShown={false}
+                        />
                         <span className="overview-of"> {paddingWords.of} </span>
-                        <LengthFigure length={body[part].value} step={step} estimated={body[part].kind === "estimated"} />
+                        <LengthFigure
+                          length={body[part].value}
+                          step={step}
+                          estimated={body[part].kind === "estimated"}
+                        />
                       </span>
                       <span className="overview-left">
                         <span className="reading-mark" aria-hidden />
@@ -49,7 +59,7 @@ export function ReadingsOverview({ plan, progress }: { readonly plan: Plan; read
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
     </section>
   );
 }

@@ -19,7 +19,9 @@ export function PlanWaiting() {
       <h1>{planningWords.waitingTitle}</h1>
       {ofBody.length > 0 ? (
         <>
-          <p className="lead">{planningWords.waitingFor(ofBody.map((name) => measurementTexts[name].label.toLowerCase()))}</p>
+          <p className="lead">
+            {planningWords.waitingFor(ofBody.map((name) => measurementTexts[name].label.toLowerCase()))}
+          </p>
           <a className="patch patch-main" href={placeAddress("body")}>
             {planningWords.measureThem}
           </a>

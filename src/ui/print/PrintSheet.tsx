@@ -16,16 +16,21 @@ export function PrintSheet({ plan }: { readonly plan: Plan }) {
   const { title } = useFitting();
   const pages = printPages(plan);
   return (
-    <div className="sheets">
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a narrow screen scrolls the sheet sideways, with keys as well.
+    <section className="sheets" tabIndex={0} aria-label={printingWords.sheetTitle(title)}>
       {pages.map(({ pieces, isLast }, i) => (
-        <article key={pieces[0]?.id ?? "first"} className="sheet" aria-label={printingWords.sheetTitle(title)}>
+        <article key={pieces[0]?.id ?? "first"} className="sheet">
           <SheetHead plan={plan} isContinued={i > 0} />
           {i === 0 ? <Measurements plan={plan} /> : null}
-          {plan.pieces.length === 0 ? <p>{printingWords.none}</p> : <PrintPieces plan={plan} pieces={pieces} isContinued={i > 0} />}
+          {plan.pieces.length === 0 ? (
+            <p>{printingWords.none}</p>
+          ) : (
+            <PrintPieces plan={plan} pieces={pieces} isContinued={i > 0} />
+          )}
           {isLast ? <SheetFoot plan={plan} /> : <p className="sheet-overleaf">{printingWords.overleaf}</p>}
         </article>
       ))}
-    </div>
+    </section>
   );
 }
 

@@ -9,10 +9,15 @@ export interface PrintedPage {
   readonly isLast: boolean;
 }
 
-export function printPages({ pieces, shortfalls, seamShifts }: Pick<Plan, "pieces" | "shortfalls" | "seamShifts">): readonly PrintedPage[] {
+export function printPages({
+  pieces,
+  shortfalls,
+  seamShifts,
+}: Pick<Plan, "pieces" | "shortfalls" | "seamShifts">): readonly PrintedPage[] {
   const room = Math.max(leastRows, firstPageRows - Math.ceil((shortfalls.length + seamShifts.length) / rowsPerLimit));
   const pages = [pieces.slice(0, room)];
-  for (let from = room; from < pieces.length; from += laterPageRows) pages.push(pieces.slice(from, from + laterPageRows));
+  for (let from = room; from < pieces.length; from += laterPageRows)
+    pages.push(pieces.slice(from, from + laterPageRows));
   return pages.map((part, i) => ({ pieces: part, isLast: i === pages.length - 1 }));
 }
 

@@ -104,7 +104,13 @@ function Supplies({ plan, body }: PartProps) {
 const wasteShare = 1.25;
 const pinsPerPiece = 12;
 
-function Sentences({ sentences, ordered = false }: { readonly sentences: readonly string[]; readonly ordered?: boolean }) {
+function Sentences({
+  sentences,
+  ordered = false,
+}: {
+  readonly sentences: readonly string[];
+  readonly ordered?: boolean;
+}) {
   const items = sentences.map((sentence) => <li key={sentence}>{sentence}</li>);
   return ordered ? <ol className="plain-list numbered">{items}</ol> : <ul className="plain-list">{items}</ul>;
 }

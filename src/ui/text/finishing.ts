@@ -18,10 +18,13 @@ export const finishingWords = {
     `At centre back, about ${height} straight down from the nape; that height is guessed. Measure nape to waist to be sure.`,
   tapeLength: (length: string): string => `Cut it ${length} long: the waist and an inch to overlap.`,
   tapeLengthCm: (length: string): string => `Cut it ${length} long: the waist and 2.5 cm to overlap.`,
-  tapeLevel: "Pin it level all round, then look whether the wearer’s own waist runs lower in front; measure waist to floor four times to know.",
-  tapeTilt: (front: string, back: string): string => `Waist to floor is ${front} in front and ${back} behind: tilt the tape by the difference.`,
+  tapeLevel:
+    "Pin it level all round, then look whether the wearer’s own waist runs lower in front; measure waist to floor four times to know.",
+  tapeTilt: (front: string, back: string): string =>
+    `Waist to floor is ${front} in front and ${back} behind: tilt the tape by the difference.`,
   suppliesTitle: "What it takes",
-  supplies: (kind: string, area: string): string => `${kind}: ${area}, which is the pieces and a quarter more for what lies between them.`,
+  supplies: (kind: string, area: string): string =>
+    `${kind}: ${area}, which is the pieces and a quarter more for what lies between them.`,
   supplyCover: "Stretch knit for the cover: about one metre (a yard and a bit), washed hot first.",
   supplyTape: (length: string): string => `Twill tape: ${length}, and the same again for each further line you mark.`,
   supplyPins: (count: number): string => `Pins: about ${count}, counted into the dish and counted back.`,

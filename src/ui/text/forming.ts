@@ -3,7 +3,8 @@ export const formingWords = {
   title: "The form",
   lead: "Padding adds and takes nothing away, so the form has to be smaller than the body everywhere.",
   tableTitle: "The size it is sold as",
-  tableLead: "A table is a guess about a form nobody measured. It will do for a first plan and for choosing what to buy.",
+  tableLead:
+    "A table is a guess about a form nobody measured. It will do for a first plan and for choosing what to buy.",
   table: "Size table",
   noTable: "No table: the form is measured",
   size: "Size",
@@ -25,4 +26,3 @@ export const formingWords = {
 } as const;
 
 const layerCount = (layers: number): string => (layers === 1 ? "one layer" : `${layers} layers`);
-

@@ -13,7 +13,12 @@ export const remainingKinds = ["toGo", "there", "over"] as const;
 export type RemainingKind = (typeof remainingKinds)[number];
 
 /** What is left to go, in words that need no colour: the amount is already a length in the person's unit. */
-export const remainingSentence = (kind: RemainingKind, amount: string, part: TapePartName, isLastLayerOn: boolean): string => {
+export const remainingSentence = (
+  kind: RemainingKind,
+  amount: string,
+  part: TapePartName,
+  isLastLayerOn: boolean,
+): string => {
   if (kind === "there") return "there";
   if (kind === "toGo") return `${amount} to go ${whereWords[part]}`;
   return isLastLayerOn ? `${amount} over: ease the last layer` : `${amount} over ${whereWords[part]}`;

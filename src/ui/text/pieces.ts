@@ -9,7 +9,8 @@ import { planWords } from "./plan";
  * Sentences about one piece: what it is called, how it is put on, where it lies, and what to cut. A piece carries the
  * number it has in the order of pinning, on the figure and everywhere else.
  */
-export const pieceName = ({ zone, order }: PlannedPiece, step: LengthStep): string => planWords(step).pieceName(zone, order);
+export const pieceName = ({ zone, order }: PlannedPiece, step: LengthStep): string =>
+  planWords(step).pieceName(zone, order);
 
 export const pinSentence = (piece: PlannedPiece, step: LengthStep): string =>
   `${verbs[piece.zone]} ${lowerFirst(pieceName(piece, step))}.`;

@@ -24,6 +24,7 @@ export const printingWords = {
   overleaf: "Continued on the next page.",
   limits: "What padding cannot do, and the side seams",
   care: "Count the pins in and out. Wear a dust mask. No pins between the lips. The padded form is top-heavy: weight its stand.",
-  after: "After each piece measure that level again. Over the mark: ease or peel the last layer. Short of it: go on, or add a thin piece.",
+  after:
+    "After each piece measure that level again. Over the mark: ease or peel the last layer. Short of it: go on, or add a thin piece.",
   none: "There is nothing to pin: this form already reads what the body reads.",
 } as const;

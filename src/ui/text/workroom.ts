@@ -23,7 +23,11 @@ export const workroomWords = {
   print: "Print",
 } as const;
 
-export const unitNames: { readonly [unit in LengthUnit]: string } = { in: "inches", cm: "centimetres", mm: "millimetres" };
+export const unitNames: { readonly [unit in LengthUnit]: string } = {
+  in: "inches",
+  cm: "centimetres",
+  mm: "millimetres",
+};
 export const unitMarks: { readonly [unit in LengthUnit]: string } = { in: "in", cm: "cm", mm: "mm" };
 
 /** What stands under the name of a place: how far the work there has come. */

@@ -1,0 +1,82 @@
+import { describe, expect, test } from "vitest";
+import demoFile from "../../shared/demo-fitting.json";
+import { apply } from "../../src/app/commands";
+import { derivation } from "../../src/app/derived";
+import { levelNames } from "../../src/core/body/vocabulary";
+import { assert } from "../../src/core/result";
+import { tapeAgreement } from "../../src/core/tolerances";
+import { type Fitting, readFitting } from "../../src/document/fitting";
+import { newFitting } from "../../src/ui/newFitting";
+
+const read = readFitting(demoFile);
+assert(read.ok, "the demo fitting can be read");
+const demo: Fitting = read.value;
+const girths = (bust: string, waist: string, hip: string): Fitting =>
+  [
+    { name: "bustGirth", text: bust } as const,
+    { name: "waistGirth", text: waist } as const,
+    { name: "fullHipGirth", text: hip } as const,
+  ].reduce((fitting, typed) => apply(fitting, { does: "measure", whose: "body", ...typed }), newFitting("in"));
+
+describe("the demo", () => {
+  const { planning, problems } = derivation()(demo);
+  test("has no problem and a plan with a dozen or so pieces and nothing short", () => {
+    expect(problems).toEqual({ entries: [], measurements: [], batting: [] });
+    assert(planning.kind === "planned", "the demo can be planned");
+    expect(planning.plan.pieces.length).toBeGreaterThan(7);
+    expect(planning.plan.pieces.length).toBeLessThanOrEqual(16);
+    expect(planning.plan.shortfalls).toEqual([]);
+  });
+  test("ends at the body's girths", () => {
+    assert(planning.kind === "planned", "the demo can be planned");
+    for (const { body, predicted } of planning.plan.levels) {
+      expect(Math.abs(predicted.girth - body.girth.value)).toBeLessThanOrEqual(tapeAgreement);
+    }
+    expect(planning.plan.levels.map(({ name }) => name)).toEqual(levelNames);
+  });
+});
+
+describe("three girths", () => {
+  test("are enough: the tool chooses a size and plans", () => {
+    const { planning, ranking } = derivation()(girths("41", "36", "44"));
+    assert(planning.kind === "planned", "three girths can be planned");
+    expect(planning.size).toBe(ranking[0]?.size);
+    expect(ranking.length).toBeGreaterThan(5);
+  });
+  test("two are not", () => {
+    const two = apply(girths("41", "36", "44"), { does: "measure", whose: "body", name: "waistGirth", text: "" });
+    const { planning, problems, progress } = derivation()(two);
+    expect(planning.kind).toBe("waiting");
+    expect(progress).toBeNull();
+    expect(problems.measurements.map(({ code, names }) => [code, names])).toContainEqual(["missing", ["waistGirth"]]);
+  });
+  test("a contradiction stops the plan and is named", () => {
+    const odd = apply(girths("41", "36", "44"), { does: "measure", whose: "body", name: "waistFrontArc", text: "40" });
+    const { planning, problems } = derivation()(odd);
+    expect(planning.kind).toBe("waiting");
+    expect(problems.measurements.map(({ code }) => code)).toContain("arcNotShorterThanGirth");
+  });
+});
+
+describe("what is remembered", () => {
+  test("a letter typed somewhere gives the very same plan back", () => {
+    const derive = derivation();
+    const before = derive(demo);
+    const typing = apply(demo, { does: "draft", of: "other", key: "reading.waistGirth", text: "30" });
+    expect(derive(typing)).toBe(before);
+  });
+  test("a reading of the form moves the progress and not the plan", () => {
+    const derive = derivation();
+    const before = derive(demo);
+    const after = derive(apply(demo, { does: "read", name: "waistGirth", text: "30", at: "2026-01-02T03:04:05Z" }));
+    expect(after.planning).toBe(before.planning);
+    expect(after.progress).not.toBe(before.progress);
+  });
+  test("another unit changes no length of the plan", () => {
+    const derive = derivation();
+    const before = derive(demo).planning;
+    const after = derive(apply(demo, { does: "changeUnit", unit: "cm" })).planning;
+    assert(before.kind === "planned" && after.kind === "planned", "both can be planned");
+    expect(after.plan).toEqual(before.plan);
+  });
+});
