@@ -1,7 +1,7 @@
 import type { Measurements } from "../core/body/measurements";
 import { checkMeasurements, isContradiction, type MeasurementProblem } from "../core/body/plausibility";
 import { checkBatting } from "../core/checkBatting";
-import { chooseForm, type RankedSize } from "../core/form/chooseForm";
+import { chooseForm, type RankedSize } from "../core/plan/chooseForm";
 import { fineStep } from "../core/lengthText";
 import type { Batting } from "../core/material";
 import { planFitting } from "../core/plan/planFitting";

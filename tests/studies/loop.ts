@@ -12,7 +12,7 @@ const runs: LoopRun[] = [];
 const started = performance.now();
 for (let i = 0; runs.length < count; i++) {
   const luck = chance(90_000 + i);
-  const conditions = { worth: 2 ** luck.between(-1, 1), squeeze: luck.between(0, 0.25), readingError: luck.between(3, 6) };
+  const conditions = { worth: 2 ** luck.between(-1, 1), squeeze: luck.between(0, 0.25), onset: luck.pick(["secondLayer", "eighthLayer"] as const), readingError: luck.between(3, 6) };
   const someone = everybody[i % everybody.length];
   if (someone === undefined) throw new Error("Nobody to pad for.");
   runs.push(loopRun(someone, conditions, luck));

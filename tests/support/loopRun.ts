@@ -7,6 +7,7 @@ import { corrected } from "../../src/core/plan/corrected";
 import { replanFitting, type Replan } from "../../src/core/plan/replanFitting";
 import { trialPiece } from "../../src/core/plan/trialPiece";
 import { mm } from "../../src/core/units";
+import { restingPlace } from "../../src/core/plan/restingPlace";
 import type { Chance } from "./peopleChance";
 import type { Person } from "./people";
 import { readTape, type TrueReading, trueReadings, type TrueRoom, trueStations } from "./trueRoom";
@@ -28,12 +29,15 @@ export interface Miss {
   readonly level: LevelName;
   readonly what: keyof TrueReading;
   readonly miss: number;
+  /** What the last plan expected to miss there. */
+  readonly planned: number;
 }
 
 export interface LoopConditions {
   /** True worth of a layer over what the packet says. */
   readonly worth: number;
   readonly squeeze: number;
+  readonly onset: TrueRoom["onset"];
   readonly readingError: number;
 }
 
@@ -45,6 +49,7 @@ export function loopRun(person: Person, conditions: LoopConditions, chance: Chan
     stations: trueStations(person.form, basis(input).drops),
     layer: conditions.worth * batting.layerThickness,
     squeeze: conditions.squeeze,
+    onset: conditions.onset,
     readingError: conditions.readingError,
     chance,
   };
@@ -59,18 +64,21 @@ export function loopRun(person: Person, conditions: LoopConditions, chance: Chan
   const heldAfterTrial = holds(plan, room);
   let pinned: readonly Piece[] = [];
   const timesRead = new Map<LevelName, number>();
-  for (let step = 0; step < mostSteps && plan.plan.pieces.length > 0; step++) {
-    const { pieces, levels } = plan.rest;
-    pinned = [...pinned, ...plan.plan.pieces.slice(0, pieces)];
-    const left = plan.plan.pieces.slice(pieces);
-    const toRead = levels.filter((level) => (timesRead.get(level) ?? 0) < mostRounds);
-    if (left.length > 0 && toRead.length > 0) {
-      for (let read = 0; read < readsPerRound; read++) rereads.push({ pinned, readings: readTape(room, pinned, toRead) });
-      for (const level of toRead) timesRead.set(level, (timesRead.get(level) ?? 0) + 1);
-    } else if (left.length > 0) {
-      // Every level here was read as often as it may be: the next piece goes on by what is believed.
-      pinned = [...pinned, left[0] as Piece];
-    }
+  const mayRead = (level: LevelName) => (timesRead.get(level) ?? 0) < rounds;
+  let justRead: ReadonlySet<LevelName> = new Set();
+  while (plan.plan.pieces.length > 0) {
+    const { plan: rest, now, belief } = plan;
+    const { pieces, levels } = restingPlace(rest, now, belief, (level) => {
+      if (!mayRead(level)) return "closed";
+      return justRead.has(level) ? "fresh" : "stale";
+    });
+    const toRead = levels.filter(mayRead);
+    if (pieces === rest.pieces.length || toRead.length === 0) break;
+    pinned = [...pinned, ...rest.pieces.slice(0, pieces)];
+    const left = rest.pieces.slice(pieces);
+    for (let read = 0; read < readsPerRound; read++) rereads.push({ pinned, readings: readTape(room, pinned, toRead) });
+    for (const level of toRead) timesRead.set(level, (timesRead.get(level) ?? 0) + 1);
+    justRead = new Set(pieces === 0 ? [...justRead, ...toRead] : toRead);
     plan = replan(pinned, left);
     if (plan.corrections.length > 0) {
       pinned = corrected(pinned, plan.corrections, basis(input));
@@ -90,11 +98,8 @@ export function loopRun(person: Person, conditions: LoopConditions, chance: Chan
   };
 }
 
-/** Padding that is not done after so many rests never will be; the misses then tell. */
-const mostSteps = 30;
-
 /** How often a level may be read again on the way. */
-const mostRounds = 2;
+const rounds = 2;
 
 /** Each time the tape is read again, every girth and arc is read twice, as anthropometrists do. */
 const readsPerRound = Number(process.env["READS"] ?? 2);
@@ -130,7 +135,7 @@ function missesOf({ plan }: Replan, truth: readonly TrueReading[]): readonly Mis
     const marked = { girth: read.girth, frontArc: read.frontArc + 2 * seamBack, backArc: read.backArc - 2 * seamBack };
     return (["girth", "frontArc", "backArc"] as const)
       .filter((what) => !plan.shortfalls.some((shortfall) => shortfall.level === level.name && shortfall.what === what))
-      .map((what): Miss => ({ level: level.name, what, miss: marked[what] - level.body[what].value }));
+      .map((what): Miss => ({ level: level.name, what, miss: marked[what] - level.body[what].value, planned: level.predicted[what] - level.body[what].value }));
   });
 }
 

@@ -17,8 +17,10 @@ import type { Chance } from "./peopleChance";
 export interface TrueRoom {
   readonly stations: readonly Station[];
   readonly layer: number;
-  /** Share of a layer that a very deep stack loses. Not the law the tool believes in: it falls off by e every four layers. */
+  /** Share of its worth that a layer deep in a stack loses. */
   readonly squeeze: number;
+  /** How the loss comes on: at once from the second layer (as the tool believes), or evenly up to the eighth (as it does not). */
+  readonly onset: "secondLayer" | "eighthLayer";
   readonly readingError: number;
   readonly chance: Chance;
 }
@@ -41,9 +43,12 @@ export function trueReadings(room: TrueRoom, pinned: readonly Pad[]): readonly T
   });
 }
 
-function stackWorth({ layer, squeeze }: TrueRoom, count: number): number {
-  if (count <= 1) return layer * count;
-  return layer * count * (1 - squeeze * (1 - Math.exp(-(count - 1) / 4)));
+function stackWorth({ layer, squeeze, onset }: TrueRoom, count: number): number {
+  const further = Math.max(0, count - 1);
+  if (onset === "secondLayer") return layer * (count - squeeze * further);
+  const deep = 7;
+  const lost = further <= deep ? (further * further) / (2 * deep) : further - deep / 2;
+  return layer * (count - squeeze * lost);
 }
 
 /** What a person reads there: girth, front and back of the levels asked for, each with an error of its own, to the millimetre. */

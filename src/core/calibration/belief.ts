@@ -1,5 +1,6 @@
 import type { QuarterReadings } from "../body/levelReadings";
 import { symmetric } from "../numerics/symmetric";
+import type { Pad } from "../padding/pad";
 import type { Station } from "../padding/stack";
 import { tapeQuarters } from "../tape/tape";
 import { mm, ratio } from "../units";
@@ -23,7 +24,8 @@ export function belief(evidence: Evidence): Belief {
   let state = prior.mean;
   let covariance = prior.covariance;
   for (let round = 0; round < gaussNewtonRounds; round++) {
-    const linear = rows.map((row) => linearised(row, state, evidence.stations));
+    const tell = teller(state, evidence.stations);
+    const linear = rows.map((row) => linearised(row, state, tell));
     const information = precision.map((line) => [...line]);
     const pull = precision.map((line) => line.reduce((sum, weight, j) => sum + weight * (prior.mean[j] as number), 0));
     for (const { slope, value, observed } of linear) {
@@ -96,31 +98,55 @@ interface Linearised {
   readonly observed: number;
 }
 
-/** One reading as the state tells it, and how it moves with each number of the state (finite differences for the worths). */
-function linearised(row: Observation, state: readonly number[], stations: readonly Station[]): Linearised {
-  const station = stations[row.level] as Station;
-  const read = (at: readonly number[]) => summed(row, tapeQuarters(station.outline, worthThickness(row.pinned, worthsOf(at), station)));
-  const bare = state.map(() => 0);
-  const value = read(state);
-  for (let i = 0; i < worthCount; i++) {
+/** The quarters of one level over some pads as the worths tell them, and how they move with each number of the worths. */
+interface Told {
+  readonly quarters: Quarters;
+  readonly slopes: readonly Quarters[];
+}
+
+type Quarters = { readonly [name in (typeof quarterNames)[number]]: number };
+
+/** Readings of one level over the same pads share their simulation. */
+function teller(state: readonly number[], stations: readonly Station[]): (level: number, pinned: readonly Pad[]) => Told {
+  const known = stations.map(() => new Map<readonly Pad[], Told>());
+  return (level, pinned) => {
+    const byPads = known[level] as Map<readonly Pad[], Told>;
+    const found = byPads.get(pinned) ?? tellLevel(stations[level] as Station, pinned, state);
+    byPads.set(pinned, found);
+    return found;
+  };
+}
+
+function tellLevel(station: Station, pinned: readonly Pad[], state: readonly number[]): Told {
+  const read = (at: readonly number[]): Quarters => tapeQuarters(station.outline, worthThickness(pinned, worthsOf(at), station));
+  const quarters = read(state);
+  const slopes = Array.from({ length: worthCount }, (_, i): Quarters => {
     const role = i < 2 ? "building" : "finishing";
-    if (!row.pinned.some((pad) => pad.batting === role)) continue;
-    const moved = state.map((number, j) => (i === j ? number + difference : number));
-    bare[i] = (read(moved) - value) / difference;
-  }
+    if (!pinned.some((pad) => pad.batting === role)) return { leftFront: 0, rightFront: 0, leftBack: 0, rightBack: 0 };
+    const moved = read(state.map((number, j) => (i === j ? number + difference : number)));
+    const slope = (name: keyof Quarters) => (moved[name] - quarters[name]) / difference;
+    return { leftFront: slope("leftFront"), rightFront: slope("rightFront"), leftBack: slope("leftBack"), rightBack: slope("rightBack") };
+  });
+  return { quarters, slopes };
+}
+
+/** One reading as the state tells it, and how it moves with each number of the state (finite differences for the worths). */
+function linearised(row: Observation, state: readonly number[], tell: (level: number, pinned: readonly Pad[]) => Told): Linearised {
+  const { quarters, slopes } = tell(row.level, row.pinned);
+  const slope = state.map((_, i) => (i < worthCount ? summed(row, slopes[i] as Quarters) : 0));
   let offset = 0;
   for (const [quarter, name] of quarterNames.entries()) {
     const at = worthCount + 4 * row.level + quarter;
-    bare[at] = row.quarters[name];
+    slope[at] = row.quarters[name];
     offset += row.quarters[name] * (state[at] as number);
   }
-  return { value: value + offset, slope: bare, observed: row.value };
+  return { value: summed(row, quarters) + offset, slope, observed: row.value };
 }
 
 /** The step of the differences: a hundredth of a layer's worth, or of a squeeze. */
 const difference = 0.01;
 
-const summed = ({ quarters }: Observation, read: { readonly [name in (typeof quarterNames)[number]]: number }): number =>
+const summed = ({ quarters }: Observation, read: Quarters): number =>
   quarterNames.reduce((sum, name) => sum + quarters[name] * read[name], 0);
 
 const worthsOf = (state: readonly number[]): Worths => ({
@@ -146,7 +172,7 @@ function told(evidence: Evidence, state: readonly number[], covariance: Gaussian
   return {
     building: layer(worths.building, 0),
     finishing: layer(worths.finishing, 2),
-    levels: evidence.stations.map((station, level) => levelBelief(evidence, station, level, state, covariance)),
+    levels: evidence.stations.map((_, level) => levelBelief(evidence, level, state, covariance)),
   };
 }
 
@@ -154,17 +180,18 @@ function told(evidence: Evidence, state: readonly number[], covariance: Gaussian
 const ninety = 1.645;
 
 /** What a level reads now, with what is pinned, and how sure that is: the worths' and the bare form's uncertainty together. */
-function levelBelief(evidence: Evidence, station: Station, level: number, state: readonly number[], covariance: Gaussian["covariance"]): LevelBelief {
+function levelBelief(evidence: Evidence, level: number, state: readonly number[], covariance: Gaussian["covariance"]): LevelBelief {
   const pinned = evidence.pinnedNow;
+  const simulation = teller(state, evidence.stations);
   const quarter = (name: (typeof quarterNames)[number]) => tell({ [name]: 1 });
   const tell = (parts: Partial<QuarterReadings> | { readonly [name: string]: number }) => {
     const quarters = { leftFront: 0, rightFront: 0, leftBack: 0, rightBack: 0, ...parts };
-    const { value, slope } = linearised({ level, pinned, quarters, value: 0 }, state, evidence.stations);
+    const { value, slope } = linearised({ level, pinned, quarters, value: 0 }, state, simulation);
     const variance = slope.reduce((sum, s, i) => sum + s * slope.reduce((line, t, j) => line + t * ((covariance[i] as readonly number[])[j] as number), 0), 0);
     return { value: mm(value), spread: mm(Math.sqrt(Math.max(0, variance))) };
   };
   const quarters = { leftFront: quarter("leftFront"), rightFront: quarter("rightFront"), leftBack: quarter("leftBack"), rightBack: quarter("rightBack") };
-  const simulated = tapeQuarters(station.outline, worthThickness(pinned, worthsOf(state), station));
+  const simulated = simulation(level, pinned).quarters;
   return {
     quarters,
     girth: tell({ leftFront: 1, rightFront: 1, leftBack: 1, rightBack: 1 }),

@@ -1,5 +1,13 @@
-import type { Section } from "../body/section";
 import { quarterLength, quarterPoints, type QuarterPoint } from "./superellipse";
+
+/** Four quarters of superellipses that join at the sides and at centre front and back: half-breadths and depths in mm. */
+export interface QuarteredShape {
+  readonly leftBreadth: number;
+  readonly rightBreadth: number;
+  readonly frontDepth: number;
+  readonly backDepth: number;
+  readonly exponent: number;
+}
 
 /**
  * A section drawn as points in the level plane (mm, x to the wearer's left, y to the front), in order from centre back
@@ -25,7 +33,7 @@ export interface QuarterLengths {
   readonly rightBack: number;
 }
 
-export function quarterLengths(section: Section): QuarterLengths {
+export function quarterLengths(section: QuarteredShape): QuarterLengths {
   const { leftBreadth, rightBreadth, frontDepth, backDepth, exponent } = section;
   return {
     leftFront: quarterLength({ breadth: leftBreadth, depth: frontDepth, exponent }),
@@ -36,7 +44,7 @@ export function quarterLengths(section: Section): QuarterLengths {
 }
 
 /** The outline of a section with `4 * 2 * perPart` points. */
-export function sectionOutline(section: Section, perPart: number): Outline {
+export function sectionOutline(section: QuarteredShape, perPart: number): Outline {
   const { leftBreadth, rightBreadth, frontDepth, backDepth, exponent } = section;
   const quarters = quarterLengths(section);
   const ends = {

@@ -1,8 +1,8 @@
 import type { ApexReadings, QuarterReadings } from "../body/levelReadings";
-import { tapeQuarters } from "../tape/tape";
 import { tapeAgreement } from "../tolerances";
 import { type Slab, slabs, type StackMaterial } from "./hill";
 import type { Pad } from "./pad";
+import { type FirstLayer, paddedTape } from "./paddedTape";
 import { roundCounts, roundPads } from "./rounds";
 import { type CupPlace, highestCrown, shape } from "./shape";
 import { stackThickness, type Station } from "./stack";
@@ -23,6 +23,7 @@ export interface Batch {
   readonly layers: { readonly building: number; readonly finishing: number | null };
   /** Rounds are counted as if a layer were worth this much more, so that a worth that is not sure yet takes no quarter over. */
   readonly caution: number;
+  readonly firstLayer: FirstLayer;
   readonly pinned: readonly Pad[];
   readonly offsets: readonly QuarterReadings[];
 }
@@ -107,6 +108,7 @@ function shapeWith(batch: Batch, material: StackMaterial, division: Division): S
     targets: batch.targets,
     beneath: [...batch.pinned, ...rounds],
     offsets: batch.offsets,
+    firstLayer: batch.firstLayer,
     sideCrowns,
     cups: [cupPlace(batch, "left"), cupPlace(batch, "right")],
     chestShares: [chestShare("leftFront", gains, counts, layerThickness), chestShare("rightFront", gains, counts, layerThickness)],
@@ -133,9 +135,9 @@ interface QuarterGains {
 }
 
 /** How much each quarter of the tape still has to gain at each level (mm), never less than nothing. */
-function levelGains({ stations, targets, pinned, offsets }: Batch): readonly QuarterGains[] {
+function levelGains({ stations, targets, pinned, offsets, firstLayer }: Batch): readonly QuarterGains[] {
   return stations.map((station, level) => {
-    const read = tapeQuarters(station.outline, stackThickness(pinned, station));
+    const read = paddedTape(station, stackThickness(pinned, station), firstLayer);
     const target = targets[level] as QuarterReadings;
     const offset = offsets[level] as QuarterReadings;
     const gain = (quarter: keyof QuarterGains) => Math.max(0, target[quarter] - read[quarter] - offset[quarter]);

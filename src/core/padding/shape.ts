@@ -1,11 +1,11 @@
 import type { QuarterReadings } from "../body/levelReadings";
 import { heightCurve } from "../geometry/heightCurve";
 import { steer } from "../numerics/steer";
-import { tapeQuarters } from "../tape/tape";
 import { shapingPrecision } from "../tolerances";
 import { type Cup, cupPads } from "./cup";
 import { type Hill, hillPads, type Slab } from "./hill";
 import type { Pad } from "./pad";
+import { type FirstLayer, paddedTape } from "./paddedTape";
 import { sidePads } from "./sidePad";
 import { stackThickness, type Station } from "./stack";
 import { reach, type Surface } from "./surface";
@@ -24,6 +24,7 @@ export interface ShapeProblem {
   readonly beneath: readonly Pad[];
   /** What the tape was found to read beyond the simulation of what is pinned, by level. */
   readonly offsets: readonly QuarterReadings[];
+  readonly firstLayer: FirstLayer;
   readonly sideCrowns: { readonly left: readonly number[]; readonly right: readonly number[] };
   readonly cups: readonly [left: CupPlace, right: CupPlace];
   /** How much of the front hill at the underbust goes on up over the chest beneath the bra. */
@@ -99,7 +100,7 @@ function readLevels(problem: ShapeProblem, beneath: readonly Float64Array[], fou
     const thickness = stackThickness(found, station);
     const under = beneath[level] as Float64Array;
     for (let i = 0; i < thickness.length; i++) thickness[i] = (thickness[i] as number) + (under[i] as number);
-    const read = tapeQuarters(station.outline, thickness);
+    const read = paddedTape(station, thickness, problem.firstLayer);
     const offset = problem.offsets[level] as QuarterReadings;
     return {
       leftFront: read.leftFront + offset.leftFront,

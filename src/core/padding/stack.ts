@@ -96,7 +96,7 @@ function squareDistance(s: number, drop: number, fromS: number, fromDrop: number
   const runS = toS - fromS;
   const runDrop = toDrop - fromDrop;
   const share = ((s - fromS) * runS + (drop - fromDrop) * runDrop) / (runS * runS + runDrop * runDrop);
-  const held = share < 0 ? 0 : share > 1 ? 1 : share;
+  const held = Math.max(0, Math.min(1, share));
   const awayS = s - fromS - held * runS;
   const awayDrop = drop - fromDrop - held * runDrop;
   return awayS * awayS + awayDrop * awayDrop;

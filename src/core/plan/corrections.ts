@@ -1,10 +1,10 @@
 import { type LevelName, levelNames } from "../body/vocabulary";
 import type { Belief, LevelBelief } from "../calibration/believed";
 import type { Pad } from "../padding/pad";
+import { type FirstLayer, paddedTape } from "../padding/paddedTape";
 import { padArea } from "../padding/pinningOrder";
 import type { Piece } from "../padding/piece";
 import { stackThickness, type Station } from "../padding/stack";
-import { tapeQuarters } from "../tape/tape";
 import { tapeAgreement } from "../tolerances";
 import { type Millimetres, mm } from "../units";
 import type { Basis } from "./basis";
@@ -34,7 +34,7 @@ export function corrections(from: Basis, start: Start, pinned: readonly Piece[],
       if (over <= tapeAgreement) return [];
       const station = from.stations[i] as Station;
       const reaching = pinned
-        .map((piece, at) => ({ piece, gain: gainOf(station, start.pinned, at, half) }))
+        .map((piece, at) => ({ piece, gain: gainOf(station, start.pinned, at, half, start.firstLayer) }))
         .filter(({ gain }) => gain > leastGain);
       const outermost = reaching[reaching.length - 1];
       if (outermost === undefined) return [];
@@ -54,9 +54,9 @@ function overTarget({ targets }: Basis, now: LevelBelief, level: LevelName, half
 }
 
 /** What one pinned pad adds to the front or back reading of a level. */
-function gainOf(station: Station, pads: readonly Pad[], at: number, half: "front" | "back"): number {
+function gainOf(station: Station, pads: readonly Pad[], at: number, half: "front" | "back", firstLayer: FirstLayer): number {
   const read = (list: readonly Pad[]) => {
-    const quarters = tapeQuarters(station.outline, stackThickness(list, station));
+    const quarters = paddedTape(station, stackThickness(list, station), firstLayer);
     return half === "front" ? quarters.leftFront + quarters.rightFront : quarters.leftBack + quarters.rightBack;
   };
   return read(pads) - read(pads.filter((_, i) => i !== at));

@@ -2,9 +2,9 @@ import type { QuarterReadings } from "../body/levelReadings";
 import { type ByLevel, type LevelName, levelNames } from "../body/vocabulary";
 import type { QuarterLengths } from "../geometry/outline";
 import type { Pad } from "../padding/pad";
+import { paddedTape } from "../padding/paddedTape";
 import type { PieceCut } from "../padding/piece";
 import { addPad, stackThickness, type Station } from "../padding/stack";
-import { tapeQuarters } from "../tape/tape";
 import { mm } from "../units";
 import type { PlannedPiece, TapeReading, TapeReadings } from "./plan";
 import type { Start } from "./start";
@@ -21,7 +21,7 @@ type Marked = (level: LevelName, reading: TapeReading) => TapeReading;
 export function orderedPieces(pads: readonly Pad[], cuts: readonly PieceCut[], stations: readonly Station[], start: Start, marked: Marked): OrderedPieces {
   const stacks = stations.map((station) => stackThickness(start.pinned, station));
   const read = (level: number): TapeReading =>
-    wholeReading(tapeQuarters((stations[level] as Station).outline, stacks[level] as Float64Array), start.offsets[level] as QuarterReadings);
+    wholeReading(paddedTape(stations[level] as Station, stacks[level] as Float64Array, start.firstLayer), start.offsets[level] as QuarterReadings);
   const byLevel = (readings: readonly TapeReading[]): TapeReadings =>
     Object.fromEntries(levelNames.map((name, level) => [name, marked(name, readings[level] as TapeReading)])) as ByLevel<TapeReading>;
   const taken = new Set(start.takenIds);

@@ -1,5 +1,6 @@
 import { levelNames } from "../body/vocabulary";
 import { shapeBatch } from "../padding/batch";
+import { noBonus } from "../padding/paddedTape";
 import { assemblePlan } from "./assemblePlan";
 import { basis, noOffset, type PlanInput } from "./basis";
 import type { Plan } from "./plan";
@@ -11,7 +12,7 @@ import type { Plan } from "./plan";
 export function planFitting(input: PlanInput): Plan {
   const { batting, finishingBatting } = input;
   const from = basis(input);
-  const start = { pinned: [], offsets: levelNames.map(() => noOffset), takenIds: [] };
+  const start = { pinned: [], offsets: levelNames.map(() => noOffset), firstLayer: noBonus, takenIds: [] };
   const pads = shapeBatch({
     surface: from.surface,
     stations: from.stations,

@@ -7,9 +7,9 @@ import type { BareSpread, Evidence, Reread } from "../calibration/evidence";
 import type { Batting } from "../material";
 import { shapeBatch } from "../padding/batch";
 import type { Pad } from "../padding/pad";
+import { type FirstLayer, noBonus, paddedTape } from "../padding/paddedTape";
 import type { Piece } from "../padding/piece";
 import { stackThickness, type Station } from "../padding/stack";
-import { tapeQuarters } from "../tape/tape";
 import { mm } from "../units";
 import { assemblePlan } from "./assemblePlan";
 import { type Basis, basis, type PlanInput } from "./basis";
@@ -51,7 +51,7 @@ export interface Replan {
 export function replanFitting(input: PlanInput, soFar: PaddingSoFar): Replan {
   const from = basis(input);
   const learned = belief(evidence(input, from, soFar));
-  const start = believedStart(from, soFar.pinned, learned);
+  const start = believedStart(from, soFar, learned);
   const targets = levelNames.map((name, level) => openTargets(from.targets[name].quarters, learned.levels[level] as LevelBelief, soFar.pinned.length > 0));
   const pads = shapeBatch({
     surface: from.surface,
@@ -69,7 +69,7 @@ export function replanFitting(input: PlanInput, soFar: PaddingSoFar): Replan {
     belief: learned,
     plan,
     now,
-    rest: restingPlace(plan, now, learned, (level, piecesOn) => piecesOn === 0 && isFresh(soFar, level)),
+    rest: restingPlace(plan, now, learned, (level) => (isFresh(soFar, level) ? "fresh" : "stale")),
     cutUses: useOfCut(plan.pieces, soFar.cut),
     corrections: corrections(from, start, soFar.pinned, learned),
   };
@@ -139,14 +139,18 @@ function bareSpread({ girth, frontArc }: { readonly girth: Reading; readonly fro
 const seamEvenness = 5;
 
 /** The pinned pads at what their layers are believed to be worth, and what the tape reads beyond that. */
-function believedStart({ stations }: Basis, pinned: readonly Piece[], learned: Belief): Start {
+function believedStart({ stations }: Basis, { pinned, rereads }: PaddingSoFar, learned: Belief): Start {
   const pads = pinned.map((piece): Pad => ({ ...piece, thickness: mm(piece.plies * stackedWorth(learned[piece.batting])) }));
-  const offsets = stations.map((station, level) => offsetAt(station, pads, learned.levels[level] as LevelBelief));
-  return { pinned: pads, offsets, takenIds: pinned.map((piece) => piece.id) };
+  // Before anything is read the packet is taken at its word, as the first plan takes it.
+  const firstLayer = rereads.length === 0 ? noBonus : bonusOf(learned.building);
+  const offsets = stations.map((station, level) => offsetAt(station, pads, firstLayer, learned.levels[level] as LevelBelief));
+  return { pinned: pads, offsets, firstLayer, takenIds: pinned.map((piece) => piece.id) };
 }
 
-function offsetAt(station: Station, pads: readonly Pad[], { quarters }: LevelBelief) {
-  const simulated = tapeQuarters(station.outline, stackThickness(pads, station));
+const bonusOf = (worth: BelievedWorth): FirstLayer => ({ layer: stackedWorth(worth), bonus: worth.layer - stackedWorth(worth) });
+
+function offsetAt(station: Station, pads: readonly Pad[], firstLayer: FirstLayer, { quarters }: LevelBelief) {
+  const simulated = paddedTape(station, stackThickness(pads, station), firstLayer);
   return {
     leftFront: mm(quarters.leftFront.value - simulated.leftFront),
     rightFront: mm(quarters.rightFront.value - simulated.rightFront),

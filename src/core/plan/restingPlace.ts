@@ -1,6 +1,6 @@
 import { type LevelName, levelNames } from "../body/vocabulary";
 import type { Belief, LevelBelief } from "../calibration/believed";
-import { tapeAgreement } from "../tolerances";
+import { tapeShapedZones } from "../padding/pinningOrder";
 import type { Plan, PlannedLevel, PlannedPiece, TapeReading, TapeReadings } from "./plan";
 
 /** Where the work rests: pin so many of the remaining pieces, then read the tape at these levels. */
@@ -9,23 +9,32 @@ export interface RestingPlace {
   readonly levels: readonly LevelName[];
 }
 
+/** Whether a level was read with just the pieces that are on now, not since, or is not going to be read any more. */
+export type LevelStates = (level: LevelName) => "fresh" | "stale" | "closed";
+
 /**
- * The next rest. A level is read before a piece that might take one of its readings over the body's, given how unsure the worth
- * of a layer and the padded form now are, and before the last piece in front or behind that lies there, whose width is
- * chosen by the tape. Levels that were read since anything was pinned there need no reading.
+ * The next rest: before the first piece that might take a reading over the body's, given how unsure the worth of a layer and
+ * the padded form now are (the level in danger is read), and before the last piece in front, behind or in a cup, whose width is
+ * chosen by the tape (every level that changed is read). A level that was read with just these pieces on tells nothing new.
  */
-export function restingPlace(plan: Plan, now: TapeReadings, learned: Belief, isFresh: (level: LevelName, piecesOn: number) => boolean): RestingPlace {
+export function restingPlace(plan: Plan, now: TapeReadings, learned: Belief, levelState: LevelStates): RestingPlace {
   for (const [i, piece] of plan.pieces.entries()) {
-    const before = i === 0 ? now : (plan.pieces[i - 1] as PlannedPiece).readingsAfter;
-    const levels = levelNames.filter(
-      (name, level) =>
-        touches(before[name], piece.readingsAfter[name]) &&
-        !isFresh(name, i) &&
-        (isLastThere(plan, i, name) || isRisky(piece.readingsAfter[name], now[name], plan.levels[level] as PlannedLevel, level, learned)),
-    );
-    if (levels.length > 0) return { pieces: i, levels };
+    const before = readingsAt(plan, i, now);
+    const isNew = (name: LevelName) => levelState(name) === "stale" || (levelState(name) === "fresh" && touches(now[name], before[name]));
+    const lies = levelNames.filter((name) => touches(before[name], piece.readingsAfter[name]));
+    if (isLastOfZone(plan, i) && lies.some(isNew)) return { pieces: i, levels: levelNames.filter(isNew) };
+    const risky = lies.filter((name) => isNew(name) && isRisky(piece.readingsAfter[name], now[name], name, plan, learned));
+    if (risky.length > 0) return { pieces: i, levels: risky };
   }
   return { pieces: plan.pieces.length, levels: levelNames };
+}
+
+const readingsAt = (plan: Plan, pieces: number, now: TapeReadings): TapeReadings => plan.pieces[pieces - 1]?.readingsAfter ?? now;
+
+/** The last piece of a zone that is built of several, and never a round: those are the ground. */
+function isLastOfZone({ pieces }: Plan, at: number): boolean {
+  const { zone } = pieces[at] as PlannedPiece;
+  return tapeShapedZones.includes(zone) && !pieces.some((piece, i) => i > at && piece.zone === zone);
 }
 
 /** A piece that moves no reading of a level by this much (mm) does not lie there. */
@@ -35,21 +44,19 @@ const readingNames = ["girth", "frontArc", "backArc"] as const;
 
 const touches = (before: TapeReading, after: TapeReading): boolean => readingNames.some((what) => after[what] - before[what] >= leastGain);
 
-/** Whether no later piece of the same zone lies at this level. */
-function isLastThere({ pieces }: Plan, at: number, level: LevelName): boolean {
-  const { zone } = pieces[at] as PlannedPiece;
-  if (zone === "round") return false;
-  return !pieces.some((piece, i) => i > at && piece.zone === zone && touches((pieces[i - 1] as PlannedPiece).readingsAfter[level], piece.readingsAfter[level]));
-}
+/** What is over by up to this (mm) is easily mended by narrowing the last pieces; more would have to come off again. */
+const mendable = 8;
 
 /** Nine times in ten a reading stays below this many spreads over what is expected. */
 export const oneSidedNinety = 1.28;
 
-function isRisky(after: TapeReading, now: TapeReading, planned: PlannedLevel, level: number, { building, finishing, levels }: Belief): boolean {
+function isRisky(after: TapeReading, now: TapeReading, name: LevelName, plan: Plan, { building, finishing, levels }: Belief): boolean {
+  const level = levelNames.indexOf(name);
+  const planned = plan.levels[level] as PlannedLevel;
   const share = Math.max(building.spread / building.layer, finishing.spread / finishing.layer);
   const believed = levels[level] as LevelBelief;
   return readingNames.some((what) => {
     const spread = Math.hypot(believed[what].spread, share * (after[what] - now[what]));
-    return after[what] + oneSidedNinety * spread > planned.body[what].value + tapeAgreement;
+    return after[what] + oneSidedNinety * spread > planned.body[what].value + mendable;
   });
 }

@@ -41,8 +41,10 @@ function hullQuarters(corners: Float64Array): QuarterLengths {
       const isLeft = fromX + (toX - fromX) * middle > 0;
       const isFront = fromY + (toY - fromY) * middle > 0;
       const share = length * (end - start);
-      if (isFront) isLeft ? (leftFront += share) : (rightFront += share);
-      else isLeft ? (leftBack += share) : (rightBack += share);
+      if (isFront && isLeft) leftFront += share;
+      else if (isFront) rightFront += share;
+      else if (isLeft) leftBack += share;
+      else rightBack += share;
     }
     fromX = toX;
     fromY = toY;

@@ -5,8 +5,8 @@ import type { Batting } from "../material";
 import { levelTarget } from "../padding/targets";
 import { tapeAgreement } from "../tolerances";
 import { type Millimetres, mm } from "../units";
-import { formAtDrops } from "./formAtDrops";
-import type { FormTable } from "./formTable";
+import { formAtDrops } from "../form/formAtDrops";
+import type { FormTable } from "../form/formTable";
 
 /**
  * One size of a table held against a body, at the body's heights: by how much the form is too large (mm, summed over the
