@@ -7,17 +7,12 @@ import { shelf } from "./library/shelf";
 import { goTo } from "./place";
 import { useStoreItself } from "./useStore";
 
-/** Puts the made-up person on the table; what lay there before goes back on the shelf, and stays if it is not kept yet. */
+/** Puts the made-up person on the table. What lay there before is kept, and waits on the shelf. */
 export function openDemo(store: FittingStore): void {
   const demo = readFitting(demoFile);
   assert(demo.ok, "the demo fitting can be read");
-  const { keeping } = shelf.getState();
-  if (store.getState().fitting.id === demo.value.id) goTo("plan");
-  else if (keeping) void keeping.put(demo.value).then((outcome) => outcome === "put" && goTo("plan"));
-  else {
-    store.load(demo.value);
-    goTo("plan");
-  }
+  if (store.getState().fitting.id !== demo.value.id) store.load(demo.value);
+  goTo("plan");
 }
 
 export function useOpenDemo(): () => void {

@@ -45,9 +45,9 @@ describe("undo and redo", () => {
     store.dispatch(draft("37 in a bit"));
     expect(store.getState().past).toHaveLength(1);
     store.undo();
-    expect(store.getState().fitting.drafts.body["waistGirth"]).toBe("37 in a bit");
+    expect(store.getState().fitting.drafts.body.waistGirth).toBe("37 in a bit");
     store.redo();
-    expect(store.getState().fitting.drafts.body["waistGirth"]).toBe("37 in a bit");
+    expect(store.getState().fitting.drafts.body.waistGirth).toBe("37 in a bit");
   });
 
   test("a name is one step however many letters it has", () => {

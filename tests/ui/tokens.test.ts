@@ -43,7 +43,7 @@ function luminance(hex: string): number {
   return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
 }
 
-export function contrast(one: string, other: string): number {
+function contrast(one: string, other: string): number {
   const [dark = 0, light = 0] = [luminance(one), luminance(other)].sort((a, b) => a - b);
   return (light + 0.05) / (dark + 0.05);
 }

@@ -1,0 +1,34 @@
+import { expect, test } from "@playwright/test";
+import { heading } from "./support/workroom";
+
+test("one tap at the door opens the plan of a made-up person @phone @portrait @projector", async ({ page }) => {
+  await page.goto("/");
+  await page.getByRole("button", { name: "Look at a made-up person’s plan" }).click();
+  await expect(heading(page, "The plan")).toBeVisible();
+  await expect(page.getByText(/^\d+ pieces of batting/)).toBeVisible();
+});
+
+test("its own address opens it straight away", async ({ page }) => {
+  await page.goto("/#demo");
+  await expect(heading(page, "The plan")).toBeVisible();
+  await page.getByRole("link", { name: /The body/ }).click();
+  await expect(page.getByRole("textbox", { name: "Whose fitting this is" })).toHaveValue("Marta Linde (made up)");
+});
+
+test("the first screen asks no other place for anything and breaks no rule of its own", async ({ page, baseURL }) => {
+  const wrong: string[] = [];
+  page.on("request", (request) => {
+    if (!request.url().startsWith(baseURL ?? "") && !/^(?:data|blob):/.test(request.url())) wrong.push(request.url());
+  });
+  page.on("console", (message) => {
+    if (message.type() === "error") wrong.push(message.text());
+  });
+  page.on("pageerror", (error) => wrong.push(String(error)));
+  await page.goto("/#demo");
+  await expect(heading(page, "The plan")).toBeVisible();
+  for (const place of ["body", "form", "padding", "finishing", "print"]) {
+    await page.goto(`/#${place}`);
+    await expect(page.getByRole("main").getByRole("heading").first()).toBeVisible();
+  }
+  expect(wrong).toEqual([]);
+});

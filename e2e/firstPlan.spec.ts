@@ -1,0 +1,54 @@
+import { expect, test } from "@playwright/test";
+import { heading, row, typeGirths } from "./support/workroom";
+
+test("a newcomer gets from the door to a plan with three girths, typed @phone @portrait", async ({ page }) => {
+  await page.goto("/");
+  await expect(page.getByText("Nothing leaves this device")).toBeVisible();
+  await page.getByRole("button", { name: "Start with three girths" }).click();
+  await expect(heading(page, "The body")).toBeVisible();
+  for (const [name, text] of [
+    ["Bust girth", "41"],
+    ["Waist girth", "36 1/2"],
+    ["Full hip girth", "44"],
+  ] as const) {
+    const field = page.getByRole("textbox", { name });
+    await field.fill(text);
+    await field.press("Enter");
+  }
+  await expect(page.getByText("that is enough for a plan")).toBeVisible();
+  await page.getByRole("link", { name: "See the plan" }).click();
+  await expect(heading(page, "The plan")).toBeVisible();
+  await expect(page.getByText(/^\d+ pieces of batting, most of it at the waist/)).toBeVisible();
+  await expect(page.getByText(/readings are guessed and drawn dashed/)).toBeVisible();
+});
+
+test("the same with a thumb alone, on the pad", async ({ page }) => {
+  await page.goto("/#body");
+  const press = async (...keys: readonly string[]) => {
+    for (const key of keys) await page.getByRole("button", { name: key, exact: true }).tap();
+  };
+  await press("4", "1", "1/2", "Next: Waist girth");
+  await press("3", "6", "3/4", "Next: Full hip girth");
+  await press("4", "4", "Next: Waist front arc");
+  await expect(row(page, "bustGirth")).toContainText("41 1/2 in");
+  await expect(row(page, "waistGirth")).toContainText("36 3/4 in");
+  await expect(row(page, "fullHipGirth")).toContainText("44 in");
+  await expect(page.getByRole("navigation").getByRole("link", { name: /The plan \d+ pieces/ })).toBeVisible();
+});
+
+test("a guess is shown as one, with its spread, and gives way to a reading", async ({ page }) => {
+  await typeGirths(page, ["41", "36 1/2", "44"]);
+  await expect(row(page, "waistFrontArc")).toContainText("guessed");
+  await expect(page.getByText(/Guessed for now: about .* give or take/)).toBeVisible();
+  await page.getByRole("textbox", { name: "Waist front arc" }).fill("20");
+  await page.keyboard.press("Enter");
+  await expect(row(page, "waistFrontArc")).toContainText("20 in");
+  await expect(row(page, "waistFrontArc")).not.toContainText("guessed");
+});
+
+test("the place of the plan says what is missing while there is none", async ({ page }) => {
+  await page.goto("/#plan");
+  await expect(page.getByText("It needs bust girth, waist girth and full hip girth.")).toBeVisible();
+  await page.getByRole("link", { name: "Go and measure" }).click();
+  await expect(heading(page, "The body")).toBeVisible();
+});

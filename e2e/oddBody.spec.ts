@@ -1,0 +1,41 @@
+import { expect, test } from "@playwright/test";
+import { heading, row, typeGirths } from "./support/workroom";
+
+test("a form larger than the body somewhere: said by place and amount, with what can be done", async ({ page }) => {
+  await typeGirths(page, ["38", "36", "36"]);
+  await page.goto("/#form");
+  await page.getByText("All sizes").click();
+  await page.getByRole("radio", { name: /Size 14/ }).check();
+  await page.goto("/#plan");
+  await expect(page.getByRole("heading", { name: "What padding cannot do" })).toBeVisible();
+  await expect(page.getByText(/The form is .* in larger than the body at the full hip/)).toBeVisible();
+  await page.getByRole("link", { name: "Look at other sizes" }).click();
+  await expect(heading(page, "The form")).toBeVisible();
+});
+
+test("readings that cannot both be right are named at the reading, and the plan says why it waits", async ({ page }) => {
+  await typeGirths(page, ["41", "27 1/2", "44"]);
+  await page.getByRole("textbox", { name: "Waist front arc" }).fill("30");
+  await page.keyboard.press("Enter");
+  await expect(row(page, "waistFrontArc")).toContainText("Look again");
+  await row(page, "waistFrontArc").click();
+  await expect(page.getByText(/The waist front arc of the body reads 30 in, which is not less than/)).toBeVisible();
+  await page.goto("/#plan");
+  await expect(page.getByText("Some readings cannot both be right")).toBeVisible();
+});
+
+test("centimetres typed while inches are chosen are noticed", async ({ page }) => {
+  await typeGirths(page, ["104", "93", "112"]);
+  await row(page, "bustGirth").click();
+  await expect(page.getByText(/looks like centimetres typed as inches/)).toBeVisible();
+});
+
+test("a body of the form’s own size needs nothing, and is told so", async ({ page }) => {
+  await typeGirths(page, ["36", "28", "38"]);
+  await page.goto("/#form");
+  await page.getByText("All sizes").click();
+  await page.getByRole("radio", { name: /Size 14/ }).check();
+  await page.goto("/#plan");
+  await expect(heading(page, "The plan")).toBeVisible();
+  await expect(page.getByText(/nothing to add|pieces? of batting/).first()).toBeVisible();
+});

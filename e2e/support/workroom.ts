@@ -1,0 +1,36 @@
+import { expect, type Locator, type Page } from "@playwright/test";
+
+/** Ways through the workroom that several stories share, in the words a person reads there. */
+export async function openDemo(page: Page, place = "plan"): Promise<void> {
+  await page.goto("/#demo");
+  await expect(heading(page, "The plan")).toBeVisible();
+  if (place === "plan") return;
+  await page.goto(`/#${place}`);
+  await expect(page.getByRole("main").getByRole("heading").first()).toBeVisible();
+  await expect(heading(page, "The plan")).toBeHidden();
+}
+
+export const heading = (page: Page, name: string): Locator =>
+  page.getByRole("main").getByRole("heading", { name, exact: true, level: 1 });
+
+/** A line of the measuring chart. */
+export const row = (page: Page, measurement: string): Locator =>
+  page.locator(`button[data-measurement="${measurement}"]`);
+
+/** Types the three girths the way the bench asks for them: each with Enter. */
+export async function typeGirths(page: Page, girths: readonly [bust: string, waist: string, hip: string]): Promise<void> {
+  await page.goto("/#body");
+  for (const [i, name] of ["Bust girth", "Waist girth", "Full hip girth"].entries()) {
+    const field = page.getByRole("textbox", { name });
+    await field.fill(girths[i] ?? "");
+    await field.press("Enter");
+  }
+}
+
+/** The field for what the tape reads at the level at hand. */
+export const readingField = (page: Page, part: "all round" | "front" | "back"): Locator =>
+  page.getByRole("tabpanel").getByRole("textbox", { name: new RegExp(`, ${part} `) });
+
+/** What is left to go there, in words. */
+export const leftToGo = (page: Page, part: "all round" | "front" | "back"): Locator =>
+  page.getByRole("tabpanel").locator(".reading", { hasText: new RegExp(`^${part}`) }).locator(".reading-left");

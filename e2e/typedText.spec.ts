@@ -1,0 +1,41 @@
+import { expect, test } from "@playwright/test";
+import { readingField, row, openDemo } from "./support/workroom";
+
+const typed = "thirty six and a bit";
+
+test("what cannot be read yet is kept to the letter, through other rows, places and a reload", async ({ page }) => {
+  await page.goto("/#body");
+  const waist = page.getByRole("textbox", { name: "Waist girth" });
+  await row(page, "waistGirth").click();
+  await waist.fill(typed);
+  await waist.press("Enter");
+  await expect(page.getByText(/cannot be read as a length/)).toBeVisible();
+  await row(page, "fullHipGirth").click();
+  await expect(row(page, "waistGirth")).toContainText(typed);
+  await page.getByRole("link", { name: /The form/ }).click();
+  await page.getByRole("link", { name: /The body/ }).click();
+  await expect(row(page, "waistGirth")).toContainText(typed);
+  await row(page, "waistGirth").click();
+  await expect(waist).toHaveValue(typed);
+  await expect(page.getByText(/^saved/i).first()).toBeVisible();
+  await page.reload();
+  await expect(row(page, "waistGirth")).toContainText(typed);
+});
+
+test("letters typed and not finished are there again after the tablet went to sleep and forgot the page", async ({ page }) => {
+  await page.goto("/#body");
+  await page.getByRole("textbox", { name: "Bust girth" }).pressSequentially("41 1");
+  await expect(page.getByText(/^saved/i).first()).toBeVisible();
+  await page.reload();
+  await row(page, "bustGirth").click();
+  await expect(page.getByRole("textbox", { name: "Bust girth" })).toHaveValue(/^41 1/);
+});
+
+test("a reading of the padded form as well", async ({ page }) => {
+  await openDemo(page, "padding");
+  await page.getByRole("tab", { name: "waist" }).click();
+  await readingField(page, "front").fill("20 and something");
+  await page.getByRole("tab", { name: "bust", exact: true }).click();
+  await page.getByRole("tab", { name: "waist" }).click();
+  await expect(readingField(page, "front")).toHaveValue("20 and something");
+});
