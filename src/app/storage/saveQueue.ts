@@ -51,7 +51,8 @@ export function saveQueue<Change, Refusal>(options: SaveQueueOptions<Change, Ref
   const takeUp = (): void => {
     callOff();
     if (running || !newest) return;
-    options.onState({ kind: "saving" });
+    // A trouble stays on the screen until it is over, and does not flicker while it is tried again.
+    if (tries === 0) options.onState({ kind: "saving" });
     running = saveNewest(newest);
   };
 

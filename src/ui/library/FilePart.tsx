@@ -37,6 +37,8 @@ export function FilePart({ keeping, listing }: { readonly keeping: Keeping; read
   };
   const open = async (event: ChangeEvent<HTMLInputElement>) => {
     const [file] = event.target.files ?? [];
+    // The same file chosen twice is opened twice.
+    event.target.value = "";
     if (file === undefined) return;
     const sentences = await openedFile(file, keeping, unit);
     setReport(sentences);
@@ -62,10 +64,6 @@ export function FilePart({ keeping, listing }: { readonly keeping: Keeping; read
             className="unseen"
             type="file"
             accept=".json,.csv,application/json,text/csv,text/plain"
-            onClick={(event) => {
-              // The same file chosen twice is opened twice.
-              event.currentTarget.value = "";
-            }}
             onChange={(event) => void open(event)}
           />
         </label>

@@ -1,0 +1,258 @@
+import { readFileSync } from "node:fs";
+import AxeBuilder from "@axe-core/playwright";
+import { type BrowserContext, type Download, expect, type Page, test } from "@playwright/test";
+
+/** Keeping, files, links and tabs as a person meets them on the screens. */
+
+// Two cores may be busy with other tests as well.
+test.describe.configure({ timeout: 120_000 });
+const patiently = { timeout: 30_000 };
+
+const saved = (page: Page) => expect(page.getByRole("link", { name: /Your fittings.*Saved/ })).toBeVisible(patiently);
+const tag = (page: Page, title: string) =>
+  page.getByRole("listitem").filter({ has: page.getByRole("heading", { name: title, exact: true }) });
+
+async function visit(page: Page, place: string): Promise<void> {
+  await page.goto(`/#${place}`);
+  await expect(page.getByRole("heading", { level: 1 })).toBeVisible(patiently);
+}
+
+/** The made-up person with her first piece pinned, which makes her a fitting of this device. */
+async function demoKept(page: Page): Promise<void> {
+  await page.goto("/#demo");
+  await page.waitForURL(/#plan$/);
+  await visit(page, "padding");
+  await page.getByRole("button", { name: "It is pinned" }).click();
+  await saved(page);
+}
+
+async function more(page: Page, title: string, action: string): Promise<void> {
+  await tag(page, title)
+    .getByRole("button", { name: `More for ${title}` })
+    .click();
+  await tag(page, title).getByRole("button", { name: action, exact: true }).click();
+}
+
+async function downloaded(
+  page: Page,
+  press: () => Promise<void>,
+): Promise<{ name: string; text: string; path: string }> {
+  const [download] = await Promise.all([page.waitForEvent("download") as Promise<Download>, press()]);
+  const path = await download.path();
+  return { name: download.suggestedFilename(), text: readFileSync(path, "utf8"), path };
+}
+
+function watched(context: BrowserContext, origin: string): readonly string[] {
+  const wrong: string[] = [];
+  context.on("request", (request) => {
+    if (!request.url().startsWith(origin) && !/^(?:data|blob):/.test(request.url())) wrong.push(request.url());
+  });
+  context.on("console", (message) => {
+    if (/Content Security Policy/i.test(message.text())) wrong.push(message.text());
+  });
+  return wrong;
+}
+
+const demo = "Marta Linde (made up)";
+
+test("what was done is there after a reload, with undo and redo", async ({ page }) => {
+  await demoKept(page);
+  await page.getByRole("button", { name: "It is pinned" }).click();
+  await saved(page);
+  await page.reload();
+  const rail = page.getByRole("link", { name: /^Padding/ });
+  await expect(rail).toContainText("2 of", patiently);
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect(rail).toContainText("1 of");
+  await saved(page);
+  await page.reload();
+  await expect(rail).toContainText("1 of", patiently);
+  await page.getByRole("button", { name: "Redo" }).click();
+  await expect(rail).toContainText("2 of");
+});
+
+test("text that was only half typed is there after a reload", async ({ page }) => {
+  await visit(page, "body");
+  await page.locator('[data-measurement="bustGirth"]').first().click();
+  await page.getByRole("textbox", { name: /bust/i }).first().fill("38 1/");
+  await saved(page);
+  await page.reload();
+  await page.locator('[data-measurement="bustGirth"]').first().click();
+  await expect(page.getByRole("textbox", { name: /bust/i }).first()).toHaveValue("38 1/", patiently);
+});
+
+test("the shelf lists, copies, names, removes and puts back, and breaks no rule of access", async ({ page }) => {
+  await demoKept(page);
+  await visit(page, "fittings");
+  await expect(tag(page, demo)).toContainText("on the table");
+  await expect(tag(page, demo)).toContainText(/1 of \d+ pieces pinned/, patiently);
+
+  await more(page, demo, "Copy");
+  const copy = tag(page, `${demo} (copy)`);
+  await expect(copy).toBeVisible();
+  await copy.getByRole("button", { name: /^More/ }).click();
+  await copy.getByRole("textbox", { name: "Name" }).fill("Ruth");
+  await copy.getByRole("textbox", { name: "Name" }).press("Enter");
+  await expect(tag(page, "Ruth")).toBeVisible();
+
+  const panel = tag(page, "Ruth");
+  await panel.getByRole("button", { name: "Compare" }).click();
+  await expect(panel.getByRole("table")).toContainText("the same");
+  const { violations } = await new AxeBuilder({ page })
+    .withTags(["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa"])
+    .analyze();
+  expect(violations).toEqual([]);
+  await panel.getByRole("button", { name: /^More/ }).click();
+
+  await more(page, "Ruth", "Remove");
+  await expect(tag(page, "Ruth")).toBeHidden();
+  await page.getByText("Removed Ruth.").getByRole("button", { name: "Undo" }).click();
+  await expect(tag(page, "Ruth")).toBeVisible();
+  await more(page, "Ruth", "Remove");
+  await page.getByText("Removed (1)").click();
+  await tag(page, "Ruth").getByRole("button", { name: "Erase for good" }).click();
+  await expect(page.getByText("Removed (1)")).toBeHidden();
+});
+
+test("everything goes out in one file and comes back on another device, and nothing leaves the origin", async ({
+  page,
+  browser,
+  context,
+  baseURL,
+}) => {
+  const wrong = watched(context, baseURL ?? "");
+  await demoKept(page);
+  await visit(page, "fittings");
+  const file = await downloaded(page, () => page.getByRole("button", { name: "Save it to a file" }).click());
+  expect(file.name).toMatch(/^fittings \d{4}-\d\d-\d\d\.json$/);
+  await expect(page.getByText(/Last saved to a file .*; nothing has changed since/)).toBeVisible();
+  await tag(page, demo).getByRole("button", { name: /^More/ }).click();
+  const table = await downloaded(page, () =>
+    page.getByRole("button", { name: "Save measurements as a table" }).click(),
+  );
+  expect(table.text).toMatch(/^measurement,unit,body,form\r\n/);
+
+  const other = await (await browser.newContext(baseURL === undefined ? {} : { baseURL })).newPage();
+  await visit(other, "fittings");
+  await other.locator("input[type=file]").setInputFiles(file.path);
+  await expect(other.getByRole("main").getByText(`${demo}: added.`)).toBeVisible(patiently);
+  await other.locator("input[type=file]").setInputFiles(file.path);
+  await expect(other.getByRole("main").getByText(/was here already, the same/)).toBeVisible();
+  const csv = { name: "Ines.csv", mimeType: "text/csv", buffer: Buffer.from(table.text) };
+  await other.locator("input[type=file]").setInputFiles(csv);
+  await expect(tag(other, "Ines")).toContainText("planned", patiently);
+  const bad = {
+    name: "bad.json",
+    mimeType: "application/json",
+    buffer: Buffer.from(file.text.replace("Marta", "Berta")),
+  };
+  await other.locator("input[type=file]").setInputFiles(bad);
+  await expect(other.getByRole("main").getByText("Nothing was taken from the file.")).toBeVisible();
+  await other.context().close();
+  expect(wrong).toEqual([]);
+});
+
+test("a link takes a fitting to another device without its name, and leaves no trace in the address", async ({
+  page,
+  browser,
+  baseURL,
+}) => {
+  await demoKept(page);
+  await visit(page, "fittings");
+  await more(page, demo, "Share");
+  const link = page.getByRole("textbox", { name: "Link" });
+  await expect(link).toHaveValue(/#fitting=1z/);
+  await page.getByRole("button", { name: "Show as a code" }).click();
+  await expect(page.getByRole("img", { name: "QR code of the link" })).toBeVisible();
+
+  const other = await (await browser.newContext(baseURL === undefined ? {} : { baseURL })).newPage();
+  const asked: string[] = [];
+  other.on("request", (request) => asked.push(request.url()));
+  await other.goto(await link.inputValue());
+  await expect(other.getByText("This fitting came in a link.", { exact: false })).toBeVisible(patiently);
+  expect(other.url()).not.toContain("fitting=");
+  expect(asked.filter((url) => url.includes("fitting="))).toEqual([]);
+  await visit(other, "fittings");
+  await expect(other.getByText("There is nothing here yet.", { exact: false })).toBeVisible();
+  await other.getByRole("button", { name: "Keep it here" }).click();
+  await expect(tag(other, "No name yet")).toBeVisible(patiently);
+  await other.goto(`${(await link.inputValue()).slice(0, -9)}`);
+  await expect(other.getByText("The link was cut short or changed", { exact: false })).toBeVisible(patiently);
+  await other.context().close();
+});
+
+test("a second tab follows, says so, and takes over when asked", async ({ page, context }) => {
+  await demoKept(page);
+  const second = await context.newPage();
+  await visit(second, "padding");
+  await expect(second.getByText("Another tab is writing in this fitting.", { exact: false })).toBeVisible(patiently);
+  await page.getByRole("button", { name: "It is pinned" }).click();
+  await expect(second.getByRole("link", { name: /^Padding/ })).toContainText("2 of", patiently);
+  await second.getByRole("button", { name: "Work here instead" }).click();
+  await expect(page.getByText("Another tab is writing in this fitting.", { exact: false })).toBeVisible(patiently);
+  await second.getByRole("button", { name: "It is pinned" }).click();
+  await expect(page.getByRole("link", { name: /^Padding/ })).toContainText("3 of", patiently);
+});
+
+test("a full disk is said at once, with the file as the way out", async ({ page }) => {
+  await page.goto("/#demo");
+  await page.waitForURL(/#plan$/);
+  const devtools = await page.context().newCDPSession(page);
+  const origin = new URL(page.url()).origin;
+  await devtools.send("Storage.overrideQuotaForOrigin", { origin, quotaSize: 1 });
+  await visit(page, "padding");
+  await page.getByRole("button", { name: "It is pinned" }).click();
+  await expect(page.getByText("There is no room left", { exact: false })).toBeVisible(patiently);
+  await expect(page.getByRole("link", { name: /Your fittings.*Not saved/ })).toBeVisible();
+  const file = await downloaded(page, () => page.getByRole("button", { name: "Save to a file" }).click());
+  expect(JSON.parse(file.text)).toMatchObject({ title: demo, work: [{ did: "pinned" }] });
+  await devtools.send("Storage.overrideQuotaForOrigin", { origin });
+  await saved(page);
+  await expect(page.getByText("There is no room left", { exact: false })).toBeHidden();
+});
+
+test("a cleared origin is noticed and told, with the file as the way back", async ({ page }) => {
+  await demoKept(page);
+  // The note of how many there were is written when the list has been read once more.
+  await page.reload();
+  await saved(page);
+  await page.goto("about:blank");
+  await page.goto("/fitting.schema.json");
+  await page.evaluate(
+    () =>
+      new Promise<void>((resolve, reject) => {
+        const deleting = indexedDB.deleteDatabase("padwright");
+        deleting.onsuccess = () => resolve();
+        deleting.onerror = () => reject(deleting.error);
+      }),
+  );
+  await page.goto("/");
+  await expect(page.getByText("one fitting is gone from this device", { exact: false })).toBeVisible(patiently);
+});
+
+test("what cannot be read is set aside on the shelf, raw, until the person erases it", async ({ page }) => {
+  await demoKept(page);
+  await visit(page, "fittings");
+  await page.evaluate(
+    () =>
+      new Promise<void>((resolve) => {
+        const opening = indexedDB.open("padwright");
+        opening.onsuccess = () => {
+          const transaction = opening.result.transaction("fittings", "readwrite");
+          transaction.objectStore("fittings").put({ half: "of a record" }, "somebody-else");
+          transaction.oncomplete = () => {
+            opening.result.close();
+            resolve();
+          };
+        };
+      }),
+  );
+  await page.reload();
+  const found = page.getByRole("listitem").filter({ hasText: "A fitting that cannot be read." });
+  const raw = await downloaded(page, () => found.getByRole("button", { name: "Save the raw text" }).click());
+  expect(raw.text).toContain("of a record");
+  await found.getByRole("button", { name: "Erase it" }).click();
+  await expect(found).toBeHidden();
+  await expect(page.getByText("A fitting, found", { exact: false })).toBeVisible();
+  await expect(tag(page, demo)).toBeVisible();
+});
