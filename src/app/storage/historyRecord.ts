@@ -28,8 +28,8 @@ export const historyFormat = 1;
 export const longestHistory = 200;
 /** Characters of differences in either direction, so that a save stays quick however large the steps were. */
 export const largestHistory = 200_000;
-/** Characters that opening may have to read again, all steps together: about a second on a slow tablet. */
-export const longestReading = 4_000_000;
+/** Characters that opening may have to read again, all steps together: about half a second on a slow tablet. */
+export const longestReading = 2_000_000;
 
 export function sealedHistory(present: string, history: TextHistory, revision: number): HistoryRecord {
   const past = deltasAwayFrom(present, history.past.toReversed());
@@ -43,36 +43,57 @@ export function sealedHistory(present: string, history: TextHistory, revision: n
   };
 }
 
-/** The steps around this present text, or nothing where they are damaged, newer, or belong to another revision. */
-export function readHistory(value: unknown, present: string, revision: number): TextHistory | null {
-  if (typeof value !== "object" || value === null) return null;
+/** Whether these are the steps around this present text: whole, of this release, and of this revision. */
+export function isHistoryOf(value: unknown, present: string, revision: number): value is HistoryRecord {
+  if (typeof value !== "object" || value === null) return false;
   const { format, revision: kept, past, future, check } = value as { readonly [name: string]: unknown };
-  if (format !== historyFormat || kept !== revision || !areDeltas(past) || !areDeltas(future)) return null;
-  if (checkSum(sealedText(present, revision, past, future)) !== check) return null;
+  if (format !== historyFormat || kept !== revision || !areDeltas(past) || !areDeltas(future)) return false;
+  return checkSum(sealedText(present, revision, past, future)) === check;
+}
+
+/** The steps around this present text, or nothing where they are not its own. */
+export function readHistory(value: unknown, present: string, revision: number): TextHistory | null {
+  if (!isHistoryOf(value, present, revision)) return null;
+  const { past, future } = value;
   const back = textsAwayFrom(present, past);
   const forward = textsAwayFrom(present, future);
   return back && forward && { past: back.toReversed(), future: forward };
 }
 
 function deltasAwayFrom(present: string, texts: readonly string[]): readonly TextDelta[] {
-  const deltas: TextDelta[] = [];
+  const steps: TextDelta[] = [];
   let room = largestHistory;
   let from = present;
   const most = Math.min(longestHistory, Math.floor(longestReading / (present.length + 1)));
   for (const text of texts.slice(0, most)) {
-    const delta = textDelta(from, text);
+    const delta = rememberedDelta(from, text);
     room -= delta.middle.length;
     if (room < 0) break;
-    deltas.push(delta);
+    steps.push(delta);
     from = text;
   }
-  return deltas;
+  return steps;
 }
 
-function textsAwayFrom(present: string, deltas: readonly TextDelta[]): readonly string[] | null {
+/**
+ * All steps but the newest were worked out for the save before; the two texts are then the very same strings. Only
+ * those of one history are remembered.
+ */
+function rememberedDelta(from: string, to: string): TextDelta {
+  const before = deltas.get(to);
+  if (before?.from === from) return before.delta;
+  const delta = textDelta(from, to);
+  if (deltas.size > 2 * longestHistory) deltas.clear();
+  deltas.set(to, { from, delta });
+  return delta;
+}
+
+const deltas = new Map<string, { readonly from: string; readonly delta: TextDelta }>();
+
+function textsAwayFrom(present: string, steps: readonly TextDelta[]): readonly string[] | null {
   const texts: string[] = [];
   let from = present;
-  for (const delta of deltas) {
+  for (const delta of steps) {
     const text = textAfter(from, delta);
     if (text === null) return null;
     texts.push(text);

@@ -3,7 +3,7 @@ import { type Drawers, type DrawersToChange, failureOf } from "./drawers";
 import { type FittingHistory, notSaved, type NotSaved, type SaveOutcome } from "./fittingOutcome";
 import { entryOf, type FittingRecord, readRecord, sealedRecord } from "./fittingRecord";
 import { fittingText, readText } from "./fittingText";
-import { readHistory, sealedHistory } from "./historyRecord";
+import { isHistoryOf, sealedHistory } from "./historyRecord";
 import { layInQuarantine } from "./quarantine";
 
 /** One change to be kept, and what its writer believes lies in the drawer now. */
@@ -71,7 +71,7 @@ async function rescueSteps(
 ): Promise<void> {
   const steps = await open.read("histories", id);
   if (steps === undefined) return;
-  const isReadable = before !== null && readHistory(steps, before.text, before.revision) !== null;
+  const isReadable = before !== null && isHistoryOf(steps, before.text, before.revision);
   if (!isReadable) await layInQuarantine(open, "history", { key: id, value: steps }, now);
 }
 
