@@ -7,7 +7,7 @@ import { sortedText } from "../storage/fittingText";
 
 /**
  * Files that go out and come in: one fitting, or many in one bundle. One fitting is the plain fitting file that a
- * person may write by hand, with a check at its end; a bundle is a list of such files with a check of its own. What
+ * person may write by hand, with a check at its head; a bundle is a list of such files with a check of its own. What
  * comes in may be anyone's: it is limited in size, checked, read as a whole or not at all.
  */
 export type FileProblem =
@@ -17,7 +17,7 @@ export type FileProblem =
   | { readonly code: "notJson" }
   | { readonly code: "newerBundle"; readonly got: number; readonly newest: number }
   | { readonly code: "tooMany"; readonly got: number; readonly most: number }
-  /** The check at the end does not fit: damaged on the way, or changed by hand without taking the check out. */
+  /** The check does not fit: damaged on the way, or changed by hand without taking the check out. */
   | { readonly code: "damaged"; readonly number: number | null }
   | {
       readonly code: "badFitting";
@@ -84,9 +84,10 @@ function bundleCheck({ exportedAt, fittings, ...rest }: Bundle): string | null {
   return covered ? seal(JSON.stringify([bundleFormat, heads.toSorted(), exportedAt, checks])) : null;
 }
 
+/** The check stands first: a piece lost out of the middle then takes with it something that every fitting must have. */
 function sealed(file: { readonly [name: string]: unknown }): { readonly [name: string]: unknown } {
   const { check, ...rest } = file;
-  return { ...rest, check: seal(sortedText(rest)) };
+  return { check: seal(sortedText(rest)), ...rest };
 }
 
 /** A fitting file without a check was written by hand and is as welcome; with a check it has to fit. */

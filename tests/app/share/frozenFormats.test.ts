@@ -1,0 +1,64 @@
+// @vitest-environment node
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { readFile } from "../../../src/app/share/fittingFile";
+import { readSheet } from "../../../src/app/share/measurementSheet";
+import { readLink } from "../../../src/app/share/shareLink";
+import { fittingStorage } from "../../../src/app/storage/fittingStorage";
+import { memoryDrawers } from "../storage/memoryDrawers";
+
+/**
+ * One file of every format as its first release wrote it. They are never made anew: a release that cannot open them
+ * has lost somebody's work.
+ */
+const frozen = (name: string): Buffer => readFileSync(new URL(`../frozen/${name}`, import.meta.url));
+
+const odile = {
+  title: "Odile, spring jacket",
+  notes: "Breathes high; “stands straight”.",
+  unit: "cm",
+  body: { bustGirth: 97.8, waistGirth: "84,5 cm", fullHipGirth: "41 1/2 in", waistFrontArc: 46.2 },
+  form: { table: "misses", size: "12", waistGirth: 72 },
+  work: [{ did: "measured" }, { did: "trial", plies: 1 }],
+};
+
+describe("formats of released versions open forever", () => {
+  it("one fitting", () => {
+    expect(readFile(frozen("fitting-1.json.txt"))).toMatchObject({ ok: true, value: [odile] });
+  });
+
+  it("a bundle", () => {
+    const ines = { title: "Ines", unit: "in", body: { bustGirth: "38 1/2" } };
+    expect(readFile(frozen("bundle-1.json.txt"))).toMatchObject({ ok: true, value: [odile, ines] });
+  });
+
+  it("a table of measurements", () => {
+    expect(readSheet(frozen("sheet-1.csv").toString("utf8"), "in")).toEqual({
+      ok: true,
+      value: {
+        body: { bustGirth: "97.8 cm", waistGirth: "84,5 cm", waistFrontArc: "46.2 cm", fullHipGirth: "41 1/2 in" },
+        form: { waistGirth: "72 cm" },
+      },
+    });
+  });
+
+  it("a link", async () => {
+    const link = frozen("link-1.txt").toString("utf8").trim();
+    expect(await readLink(link.slice(link.indexOf("#")))).toMatchObject({ ok: true, value: odile });
+  });
+
+  it("what lies in the database, with its steps to undo", async () => {
+    const drawers = memoryDrawers();
+    for (const [place, value] of Object.entries(JSON.parse(frozen("drawers-1.json.txt").toString("utf8")))) {
+      drawers.kept.set(place, value);
+    }
+    const storage = fittingStorage(drawers, { now: () => "2030-01-01T00:00:00.000Z", newId: () => "x" });
+    expect(await storage.load("frozen-0001")).toMatchObject({
+      kind: "loaded",
+      fitting: odile,
+      historyLost: false,
+      history: { past: [{ title: "Odile" }], future: [{ notes: "" }] },
+      entry: { changedAt: "2026-02-02T09:00:00.000Z", revision: 1 },
+    });
+  });
+});
