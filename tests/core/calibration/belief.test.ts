@@ -21,7 +21,7 @@ const perfect = { readingError: 0.1, bareSpreads: spreads(0.1, 0.1) };
 
 const logSpread = ({ layer, spread }: BelievedWorth) => spread / layer;
 
-/** Broken on purpose: the reading weighed by its error instead of the square of it. Seen to fail. */
+/** Broken on purpose: one round of iteration; what is believed beforehand left out of the pull. Seen to fail. */
 describe("a trial of one layer", () => {
   test("read with a perfect tape tells the layer, whatever the packet says", () => {
     for (const layer of [3.5, 7, 10, 14]) {
@@ -52,7 +52,7 @@ describe("a trial of one layer", () => {
   });
 });
 
-/** Broken on purpose: a slope of a thousandth given to battings that do not lie there; the bare form's spread left out. Seen to fail. */
+/** Broken on purpose: every reading given a slope for battings that do not lie there. Seen to fail. */
 describe("a reading that can tell nothing of a batting", () => {
   const before = belief(evidenceOf({}));
 
@@ -84,7 +84,7 @@ describe("a reading that can tell nothing of a batting", () => {
   });
 });
 
-/** Broken on purpose: the squeeze left out of the stack. Seen to fail. */
+/** Broken on purpose: the squeeze left out of the stack; the finishing layers worth what the building ones are. Seen to fail. */
 describe("doubled layers, and two battings at once", () => {
   test("a single and a fourfold wrap tell the layer and the squeeze apart", () => {
     for (const [layer, squeeze] of [
@@ -133,7 +133,7 @@ describe("doubled layers, and two battings at once", () => {
   });
 });
 
-/** Broken on purpose: the information of a row taken away instead of added. Seen to fail. */
+/** Broken on purpose: a share of a row's information taken away instead of added. Seen to fail. */
 describe("a further reading", () => {
   let compared = 0;
   afterAll(() => expect(compared).toBeGreaterThan(60));
@@ -186,7 +186,7 @@ describe("a further reading", () => {
   });
 });
 
-/** Broken on purpose: the spread of a layer taken as its variance; the half width of the interval 1. Seen to fail. */
+/** Broken on purpose: the half width of the interval one spread; a reading weighed by its error, not by the square. Seen to fail. */
 describe("the nine-in-ten interval", () => {
   test("holds the truth in 85 to 95 of a hundred trials, for battings drawn from what is believed beforehand", () => {
     const luck = chance(5150);

@@ -21,7 +21,7 @@ function conjugate(
   return { mean: pull / precision, spread: Math.sqrt(1 / precision) };
 }
 
-/** Broken on purpose: the covariance of the quarters divided by 8 instead of 16; the prior's pull left out. Seen to fail. */
+/** Broken on purpose: the covariance of the quarters doubled; a reading weighed by its error, not by the square. Seen to fail. */
 describe("a bare level, where readings are linear: the conjugate normal", () => {
   const seen = [bareGirth + 8, bareGirth + 2, bareGirth + 11];
 
