@@ -68,8 +68,9 @@ export function loopRun(person: Person, conditions: LoopConditions, chance: Chan
   let justRead: ReadonlySet<LevelName> = new Set();
   while (plan.plan.pieces.length > 0) {
     const { plan: rest, now, belief } = plan;
-    const { pieces, levels } = restingPlace(rest, now, belief, (level) => {
-      if (!mayRead(level)) return "closed";
+    const { pieces, levels } = restingPlace(rest, now, belief, (level, reason) => {
+      const most = reason === "danger" ? rounds - 1 : rounds;
+      if ((timesRead.get(level) ?? 0) >= most) return "closed";
       return justRead.has(level) ? "fresh" : "stale";
     });
     const toRead = levels.filter(mayRead);
@@ -98,13 +99,13 @@ export function loopRun(person: Person, conditions: LoopConditions, chance: Chan
   };
 }
 
-/** How often a level may be read again on the way. */
+/** How often a level may be read again on the way; the last of these readings waits for the outermost pieces. */
 const rounds = 2;
 
 /** Each time the tape is read again, every girth and arc is read twice, as anthropometrists do. */
 const readsPerRound = Number(process.env["READS"] ?? 2);
 
-/** The tool is told the usual reading error, whatever this person's hand is like. */
+/** The tool is told the usual reading error (nine in ten readings stay within), whatever this person's hand is like. */
 const assumedReadingError = 5;
 
 /** The form as its owner reads it: every girth and arc with an error, so that the tool does not know the true form either. */

@@ -1,6 +1,6 @@
 import { mapLevels, type QuarterReadings } from "../body/levelReadings";
-import type { Reading } from "../body/reading";
-import { type LevelName, levelNames } from "../body/vocabulary";
+import { measured, type Reading } from "../body/reading";
+import { type ByLevel, type LevelName, levelNames } from "../body/vocabulary";
 import { belief } from "../calibration/belief";
 import type { Belief, BelievedWorth, LevelBelief } from "../calibration/believed";
 import type { BareSpread, Evidence, Reread } from "../calibration/evidence";
@@ -10,6 +10,7 @@ import type { Pad } from "../padding/pad";
 import { type FirstLayer, noBonus, paddedTape } from "../padding/paddedTape";
 import type { Piece } from "../padding/piece";
 import { stackThickness, type Station } from "../padding/stack";
+import { levelTarget, type Target } from "../padding/targets";
 import { mm } from "../units";
 import { assemblePlan } from "./assemblePlan";
 import { type Basis, basis, type PlanInput } from "./basis";
@@ -25,7 +26,7 @@ export interface PaddingSoFar {
   readonly pinned: readonly Piece[];
   readonly rereads: readonly Reread[];
   readonly cut: readonly Piece[];
-  /** One standard deviation of a single tape reading (mm). */
+  /** The error that nine in ten of this person's tape readings stay within (mm). */
   readonly readingError: number;
 }
 
@@ -49,8 +50,9 @@ export interface Replan {
  * and a layer is worth what the readings have taught. With nothing pinned and nothing read it is the first plan again.
  */
 export function replanFitting(input: PlanInput, soFar: PaddingSoFar): Replan {
-  const from = basis(input);
-  const learned = belief(evidence(input, from, soFar));
+  const first = basis(input);
+  const learned = belief(evidence(input, first, soFar));
+  const from = soFar.rereads.length === 0 ? first : { ...first, targets: believedTargets(first, learned) };
   const start = believedStart(from, soFar, learned);
   const targets = levelNames.map((name, level) => openTargets(from.targets[name].quarters, learned.levels[level] as LevelBelief, soFar.pinned.length > 0));
   const pads = shapeBatch({
@@ -73,6 +75,23 @@ export function replanFitting(input: PlanInput, soFar: PaddingSoFar): Replan {
     cutUses: useOfCut(plan.pieces, soFar.cut),
     corrections: corrections(from, start, soFar.pinned, learned),
   };
+}
+
+/**
+ * The targets once the tape has told more about the bare form: what it truly reads takes the place of what was measured of it, so
+ * that a half which is already larger than the body's is given up and the girth stays right. The body stays as the first plan took it.
+ */
+function believedTargets({ body, targets }: Basis, learned: Belief): ByLevel<Target> {
+  return mapLevels((name) => {
+    const { form, body: known } = targets[name];
+    const { quarters, simulated } = learned.levels[levelNames.indexOf(name)] as LevelBelief;
+    const beyond = (quarter: keyof QuarterReadings) => quarters[quarter].value - simulated[quarter];
+    const frontArc = measured(mm(form.frontArc.value + beyond("leftFront") + beyond("rightFront")));
+    const backArc = measured(mm(form.backArc.value + beyond("leftBack") + beyond("rightBack")));
+    const believed = { ...form, frontArc, backArc, girth: measured(mm(frontArc.value + backArc.value)) };
+    const settled = { ...body.levels[name], frontArc: measured(known.frontArc.value), backArc: measured(known.backArc.value) };
+    return { ...levelTarget(settled, believed), form, body: known };
+  });
 }
 
 /** What is still asked of a level: a half that already agrees is left as it reads, so that nobody adds a piece for a hair. */
@@ -115,15 +134,19 @@ export const stackedWorth = ({ layer, squeeze }: BelievedWorth): number => layer
 /** The evidence of the work so far. A batting's packet speaks of a layer in a stack, as the first plan takes it. */
 export function evidence(input: PlanInput, { stations, targets }: Basis, soFar: PaddingSoFar): Evidence {
   const finishing: Batting = input.finishingBatting ?? input.batting;
+  const spread = soFar.readingError / ninetyInSpreads;
   return {
     stations,
     battings: { building: input.batting, finishing },
-    bareSpreads: levelNames.map((name) => bareSpread(targets[name].form, soFar.readingError)),
+    bareSpreads: levelNames.map((name) => bareSpread(targets[name].form, spread)),
     rereads: soFar.rereads,
     pinnedNow: soFar.pinned,
-    readingError: soFar.readingError,
+    readingError: spread,
   };
 }
+
+/** Nine in ten of Gaussian errors stay within this many standard deviations. */
+const ninetyInSpreads = 1.645;
 
 /**
  * How unsure the bare form is: a measured girth by the error of one reading, arcs by that of two that were made to sum to it;

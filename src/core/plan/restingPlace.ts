@@ -9,8 +9,11 @@ export interface RestingPlace {
   readonly levels: readonly LevelName[];
 }
 
-/** Whether a level was read with just the pieces that are on now, not since, or is not going to be read any more. */
-export type LevelStates = (level: LevelName) => "fresh" | "stale" | "closed";
+/** Why a level would be read: a reading is in danger of going over, or only the outermost pieces are left. */
+export type RestReason = "danger" | "outermost";
+
+/** Whether a level was read with just the pieces that are on now, not since, or is not going to be read (any more, for that reason). */
+export type LevelStates = (level: LevelName, reason: RestReason) => "fresh" | "stale" | "closed";
 
 /**
  * The next rest: before the first piece that might take a reading over the body's, given how unsure the worth of a layer and
@@ -20,10 +23,13 @@ export type LevelStates = (level: LevelName) => "fresh" | "stale" | "closed";
 export function restingPlace(plan: Plan, now: TapeReadings, learned: Belief, levelState: LevelStates): RestingPlace {
   for (const [i, piece] of plan.pieces.entries()) {
     const before = readingsAt(plan, i, now);
-    const isNew = (name: LevelName) => levelState(name) === "stale" || (levelState(name) === "fresh" && touches(now[name], before[name]));
+    const isNew = (reason: RestReason) => (name: LevelName) => {
+      const state = levelState(name, reason);
+      return state === "stale" || (state === "fresh" && touches(now[name], before[name]));
+    };
     const lies = levelNames.filter((name) => touches(before[name], piece.readingsAfter[name]));
-    if (isLastOfZone(plan, i) && lies.some(isNew)) return { pieces: i, levels: levelNames.filter(isNew) };
-    const risky = lies.filter((name) => isNew(name) && isRisky(piece.readingsAfter[name], now[name], name, plan, learned));
+    if (isLastOfZone(plan, i) && lies.some(isNew("outermost"))) return { pieces: i, levels: levelNames.filter(isNew("outermost")) };
+    const risky = lies.filter((name) => isNew("danger")(name) && isRisky(piece.readingsAfter[name], now[name], name, plan, learned));
     if (risky.length > 0) return { pieces: i, levels: risky };
   }
   return { pieces: plan.pieces.length, levels: levelNames };
