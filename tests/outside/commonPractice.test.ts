@@ -1,7 +1,7 @@
 import { describe, expect, test, vi } from "vitest";
 import { planOfText } from "../../src/command/planOfText";
 import { torsoReadings } from "../../src/core/body/levelReadings";
-import { chooseForm } from "../../src/core/form/chooseForm";
+import { chooseForm } from "../../src/core/plan/chooseForm";
 import { mm } from "../../src/core/units";
 import { formTables } from "../../src/document/formTables";
 import { people } from "../support/people";
