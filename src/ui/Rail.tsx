@@ -25,15 +25,17 @@ export function Rail({ place }: { readonly place: Place }) {
               </a>
             </li>
           ))}
-          <li>
-            <a
-              className="rail-label rail-label-paper"
-              href={placeAddress("print")}
-              aria-current={place === "print" ? "page" : undefined}
-            >
-              <span className="rail-label-name">{placeNames.print}</span>
-            </a>
-          </li>
+          {(["print", "wall"] as const).map((name) => (
+            <li key={name}>
+              <a
+                className={`rail-label rail-label-${name === "print" ? "paper" : name}`}
+                href={placeAddress(name)}
+                aria-current={place === name ? "page" : undefined}
+              >
+                <span className="rail-label-name">{placeNames[name]}</span>
+              </a>
+            </li>
+          ))}
         </ul>
       </nav>
       <RailTools />

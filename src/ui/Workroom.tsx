@@ -24,7 +24,7 @@ export function Workroom() {
         {workroomWords.skip}
       </button>
       <div className={`workroom workroom-${place}`}>
-        <Rail place={place} />
+        {place === "wall" ? null : <Rail place={place} />}
         <main id="work" ref={main} tabIndex={-1} className="place">
           <NoticePlace />
           <Suspense fallback={null}>

@@ -5,7 +5,7 @@ import { useSyncExternalStore } from "react";
  * a bookmark all work; nothing of the fitting ever does. The door is where one comes in.
  */
 export const workPlaces = ["body", "form", "plan", "padding", "finishing"] as const;
-export const places = ["door", ...workPlaces, "print", "fittings"] as const;
+export const places = ["door", ...workPlaces, "print", "wall", "turning", "fittings"] as const;
 export type Place = (typeof places)[number];
 export type WorkPlace = (typeof workPlaces)[number];
 

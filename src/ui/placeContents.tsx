@@ -13,6 +13,8 @@ const loaders = {
   padding: () => import("./steps/PaddingPlace").then(({ PaddingPlace }) => ({ default: PaddingPlace })),
   finishing: () => import("./steps/FinishingPlace").then(({ FinishingPlace }) => ({ default: FinishingPlace })),
   print: () => import("./print/PrintPlace").then(({ PrintPlace }) => ({ default: PrintPlace })),
+  wall: () => import("./wall/WallPlace").then(({ WallPlace }) => ({ default: WallPlace })),
+  turning: () => import("./turning/TurningPlace").then(({ TurningPlace }) => ({ default: TurningPlace })),
   fittings: () => import("./library/FittingsPlace").then(({ FittingsPlace }) => ({ default: FittingsPlace })),
 } as const satisfies { readonly [place in Exclude<Place, "door">]: () => Promise<{ readonly default: ComponentType }> };
 
@@ -24,10 +26,13 @@ export const placeContents: { readonly [place in Place]: ComponentType } = {
   padding: lazy(loaders.padding),
   finishing: lazy(loaders.finishing),
   print: lazy(loaders.print),
+  wall: lazy(loaders.wall),
+  turning: lazy(loaders.turning),
   fittings: lazy(loaders.fittings),
 };
 
-/** Fetches every place ahead of need. */
+/** Fetches the places of the work ahead of need; the wall and the turning figure wait until someone asks for them. */
 export const fetchPlaces = (): void => {
-  for (const load of Object.values(loaders)) void load().catch(() => {});
+  const { wall: _wall, turning: _turning, ...work } = loaders;
+  for (const load of Object.values(work)) void load().catch(() => {});
 };

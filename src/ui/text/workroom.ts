@@ -9,6 +9,8 @@ export const placeNames = {
   padding: "Padding",
   finishing: "Finishing",
   print: "On paper",
+  wall: "On the wall",
+  turning: "Turning figure",
   fittings: "Your fittings",
 } as const;
 

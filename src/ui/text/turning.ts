@@ -1,0 +1,49 @@
+/** Words of the turning figure: what it shows, how it is turned, and where the same can be read without it. */
+export const turningWords = {
+  title: "Turning figure",
+  lead: "The form, the batting going on piece by piece, and the body as a shell you can see through.",
+  same: "It tells nothing that the pictures from the front, the side and the back do not tell.",
+  toPictures: "Front, side and back pictures",
+  byRule: "Above the armhole and below the full hip nothing was measured: those parts are drawn by rule.",
+  guess: "A dashed line is the body where it was guessed.",
+  figure: "Turn the figure",
+  how: "Drag it, or use the arrow keys: left and right turn it, up and down tip it. Home is the front, End the back.",
+  turnLeft: "Turn left",
+  turnRight: "Turn right",
+  tipUp: "Look from higher",
+  tipDown: "Look from lower",
+  ways: "Look from",
+  front: "Front",
+  leftSide: "Her left",
+  back: "Back",
+  rightSide: "Her right",
+  pieces: "Pieces on the form",
+  earlier: "Take one off",
+  later: "Put one on",
+  bare: "The bare form",
+  all: "Every piece",
+  play: "Put them on one by one",
+  pause: "Stop",
+  body: "Body shell",
+  bareForm: "The bare form, nothing pinned yet.",
+  countOn: (count: number, all: number): string => (count === all ? `All ${all} pieces on` : `${count} of ${all} pieces on`),
+  openIt: "Turn it round",
+} as const;
+
+/** From where the figure is seen, as a person would say it. */
+export function lookSentence(degrees: number, tip: number): string {
+  const eighth = Math.round(degrees / 45) % 8;
+  const height = tip > 5 ? ", from above" : tip < -5 ? ", from below" : "";
+  return `${eighths[eighth] ?? eighths[0]}${height}`;
+}
+
+const eighths = [
+  "from the front",
+  "from the front and her left",
+  "from her left side",
+  "from the back and her left",
+  "from the back",
+  "from the back and her right",
+  "from her right side",
+  "from the front and her right",
+] as const;

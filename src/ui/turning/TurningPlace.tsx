@@ -1,0 +1,2 @@
+/** placeholder */
+export function TurningPlace() { return null; }

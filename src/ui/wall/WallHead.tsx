@@ -1,0 +1,36 @@
+import { tapeStep } from "../../core/lengthText";
+import { pinSentence, placeSentence } from "../text/pieces";
+import { wallWords } from "../text/wall";
+import type { WallPerson } from "./wallPeople";
+import type { WallView } from "./wallView";
+
+/** At the top of the wall: which piece has just gone on, where it lies, and whose plan this is. */
+export interface WallHeadProps {
+  readonly person: WallPerson;
+  readonly whose: "own" | "madeUp";
+  readonly view: WallView;
+}
+
+export function WallHead({ person, whose, view }: WallHeadProps) {
+  const { plan, step, piece, unit, isCovered } = view;
+  const all = plan.pieces.length;
+  const ownWords = isCovered ? wallWords.ownCovered : wallWords.own;
+  const hint = all === 0 ? wallWords.nothing : wallWords.bareHint;
+  return (
+    <header className="wall-head">
+      <h1 className="wall-action">{piece === null ? wallWords.bareForm : pinSentence(piece, tapeStep[unit])}</h1>
+      <p className="wall-whose">
+        <span className="wall-count">{wallWords.piece(step, all)}</span>
+        {whose === "own" ? ownWords : wallWords.madeUp(person.name)}
+      </p>
+      <p className="wall-where">
+        {piece === null ? hint : isCovered ? "" : placeSentence(piece, plan.levels, tapeStep[unit])}
+      </p>
+      <ol className="wall-pins" aria-hidden>
+        {plan.pieces.map(({ id, order }) => (
+          <li key={id} className="wall-pin" data-state={order < step ? "on" : order === step ? "now" : "waits"} />
+        ))}
+      </ol>
+    </header>
+  );
+}

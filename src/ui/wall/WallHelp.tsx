@@ -1,0 +1,51 @@
+import { useEffect, useRef } from "react";
+import { keyHelp, keyHelpWords, wallControls } from "../text/wall";
+
+/** All keys in one list, and the switch that puts the letter keys out of action for those whom they hinder. */
+export interface WallHelpProps {
+  readonly lettersWork: boolean;
+  readonly onLetters: (work: boolean) => void;
+  readonly onClose: () => void;
+}
+
+export function WallHelp({ lettersWork, onLetters, onClose }: WallHelpProps) {
+  const panel = useRef<HTMLElement>(null);
+  useEffect(() => {
+    const before = document.activeElement;
+    panel.current?.focus({ preventScroll: true });
+    return () => {
+      if (before instanceof HTMLElement) before.focus({ preventScroll: true });
+    };
+  }, []);
+  return (
+    <section
+      className="wall-help"
+      ref={panel}
+      tabIndex={-1}
+      aria-labelledby="wall-help-title"
+      onKeyDown={(event) => {
+        if (event.key === "Escape") onClose();
+      }}
+    >
+      <h2 id="wall-help-title">{keyHelpWords.title}</h2>
+      <dl className="wall-help-keys">
+        {keyHelp.map(({ keys, does }) => (
+          <div key={keys}>
+            <dt>{keys}</dt>
+            <dd>{does}</dd>
+          </div>
+        ))}
+      </dl>
+      <div className="row">
+        <label className="tick">
+          <input type="checkbox" checked={lettersWork} onChange={(event) => onLetters(event.target.checked)} />
+          {keyHelpWords.letters}
+        </label>
+        <button type="button" className="patch" onClick={onClose}>
+          {wallControls.closeKeys}
+        </button>
+      </div>
+      <p className="quiet">{keyHelpWords.private}</p>
+    </section>
+  );
+}

@@ -1,0 +1,101 @@
+import { useCallback, useEffect, useMemo, useRef, useState } from "react";
+import { tapeParts } from "../../app/padProgress";
+import type { LengthUnit } from "../../core/lengthText";
+import { useAnnounce } from "../Announcer";
+import { useWakeLock } from "../padding/useWakeLock";
+import { formatRemaining, remaining } from "../readout/remaining";
+import { remainingSentence } from "../text/padding";
+import { levelWords } from "../text/pictures";
+import { wallSentence, wallWords } from "../text/wall";
+import { useDerived, useUnit } from "../useStore";
+import { useFullScreen } from "./useFullScreen";
+import { useWallKeys } from "./useWallKeys";
+import "./wall.css";
+import { WallControls } from "./WallControls";
+import { WallFigures } from "./WallFigures";
+import { WallHead } from "./WallHead";
+import { WallHelp } from "./WallHelp";
+import type { WallKey } from "./wallKey";
+import { madeUpPeople, madeUpPerson, type WallPerson } from "./wallPeople";
+import { WallSection } from "./WallSection";
+import { wallAfter, type WallRoom, type WallState, wallStart } from "./wallState";
+import { type WallView, wallView } from "./wallView";
+
+/**
+ * The view for the wall of a classroom: the plan piece by piece, large, moved by keys or a clicker. It reads the fitting
+ * and never writes into it; what happens here is forgotten on leaving.
+ */
+export function WallPlace() {
+  const own = useOwnPerson();
+  const ownPinned = own === null ? null : own.progress.pinnedCount;
+  const [state, setState] = useState<WallState>(() => wallStart({ pieces: 0, ownPinned, madeUpPeople }));
+  const madeUp = useMemo(() => (state.person === "own" ? null : madeUpPerson(state.person)), [state.person]);
+  const fallback = useMemo(() => madeUpPerson(0), []);
+  const person = madeUp ?? own ?? fallback;
+  const pieces = person.plan.pieces.length;
+  const room = useMemo((): WallRoom => ({ pieces, ownPinned, madeUpPeople }), [pieces, ownPinned]);
+  const ownUnit = useUnit();
+  const [unit, setUnit] = useState<LengthUnit>(ownUnit);
+  const [help, setHelp] = useState<"closed" | "open">("closed");
+  const [lettersWork, setLettersWork] = useState(true);
+  const screen = useFullScreen();
+  const { toggle: toggleScreen } = screen;
+  useWakeLock(true);
+
+  const act = useCallback(
+    (key: WallKey) => {
+      if (key.does === "unit") setUnit((before) => (before === "in" ? "cm" : "in"));
+      else if (key.does === "fullScreen") toggleScreen();
+      else if (key.does === "keys") setHelp((before) => (before === "open" ? "closed" : "open"));
+      else setState((before) => wallAfter(before, key, room));
+    },
+    [toggleScreen, room],
+  );
+  useWallKeys(act, lettersWork);
+
+  const view = useMemo(() => wallView(person, state, unit), [person, state, unit]);
+  if (view === null) return null;
+  return (
+    <div className="wall" data-figures={state.figures}>
+      <WallHead person={person} whose={state.person === "own" ? "own" : "madeUp"} view={view} />
+      <div className="wall-stage">
+        <WallSection view={view} />
+        <WallFigures view={view} />
+        {help === "open" ? (
+          <WallHelp lettersWork={lettersWork} onLetters={setLettersWork} onClose={() => setHelp("closed")} />
+        ) : null}
+      </div>
+      <WallControls state={state} view={view} hasOwn={own !== null} screen={screen} helpOpen={help === "open"} act={act} />
+      <Spoken view={view} />
+    </div>
+  );
+}
+
+function useOwnPerson(): WallPerson | null {
+  const { planning, progress } = useDerived();
+  return useMemo(
+    () =>
+      planning.kind === "planned" && progress !== null ? { name: wallWords.own, plan: planning.plan, progress } : null,
+    [planning, progress],
+  );
+}
+
+/** Says after each step what the wall shows; covered figures are not said either. */
+function Spoken({ view: { level, step, readings, isCovered, unit } }: { readonly view: WallView }) {
+  const announce = useAnnounce();
+  const where = step === 0 ? wallWords.bareForm : wallWords.after(step);
+  const parts = isCovered
+    ? []
+    : tapeParts.map((part) => {
+        const left = remaining(level.body[part].value, readings[part]);
+        return `${wallWords.parts[part]} ${remainingSentence(left.kind, formatRemaining(left.amount, unit), part, false)}`;
+      });
+  const sentence = wallSentence(where, levelWords[level.name], parts);
+  const said = useRef(sentence);
+  useEffect(() => {
+    if (said.current === sentence) return;
+    said.current = sentence;
+    announce(sentence);
+  }, [sentence, announce]);
+  return null;
+}

@@ -1,0 +1,22 @@
+import { useEffect } from "react";
+import { type WallKey, wallKey } from "./wallKey";
+
+/** Listens to the whole page while the wall is up, so that a clicker works wherever the focus is. */
+export function useWallKeys(act: (key: WallKey) => void, lettersWork: boolean): void {
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      if (event.defaultPrevented || isForControl(event)) return;
+      const { key, shiftKey: shift } = event;
+      const action = wallKey({ key, shift, command: event.ctrlKey || event.metaKey || event.altKey }, lettersWork);
+      if (action === null) return;
+      event.preventDefault();
+      act(action);
+    };
+    window.addEventListener("keydown", onKey);
+    return () => window.removeEventListener("keydown", onKey);
+  }, [act, lettersWork]);
+}
+
+/** Space presses the control that has the focus. */
+const isForControl = ({ key, target }: KeyboardEvent): boolean =>
+  key === " " && target instanceof HTMLElement && target.closest("button, a, input") !== null;
