@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { Measurements } from "../../../src/core/body/measurements";
-import { levelNames } from "../../../src/core/body/vocabulary";
+import type { levelNames } from "../../../src/core/body/vocabulary";
 import { stackThickness } from "../../../src/core/padding/stack";
 import { basis } from "../../../src/core/plan/basis";
 import type { Plan } from "../../../src/core/plan/plan";

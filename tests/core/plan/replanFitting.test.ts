@@ -1,0 +1,334 @@
+import { describe, expect, test } from "vitest";
+import type { Measurements } from "../../../src/core/body/measurements";
+import { type LevelName, levelNames } from "../../../src/core/body/vocabulary";
+import type { Reread } from "../../../src/core/calibration/evidence";
+import type { Pad } from "../../../src/core/padding/pad";
+import { padArea } from "../../../src/core/padding/pinningOrder";
+import type { Piece } from "../../../src/core/padding/piece";
+import { stackThickness } from "../../../src/core/padding/stack";
+import { basis, type PlanInput } from "../../../src/core/plan/basis";
+import { corrected } from "../../../src/core/plan/corrected";
+import type { Plan, TapeReadings } from "../../../src/core/plan/plan";
+import { planFitting } from "../../../src/core/plan/planFitting";
+import { replanFitting } from "../../../src/core/plan/replanFitting";
+import { trialPiece } from "../../../src/core/plan/trialPiece";
+import { mm } from "../../../src/core/units";
+import { chance } from "../../support/peopleChance";
+import { readTape, type TrueRoom, trueStations } from "../../support/trueRoom";
+import { batting, body, bodyWith, form, level, levelOf, stationOf, untoldMisses } from "./examplePerson";
+
+/** Plans from where the tape stands: what is pinned stays, what was read is believed, the rest is worked out anew. */
+const input: PlanInput = { body, form, batting };
+const first = planFitting(input);
+const nothing = { pinned: [], rereads: [], cut: [], readingError: 5 };
+
+/** A room where a layer is worth `share` of its packet and the tape is read to the millimetre. */
+const room = (share: number, person: Measurements = body): TrueRoom => ({
+  stations: trueStations(form, basis({ body: person, form }).drops),
+  layer: share * batting.layerThickness,
+  squeeze: 0.1,
+  onset: "secondLayer",
+  readingError: 0,
+  chance: chance(1),
+});
+
+const trial = trialPiece(basis(input), batting.layerThickness);
+
+const tried = (share: number): readonly Reread[] => [
+  { pinned: [], readings: readTape(room(share), [], ["waist"]) },
+  { pinned: [trial], readings: readTape(room(share), [trial], ["waist"]) },
+];
+
+/** All batting of some pieces, ply by ply, as an area of the bare form (mm²). */
+const layers = (pieces: readonly Piece[]) => pieces.reduce((sum, piece) => sum + piece.plies * padArea(piece), 0);
+
+/** The readings of a plan as somebody would type them. */
+const typed = (readings: TapeReadings): Reread["readings"] =>
+  Object.fromEntries(
+    levelNames.flatMap((name) => [
+      [`${name}Girth`, readings[name].girth],
+      [`${name}FrontArc`, readings[name].frontArc],
+      [`${name}BackArc`, readings[name].backArc],
+    ]),
+  );
+
+/** What of a piece must agree for two plans to be one plan, to a tenth of a millimetre. */
+const bones = (plan: Plan) =>
+  plan.pieces.map(({ zone, batting: of, plies, rows, id }) => ({
+    id,
+    zone,
+    of,
+    plies,
+    rows: rows.map(({ drop, start, end }) => [drop, start, end].map((value) => Math.round(10 * value) + 0)),
+  }));
+
+/** Broken on purpose: rounds counted with caution before anything was read; the first layer's bonus counted in. Seen to fail. */
+describe("with nothing pinned and nothing read", () => {
+  test("the new plan is the first plan", () => {
+    const { plan, corrections, now, cutUses } = replanFitting(input, nothing);
+    expect(first.pieces.length).toBeGreaterThan(5);
+    expect(bones(plan)).toEqual(bones(first));
+    expect(plan.shortfalls).toEqual(first.shortfalls);
+    expect(corrections).toEqual([]);
+    expect(cutUses).toEqual(first.pieces.map(() => null));
+    for (const name of levelNames) {
+      expect(now[name].girth).toBeCloseTo(first.bareForm[name].girth, 0);
+      expect(plan.levels[levelNames.indexOf(name)]?.predicted.girth).toBeCloseTo(
+        levelOf(first, name).predicted.girth,
+        1,
+      );
+    }
+  });
+});
+
+/** Broken on purpose: what lies on the form forgotten when the rest is shaped; the tape's offset counted twice. Seen to fail. */
+describe("with readings that say just what was predicted", () => {
+  const { plan: before, belief } = replanFitting(input, { ...nothing, rereads: tried(1) });
+  const largeMm2 = 25_000;
+  const isLarge = (piece: Piece) => padArea(piece) > largeMm2;
+
+  test.each([0.3, 0.6, 0.8])("after %f of the pieces, hardly anything changes", (share) => {
+    const count = Math.round(share * before.pieces.length);
+    const [pinned, left] = [before.pieces.slice(0, count), before.pieces.slice(count)];
+    const readings = typed(before.pieces[count - 1]?.readingsAfter as TapeReadings);
+    const after = replanFitting(input, { ...nothing, pinned, rereads: [...tried(1), { pinned, readings }] });
+    expect(after.corrections).toEqual([]);
+    expect(Math.abs(after.belief.building.layer - belief.building.layer)).toBeLessThan(belief.building.spread / 2);
+    const inWork = layers(before.pieces);
+    expect(Math.abs(layers(after.plan.pieces) - layers(left)) / inWork).toBeLessThan(0.1);
+    // The pieces that matter are the same in number; a few small fillers may come in between.
+    expect(Math.abs(after.plan.pieces.filter(isLarge).length - left.filter(isLarge).length)).toBeLessThanOrEqual(1);
+    expect(after.plan.pieces.length - left.length).toBeLessThanOrEqual(4);
+    expect(untoldMisses(after.plan)).toEqual([]);
+    // New pieces never take the name of one that is pinned.
+    const ids = [...pinned, ...after.plan.pieces].map(({ id }) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+});
+
+/** Broken on purpose: pieces shaped with the packet's thickness whatever was learned. Seen to fail. */
+describe("with a batting that is not what its packet says", () => {
+  const learned = (share: number) => replanFitting(input, { ...nothing, rereads: tried(share) });
+
+  test("thicker means fewer layers to come, thinner means more, and both still reach the body", () => {
+    const [thin, usual, thick] = [0.6, 1, 1.7].map(learned);
+    const totals = [thin, usual, thick].map((one) => layers(one?.plan.pieces ?? []));
+    expect(totals[0]).toBeGreaterThan(1.25 * (totals[1] ?? 0));
+    expect(totals[1]).toBeGreaterThan(1.25 * (totals[2] ?? 0));
+    // A layer of 12 mm cannot be placed more finely than its narrowest piece.
+    for (const [one, within] of [
+      [thin, 3],
+      [usual, 3],
+      [thick, 6],
+    ] as const) {
+      expect(one === undefined ? ["nothing"] : untoldMisses(one.plan, within)).toEqual([]);
+    }
+  });
+
+  test("half way through as well: a reading over the prediction leaves less to pin, one below leaves more", () => {
+    const { plan } = learned(1);
+    const count = Math.ceil(plan.pieces.length / 2);
+    const pinned = plan.pieces.slice(0, count);
+    const leftAt = (share: number) => {
+      const rereads = [...tried(1), { pinned, readings: readTape(room(share), pinned, levelNames) }];
+      return layers(replanFitting(input, { ...nothing, pinned, rereads }).plan.pieces);
+    };
+    expect(leftAt(1.15)).toBeLessThan(leftAt(1));
+    expect(leftAt(1)).toBeLessThan(leftAt(0.85));
+  });
+
+  test("the packet's own unit does not matter: the same batting in inches and in millimetres is one batting", () => {
+    const inches = { ...batting, layerThickness: mm(0.28 * 25.4) };
+    const millimetres = { ...batting, layerThickness: mm(7.112) };
+    const [a, b] = [inches, millimetres].map((one) =>
+      replanFitting({ ...input, batting: one }, { ...nothing, rereads: tried(1.2) }),
+    );
+    expect(bones(a?.plan as Plan)).toEqual(bones(b?.plan as Plan));
+    expect(a?.belief.building.layer).toBeCloseTo(b?.belief.building.layer as number, 9);
+  });
+});
+
+/** Broken on purpose: the first instead of the last pinned piece named; trimmed to no end. Seen to fail. */
+describe("where the tape already reads too much", () => {
+  const { plan } = replanFitting(input, { ...nothing, rereads: tried(1) });
+  const pinned = plan.pieces;
+  const overBy = (name: LevelName, front: number, back: number) => {
+    const end = pinned[pinned.length - 1]?.readingsAfter as TapeReadings;
+    const { girth, frontArc, backArc } = end[name];
+    const readings = typed({
+      ...end,
+      [name]: { girth: girth + front + back, frontArc: frontArc + front, backArc: backArc + back },
+    });
+    // Read four times, so that the tape is believed.
+    const rereads = [...tried(1), ...Array.from({ length: 4 }, () => ({ pinned, readings }))];
+    return replanFitting(input, { ...nothing, pinned, rereads });
+  };
+
+  /** Whether a piece has something between tape and form, in front or behind, at a level. */
+  const liesAt = (piece: Pad, name: LevelName, half: "front" | "back") => {
+    const station = stationOf(body, name);
+    const stack = stackThickness([piece], station);
+    return [...stack].some((thickness, i) => thickness > 1 && (half === "front") === (station.outline.y[i] ?? 0) > 0);
+  };
+
+  test.each([
+    ["waist", "front"],
+    ["waist", "back"],
+    ["fullHip", "back"],
+    ["bust", "front"],
+  ] as const)("at the %s in %s: names the outermost piece there, and no other level", (name, half) => {
+    const { corrections, now } = overBy(name, half === "front" ? 16 : 0, half === "back" ? 16 : 0);
+    const outermost = pinned.filter((piece) => liesAt(piece, name, half)).at(-1);
+    expect(corrections.map((correction) => [correction.level, correction.half, correction.pieceId])).toEqual([
+      [name, half, outermost?.id],
+    ]);
+    expect(corrections[0]?.over).toBeGreaterThan(4);
+    expect(now[name].girth).toBeGreaterThan(levelOf(plan, name).body.girth.value + 4);
+  });
+
+  test("nothing is asked where it reads no more than 3 mm over", () => {
+    expect(overBy("waist", 2, 0).corrections).toEqual([]);
+  });
+
+  test("carrying it out brings the tape down there by about as much", () => {
+    const over = overBy("waist", 14, 0);
+    const mended = corrected(pinned, over.corrections, basis(input));
+    const reads = (pieces: readonly Piece[]) => readTape(room(1), pieces, ["waist"]).waistFrontArc ?? 0;
+    const gained = reads(pinned) - reads(mended);
+    expect(gained).toBeGreaterThan(0.4 * (over.corrections[0]?.over ?? 0));
+    expect(gained).toBeLessThan(2 * (over.corrections[0]?.over ?? 0));
+  });
+});
+
+/** Broken on purpose: cut pieces handed out twice. Seen to fail. */
+describe("pieces that are already cut", () => {
+  test("are used as they are where the new plan is the old one, each once", () => {
+    const before = replanFitting(input, { ...nothing, rereads: tried(1) });
+    const { cutUses, plan } = replanFitting(input, { ...nothing, rereads: tried(1), cut: before.plan.pieces });
+    expect(cutUses.map((use) => use?.fit)).toEqual(plan.pieces.map(() => "asItIs"));
+    expect(new Set(cutUses.map((use) => use?.pieceId)).size).toBe(plan.pieces.length);
+  });
+
+  test("are used before new ones when the batting turns out thicker: some of what was cut for the packet's worth serves", () => {
+    const { cutUses, plan } = replanFitting(input, { ...nothing, rereads: tried(1.3), cut: first.pieces });
+    expect(cutUses).toHaveLength(plan.pieces.length);
+    expect(cutUses.filter((use) => use !== null).length).toBeGreaterThanOrEqual(plan.pieces.length / 3);
+  });
+});
+
+/** Broken on purpose: the left back quarter's reading given to the right. Seen to fail. */
+describe("a mirrored fitting", () => {
+  const left = {
+    highHipLeftFrontArc: 231,
+    highHipRightFrontArc: 218,
+    highHipLeftBackArc: 230,
+    highHipRightBackArc: 216,
+    leftShoulderToApex: 262,
+    rightShoulderToApex: 250,
+  };
+  const other = (name: string) =>
+    name.replace(
+      /Left|Right|^left|^right/,
+      (side) => ({ Left: "Right", Right: "Left", left: "right", right: "left" })[side] ?? side,
+    );
+  const mirrored = <Record extends object>(record: Record): Record =>
+    Object.fromEntries(Object.entries(record).map(([name, value]) => [other(name), value])) as Record;
+
+  test("plans the mirrored rest, from mirrored readings", () => {
+    const person = bodyWith(left);
+    const before = replanFitting({ ...input, body: person }, { ...nothing, rereads: tried(1.2) });
+    const pinned = before.plan.pieces.slice(0, 4);
+    const uneven = {
+      ...readTape(room(1.2, person), pinned, ["waist", "highHip"]),
+      highHipLeftFrontArc: mm(221),
+      highHipRightFrontArc: mm(205),
+    };
+    const there = replanFitting(
+      { ...input, body: person },
+      { ...nothing, pinned, rereads: [...tried(1.2), { pinned, readings: uneven }] },
+    );
+
+    const twins = pinned.map(mirroredPiece);
+    const back = replanFitting(
+      { ...input, body: mirrored(person) },
+      { ...nothing, pinned: twins, rereads: [...tried(1.2), { pinned: twins, readings: mirrored(uneven) }] },
+    );
+    expect(there.belief.levels[3]?.quarters.leftFront.value).toBeGreaterThan(
+      (there.belief.levels[3]?.quarters.rightFront.value ?? 0) + 2,
+    );
+    expect(back.belief.building.layer).toBeCloseTo(there.belief.building.layer, 6);
+    expect(layers(back.plan.pieces) / layers(there.plan.pieces)).toBeCloseTo(1, 1);
+    for (const [from, to] of [
+      ["leftFront", "rightFront"],
+      ["leftBack", "rightBack"],
+    ] as const) {
+      expect(back.belief.levels[3]?.quarters[to].value).toBeCloseTo(
+        there.belief.levels[3]?.quarters[from].value ?? 0,
+        4,
+      );
+    }
+    for (const [i, { predicted }] of there.plan.levels.entries()) {
+      const twin = back.plan.levels[i]?.predicted;
+      for (const what of ["girth", "frontArc", "backArc"] as const)
+        expect(Math.abs((twin?.[what] ?? 0) - predicted[what])).toBeLessThan(2);
+    }
+    // A narrow filler may fall to the one side of a hair and not to the other; every larger piece has its twin.
+    const large = there.plan.pieces.filter((piece) => padArea(piece) > 10_000);
+    expect(large.length).toBeGreaterThan(2);
+    for (const piece of large) {
+      const twin = mirroredPiece(piece);
+      const found = back.plan.pieces.filter(({ zone, plies }) => zone === twin.zone && plies === twin.plies);
+      expect(Math.min(...found.map((one) => middleDifference(one, twin)))).toBeLessThan(8);
+    }
+  });
+
+  /** How far apart the outlines of two pieces run in the middle of the one (mm). */
+  const middleDifference = (one: Piece, other: Piece) => {
+    const row = one.rows[Math.floor(one.rows.length / 2)] as Piece["rows"][number];
+    const near = other.rows.reduce((best, at) =>
+      Math.abs(at.drop - row.drop) < Math.abs(best.drop - row.drop) ? at : best,
+    );
+    return Math.max(Math.abs(near.drop - row.drop) / 2, Math.abs(near.start - row.start), Math.abs(near.end - row.end));
+  };
+
+  /** Over centre back the mirrored outline comes out a girth further round. */
+  function mirroredPiece(piece: Piece): Piece {
+    const zone = mirrored({ [piece.zone]: 0 });
+    const rows = piece.rows.map(({ drop, start, end }) => {
+      const round = piece.zone === "back" ? 2 * halfGirthAt(drop) : 0;
+      return { drop, start: mm(round - end), end: mm(round - start) };
+    });
+    return { ...piece, zone: Object.keys(zone)[0] as Piece["zone"], rows };
+  }
+
+  const { surface } = basis(input);
+  function halfGirthAt(drop: number): number {
+    const below = Math.max(
+      1,
+      surface.drops.findIndex((at) => at >= drop),
+    );
+    const half = (row: number) => (surface.frontQuarter[row] ?? 0) + (surface.backQuarter[row] ?? 0);
+    const [from, to] = [surface.drops[below - 1] ?? 0, surface.drops[below] ?? 1];
+    return half(below - 1) + ((half(below) - half(below - 1)) * (drop - from)) / (to - from);
+  }
+});
+
+/** Broken on purpose: the finishing batting's layers counted at the building batting's worth. Seen to fail. */
+describe("two battings, a thick one to build and a thin one to finish", () => {
+  const thick = { ...batting, layerThickness: mm(11) };
+  const fine = { ...batting, layerThickness: mm(4) };
+
+  test.each([
+    ["the usual body", body],
+    ["a flat front with a full seat", bodyWith({ ...level("highHip", 895, 411), ...level("fullHip", 1005, 450) })],
+    [
+      "a little larger than the form",
+      bodyWith({ ...level("waist", 690, 355), ...level("highHip", 850, 424), ...level("fullHip", 945, 460) }),
+    ],
+  ] as const)("need no more pieces than the thick one alone, and stay within 3 mm: %s", (_, person) => {
+    const alone = planFitting({ body: person, form, batting: thick });
+    const both = planFitting({ body: person, form, batting: thick, finishingBatting: fine });
+    expect(both.pieces.length).toBeLessThanOrEqual(alone.pieces.length);
+    expect(untoldMisses(both)).toEqual([]);
+  });
+});
