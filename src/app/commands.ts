@@ -1,6 +1,6 @@
 import type { LengthUnit } from "../core/lengthText";
 import { assertNever } from "../core/result";
-import type { MeasurementName } from "../core/body/vocabulary";
+import type { LevelName, MeasurementName } from "../core/body/vocabulary";
 import {
   entryLength,
   withUnit,
@@ -35,6 +35,8 @@ export type Command =
   | { readonly does: "changeFinishingBatting"; readonly batting: BattingEntry | null }
   | { readonly does: "pin"; readonly piece: PieceFile; readonly at: string }
   | { readonly does: "unpin"; readonly pieceId: string; readonly at: string }
+  | { readonly does: "replan"; readonly at: string }
+  | { readonly does: "trim"; readonly pieceId: string; readonly level: LevelName; readonly eachSideMm: number; readonly at: string }
   | { readonly does: "tryLayer"; readonly trial: Extract<WorkEntry, { readonly did: "trial" }> };
 
 export type DraftOwner = "body" | "form" | "other";
@@ -70,6 +72,12 @@ export function apply(fitting: Fitting, command: Command): Fitting {
       return withWork(fitting, { did: "pinned", piece: command.piece, at: command.at });
     case "unpin":
       return withWork(fitting, { did: "unpinned", pieceId: command.pieceId, at: command.at });
+    case "replan":
+      return withWork(fitting, { did: "replanned", at: command.at });
+    case "trim": {
+      const { pieceId, level, eachSideMm, at } = command;
+      return withWork(fitting, { did: "trimmed", pieceId, level, eachSideMm, at });
+    }
     case "tryLayer":
       return withWork(fitting, command.trial);
     default:

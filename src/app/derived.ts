@@ -2,12 +2,14 @@ import type { Measurements } from "../core/body/measurements";
 import { checkMeasurements, isContradiction, type MeasurementProblem } from "../core/body/plausibility";
 import { type BattingProblem, checkBatting } from "../core/checkBatting";
 import { chooseForm, type RankedSize } from "../core/plan/chooseForm";
+import type { PlanInput } from "../core/plan/basis";
 import type { Plan } from "../core/plan/plan";
 import { planFitting } from "../core/plan/planFitting";
 import type { Fitting } from "../document/fitting";
 import { type FittingMeasurements, fittingMeasurements } from "../document/fittingMeasurements";
 import type { FittingProblem } from "../document/fittingProblem";
 import { formTables } from "../document/formTables";
+import { type Learning, learning, planInForce } from "./learning";
 import { type PadProgress, padProgress } from "./padProgress";
 import { remembered } from "./remembered";
 
@@ -22,6 +24,8 @@ export interface Derived {
   readonly ranking: readonly RankedSize[];
   readonly planning: Planning;
   readonly progress: PadProgress | null;
+  /** What the tape has taught; null while nothing has been read over the form. */
+  readonly learning: Learning | null;
 }
 
 export interface FittingProblems {
@@ -59,7 +63,9 @@ export function derivation(): (fitting: Fitting) => Derived {
     ({ read, fitting }: Ranked) => [read.lengths?.body, read.lengths?.form, read.lengths?.batting, fitting.form.table],
     rankSizes,
   );
-  const planOf = remembered(({ read, ranking }: Checked) => [read, ranking], planOfLengths);
+  const firstPlanOf = remembered(({ read, ranking }: Checked) => [read, ranking], planOfLengths);
+  const planOf = remembered(({ planning, read, fitting }: Underway) => [planning, read, lastReplan(fitting)], planUnderway);
+  const learningOf = remembered(({ planning, read, fitting }: Underway) => [planning, read, fitting.work], learningOfWork);
   const progressOf = remembered(
     ({ planning, fitting }: Planned) => [planning, fitting.work, fitting.unit],
     progressOfPlan,
@@ -72,9 +78,11 @@ export function derivation(): (fitting: Fitting) => Derived {
     const read = lengthsOf(fitting);
     const problems = problemsOf(read);
     const ranking = rankingOf({ read, problems, fitting });
-    const planning = planOf({ read, problems, ranking, size: fitting.form.size });
+    const first = firstPlanOf({ read, problems, ranking, size: fitting.form.size });
+    const planning = planOf({ planning: first, read, fitting });
     const progress = progressOf({ planning, fitting });
-    return together({ lengths: read.lengths, problems, ranking, planning, progress });
+    const learned = learningOf({ planning, read, fitting });
+    return together({ lengths: read.lengths, problems, ranking, planning, progress, learning: learned });
   };
 }
 
@@ -92,6 +100,11 @@ interface Checked {
   readonly problems: FittingProblems;
   readonly ranking: readonly RankedSize[];
   readonly size: string | number | undefined;
+}
+interface Underway {
+  readonly planning: Planning;
+  readonly read: ReadLengths;
+  readonly fitting: Fitting;
 }
 interface Planned {
   readonly planning: Planning;
@@ -124,7 +137,7 @@ function rankSizes({ read: { lengths }, problems, fitting }: Ranked): readonly R
 function planOfLengths({ read: { lengths }, problems, ranking, size }: Checked): Planning {
   const isBlocked = problems.measurements.some(isContradiction) || problems.batting.length > 0;
   if (lengths === null || isBlocked) return { kind: "waiting" };
-  const { body, batting, form } = lengths;
+  const { body, batting, finishingBatting, form } = lengths;
   const chosen =
     form.kind === "known"
       ? { measurements: form.measurements, size: size === undefined ? null : String(size) }
@@ -132,11 +145,31 @@ function planOfLengths({ read: { lengths }, problems, ranking, size }: Checked):
   if (chosen === undefined) return { kind: "waiting" };
   return {
     kind: "planned",
-    plan: planFitting({ body, form: chosen.measurements, batting }),
+    plan: planFitting({ body, form: chosen.measurements, batting, ...(finishingBatting === null ? {} : { finishingBatting }) }),
     form: chosen.measurements,
     size: chosen.size,
   };
 }
+
+/** The last time the rest was planned anew: as long as it is the same, so is the plan in force. */
+const lastReplan = ({ work }: Fitting) => work.findLast((entry) => entry.did === "replanned");
+
+function planUnderway({ planning, read: { lengths }, fitting }: Underway): Planning {
+  if (planning.kind === "waiting" || lengths === null) return planning;
+  return { ...planning, plan: planInForce(planning.plan, planInput(planning, lengths), fitting, lengths.readingError) };
+}
+
+function learningOfWork({ planning, read: { lengths }, fitting }: Underway): Learning | null {
+  if (planning.kind === "waiting" || lengths === null) return null;
+  return learning(planning.plan, planInput(planning, lengths), fitting, lengths.readingError);
+}
+
+const planInput = ({ form }: Extract<Planning, { readonly kind: "planned" }>, { body, batting, finishingBatting }: FittingMeasurements): PlanInput => ({
+  body,
+  form,
+  batting,
+  ...(finishingBatting === null ? {} : { finishingBatting }),
+});
 
 const progressOfPlan = ({ planning, fitting }: Planned): PadProgress | null =>
   planning.kind === "planned" ? padProgress(planning.plan, fitting) : null;

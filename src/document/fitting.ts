@@ -73,6 +73,18 @@ const workSchema = z.discriminatedUnion("did", [
     after: entrySchema,
     at: moment,
   }),
+  z
+    .strictObject({ did: z.literal("replanned"), at: moment })
+    .meta({ description: "The rest was planned anew from the readings up to here." }),
+  z
+    .strictObject({
+      did: z.literal("trimmed"),
+      pieceId: z.string().min(1).max(100),
+      level: z.enum(levelNames),
+      eachSideMm: z.number().min(0).max(1000),
+      at: moment,
+    })
+    .meta({ description: "A pinned piece was narrowed around a level by so much on each side." }),
 ]);
 export type WorkEntry = Frozen<z.infer<typeof workSchema>>;
 

@@ -16,7 +16,7 @@ export function corrected(pinned: readonly Piece[], what: readonly Correction[],
 export const trimReach = 60;
 
 /** A piece narrowed by so much on each side at a drop, running out smoothly; nowhere is more than a third of a side taken. */
-function trimmed(piece: Piece, drop: number, eachSide: number): Piece {
+export function trimmed(piece: Piece, drop: number, eachSide: number): Piece {
   const rows = piece.rows.map((row): PieceRow => {
     const near = Math.max(0, 1 - Math.abs(row.drop - drop) / trimReach);
     const taken = Math.min(eachSide * near, (row.end - row.start) / 6);

@@ -1,0 +1,59 @@
+import { type ByLevel, type LevelName, levelNames } from "../body/vocabulary";
+import type { BelievedWorth } from "../calibration/believed";
+import type { Batting } from "../material";
+import type { Piece, PieceRow, PieceZone } from "../padding/piece";
+
+/**
+ * What a new plan changes of the work that was left, in one line: the place where the number of layers to come differs most, by how many,
+ * and why: the batting proved thicker or thinner than it was taken for, or the tape simply read otherwise.
+ */
+export type PlanChange =
+  | { readonly kind: "same" }
+  | {
+      readonly kind: "fewer" | "more";
+      readonly layers: number;
+      readonly zone: PieceZone;
+      readonly level: LevelName;
+      readonly because: "thicker" | "thinner" | "tape";
+    };
+
+export function planChange(
+  before: readonly Piece[],
+  after: readonly Piece[],
+  drops: ByLevel<number>,
+  taken: Batting,
+  learned: BelievedWorth,
+): PlanChange {
+  const places = levelNames.flatMap((level) => comparedZones.map((zone) => ({ level, zone, by: difference(before, after, zone, drops[level]) })));
+  const largest = places.reduce((most, place) => (Math.abs(place.by) > Math.abs(most.by) ? place : most));
+  if (largest.by === 0) return { kind: "same" };
+  return {
+    kind: largest.by < 0 ? "fewer" : "more",
+    layers: Math.abs(largest.by),
+    zone: largest.zone,
+    level: largest.level,
+    because: cause(largest.by, taken, learned),
+  };
+}
+
+/** A side is told once, and so is a cup: the left one. */
+const comparedZones: readonly PieceZone[] = ["front", "back", "round", "leftCup", "leftSide"];
+
+const difference = (before: readonly Piece[], after: readonly Piece[], zone: PieceZone, drop: number): number =>
+  layersAt(after, zone, drop) - layersAt(before, zone, drop);
+
+const layersAt = (pieces: readonly Piece[], zone: PieceZone, drop: number): number =>
+  pieces.filter((piece) => piece.zone === zone && reaches(piece, drop)).reduce((layers, { plies }) => layers + plies, 0);
+
+const reaches = ({ rows }: Piece, drop: number): boolean =>
+  (rows[0] as PieceRow).drop < drop && drop < (rows[rows.length - 1] as PieceRow).drop;
+
+/** A worth that moved by less than this share is not a reason anybody would see. */
+const notable = 0.05;
+
+function cause(by: number, taken: Batting, { layer, squeeze }: BelievedWorth): "thicker" | "thinner" | "tape" {
+  const moved = (layer * (1 - squeeze)) / taken.layerThickness - 1;
+  if (by < 0 && moved > notable) return "thicker";
+  if (by > 0 && moved < -notable) return "thinner";
+  return "tape";
+}
