@@ -164,6 +164,11 @@ test("a link takes a fitting to another device without its name, and leaves no t
   await expect(link).toHaveValue(/#fitting=1z/);
   await page.getByRole("button", { name: "Show as a code" }).click();
   await expect(page.getByRole("img", { name: "QR code of the link" })).toBeVisible();
+  await page.getByRole("button", { name: "As large as the screen" }).click();
+  const large = page.getByRole("dialog").getByRole("img");
+  expect((await large.boundingBox())?.height).toBeGreaterThan(0.8 * (page.viewportSize()?.height ?? 0));
+  await page.getByRole("button", { name: "Smaller" }).click();
+  await expect(large).toBeHidden();
 
   const other = await (await browser.newContext(baseURL === undefined ? {} : { baseURL })).newPage();
   const asked: string[] = [];
@@ -174,7 +179,7 @@ test("a link takes a fitting to another device without its name, and leaves no t
   expect(asked.filter((url) => url.includes("fitting="))).toEqual([]);
   await visit(other, "fittings");
   await expect(other.getByText("There is nothing here yet.", { exact: false })).toBeVisible();
-  await other.getByRole("button", { name: "Keep it here" }).click();
+  await other.getByRole("button", { name: "Keep it here" }).first().click();
   await expect(tag(other, "No name yet")).toBeVisible(patiently);
   await other.goto(`${(await link.inputValue()).slice(0, -9)}`);
   await expect(other.getByText("The link was cut short or changed", { exact: false })).toBeVisible(patiently);

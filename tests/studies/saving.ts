@@ -8,13 +8,14 @@ import { killedRounds } from "./savingKill";
 
 /**
  * `npm run study:saving`: every reader against twenty thousand damaged texts, then twenty browsers killed while they
- * save, and what was there afterwards. Two numbers on the command line ask for other counts.
+ * save, and what was there afterwards. Two numbers on the command line ask for other counts, a third for a seed.
  */
 const rounds = Number(process.argv[2] ?? 20);
 const cases = Number(process.argv[3] ?? 20_000);
 
 print("reader            cases  refused  whole  other  thrown  slowest");
-const readers = await fuzzedReaders(cases, Date.now() % 1_000_000);
+const seed = Number(process.argv[4] ?? Date.now() % 1_000_000);
+const readers = await fuzzedReaders(cases, seed);
 for (const reader of readers) {
   const { name, refused, whole, other, thrown, slowestMilliseconds } = reader;
   const counts = [
@@ -50,8 +51,9 @@ const results = await killedRounds({ address: server.address, userFolder }, dela
 await server.stop();
 rmSync(folder, { recursive: true, force: true });
 rmSync(userFolder, { recursive: true, force: true });
+print(`\nSeed of the damaged texts: ${seed}.`);
 const kept = results.filter(({ isKept }) => isKept).length;
-print(`\nKept after ${kept} of ${rounds} killed browsers.`);
+print(`Kept after ${kept} of ${rounds} killed browsers.`);
 process.exitCode = kept === rounds && readers.every(isSound) ? 0 : 1;
 
 function print(line: string): void {

@@ -17,7 +17,7 @@ export interface KilledRound {
   /** The value found afterwards, or what was found instead of a fitting. */
   readonly found: number | string;
   readonly stepsToUndo: number;
-  /** The last value said, or the one that was under way; with its steps, and nothing in quarantine. */
+  /** The last value said, or a later one; with its steps, and nothing in quarantine. */
   readonly isKept: boolean;
 }
 
@@ -84,8 +84,9 @@ async function whatIsThere(place: KillPlace, killed: Killed, delay: number): Pro
   }, killed.id);
   await kill();
   const { lastSaid, saves } = killed;
-  const isLastOrNext = found === lastSaid || found === lastSaid + 1;
-  const isKept = saves > 0 && isLastOrNext && stepsToUndo >= 0 && quarantined === 0;
+  // What was said reaches us a moment late, so a later value may be there, and no earlier one.
+  const isLastOrLater = typeof found === "number" && found >= lastSaid;
+  const isKept = saves > 0 && isLastOrLater && stepsToUndo >= 0 && quarantined === 0;
   return { afterMilliseconds: delay, saves, lastSaid, found, stepsToUndo, isKept };
 }
 

@@ -10,6 +10,7 @@ import { FilePart } from "./FilePart";
 import { FittingTag, type ListedEntry } from "./FittingTag";
 import { SetAsidePart } from "./SetAsidePart";
 import { listMayHaveChanged, useShelf } from "./shelf";
+import { UnkeptTag } from "./UnkeptTag";
 import { type Listing, useListing } from "./useListing";
 
 /** The shelf: every fitting kept on this device, files in and out, and what was set aside. */
@@ -88,6 +89,7 @@ function FittingList({ keeping, listing }: { readonly keeping: Keeping; readonly
           </button>
         </p>
       )}
+      <UnkeptTag keeping={keeping} />
       {shown.length === 0 && <p className="quiet">{libraryWords.empty}</p>}
       {tags(shown)}
       {putAway.length > 0 && (

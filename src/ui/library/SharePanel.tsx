@@ -1,4 +1,4 @@
-import { useEffect, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { type QrOutcome, type QrPicture, qrCode } from "../../app/share/qrCode";
 import { type LinkOutcome, shareLink } from "../../app/share/shareLink";
 import type { Fitting } from "../../document/fitting";
@@ -85,18 +85,33 @@ function Link({ link }: { readonly link: string }) {
   );
 }
 
-/** Always dark on white, whatever the colours of the page: cameras expect it. */
-function Code({ picture: { size, path } }: { readonly picture: QrPicture }) {
-  const [isLarge, setLarge] = useState(false);
+/** Beside the link, or over the whole screen for a class: a dialog of the browser's own, which Escape closes. */
+function Code({ picture }: { readonly picture: QrPicture }) {
+  const large = useRef<HTMLDialogElement>(null);
   return (
-    <div className={isLarge ? "code code-large" : "code"}>
-      <svg viewBox={`0 0 ${size} ${size}`} role="img" aria-label={shareWords.codeLabel} shapeRendering="crispEdges">
-        <rect width={size} height={size} fill="#fff" />
-        <path d={path} fill="#000" />
-      </svg>
-      <button type="button" className="patch" onClick={() => setLarge(!isLarge)}>
-        {isLarge ? shareWords.small : shareWords.large}
-      </button>
-    </div>
+    <>
+      <div className="code">
+        <Squares picture={picture} />
+        <button type="button" className="patch" onClick={() => large.current?.showModal()}>
+          {shareWords.large}
+        </button>
+      </div>
+      <dialog ref={large} className="code-large" aria-label={shareWords.codeLabel}>
+        <Squares picture={picture} />
+        <button type="button" className="patch" onClick={() => large.current?.close()}>
+          {shareWords.small}
+        </button>
+      </dialog>
+    </>
+  );
+}
+
+/** Always dark on white, whatever the colours of the page: cameras expect it. */
+function Squares({ picture: { size, path } }: { readonly picture: QrPicture }) {
+  return (
+    <svg viewBox={`0 0 ${size} ${size}`} role="img" aria-label={shareWords.codeLabel} shapeRendering="crispEdges">
+      <rect width={size} height={size} fill="#fff" />
+      <path d={path} fill="#000" />
+    </svg>
   );
 }

@@ -64,6 +64,7 @@ export const libraryWords = {
   empty: "There is nothing here yet. The first reading you take is kept by itself.",
   untitled: "No name yet",
   onTable: "on the table",
+  notKeptYet: "not kept on this device yet",
   changed: (when: string): string => `changed ${when}`,
   open: "Open",
   goOn: "Go on",
