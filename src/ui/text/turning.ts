@@ -26,7 +26,8 @@ export const turningWords = {
   pause: "Stop",
   body: "Body shell",
   bareForm: "The bare form, nothing pinned yet.",
-  countOn: (count: number, all: number): string => (count === all ? `All ${all} pieces on` : `${count} of ${all} pieces on`),
+  countOn: (count: number, all: number): string =>
+    count === all ? `All ${all} pieces on` : `${count} of ${all} pieces on`,
   openIt: "Turn it round",
 } as const;
 

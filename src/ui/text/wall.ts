@@ -20,7 +20,9 @@ export const wallWords = {
   over: "over",
   guessed: "guessed",
   covered: "covered",
-  parts: { girth: "all round", frontArc: "front", backArc: "back" } satisfies { readonly [part in TapePartName]: string },
+  parts: { girth: "all round", frontArc: "front", backArc: "back" } satisfies {
+    readonly [part in TapePartName]: string;
+  },
   own: "Your own fitting",
   ownCovered: "Your own fitting, its figures covered",
   madeUp: (name: string): string => `${name}, made up`,

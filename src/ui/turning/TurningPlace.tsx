@@ -1,2 +1,68 @@
-/** placeholder */
-export function TurningPlace() { return null; }
+import { useMemo, useState } from "react";
+import type { Plan } from "../../core/plan/plan";
+import { PlanWaiting } from "../plan/PlanWaiting";
+import { placeAddress } from "../place";
+import { lookSentence, turningWords } from "../text/turning";
+import { useDerived } from "../useDerived";
+import { TurningCanvas } from "./TurningCanvas";
+import { TurningControls } from "./TurningControls";
+import { TurningPieces } from "./TurningPieces";
+import { turningModel } from "./turningModel";
+import "./turning.css";
+import { useTurning } from "./useTurning";
+
+/** The form to walk round: batting going on piece by piece, and the body as a shell one can see through. */
+export function TurningPlace() {
+  const { planning } = useDerived();
+  if (planning.kind === "waiting") return <PlanWaiting />;
+  return <TurningBench plan={planning.plan} />;
+}
+
+function TurningBench({ plan }: { readonly plan: Plan }) {
+  const model = useMemo(() => turningModel(plan.levels, plan.pieces), [plan]);
+  const [wished, setCount] = useState(plan.pieces.length);
+  const count = Math.min(wished, plan.pieces.length);
+  const [body, setBody] = useState<"shown" | "hidden">("shown");
+  const turning = useTurning();
+  const { turn, tip } = turning.view;
+  return (
+    <>
+      <div className="place-head">
+        <h1>{turningWords.title}</h1>
+        <p className="lead">{turningWords.lead}</p>
+      </div>
+      <div className="turning">
+        <div
+          className="turning-figure"
+          role="slider"
+          tabIndex={0}
+          aria-label={turningWords.figure}
+          aria-describedby="turning-how"
+          aria-valuemin={0}
+          aria-valuemax={360}
+          aria-valuenow={Math.round(turn)}
+          aria-valuetext={lookSentence(turn, tip)}
+          onKeyDown={turning.onKeyDown}
+          onPointerDown={turning.onPointerDown}
+          onPointerMove={turning.onPointerMove}
+          onPointerUp={turning.onPointerUp}
+          onPointerCancel={turning.onPointerUp}
+        >
+          <TurningCanvas model={model} view={turning.view} count={count} body={body} />
+        </div>
+        <div className="turning-side stack">
+          <TurningControls turning={turning} body={body} onBody={setBody} />
+          <TurningPieces plan={plan} count={count} onCount={setCount} />
+          <p id="turning-how">{turningWords.how}</p>
+          <p className="quiet">
+            {turningWords.byRule} {turningWords.guess}
+          </p>
+          <p>{turningWords.same}</p>
+          <a className="patch" href={placeAddress("plan")}>
+            {turningWords.toPictures}
+          </a>
+        </div>
+      </div>
+    </>
+  );
+}

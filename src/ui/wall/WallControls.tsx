@@ -66,7 +66,11 @@ export function WallControls({ state, view, hasOwn, screen, helpOpen, act }: Wal
           />
         ) : null}
         <Control name={wallControls.keys} mark="K" expanded={helpOpen} onPress={() => act({ does: "keys" })} />
-        <a className="patch wall-control" href={placeAddress("padding")} aria-label={`${wallControls.leave}, ${wallWords.title}`}>
+        <a
+          className="patch wall-control"
+          href={placeAddress("padding")}
+          aria-label={`${wallControls.leave}, ${wallWords.title}`}
+        >
           {wallControls.leave}
         </a>
       </div>

@@ -7,7 +7,8 @@ import { formatRemaining, remaining } from "../readout/remaining";
 import { remainingSentence } from "../text/padding";
 import { levelWords } from "../text/pictures";
 import { wallSentence, wallWords } from "../text/wall";
-import { useDerived, useUnit } from "../useStore";
+import { useDerived } from "../useDerived";
+import { useUnit } from "../useStore";
 import { useFullScreen } from "./useFullScreen";
 import { useWallKeys } from "./useWallKeys";
 import "./wall.css";
@@ -65,7 +66,14 @@ export function WallPlace() {
           <WallHelp lettersWork={lettersWork} onLetters={setLettersWork} onClose={() => setHelp("closed")} />
         ) : null}
       </div>
-      <WallControls state={state} view={view} hasOwn={own !== null} screen={screen} helpOpen={help === "open"} act={act} />
+      <WallControls
+        state={state}
+        view={view}
+        hasOwn={own !== null}
+        screen={screen}
+        helpOpen={help === "open"}
+        act={act}
+      />
       <Spoken view={view} />
     </div>
   );

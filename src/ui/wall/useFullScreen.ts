@@ -8,7 +8,10 @@ export interface FullScreen {
 }
 
 export function useFullScreen(): FullScreen {
-  const on = useSyncExternalStore(subscribe, () => document.fullscreenElement !== null && document.fullscreenElement !== undefined);
+  const on = useSyncExternalStore(
+    subscribe,
+    () => document.fullscreenElement !== null && document.fullscreenElement !== undefined,
+  );
   const toggle = useCallback(() => {
     const asked = document.fullscreenElement ? document.exitFullscreen() : document.documentElement.requestFullscreen();
     asked.catch(() => {});

@@ -5,7 +5,11 @@ import type { WallAction } from "./wallState";
  * What a key does on the wall. Clickers send Page Down and Page Up, some the arrows, and a full stop or a B to blank the
  * screen. A key that is not ours, or held together with a command key, does nothing.
  */
-export type WallKey = WallAction | { readonly does: "unit" } | { readonly does: "fullScreen" } | { readonly does: "keys" };
+export type WallKey =
+  | WallAction
+  | { readonly does: "unit" }
+  | { readonly does: "fullScreen" }
+  | { readonly does: "keys" };
 
 export interface PressedKey {
   readonly key: string;

@@ -1,0 +1,56 @@
+import { useEffect, useRef, useState } from "react";
+import { turningColours } from "./turningColours";
+import { paintFigure, type TurningPicture } from "./turningPaint";
+
+/** The figure on a canvas as large as its place, sharp on any screen, painted anew when the colours of the page change. */
+export function TurningCanvas({ model, view, count, body }: TurningPicture) {
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const [size, setSize] = useState({ width: 0, height: 0 });
+  const scheme = useColourChanges();
+
+  useEffect(() => {
+    const element = canvas.current;
+    if (element === null) return undefined;
+    const measure = () => setSize({ width: element.clientWidth, height: element.clientHeight });
+    measure();
+    const observer = new ResizeObserver(measure);
+    observer.observe(element);
+    return () => observer.disconnect();
+  }, []);
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a change of the scheme changes what the style sheet answers
+  useEffect(() => {
+    const element = canvas.current;
+    const context = element?.getContext("2d") ?? null;
+    if (element === null || context === null || size.width === 0) return undefined;
+    const frame = requestAnimationFrame(() => {
+      const sharpness = Math.min(3, window.devicePixelRatio || 1);
+      const [width, height] = [Math.round(size.width * sharpness), Math.round(size.height * sharpness)];
+      if (element.width !== width || element.height !== height) {
+        element.width = width;
+        element.height = height;
+      }
+      context.setTransform(sharpness, 0, 0, sharpness, 0, 0);
+      paintFigure(context, { model, view, count, body }, turningColours(element, context), size);
+    });
+    return () => cancelAnimationFrame(frame);
+  }, [model, view, count, body, size, scheme]);
+
+  return <canvas className="turning-canvas" ref={canvas} aria-hidden />;
+}
+
+/** Counts changes of light and dark, of contrast and of forced colours. */
+function useColourChanges(): number {
+  const [count, setCount] = useState(0);
+  useEffect(() => {
+    const lists = colourQueries.map((query) => window.matchMedia(query));
+    const changed = () => setCount((before) => before + 1);
+    for (const list of lists) list.addEventListener("change", changed);
+    return () => {
+      for (const list of lists) list.removeEventListener("change", changed);
+    };
+  }, []);
+  return count;
+}
+
+const colourQueries = ["(prefers-color-scheme: dark)", "(prefers-contrast: more)", "(forced-colors: active)"];
