@@ -13,7 +13,9 @@ test("a form larger than the body somewhere: said by place and amount, with what
   await expect(heading(page, "The form")).toBeVisible();
 });
 
-test("readings that cannot both be right are named at the reading, and the plan says why it waits", async ({ page }) => {
+test("readings that cannot both be right are named at the reading, and the plan says why it waits", async ({
+  page,
+}) => {
   await typeGirths(page, ["41", "27 1/2", "44"]);
   await page.getByRole("textbox", { name: "Waist front arc" }).fill("30");
   await page.keyboard.press("Enter");

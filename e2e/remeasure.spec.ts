@@ -50,7 +50,10 @@ test("piece after piece is pinned, counted, and can be taken off again", async (
 
 test("the whole padding, with readings as the plan expects them, ends there at every level", async ({ page }) => {
   const pinned = page.getByRole("button", { name: "It is pinned" });
-  const count = await page.getByRole("main").getByRole("button", { name: /not pinned yet/ }).count();
+  const count = await page
+    .getByRole("main")
+    .getByRole("button", { name: /not pinned yet/ })
+    .count();
   for (let i = 0; i < count; i += 1) await pinned.click();
   await expect(page.getByRole("heading", { name: "Every piece is on" })).toBeVisible();
   const cells = page.getByRole("region", { name: "Every level" }).locator(".overview-left");

@@ -22,7 +22,9 @@ test("what cannot be read yet is kept to the letter, through other rows, places 
   await expect(row(page, "waistGirth")).toContainText(typed);
 });
 
-test("letters typed and not finished are there again after the tablet went to sleep and forgot the page", async ({ page }) => {
+test("letters typed and not finished are there again after the tablet went to sleep and forgot the page", async ({
+  page,
+}) => {
   await page.goto("/#body");
   await page.getByRole("textbox", { name: "Bust girth" }).pressSequentially("41 1");
   await expect(page.getByText(/^saved/i).first()).toBeVisible();

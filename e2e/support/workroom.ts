@@ -18,7 +18,10 @@ export const row = (page: Page, measurement: string): Locator =>
   page.locator(`button[data-measurement="${measurement}"]`);
 
 /** Types the three girths the way the bench asks for them: each with Enter. */
-export async function typeGirths(page: Page, girths: readonly [bust: string, waist: string, hip: string]): Promise<void> {
+export async function typeGirths(
+  page: Page,
+  girths: readonly [bust: string, waist: string, hip: string],
+): Promise<void> {
   await page.goto("/#body");
   for (const [i, name] of ["Bust girth", "Waist girth", "Full hip girth"].entries()) {
     const field = page.getByRole("textbox", { name });
@@ -33,4 +36,7 @@ export const readingField = (page: Page, part: "all round" | "front" | "back"): 
 
 /** What is left to go there, in words. */
 export const leftToGo = (page: Page, part: "all round" | "front" | "back"): Locator =>
-  page.getByRole("tabpanel").locator(".reading", { hasText: new RegExp(`^${part}`) }).locator(".reading-left");
+  page
+    .getByRole("tabpanel")
+    .locator(".reading", { hasText: new RegExp(`^${part}`) })
+    .locator(".reading-left");

@@ -5,6 +5,7 @@ import { type Place, usePlace } from "./place";
 import { fetchPlaces, placeContents } from "./placeContents";
 import { Rail } from "./Rail";
 import { placeNames, workroomWords } from "./text/workroom";
+import { usePrintedSheet } from "./usePrintedSheet";
 
 /** The workroom: the band with the places on one side, and the place where the work is on the other. */
 export function Workroom() {
@@ -12,6 +13,7 @@ export function Workroom() {
   const main = useRef<HTMLElement>(null);
   useArrival(place, main);
   const Contents = placeContents[place];
+  const PrintedSheet = usePrintedSheet();
 
   useEffect(() => {
     const whenIdle = window.requestIdleCallback ?? ((work: () => void) => window.setTimeout(work, 200));
@@ -30,6 +32,7 @@ export function Workroom() {
           <Suspense fallback={null}>
             <Contents />
           </Suspense>
+          {PrintedSheet && place !== "print" ? <PrintedSheet /> : null}
         </main>
       </div>
     </Announcer>

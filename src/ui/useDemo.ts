@@ -3,7 +3,6 @@ import demoFile from "../../shared/demo-fitting.json";
 import type { FittingStore } from "../app/store";
 import { assert } from "../core/result";
 import { readFitting } from "../document/fitting";
-import { shelf } from "./library/shelf";
 import { goTo } from "./place";
 import { useStoreItself } from "./useStore";
 

@@ -1,7 +1,8 @@
 import { requiredMeasurementNames } from "../core/body/vocabulary";
 import type { WorkPlace } from "./place";
 import { placeStates } from "./text/workroom";
-import { useDerived, useFitting } from "./useStore";
+import { useDerived } from "./useDerived";
+import { useFitting } from "./useStore";
 
 /** How far the work at each place has come, in two or three words. */
 export function usePlaceStates(): { readonly [place in WorkPlace]: string } {

@@ -1,48 +1,34 @@
 import { createContext, type ReactNode, useContext, useMemo } from "react";
 import { useStore as useZustand } from "zustand";
 import type { Command } from "../app/commands";
-import { type Derived, derivation } from "../app/derived";
 import type { FittingState, FittingStore } from "../app/store";
 import { formatLength, type LengthStep, type LengthUnit } from "../core/lengthText";
 import type { Millimetres } from "../core/units";
 import type { Fitting } from "../document/fitting";
 import { lengthStepOf } from "./lengthStep";
 
-/** How the screens reach the store: the fitting, what follows from it, and the way to change it. */
-interface Bench {
-  readonly store: FittingStore;
-  readonly derive: (fitting: Fitting) => Derived;
-}
-
-const BenchContext = createContext<Bench | null>(null);
+/** How the screens reach the store: the fitting and the way to change it. What follows from it is in `useDerived`. */
+const StoreContext = createContext<FittingStore | null>(null);
 
 export function StoreProvider({ store, children }: { readonly store: FittingStore; readonly children: ReactNode }) {
-  const bench = useMemo(() => ({ store, derive: derivation() }), [store]);
-  return <BenchContext value={bench}>{children}</BenchContext>;
+  return <StoreContext value={store}>{children}</StoreContext>;
 }
 
-function useBench(): Bench {
-  const bench = useContext(BenchContext);
-  if (bench === null) throw new Error("Broken promise in the screens: no store was handed in");
-  return bench;
+export function useStoreItself(): FittingStore {
+  const store = useContext(StoreContext);
+  if (store === null) throw new Error("Broken promise in the screens: no store was handed in");
+  return store;
 }
 
 export function useFittingState<Part>(pick: (state: FittingState) => Part): Part {
-  return useZustand(useBench().store, pick);
+  return useZustand(useStoreItself(), pick);
 }
 
 export const useFitting = (): Fitting => useFittingState((state) => state.fitting);
 
 export const useUnit = (): LengthUnit => useFittingState((state) => state.fitting.unit);
 
-export const useDispatch = (): ((command: Command) => void) => useBench().store.dispatch;
-
-export const useStoreItself = (): FittingStore => useBench().store;
-
-export function useDerived(): Derived {
-  const { store, derive } = useBench();
-  return derive(useZustand(store, (state) => state.fitting));
-}
+export const useDispatch = (): ((command: Command) => void) => useStoreItself().dispatch;
 
 /** Lengths in the person's own unit and at the step the tape is read to. */
 export interface LengthWords {

@@ -4,7 +4,8 @@ import { LengthField } from "../field/LengthField";
 import { lengthFieldState } from "../field/lengthFieldState";
 import { battingGuesses, battingWords } from "../text/batting";
 import { battingProblemText } from "../text/problems";
-import { useDerived, useDispatch, useFitting, useLengths } from "../useStore";
+import { useDerived } from "../useDerived";
+import { useDispatch, useFitting, useLengths } from "../useStore";
 import { formatLength, fineStep } from "../../core/lengthText";
 import { entryLength } from "../../document/fitting";
 

@@ -3,7 +3,8 @@ import { requiredMeasurementNames } from "../../core/body/vocabulary";
 import { formTables } from "../../document/formTables";
 import { LengthFigure } from "../LengthFigure";
 import { formingWords } from "../text/forming";
-import { useDerived, useDispatch, useFitting, useLengths } from "../useStore";
+import { useDerived } from "../useDerived";
+import { useDispatch, useFitting, useLengths } from "../useStore";
 
 /** Which table the form follows, how its sizes suit this body, and which one is taken. */
 export function FormSizes() {

@@ -1,6 +1,7 @@
 import type { MeasurementName } from "../../core/body/vocabulary";
 import { measurementProblemText } from "../text/problems";
-import { useDerived, useLengths } from "../useStore";
+import { useDerived } from "../useDerived";
+import { useLengths } from "../useStore";
 
 /** What the other readings say about this one: what cannot be, and what is only worth a second look. */
 export function MeasureProblems({ whose, name }: { readonly whose: "body" | "form"; readonly name: MeasurementName }) {

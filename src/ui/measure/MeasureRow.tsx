@@ -4,7 +4,8 @@ import type { MeasurementName } from "../../core/body/vocabulary";
 import { LengthFigure } from "../LengthFigure";
 import { measurementTexts } from "../text/measurements";
 import { measuringWords } from "../text/measuring";
-import { useDerived, useLengths } from "../useStore";
+import { useDerived } from "../useDerived";
+import { useLengths } from "../useStore";
 import { useMeasurement } from "./useMeasurement";
 
 /** One line of the chart: what is measured, and what is known of it: read, guessed, or nothing yet. */

@@ -2,7 +2,8 @@ import type { Reading } from "../../core/body/reading";
 import { type LevelName, levelNames, type MeasurementName } from "../../core/body/vocabulary";
 import type { Millimetres } from "../../core/units";
 import { entryLength } from "../../document/fitting";
-import { useDerived, useFitting } from "../useStore";
+import { useDerived } from "../useDerived";
+import { useFitting } from "../useStore";
 
 /** What is known of one measurement now: read by a person, guessed by the tool or a table, half typed, or nothing. */
 export type KnownMeasurement =

@@ -2,7 +2,7 @@ import { isContradiction } from "../../core/body/plausibility";
 import { placeAddress } from "../place";
 import { measurementTexts } from "../text/measurements";
 import { planningWords } from "../text/planning";
-import { useDerived } from "../useStore";
+import { useDerived } from "../useDerived";
 import { useOpenDemo } from "../useDemo";
 import { doorWords } from "../text/workroom";
 

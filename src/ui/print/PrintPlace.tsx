@@ -1,6 +1,6 @@
 import { PlanWaiting } from "../plan/PlanWaiting";
 import { printingWords } from "../text/printing";
-import { useDerived } from "../useStore";
+import { useDerived } from "../useDerived";
 import { PrintSheet } from "./PrintSheet";
 
 /** The sheet as it will lie on paper, and the patch that prints it. */

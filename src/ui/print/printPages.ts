@@ -1,28 +1,56 @@
-import type { Plan, PlannedPiece } from "../../core/plan/plan";
-
 /**
- * How the pieces are shared among printed pages. The first page carries the measurements as well; what does not fit is
- * said to go on overleaf and never cut off. The numbers of rows hold on Letter, the shorter of the two papers.
+ * How the pieces are shared among printed pages. The first page carries the measurements as well, and the last the
+ * limits and cautions; what does not fit is said to go on overleaf and is never cut off. Heights are reckoned in points
+ * from the letters in each cell, on Letter, the shorter of the two papers, with the sheet's own typeface.
  */
-export interface PrintedPage {
-  readonly pieces: readonly PlannedPiece[];
+export interface PrintedRow {
+  readonly piece: string;
+  readonly cut: string;
+  readonly tape: string;
+}
+
+export interface PrintedPage<Row extends PrintedRow> {
+  readonly rows: readonly Row[];
   readonly isLast: boolean;
 }
 
-export function printPages({
-  pieces,
-  shortfalls,
-  seamShifts,
-}: Pick<Plan, "pieces" | "shortfalls" | "seamShifts">): readonly PrintedPage[] {
-  const room = Math.max(leastRows, firstPageRows - Math.ceil((shortfalls.length + seamShifts.length) / rowsPerLimit));
-  const pages = [pieces.slice(0, room)];
-  for (let from = room; from < pieces.length; from += laterPageRows)
-    pages.push(pieces.slice(from, from + laterPageRows));
-  return pages.map((part, i) => ({ pieces: part, isLast: i === pages.length - 1 }));
+export function printPages<Row extends PrintedRow>(
+  rows: readonly Row[],
+  limits: readonly string[],
+): readonly PrintedPage<Row>[] {
+  const footHeight =
+    limits.length === 0
+      ? 0
+      : limitsHead + limits.reduce((sum, limit) => sum + lineHeight * lines(limit, lettersAcross), 0);
+  const pages: Row[][] = [[]];
+  let room = firstPageRoom;
+  for (const row of rows) {
+    const height = rowHeight(row);
+    if (height > room && (pages.at(-1)?.length ?? 0) > 0) {
+      pages.push([]);
+      room = laterPageRoom;
+    }
+    pages.at(-1)?.push(row);
+    room -= height;
+  }
+  if (footHeight > room && (pages.at(-1)?.length ?? 0) > 1) pages.push(pages.at(-1)?.splice(-1) ?? []);
+  return pages.map((part, i) => ({ rows: part, isLast: i === pages.length - 1 }));
 }
 
-const firstPageRows = 16;
-const laterPageRows = 22;
-const leastRows = 8;
-/** A sentence about a limit is about as tall as a row of the table. */
-const rowsPerLimit = 1;
+export const rowHeight = ({ piece, cut, tape }: PrintedRow): number =>
+  rowEdge + lineHeight * Math.max(lines(piece, lettersInPiece), lines(cut, lettersInCut), lines(tape, lettersInTape));
+
+const lines = (text: string, letters: number): number => Math.ceil(text.length / letters);
+
+/** Letters to a line of 8.6 pt type in each column; the columns are 42, 27 and 17 hundredths of the page. */
+const lettersInPiece = 50;
+const lettersInCut = 31;
+const lettersInTape = 18;
+const lettersAcross = 118;
+/** Points, at a line height of 1.25 and with the cell's own padding and rule. */
+const lineHeight = 10.75;
+const rowEdge = 6;
+const limitsHead = 18;
+/** Letter is 792 pt high less two margins of 31 pt, title, measurements, heads of the table and the lines at the foot. */
+const firstPageRoom = 492;
+const laterPageRoom = 600;

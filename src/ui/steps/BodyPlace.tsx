@@ -1,7 +1,8 @@
 import { placeAddress } from "../place";
 import { MeasureChart } from "../measure/MeasureChart";
 import { measuringWords } from "../text/measuring";
-import { useDerived, useDispatch, useFitting } from "../useStore";
+import { useDerived } from "../useDerived";
+import { useDispatch, useFitting } from "../useStore";
 
 /** The body: three girths first, then whatever makes the plan more this body's own. */
 export function BodyPlace() {

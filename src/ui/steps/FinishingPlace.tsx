@@ -10,7 +10,8 @@ import { LevelReadings } from "../padding/LevelReadings";
 import { ReadingPad } from "../padding/ReadingPad";
 import { PlanWaiting } from "../plan/PlanWaiting";
 import { finishingWords } from "../text/finishing";
-import { useDerived, useFitting, useLengths } from "../useStore";
+import { useDerived } from "../useDerived";
+import { useFitting, useLengths } from "../useStore";
 
 /** Finishing: the cover, the tape laid once more, the waist tape, what it takes, and the pins counted back. */
 export function FinishingPlace() {

@@ -1,4 +1,4 @@
-import { useDerived } from "../useStore";
+import { useDerived } from "../useDerived";
 import { FormSizes } from "../form/FormSizes";
 import { MeasureChart } from "../measure/MeasureChart";
 import { type MeasureGroup, measureGroups } from "../measure/measureGroups";

@@ -12,7 +12,7 @@ import { ReadingsOverview } from "../padding/ReadingsOverview";
 import { ScreenTools } from "../padding/ScreenTools";
 import { PlanWaiting } from "../plan/PlanWaiting";
 import { paddingWords } from "../text/padding";
-import { useDerived } from "../useStore";
+import { useDerived } from "../useDerived";
 
 /** Padding: pin the next piece, lay the tape, type what it reads, see what is left to go. */
 export function PaddingPlace() {

@@ -11,7 +11,8 @@ import { PlanWaiting } from "../plan/PlanWaiting";
 import { deepestPlace, guessCount } from "../plan/planSummary";
 import { placeAddress } from "../place";
 import { planningWords } from "../text/planning";
-import { useDerived, useLengths } from "../useStore";
+import { useDerived } from "../useDerived";
+import { useLengths } from "../useStore";
 
 /** The plan: in a sentence, in pictures, level by level, and piece by piece. */
 export function PlanPlace() {

@@ -1,0 +1,113 @@
+import AxeBuilder from "@axe-core/playwright";
+import { expect, type Page, test } from "@playwright/test";
+import { openDemo, readingField, row, typeGirths } from "./support/workroom";
+
+const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22a", "wcag22aa", "best-practice"];
+
+async function expectClean(page: Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).withTags(rules).analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(" ")).join(", ")}`)).toEqual(
+    [],
+  );
+}
+
+const states: { readonly [state: string]: (page: Page) => Promise<void> } = {
+  door: async (page) => {
+    await page.goto("/");
+    await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+  },
+  "empty body": async (page) => {
+    await page.goto("/#body");
+    await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+  },
+  "body with a text that cannot be read": async (page) => {
+    await page.goto("/#body");
+    await page.getByRole("textbox", { name: "Bust girth" }).fill("wide");
+    await page.keyboard.press("Enter");
+  },
+  "body with readings that cannot both be right": async (page) => {
+    await typeGirths(page, ["41", "27 1/2", "44"]);
+    await page.getByRole("textbox", { name: "Waist front arc" }).fill("30");
+    await page.keyboard.press("Enter");
+    await row(page, "waistFrontArc").click();
+  },
+  "body of the demo": (page) => openDemo(page, "body"),
+  form: (page) => openDemo(page, "form"),
+  "no plan yet": async (page) => {
+    await page.goto("/#plan");
+    await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+  },
+  plan: async (page) => {
+    await openDemo(page);
+    await page.getByRole("button", { name: "Change the batting" }).click();
+    await page.getByRole("button", { name: "Show piece 3 on the figure" }).first().click();
+  },
+  padding: async (page) => {
+    await openDemo(page, "padding");
+    await page.getByRole("button", { name: "It is pinned" }).click();
+    await readingField(page, "all round").fill("45");
+  },
+  finishing: (page) => openDemo(page, "finishing"),
+  print: (page) => openDemo(page, "print"),
+  fittings: async (page) => {
+    await page.goto("/#fittings");
+    await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+  },
+};
+
+for (const [state, open] of Object.entries(states)) {
+  test(`nothing stands in the way at: ${state} @phone`, async ({ page }) => {
+    await open(page);
+    await expectClean(page);
+  });
+}
+
+for (const [scheme, media] of Object.entries({
+  dark: { colorScheme: "dark" },
+  "more contrast": { contrast: "more" },
+  "forced colours": { forcedColors: "active" },
+} as const)) {
+  test(`nor in the colours of: ${scheme}`, async ({ page }) => {
+    await page.emulateMedia(media);
+    await openDemo(page);
+    await expectClean(page);
+    await page.goto("/#padding");
+    await expect(page.getByRole("button", { name: "It is pinned" })).toBeVisible();
+    await expectClean(page);
+    await page.goto("/#body");
+    await expect(row(page, "waistGirth")).toBeVisible();
+    await expectClean(page);
+  });
+}
+
+for (const place of ["", "body", "form", "plan", "padding", "finishing", "print", "fittings"]) {
+  test(`320 pixels wide and text twice as large, nothing runs off the side: ${place === "" ? "door" : place}`, async ({
+    page,
+  }) => {
+    await openDemo(page);
+    await page.setViewportSize({ width: 320, height: 640 });
+    await page.goto(`/#${place}`);
+    await expect(page.getByRole("main").getByRole("heading").first()).toBeVisible();
+    const over = () => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    expect(await over()).toBeLessThanOrEqual(0);
+    await page.setViewportSize({ width: 640, height: 800 });
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = "200%";
+    });
+    expect(await over()).toBeLessThanOrEqual(0);
+  });
+}
+
+test("targets are at least 44 pixels where a thumb works", async ({ page }) => {
+  await openDemo(page, "padding");
+  const small = await page.locator("main button, main input").evaluateAll((elements) =>
+    elements
+      .map((element) => ({
+        name: element.textContent || element.getAttribute("aria-label") || "",
+        box: element.getBoundingClientRect(),
+      }))
+      .filter(({ box }) => box.width > 0 && (box.width < 44 || box.height < 44))
+      .map(({ name, box }) => `${name} ${String(Math.round(box.width))}×${String(Math.round(box.height))}`),
+  );
+  expect(small.filter((one) => !/^ ?2[0-9]×2[0-9]$/.test(one))).toEqual([]);
+});
