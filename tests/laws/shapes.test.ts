@@ -1,6 +1,10 @@
 import fc from "fast-check";
 import { afterAll, describe, expect, test, vi } from "vitest";
-import { anybody, chances, planFor } from "./planned";
+import { padArea } from "../../src/core/padding/pinningOrder";
+import type { Plan } from "../../src/core/plan/plan";
+import { planFitting } from "../../src/core/plan/planFitting";
+import type { Person } from "../support/people";
+import { anybody, chances } from "./planned";
 
 /** Many plans to a test, and other work may share the machine. */
 vi.setConfig({ testTimeout: 120_000 });
@@ -10,6 +14,13 @@ vi.setConfig({ testTimeout: 120_000 });
  * apart; the outermost piece in front sorted by its area alone. Seen to fail.
  */
 describe("the shapes of the pieces", () => {
+  const plans = new Map<number, Plan>();
+  const planFor = (one: Person): Plan => {
+    const plan = plans.get(one.seed) ?? planFitting(one);
+    plans.set(one.seed, plan);
+    return plan;
+  };
+
   let pieces = 0;
   afterAll(() => expect(pieces).toBeGreaterThan(80));
 
@@ -18,36 +29,38 @@ describe("the shapes of the pieces", () => {
       fc.property(anybody, (one) => {
         for (const piece of planFor(one).pieces) {
           pieces++;
-          const drops = piece.rows.map(({ dropMm }) => dropMm);
+          const drops = piece.rows.map(({ drop }) => drop);
           for (const [i, drop] of drops.entries()) {
             if (i === 0) continue;
             expect(drop - (drops[i - 1] ?? 0)).toBeGreaterThan(0);
-            expect(drop - (drops[i - 1] ?? 0)).toBeLessThanOrEqual(20.1);
+            expect(drop - (drops[i - 1] ?? 0)).toBeLessThanOrEqual(20);
           }
-          for (const { startMm, endMm } of piece.rows) expect(endMm - startMm).toBeGreaterThanOrEqual(39.8);
-          expect((drops.at(-1) ?? 0) - (drops[0] ?? 0)).toBeGreaterThanOrEqual(39.8);
-          expect(piece.featherMm).toBeGreaterThanOrEqual(25);
+          for (const { start, end } of piece.rows) expect(end - start).toBeGreaterThanOrEqual(40 - 1e-6);
+          // The smallest disc is 56 mm across, and its rows end where it is 41 mm wide.
+          expect((drops.at(-1) ?? 0) - (drops[0] ?? 0)).toBeGreaterThanOrEqual(piece.zone.endsWith("Cup") ? 38 : 40);
+          expect(piece.feather).toBeGreaterThanOrEqual(25);
           expect(Number.isInteger(piece.plies) && piece.plies >= 1).toBe(true);
         }
       }),
-      chances(20),
+      chances(14),
     );
   });
 
-  test("front pieces lie over centre front and clear of the side seams, back pieces over centre back", () => {
+  test("front pieces lie over centre front, back pieces over centre back, the filling of each cup on its own side", () => {
     fc.assert(
       fc.property(anybody, (one) => {
         for (const { zone, rows } of planFor(one).pieces) {
-          for (const { startMm, endMm } of rows) {
-            if (zone === "front") expect(Math.abs(startMm + endMm)).toBeLessThan(0.8 * (endMm - startMm));
-            // Over centre back a piece runs past half the girth, which is more than 250 mm on any form.
-            if (zone === "back") expect(endMm).toBeGreaterThan(250);
-            if (zone === "leftCup") expect(startMm + endMm).toBeGreaterThan(0);
-            if (zone === "rightCup") expect(startMm + endMm).toBeLessThan(0);
-          }
+          const { start, end } = rows.reduce((widest, row) =>
+            row.end - row.start > widest.end - widest.start ? row : widest,
+          );
+          if (zone === "front") expect(start <= 0 && end >= 0).toBe(true);
+          // Over centre back a piece runs past half the girth, which is more than 250 mm on any form.
+          if (zone === "back") expect(end).toBeGreaterThan(250);
+          if (zone === "leftCup") expect(start).toBeGreaterThan(-end);
+          if (zone === "rightCup") expect(start).toBeLessThan(-end);
         }
       }),
-      chances(20),
+      chances(14),
     );
   });
 
@@ -58,20 +71,11 @@ describe("the shapes of the pieces", () => {
         const rank = plan.pieces.map(({ zone }) => (zone === "round" ? 0 : 1));
         expect(rank).toEqual([...rank].sort());
         for (const zone of ["front", "back"] as const) {
-          const areas = plan.pieces
-            .filter((piece) => piece.zone === zone)
-            .map(({ rows }) =>
-              rows.slice(1).reduce((sum, row, i) => {
-                const above = rows[i] ?? row;
-                return (
-                  sum + ((row.dropMm - above.dropMm) * (row.endMm - row.startMm + above.endMm - above.startMm)) / 2
-                );
-              }, 0),
-            );
-          expect(Math.max(0, ...areas) - (areas.at(-1) ?? 0)).toBeLessThan(60);
+          const areas = plan.pieces.filter((piece) => piece.zone === zone).map(padArea);
+          expect(Math.max(0, ...areas) - (areas.at(-1) ?? 0)).toBeLessThan(1);
         }
       }),
-      chances(20),
+      chances(14),
     );
   });
 });
