@@ -5,7 +5,7 @@ import type { Millimetres } from "../../core/units";
 import { compareWords, libraryWords } from "../text/library";
 import { measurementTexts } from "../text/measurements";
 import { useLengths } from "../useStore";
-import type { ListedEntry } from "./FittingTag";
+import type { ListedEntry } from "./listedEntry";
 import { dayText } from "./moment";
 
 interface CompareProps {

@@ -1,26 +1,13 @@
 import { useId, useState } from "react";
-import type { ListedFitting } from "../../app/storage/fittingOutcome";
-import type { Keeping } from "../../app/storage/keeping";
 import { goTo } from "../place";
 import { libraryWords } from "../text/library";
 import { ComparePanel } from "./ComparePanel";
+import type { TagPanel, TagProps } from "./listedEntry";
 import { momentText } from "./moment";
 import { SharePanel } from "./SharePanel";
 import { listMayHaveChanged, useShelf } from "./shelf";
 import { TagActions } from "./TagActions";
 import { useProgress } from "./useProgress";
-
-export type ListedEntry = Extract<ListedFitting, { readonly kind: "fitting" }>;
-
-export interface TagProps {
-  readonly keeping: Keeping;
-  readonly listed: ListedEntry;
-  readonly others: readonly ListedEntry[];
-  readonly onRemoved: (listed: ListedEntry) => void;
-  readonly say: (sentence: string) => void;
-}
-
-export type TagPanel = "actions" | "share" | "compare";
 
 /** One fitting on the shelf, as a tag tied to it: whose it is, what is left to do, and what can be done with it. */
 export function FittingTag(props: TagProps) {

@@ -7,7 +7,8 @@ import { libraryWords, troubleTexts } from "../text/library";
 import { useUnit } from "../useStore";
 import { DevicePart } from "./DevicePart";
 import { FilePart } from "./FilePart";
-import { FittingTag, type ListedEntry } from "./FittingTag";
+import { FittingTag } from "./FittingTag";
+import type { ListedEntry } from "./listedEntry";
 import { SetAsidePart } from "./SetAsidePart";
 import { listMayHaveChanged, useShelf } from "./shelf";
 import { UnkeptTag } from "./UnkeptTag";
@@ -105,7 +106,7 @@ function FittingList({ keeping, listing }: { readonly keeping: Keeping; readonly
   );
 }
 
-export const titleOf = ({ entry }: ListedEntry): string => (entry.title === "" ? libraryWords.untitled : entry.title);
+const titleOf = ({ entry }: ListedEntry): string => (entry.title === "" ? libraryWords.untitled : entry.title);
 
 function Folded({ title, children }: { readonly title: string; readonly children: React.ReactNode }) {
   return (

@@ -6,7 +6,7 @@ import { renameFitting } from "../../app/storage/renameFitting";
 import { newFitting } from "../newFitting";
 import { libraryWords, troubleTexts } from "../text/library";
 import { useDispatch, useUnit } from "../useStore";
-import type { TagPanel, TagProps } from "./FittingTag";
+import type { TagPanel, TagProps } from "./listedEntry";
 import { dayText, presentInstant } from "./moment";
 import { listMayHaveChanged } from "./shelf";
 
