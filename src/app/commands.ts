@@ -37,7 +37,9 @@ export type Command =
   | { readonly does: "unpin"; readonly pieceId: string; readonly at: string }
   | { readonly does: "replan"; readonly at: string }
   | { readonly does: "trim"; readonly pieceId: string; readonly level: LevelName; readonly eachSideMm: number; readonly at: string }
-  | { readonly does: "tryLayer"; readonly trial: Extract<WorkEntry, { readonly did: "trial" }> };
+  | { readonly does: "tryLayer"; readonly trial: Extract<WorkEntry, { readonly did: "trial" }> }
+  | { readonly does: "setReadingError"; readonly text: string }
+  | { readonly does: "leaveOut"; readonly entry: number };
 
 export type DraftOwner = "body" | "form" | "other";
 
@@ -79,7 +81,11 @@ export function apply(fitting: Fitting, command: Command): Fitting {
       return withWork(fitting, { did: "trimmed", pieceId, level, eachSideMm, at });
     }
     case "tryLayer":
-      return withWork(fitting, command.trial);
+      return withWork(withoutTrialDrafts(fitting), command.trial);
+    case "setReadingError":
+      return entryLength(command.text, fitting.unit).ok ? { ...fitting, readingError: command.text } : fitting;
+    case "leaveOut":
+      return leaveOut(fitting, command.entry);
     default:
       return assertNever(command);
   }
@@ -142,6 +148,25 @@ function setLayer(fitting: Fitting, text: string): Fitting {
 }
 
 export const layerDraftKey = "layerThickness";
+
+/** Where the two readings of a trial are kept while they are typed. */
+export const trialDraftKeys = { before: "trial.before", after: "trial.after" } as const;
+
+const withoutTrialDrafts = (fitting: Fitting): Fitting =>
+  Object.values(trialDraftKeys).reduce((rest, key) => withDraft(rest, "other", key, null), fitting);
+
+/**
+ * A reading that was a slip is taken out of the log. What was read before the rest was last planned anew stays: pieces were
+ * pinned by that plan, and it must remain the plan it was.
+ */
+function leaveOut(fitting: Fitting, at: number): Fitting {
+  return isLeftOutable(fitting, at) ? { ...fitting, work: fitting.work.filter((_, i) => i !== at) } : fitting;
+}
+
+export function isLeftOutable({ work }: Fitting, at: number): boolean {
+  const did = work[at]?.did;
+  return (did === "measured" || did === "trial") && at > work.findLastIndex((entry) => entry.did === "replanned");
+}
 
 function changeFinishingBatting(fitting: Fitting, batting: BattingEntry | null): Fitting {
   const { finishingBatting: _, ...others } = fitting;

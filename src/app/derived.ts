@@ -9,9 +9,11 @@ import type { Fitting } from "../document/fitting";
 import { type FittingMeasurements, fittingMeasurements } from "../document/fittingMeasurements";
 import type { FittingProblem } from "../document/fittingProblem";
 import { formTables } from "../document/formTables";
+import { type MadeOf, madeOf } from "./cutPieces";
 import { type Learning, learning, planInForce } from "./learning";
 import { type PadProgress, padProgress } from "./padProgress";
-import { remembered } from "./remembered";
+import { onceAsked, remembered } from "./remembered";
+import { type WorthHistory, worthHistories } from "./worthHistory";
 
 /**
  * What follows from a fitting, stage by stage: lengths, problems, the form, the plan, and how far the padding has come.
@@ -24,8 +26,15 @@ export interface Derived {
   readonly ranking: readonly RankedSize[];
   readonly planning: Planning;
   readonly progress: PadProgress | null;
-  /** What the tape has taught; null while nothing has been read over the form. */
-  readonly learning: Learning | null;
+  /**
+   * What the tape has taught; null while nothing has been read over the form. It plans the rest of the padding, which takes a
+   * tablet some time, so it is worked out when somebody asks.
+   */
+  readonly learning: () => Learning | null;
+  /** How the belief in the worth of a layer came about, worked out when somebody asks. */
+  readonly worth: () => WorthHistory | null;
+  /** What the pieces of a plan made anew can be made of. */
+  readonly madeOf: () => readonly MadeOf[];
 }
 
 export interface FittingProblems {
@@ -65,7 +74,15 @@ export function derivation(): (fitting: Fitting) => Derived {
   );
   const firstPlanOf = remembered(({ read, ranking }: Checked) => [read, ranking], planOfLengths);
   const planOf = remembered(({ planning, read, fitting }: Underway) => [planning, read, lastReplan(fitting)], planUnderway);
-  const learningOf = remembered(({ planning, read, fitting }: Underway) => [planning, read, fitting.work], learningOfWork);
+  const histories = worthHistories();
+  const askedOf = remembered(
+    ({ first, planning, read, fitting }: Asked) => [first, planning, read, fitting.work, fitting.unit],
+    (asked): Pick<Derived, "learning" | "worth" | "madeOf"> => ({
+      learning: onceAsked(() => learningOfWork(asked)),
+      worth: onceAsked(() => worthOfWork(asked, histories)),
+      madeOf: onceAsked(() => madeOfCut(asked)),
+    }),
+  );
   const progressOf = remembered(
     ({ planning, fitting }: Planned) => [planning, fitting.work, fitting.unit],
     progressOfPlan,
@@ -81,8 +98,8 @@ export function derivation(): (fitting: Fitting) => Derived {
     const first = firstPlanOf({ read, problems, ranking, size: fitting.form.size });
     const planning = planOf({ planning: first, read, fitting });
     const progress = progressOf({ planning, fitting });
-    const learned = learningOf({ planning, read, fitting });
-    return together({ lengths: read.lengths, problems, ranking, planning, progress, learning: learned });
+    const asked = askedOf({ first, planning, read, fitting });
+    return together({ lengths: read.lengths, problems, ranking, planning, progress, ...asked });
   };
 }
 
@@ -105,6 +122,10 @@ interface Underway {
   readonly planning: Planning;
   readonly read: ReadLengths;
   readonly fitting: Fitting;
+}
+interface Asked extends Underway {
+  /** The plan before anything was planned anew. */
+  readonly first: Planning;
 }
 interface Planned {
   readonly planning: Planning;
@@ -162,6 +183,16 @@ function planUnderway({ planning, read: { lengths }, fitting }: Underway): Plann
 function learningOfWork({ planning, read: { lengths }, fitting }: Underway): Learning | null {
   if (planning.kind === "waiting" || lengths === null) return null;
   return learning(planning.plan, planInput(planning, lengths), fitting, lengths.readingError);
+}
+
+function worthOfWork({ planning, read: { lengths }, fitting }: Underway, histories: ReturnType<typeof worthHistories>): WorthHistory | null {
+  if (planning.kind === "waiting" || lengths === null) return null;
+  return histories(planInput(planning, lengths), fitting, lengths.readingError);
+}
+
+function madeOfCut({ first, planning, read: { lengths }, fitting }: Asked): readonly MadeOf[] {
+  if (first.kind === "waiting" || planning.kind === "waiting" || lengths === null) return [];
+  return madeOf(first.plan, planning.plan, planInput(planning, lengths), fitting, lengths.readingError);
 }
 
 const planInput = ({ form }: Extract<Planning, { readonly kind: "planned" }>, { body, batting, finishingBatting }: FittingMeasurements): PlanInput => ({

@@ -26,12 +26,12 @@ export interface Learning {
 }
 
 /** The work of a fitting replayed up to a point: what lies on the form, and every round of reading with what lay there then. */
-interface Replayed {
+export interface Replayed {
   readonly pinned: readonly Piece[];
   readonly rereads: readonly Reread[];
 }
 
-type Work = Pick<Fitting, "work" | "unit">;
+export type Work = Pick<Fitting, "work" | "unit">;
 
 /** The plan in force: the first plan, or, once the rest was planned anew, what was pinned then and the plan made there. */
 export function planInForce(first: Plan, input: PlanInput, fitting: Work, readingError: Millimetres): Plan {
@@ -83,7 +83,7 @@ const readingsOf = (file: Extract<WorkEntry, { readonly did: "pinned" }>["piece"
   return { bust: at("bust"), underbust: at("underbust"), waist: at("waist"), highHip: at("highHip"), fullHip: at("fullHip") };
 };
 
-function replayed(input: PlanInput, { work, unit }: Work): Replayed {
+export function replayed(input: PlanInput, { work, unit }: Work): Replayed {
   let pinned: readonly Piece[] = [];
   const rereads: Reread[] = [];
   for (const entry of work) {

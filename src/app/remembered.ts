@@ -14,3 +14,12 @@ export function remembered<Input, Answer>(
     return last.answer;
   };
 }
+
+/** The answer to a question, worked out the first time it is asked. */
+export function onceAsked<Answer>(work: () => Answer): () => Answer {
+  let told: { readonly answer: Answer } | null = null;
+  return () => {
+    told ??= { answer: work() };
+    return told.answer;
+  };
+}

@@ -16,6 +16,7 @@ export const lengthSteps = {
   "0.5 cm": { unit: "cm", parts: 2 },
   "0.1 cm": { unit: "cm", parts: 10 },
   "1 mm": { unit: "mm", parts: 1 },
+  "0.1 mm": { unit: "mm", parts: 10 },
 } as const satisfies { readonly [step: string]: { readonly unit: LengthUnit; readonly parts: number } };
 export type LengthStep = keyof typeof lengthSteps;
 

@@ -52,12 +52,17 @@ interface Shaped {
 function divided(batch: Batch, material: StackMaterial): Shaped {
   let best = shapeWith(batch, material, divisions[0]);
   for (const division of divisions.slice(1)) {
-    if (best.pads.length <= mostPieces && best.miss <= tapeAgreement) break;
+    if (best.pads.length <= mostPieces && best.miss <= tapeAgreement) return best;
     const found = shapeWith(batch, material, division);
     if (isBetter(found, best)) best = found;
   }
-  return best;
+  // Ridges over the side seams come in whole plies that the tape cannot steer: where they keep it from reading true, they go.
+  const plain = best.miss > tapeAgreement ? shapeWith({ ...batch, sides: batch.sides.map(withoutRidge) }, material, divisions[0]) : best;
+  return isBetter(plain, best) ? plain : best;
 }
+
+/** A breadth nobody is sure of raises no ridge. */
+const withoutRidge = (side: SideWish): SideWish => ({ ...side, spread: Math.max(side.spread, side.left, side.right) });
 
 /** True readings first, then fewer pieces. */
 function isBetter(found: Shaped, best: Shaped): boolean {
@@ -213,6 +218,10 @@ function alongTo({ outline }: Station, x: number): number {
   return outline.quarters.leftFront;
 }
 
+/** No pad is made thicker than this (mm), so that a feathered edge still fits its outline; a disc is smaller. */
+const thickestPad = 50;
+const thickestDisc = 30;
+
 /** How the stacks are divided into pads, so that the work stays at about a dozen pieces. */
 function slabPlan(
   material: StackMaterial,
@@ -227,14 +236,15 @@ function slabPlan(
   const back = gains.map((gain, level) => rest(Math.max(gain.leftBack, gain.rightBack), level));
   const bust = gains[0] as QuarterGains;
   const cup = rest(Math.max(bust.leftFront, bust.rightFront), 0);
-  const stack = (heights: readonly number[], most: number): readonly Slab[] => {
+  const stack = (heights: readonly number[], most: number, thickest: number): readonly Slab[] => {
     const layers = Math.round(Math.max(...heights) / layerThickness);
-    return slabs(material, Math.max(1, Math.ceil((layers - 1) / (most - 1))), highestCrown);
+    const mostPlies = Math.max(1, Math.floor(thickest / layerThickness));
+    return slabs(material, Math.max(1, Math.min(mostPlies, Math.ceil((layers - 1) / (most - 1)))), highestCrown);
   };
   return {
-    front: stack(front, division.front),
-    back: stack(back, division.back),
-    side: stack([...sideCrowns.left, ...sideCrowns.right], division.side),
-    cup: stack([cup], division.cup),
+    front: stack(front, division.front, thickestPad),
+    back: stack(back, division.back, thickestPad),
+    side: stack([...sideCrowns.left, ...sideCrowns.right], division.side, thickestPad),
+    cup: stack([cup], division.cup, thickestDisc),
   };
 }

@@ -2,6 +2,7 @@ import type { QuarterReadings } from "../body/levelReadings";
 import { heightCurve } from "../geometry/heightCurve";
 import { steer } from "../numerics/steer";
 import { shapingPrecision } from "../tolerances";
+import { mm } from "../units";
 import { type Cup, cupPads } from "./cup";
 import { type Hill, hillPads, type Slab } from "./hill";
 import type { Pad } from "./pad";
@@ -77,7 +78,7 @@ export function shape(problem: ShapeProblem): Shape {
     rounds: 10,
   }).knobs;
   const found = pads(problem, crowns, trims);
-  return { pads: found, readings: readLevels(problem, beneath, found) };
+  return { pads: found.pads, readings: readLevels(problem, beneath, found) };
 }
 
 /** A side of a slab is trimmed by at most this share of its width. */
@@ -95,24 +96,53 @@ const firstCrown = (knob: number, gain: number): number => gain / (isCup(knob) ?
 
 const asList = (quarters: QuarterReadings): readonly number[] => quarterNames.map((name) => quarters[name]);
 
-function readLevels(problem: ShapeProblem, beneath: readonly Float64Array[], found: readonly Pad[]): readonly QuarterReadings[] {
+/**
+ * What the tape reads in quarters over a setting of the pads. The distance to an outline is taken in the plane of the way from
+ * centre front, which leans at centre back, because half the girth grows downwards: a pad that is even there would read lopsided. So
+ * the back as a whole is read over the pads as they are, and its left less right over the same pads seen from centre back; on an
+ * even problem there is no difference to read.
+ */
+function readLevels(problem: ShapeProblem, beneath: readonly Float64Array[], found: Found): readonly QuarterReadings[] {
   return problem.stations.map((station, level) => {
-    const thickness = stackThickness(found, station);
     const under = beneath[level] as Float64Array;
-    for (let i = 0; i < thickness.length; i++) thickness[i] = (thickness[i] as number) + (under[i] as number);
-    const read = paddedTape(station, thickness, problem.firstLayer);
+    const read = paddedTape(station, added(stackThickness(found.pads, station), under), problem.firstLayer);
+    const back = read.leftBack + read.rightBack;
+    const lean = found.fromBack === null ? 0 : backLean(problem, found, station, under);
     const offset = problem.offsets[level] as QuarterReadings;
     return {
-      leftFront: read.leftFront + offset.leftFront,
-      rightFront: read.rightFront + offset.rightFront,
-      leftBack: read.leftBack + offset.leftBack,
-      rightBack: read.rightBack + offset.rightBack,
-    } as QuarterReadings;
+      leftFront: mm(read.leftFront + offset.leftFront),
+      rightFront: mm(read.rightFront + offset.rightFront),
+      leftBack: mm((back + lean) / 2 + offset.leftBack),
+      rightBack: mm((back - lean) / 2 + offset.rightBack),
+    };
   });
 }
 
+function backLean({ firstLayer }: ShapeProblem, { others, fromBack }: Found, station: Station, under: Float64Array): number {
+  const { along, quarters } = station.outline;
+  const half = quarters.leftFront + quarters.leftBack;
+  const turned = { drop: station.drop, outline: { ...station.outline, along: along.map((way) => (way > 0 ? way - half : way + half)) } };
+  const thickness = added(added(stackThickness(others, station), stackThickness(fromBack ?? [], turned)), under);
+  const read = paddedTape(station, thickness, firstLayer);
+  return read.leftBack - read.rightBack;
+}
+
+const added = (thickness: Float64Array, other: Float64Array): Float64Array => thickness.map((value, i) => value + (other[i] as number));
+
+/** The pads of one setting; on an uneven problem also its back pads with their rows counted from centre back, and all the others. */
+interface Found {
+  readonly pads: readonly Pad[];
+  readonly others: readonly Pad[];
+  readonly fromBack: readonly Pad[] | null;
+}
+
+const isEven = ({ targets, offsets, cups, sideCrowns }: ShapeProblem): boolean =>
+  [...targets, ...offsets].every(({ leftFront, rightFront, leftBack, rightBack }) => leftFront === rightFront && leftBack === rightBack) &&
+  cups[0].drop === cups[1].drop &&
+  sideCrowns.left.every((crown, level) => crown === sideCrowns.right[level]);
+
 /** All pads for a setting of the knobs: cups, sides, back and front, smallest slab first in each. */
-function pads(problem: ShapeProblem, crowns: Knobs, trims: Knobs): readonly Pad[] {
+function pads(problem: ShapeProblem, crowns: Knobs, trims: Knobs): Found {
   const { surface, cups, slabs, sideCrowns } = problem;
   const curve = (knobs: Knobs, quarter: number, ends: "zero" | "same") => knobCurve(problem, knobs, quarter, ends);
   const hill = (zone: "front" | "back", left: number, right: number): Hill => ({
@@ -124,14 +154,19 @@ function pads(problem: ShapeProblem, crowns: Knobs, trims: Knobs): readonly Pad[
     cupPads({ ...cups[side], zone: side === 0 ? "leftCup" : "rightCup", crown: Math.min(crowns[side] as number, tallestCup(cups[side])), trim: trims[side] as number }, slabs.cup);
   const ridge = (zone: "leftSide" | "rightSide", heights: readonly number[]) =>
     heights.every((height) => height === 0) ? [] : sidePads({ zone, crown: levelCurve(problem, heights, "zero") }, surface, slabs.side);
-  return [
+  const others = [
     ...cup(0),
     ...cup(1),
     ...ridge("leftSide", sideCrowns.left),
     ...ridge("rightSide", sideCrowns.right),
-    ...hillPads(hill("back", 2, 3), surface, slabs.back),
     ...hillPads(hill("front", 0, 1), surface, slabs.front),
   ];
+  const back = hill("back", 2, 3);
+  return {
+    pads: [...others, ...hillPads(back, surface, slabs.back)],
+    others,
+    fromBack: isEven(problem) ? null : hillPads(back, surface, slabs.back, "own"),
+  };
 }
 
 /**

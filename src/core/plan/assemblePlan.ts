@@ -31,7 +31,7 @@ export function assemblePlan({ body, form }: PlanInput, from: Basis, start: Star
   return {
     levels: levelNames.map((name) => levels[name]),
     pieces,
-    shortfalls: shortfalls(levels, targets, body, form),
+    shortfalls: shortfalls(levels, body, form),
     seamShifts: seamShifts(targets),
     battingArea: squareMm(pieces.reduce((area, piece) => area + cutArea(piece.cut, piece.plies), 0)),
     bareForm: mapLevels((name) => sectionReading(targets[name].form.section)),

@@ -19,20 +19,18 @@ export function seamShifts(targets: ByLevel<Target>): readonly SeamShift[] {
 }
 
 /** What padding cannot do: levels first, from the top down, then the lengths that only the form decides. */
-export function shortfalls(levels: ByLevel<PlannedLevel>, targets: ByLevel<Target>, body: Measurements, form: Measurements): readonly Shortfall[] {
-  return [...levelNames.flatMap((name) => levelShortfalls(levels[name], targets[name])), ...lengthShortfalls(body, form)];
+export function shortfalls(levels: ByLevel<PlannedLevel>, body: Measurements, form: Measurements): readonly Shortfall[] {
+  return [...levelNames.flatMap((name) => levelShortfalls(levels[name])), ...lengthShortfalls(body, form)];
 }
 
-/** The readings that the target itself had to miss, by how much the padded form will miss them. */
-function levelShortfalls({ name, body, predicted }: PlannedLevel, target: Target): readonly Shortfall[] {
-  const { leftFront, rightFront, leftBack, rightBack } = target.quarters;
-  const front = mm(leftFront + rightFront);
-  const back = mm(leftBack + rightBack);
-  const aimed = shiftedReading({ girth: mm(front + back), frontArc: front, backArc: back }, target);
+/**
+ * The readings that the padded form will miss by more than agreement: because the form is larger there, or because levels that lie
+ * too close together leave the padding no room.
+ */
+function levelShortfalls({ name, body, predicted }: PlannedLevel): readonly Shortfall[] {
   return (["girth", "frontArc", "backArc"] as const).flatMap((what): readonly Shortfall[] => {
-    const missAimed = aimed[what] - body[what].value;
     const miss = predicted[what] - body[what].value;
-    if (Math.abs(missAimed) <= tapeAgreement && (Math.abs(miss) <= tapeAgreement || Math.abs(missAimed) <= tapeAgreement / 2)) return [];
+    if (Math.abs(miss) <= tapeAgreement) return [];
     return [{ what, level: name, amount: mm(Math.abs(miss)), sense: miss > 0 ? "tooLarge" : "staysShort" }];
   });
 }

@@ -43,14 +43,14 @@ export const rowHeight = ({ piece, cut, tape }: PrintedRow): number =>
 const lines = (text: string, letters: number): number => Math.ceil(text.length / letters);
 
 /** Letters to a line of 8.6 pt type in each column; the columns are 42, 27 and 17 hundredths of the page. */
-const lettersInPiece = 50;
-const lettersInCut = 31;
-const lettersInTape = 18;
+const lettersInPiece = 54;
+const lettersInCut = 34;
+const lettersInTape = 19;
 const lettersAcross = 118;
 /** Points, at a line height of 1.25 and with the cell's own padding and rule. */
 const lineHeight = 10.75;
-const rowEdge = 6;
+const rowEdge = 4.2;
 const limitsHead = 18;
 /** Letter is 792 pt high less two margins of 31 pt, title, measurements, heads of the table and the lines at the foot. */
-const firstPageRoom = 492;
+const firstPageRoom = 490;
 const laterPageRoom = 600;

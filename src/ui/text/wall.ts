@@ -38,7 +38,7 @@ export const wallControls = {
   cover: "Cover the figures",
   uncover: "Show the figures",
   madeUp: "Made-up person",
-  nextMadeUp: "Next made-up person",
+  nextMadeUp: "Another person",
   own: "Own fitting",
   unit: { in: "In cm", cm: "In inches", mm: "In inches" } satisfies { readonly [unit in LengthUnit]: string },
   fullScreen: "Full screen",

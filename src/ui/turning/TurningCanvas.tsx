@@ -3,7 +3,7 @@ import { turningColours } from "./turningColours";
 import { paintFigure, type TurningPicture } from "./turningPaint";
 
 /** The figure on a canvas as large as its place, sharp on any screen, painted anew when the colours of the page change. */
-export function TurningCanvas({ model, view, count, body }: TurningPicture) {
+export function TurningCanvas({ model, view, count, now, body }: TurningPicture) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const [size, setSize] = useState({ width: 0, height: 0 });
   const scheme = useColourChanges();
@@ -31,10 +31,10 @@ export function TurningCanvas({ model, view, count, body }: TurningPicture) {
         element.height = height;
       }
       context.setTransform(sharpness, 0, 0, sharpness, 0, 0);
-      paintFigure(context, { model, view, count, body }, turningColours(element, context), size);
+      paintFigure(context, { model, view, count, now, body }, turningColours(element, context), size);
     });
     return () => cancelAnimationFrame(frame);
-  }, [model, view, count, body, size, scheme]);
+  }, [model, view, count, now, body, size, scheme]);
 
   return <canvas className="turning-canvas" ref={canvas} aria-hidden />;
 }

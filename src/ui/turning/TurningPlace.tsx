@@ -20,8 +20,11 @@ export function TurningPlace() {
 
 function TurningBench({ plan }: { readonly plan: Plan }) {
   const model = useMemo(() => turningModel(plan.levels, plan.pieces), [plan]);
-  const [wished, setCount] = useState(plan.pieces.length);
-  const count = Math.min(wished, plan.pieces.length);
+  const all = plan.pieces.length;
+  // Until a piece is put on or taken off, all are on and none is picked out.
+  const [stepped, setStepped] = useState<number | null>(null);
+  const now = stepped === null ? null : Math.min(stepped, all);
+  const count = now ?? all;
   const [body, setBody] = useState<"shown" | "hidden">("shown");
   const turning = useTurning();
   const { turn, tip } = turning.view;
@@ -48,11 +51,11 @@ function TurningBench({ plan }: { readonly plan: Plan }) {
           onPointerUp={turning.onPointerUp}
           onPointerCancel={turning.onPointerUp}
         >
-          <TurningCanvas model={model} view={turning.view} count={count} body={body} />
+          <TurningCanvas model={model} view={turning.view} count={count} now={now} body={body} />
         </div>
         <div className="turning-side stack">
           <TurningControls turning={turning} body={body} onBody={setBody} />
-          <TurningPieces plan={plan} count={count} onCount={setCount} />
+          <TurningPieces plan={plan} count={count} onCount={setStepped} />
           <p id="turning-how">{turningWords.how}</p>
           <p className="quiet">
             {turningWords.byRule} {turningWords.guess}

@@ -69,6 +69,7 @@ const longestStep = 10;
 const ringAt = (rings: readonly StandingRing[], drop: number): StandingRing | undefined =>
   rings.find((ring) => ring.drop >= drop) ?? rings.at(-1);
 
+/** A place on the padded surface, given by its way along the bare surface and its drop, between the two rings about it. */
 function placeOn(
   surface: readonly TurningRing[],
   rings: readonly StandingRing[],
@@ -77,9 +78,25 @@ function placeOn(
   look: Look,
 ): Facing {
   const found = surface.findIndex((ring) => ring.drop >= drop);
-  const i = found === -1 ? surface.length - 1 : found;
-  const [bare, ring] = [surface[i], rings[i]];
-  if (bare === undefined || ring === undefined) return { point: look(0, 0, drop), faces: false };
+  const lower = found === -1 ? surface.length - 1 : found;
+  const upper = Math.max(0, lower - 1);
+  const [above, below] = [onRing(surface[upper], rings[upper], along), onRing(surface[lower], rings[lower], along)];
+  const [from, to] = [rings[upper]?.drop ?? drop, rings[lower]?.drop ?? drop];
+  const share = to === from ? 1 : Math.min(1, Math.max(0, (drop - from) / (to - from)));
+  const ring = rings[lower];
+  return {
+    point: look(above.x * (1 - share) + below.x * share, above.y * (1 - share) + below.y * share, drop),
+    faces: ring !== undefined && isFacing(ring, below.at, look),
+  };
+}
+
+/** A place on a ring by its way along the bare surface, any number of turns round, and the point before it. */
+function onRing(
+  bare: TurningRing | undefined,
+  ring: StandingRing | undefined,
+  along: number,
+): { readonly x: number; readonly y: number; readonly at: number } {
+  if (bare === undefined || ring === undefined) return { x: 0, y: 0, at: 0 };
   const { outline } = bare;
   const first = outline.along[0] ?? 0;
   const { leftFront, leftBack, rightFront, rightBack } = outline.quarters;
@@ -92,7 +109,7 @@ function placeOn(
   const end = next === 0 ? first + girth : (outline.along[next] ?? 0);
   const share = end === start ? 0 : (place - start) / (end - start);
   const mix = (values: Float64Array): number => (values[at] ?? 0) * (1 - share) + (values[next] ?? 0) * share;
-  return { point: look(mix(ring.x), mix(ring.y), drop), faces: isFacing(ring, at, look) };
+  return { x: mix(ring.x), y: mix(ring.y), at };
 }
 
 const ringPoint = (ring: StandingRing, at: number, drop: number, look: Look): Facing => ({

@@ -9,8 +9,9 @@ export interface Face {
   readonly light: number;
   /** The outermost piece, by its order, or 0 for the bare form. */
   readonly piece: number;
-  /** How deep the batting lies (mm). */
-  readonly depth: number;
+  /** How thick that piece is here (mm), and which piece it lies on. */
+  readonly own: number;
+  readonly beneath: number;
 }
 
 /** The faces towards the viewer, the furthest first, so that nearer ones are painted over them. */
@@ -30,8 +31,9 @@ export function facesToward(rings: readonly StandingRing[], look: Look): readonl
         corners: [a, b, c, d],
         near: (a.near + b.near + c.near + d.near) / 4,
         light: lit(normal),
-        piece: Math.max(ring.outermost[at] ?? 0, ring.outermost[next] ?? 0),
-        depth: ((ring.depth[at] ?? 0) + (ring.depth[next] ?? 0)) / 2,
+        piece: ring.outermost[at] ?? 0,
+        own: ring.own[at] ?? 0,
+        beneath: ring.beneath[at] ?? 0,
       });
     }
   }
@@ -56,7 +58,7 @@ function facing(a: SeenPoint, b: SeenPoint, c: SeenPoint, d: SeenPoint): SeenPoi
 const lamp = { across: -0.45, down: -0.4, near: 0.8 } as const;
 
 const lit = ({ across, down, near }: SeenPoint): number =>
-  Math.max(0, Math.min(1, across * lamp.across + down * lamp.down + near * lamp.near));
+  Math.max(0, Math.min(1, 0.15 + across * lamp.across + down * lamp.down + near * lamp.near));
 
 /** How broad a ring looks on the page (mm). */
 export function seenBreadth(ring: StandingRing, look: Look): number {

@@ -1,4 +1,6 @@
 import type { PlannedLevel, PlannedPiece } from "../../core/plan/plan";
+import { heightCurve } from "../../core/geometry/heightCurve";
+import { reach as paddingReach } from "../../core/padding/surface";
 import { mm, ratio } from "../../core/units";
 import { figureExtent } from "../drawing/figureScene";
 import { type SectionAt, torsoCurves } from "../drawing/torsoCurves";
@@ -25,7 +27,9 @@ export function turningModel(levels: readonly PlannedLevel[], pieces: readonly P
   const stops = levels.map(({ drop }) => drop.value);
   const drops = ringDrops(top, bottom, stops);
   const form = turningSurface(formAt, pieces, drops);
-  const body = standing(turningSurface(torsoCurves(levels, "bodySection"), [], drops), 0);
+  // Further up than padding reaches, nothing of the body was measured.
+  const bodyTop = Math.max(top, (stops[0] ?? top) - paddingReach.aboveBust);
+  const body = standing(turningSurface(torsoCurves(levels, "bodySection"), [], ringDrops(bodyTop, bottom, stops)), 0);
   const finished = standing(form, pieces.length);
   const crown = standing(turningSurface(crownAt(formAt, top), [], ringDrops(crownTop, top, [])), 0);
   const reach = [...finished, ...body, ...crown].reduce(
@@ -39,31 +43,39 @@ export function turningModel(levels: readonly PlannedLevel[], pieces: readonly P
 export const crownTop = -56;
 
 /**
- * The form above the highest measured part, by rule: the shoulders close in to the neck, which stands a little behind the
- * middle. Shares run from 0 at the neck cap to 1 where the measured part begins.
+ * The form above the highest measured part, by rule: shoulders a little broader than the chest that slope to a neck
+ * standing behind the middle. All by rule, after no form in particular.
  */
 function crownAt(formAt: SectionAt, top: number): SectionAt {
   const chest = formAt(top);
-  return (drop) => {
-    const share = (drop - crownTop) / (top - crownTop);
-    const out = eased((share - neckShare) / (1 - neckShare));
-    const broad = (breadth: number) => mm(neckHalf + (breadth - neckHalf) * out ** 0.55);
-    return {
-      leftBreadth: broad(chest.leftBreadth),
-      rightBreadth: broad(chest.rightBreadth),
-      frontDepth: mm(neckFront + (chest.frontDepth - neckFront) * out),
-      backDepth: mm(neckBack + (chest.backDepth - neckBack) * out ** 0.7),
-      exponent: ratio(2 + (chest.exponent - 2) * out),
-    };
-  };
+  const shoulder = top * 0.42;
+  const heights = [crownTop, -8, shoulder * 0.5, shoulder, top];
+  const broad = (half: number) =>
+    heightCurve(heights, [neck.half - 3, neck.half, neck.half + (half - neck.half) * 0.66, half * 1.03, half]);
+  const front = heightCurve(heights, [
+    neck.front,
+    neck.front,
+    chest.frontDepth * 0.48,
+    chest.frontDepth * 0.68,
+    chest.frontDepth,
+  ]);
+  const back = heightCurve(heights, [
+    neck.back,
+    neck.back,
+    chest.backDepth * 0.72,
+    chest.backDepth * 0.84,
+    chest.backDepth,
+  ]);
+  const exponent = heightCurve(heights, [2, 2, 2, 2.1, chest.exponent]);
+  const [left, right] = [broad(chest.leftBreadth), broad(chest.rightBreadth)];
+  return (drop) => ({
+    leftBreadth: mm(left(drop)),
+    rightBreadth: mm(right(drop)),
+    frontDepth: mm(front(drop)),
+    backDepth: mm(back(drop)),
+    exponent: ratio(exponent(drop)),
+  });
 }
 
-/** The neck of a stock form, drawn by rule: half as broad as a neck of 36 cm girth, set back (mm). */
-const [neckHalf, neckFront, neckBack] = [56, 36, 66] as const;
-const neckShare = 0.36;
-
-/** From 0 to 1 without a corner at either end. */
-const eased = (share: number): number => {
-  const held = Math.max(0, Math.min(1, share));
-  return held * held * (3 - 2 * held);
-};
+/** The neck of a stock form (mm): about 37 cm round, set back. */
+const neck = { half: 58, front: 40, back: 70 } as const;

@@ -11,6 +11,8 @@ export interface TurningPicture {
   readonly model: TurningModel;
   readonly view: TurningView;
   readonly count: number;
+  /** The piece at hand, by its order; null while none is. */
+  readonly now: number | null;
   readonly body: "shown" | "hidden";
 }
 
@@ -28,7 +30,7 @@ export function paintFigure(
   colours: TurningColours,
   size: { readonly width: number; readonly height: number },
 ): void {
-  const { model, view, count, body } = picture;
+  const { model, view, count, now, body } = picture;
   const scale = Math.min(
     size.width / (2 * model.reach + wordRoom),
     size.height / (model.bottom - crownTop + 2 * edgeRoom),
@@ -45,9 +47,10 @@ export function paintFigure(
   context.lineCap = "round";
   paintPole(sheet, rings.at(-1));
   if (body === "shown") paintShell(sheet, model, "behind");
-  paintFaces(sheet, [...model.crown, ...rings], count);
+  paintFaces(sheet, [...model.crown, ...rings], now);
+  line(sheet, sideEdges([...model.crown, ...rings], look), rgbText(colours.line), 1.5);
   paintCap(sheet, model.crown[0]);
-  paintEdges(sheet, model, rings, count);
+  paintEdges(sheet, model, rings, picture);
   paintLevels(sheet, model, rings);
   if (body === "shown") paintShell(sheet, model, "before");
   paintWords(sheet, model, rings);
@@ -122,10 +125,14 @@ function paintCap(sheet: Sheet, neck: StandingRing | undefined): void {
   line(sheet, [[...ring, ...ring.slice(0, 1)]], rgbText(colours.line), 1.25);
 }
 
-function paintFaces({ context, colours, look, scale }: Sheet, rings: readonly StandingRing[], count: number): void {
+function paintFaces(
+  { context, colours, look, scale }: Sheet,
+  rings: readonly StandingRing[],
+  now: number | null,
+): void {
   context.lineWidth = 0.8 / scale;
   for (const face of facesToward(rings, look)) {
-    const colour = rgbText(shaded(materialOf(face, colours, count), face.light, colours.shading));
+    const colour = rgbText(shaded(materialOf(face, colours, now), face.light, colours.shading));
     context.beginPath();
     trace(context, face.corners);
     context.closePath();
@@ -137,16 +144,24 @@ function paintFaces({ context, colours, look, scale }: Sheet, rings: readonly St
   }
 }
 
-/** The form shows through where the batting is pulled thin; two tints take turns, and the piece at hand has its own. */
-function materialOf({ piece, depth }: Face, colours: TurningColours, count: number): Rgb {
-  if (piece === 0) return colours.form;
-  const batting = piece === count ? colours.now : piece % 2 === 0 ? colours.layer : colours.layerOther;
-  return mixed(colours.form, batting, Math.min(1, 0.35 + depth / 5));
+/** Two tints take turns, the piece at hand has its own, and where a piece is pulled thin what it lies on shows through. */
+function materialOf({ piece, own, beneath }: Face, colours: TurningColours, now: number | null): Rgb {
+  const tint = (order: number): Rgb =>
+    order === 0 ? colours.form : order === now ? colours.now : order % 2 === 0 ? colours.layer : colours.layerOther;
+  return mixed(tint(beneath), tint(piece), Math.min(1, own / thinMm));
 }
 
-function paintEdges(sheet: Sheet, { pieces, form }: TurningModel, rings: readonly StandingRing[], count: number): void {
+/** Batting pulled thinner than this lets what it lies on show through (mm). */
+const thinMm = 1.5;
+
+function paintEdges(
+  sheet: Sheet,
+  { pieces, form }: TurningModel,
+  rings: readonly StandingRing[],
+  { count, now }: TurningPicture,
+): void {
   for (const piece of pieces.slice(0, count)) {
-    const isNow = piece.order === count;
+    const isNow = piece.order === now;
     const colour = isNow ? rgbText(sheet.colours.ink) : rgbText(sheet.colours.line, 0.75);
     line(sheet, pieceEdges(piece, form, rings, sheet.look), colour, isNow ? 2.25 : 1, isNow ? [] : [5, 4]);
   }
@@ -212,7 +227,7 @@ function sideEdges(rings: readonly StandingRing[], look: Look): readonly (readon
 
 function paintWords(sheet: Sheet, { levels, reach }: TurningModel, rings: readonly StandingRing[]): void {
   const { context, colours, look, scale } = sheet;
-  const size = Math.max(13, Math.min(20, scale * 15)) / scale;
+  const size = Math.max(15, Math.min(26, scale * 19)) / scale;
   context.font = `600 ${String(size)}px ${colours.faces.text}`;
   context.textBaseline = "middle";
   for (const { name, drop } of levels) {

@@ -22,8 +22,9 @@ export interface StandingRing {
   readonly x: Float64Array;
   readonly y: Float64Array;
   readonly outermost: Uint8Array;
-  /** How deep all batting lies at each point (mm). */
-  readonly depth: Float64Array;
+  /** How thick the outermost piece is there (mm), and which piece it lies on. */
+  readonly own: Float64Array;
+  readonly beneath: Uint8Array;
 }
 
 const ringStep = 9;
@@ -57,18 +58,27 @@ export function turningSurface(
 export const standing = (surface: readonly TurningRing[], count: number): readonly StandingRing[] =>
   surface.map(({ drop, outline, pieceDepths }) => {
     const depth = new Float64Array(outline.count);
+    const own = new Float64Array(outline.count);
     const outermost = new Uint8Array(outline.count);
-    for (const [i, own] of pieceDepths.slice(0, count).entries()) {
+    const beneath = new Uint8Array(outline.count);
+    for (const [i, depths] of pieceDepths.slice(0, count).entries()) {
       for (let at = 0; at < depth.length; at++) {
-        const added = own[at] ?? 0;
+        const added = depths[at] ?? 0;
+        if (added <= 0) continue;
         depth[at] = (depth[at] ?? 0) + added;
-        if (added > leastSeen) outermost[at] = i + 1;
+        beneath[at] = outermost[at] ?? 0;
+        outermost[at] = i + 1;
+        own[at] = added;
       }
     }
     const raised = (bare: Float64Array, normal: Float64Array): Float64Array =>
       bare.map((value, at) => value + (normal[at] ?? 0) * (depth[at] ?? 0));
-    return { drop, x: raised(outline.x, outline.normalX), y: raised(outline.y, outline.normalY), outermost, depth };
+    return {
+      drop,
+      x: raised(outline.x, outline.normalX),
+      y: raised(outline.y, outline.normalY),
+      outermost,
+      own,
+      beneath,
+    };
   });
-
-/** A feathered edge thinner than this shows what lies under it (mm). */
-const leastSeen = 0.6;

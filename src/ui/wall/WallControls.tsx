@@ -21,8 +21,7 @@ export function WallControls({ state, view, hasOwn, screen, helpOpen, act }: Wal
   const { step, plan, unit, isCovered } = view;
   const isMadeUp = state.person !== "own";
   return (
-    // A pointer leaves the focus where it is, so that the space bar goes on meaning one piece on.
-    <footer className="wall-controls" onPointerDown={keepFocus} onMouseDown={keepFocus}>
+    <footer className="wall-controls">
       <div className="wall-group">
         <Control name={wallControls.back} mark="←" disabled={step === 0} onPress={() => act({ does: "back" })} />
         <Control
@@ -78,10 +77,6 @@ export function WallControls({ state, view, hasOwn, screen, helpOpen, act }: Wal
   );
 }
 
-const keepFocus = (event: { readonly target: EventTarget; readonly preventDefault: () => void }): void => {
-  if (event.target instanceof Element && event.target.closest("button") !== null) event.preventDefault();
-};
-
 interface ControlProps {
   readonly name: string;
   /** The key that does the same. */
@@ -101,6 +96,8 @@ function Control({ name, mark, onPress, main = false, disabled = false, pressed,
       aria-disabled={disabled}
       aria-pressed={pressed}
       aria-expanded={expanded}
+      // A pointer leaves the focus where it is, so that the space bar goes on meaning one piece on.
+      onMouseDown={(event) => event.preventDefault()}
       onClick={onPress}
     >
       {name}
