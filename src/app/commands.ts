@@ -36,7 +36,13 @@ export type Command =
   | { readonly does: "pin"; readonly piece: PieceFile; readonly at: string }
   | { readonly does: "unpin"; readonly pieceId: string; readonly at: string }
   | { readonly does: "replan"; readonly at: string }
-  | { readonly does: "trim"; readonly pieceId: string; readonly level: LevelName; readonly eachSideMm: number; readonly at: string }
+  | {
+      readonly does: "trim";
+      readonly pieceId: string;
+      readonly level: LevelName;
+      readonly eachSideMm: number;
+      readonly at: string;
+    }
   | { readonly does: "tryLayer"; readonly trial: Extract<WorkEntry, { readonly did: "trial" }> }
   | { readonly does: "setReadingError"; readonly text: string }
   | { readonly does: "leaveOut"; readonly entry: number };

@@ -14,7 +14,13 @@ export interface MadeOf {
  * What the pieces of a plan that was made anew can be made of: whatever the plan before it had left to pin is taken to be cut.
  * Empty as long as the first plan is in force, for then each piece is cut for itself.
  */
-export function madeOf(first: Plan, inForce: Plan, input: PlanInput, fitting: Work, readingError: Millimetres): readonly MadeOf[] {
+export function madeOf(
+  first: Plan,
+  inForce: Plan,
+  input: PlanInput,
+  fitting: Work,
+  readingError: Millimetres,
+): readonly MadeOf[] {
   const at = fitting.work.findLastIndex((entry) => entry.did === "replanned");
   if (at === -1) return [];
   const before = { ...fitting, work: fitting.work.slice(0, at) };

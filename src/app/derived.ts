@@ -73,7 +73,10 @@ export function derivation(): (fitting: Fitting) => Derived {
     rankSizes,
   );
   const firstPlanOf = remembered(({ read, ranking }: Checked) => [read, ranking], planOfLengths);
-  const planOf = remembered(({ planning, read, fitting }: Underway) => [planning, read, lastReplan(fitting)], planUnderway);
+  const planOf = remembered(
+    ({ planning, read, fitting }: Underway) => [planning, read, lastReplan(fitting)],
+    planUnderway,
+  );
   const histories = worthHistories();
   const askedOf = remembered(
     ({ first, planning, read, fitting }: Asked) => [first, planning, read, fitting.work, fitting.unit],
@@ -166,7 +169,12 @@ function planOfLengths({ read: { lengths }, problems, ranking, size }: Checked):
   if (chosen === undefined) return { kind: "waiting" };
   return {
     kind: "planned",
-    plan: planFitting({ body, form: chosen.measurements, batting, ...(finishingBatting === null ? {} : { finishingBatting }) }),
+    plan: planFitting({
+      body,
+      form: chosen.measurements,
+      batting,
+      ...(finishingBatting === null ? {} : { finishingBatting }),
+    }),
     form: chosen.measurements,
     size: chosen.size,
   };
@@ -185,7 +193,10 @@ function learningOfWork({ planning, read: { lengths }, fitting }: Underway): Lea
   return learning(planning.plan, planInput(planning, lengths), fitting, lengths.readingError);
 }
 
-function worthOfWork({ planning, read: { lengths }, fitting }: Underway, histories: ReturnType<typeof worthHistories>): WorthHistory | null {
+function worthOfWork(
+  { planning, read: { lengths }, fitting }: Underway,
+  histories: ReturnType<typeof worthHistories>,
+): WorthHistory | null {
   if (planning.kind === "waiting" || lengths === null) return null;
   return histories(planInput(planning, lengths), fitting, lengths.readingError);
 }
@@ -195,7 +206,10 @@ function madeOfCut({ first, planning, read: { lengths }, fitting }: Asked): read
   return madeOf(first.plan, planning.plan, planInput(planning, lengths), fitting, lengths.readingError);
 }
 
-const planInput = ({ form }: Extract<Planning, { readonly kind: "planned" }>, { body, batting, finishingBatting }: FittingMeasurements): PlanInput => ({
+const planInput = (
+  { form }: Extract<Planning, { readonly kind: "planned" }>,
+  { body, batting, finishingBatting }: FittingMeasurements,
+): PlanInput => ({
   body,
   form,
   batting,

@@ -60,7 +60,9 @@ export function learning(inForce: Plan, input: PlanInput, fitting: Work, reading
 function replanAt(first: Plan, input: PlanInput, fitting: Work, readingError: Millimetres) {
   const { pinned, rereads } = replayed(input, fitting);
   const soFar: PaddingSoFar = { pinned, rereads, cut: first.pieces, readingError };
-  const files = new Map(fitting.work.flatMap((entry) => (entry.did === "pinned" ? [[entry.piece.id, entry.piece] as const] : [])));
+  const files = new Map(
+    fitting.work.flatMap((entry) => (entry.did === "pinned" ? [[entry.piece.id, entry.piece] as const] : [])),
+  );
   const logged = pinned.flatMap((piece): readonly PlannedPiece[] => {
     const file = files.get(piece.id);
     return file === undefined ? [] : [{ ...piece, readingsAfter: readingsOf(file) }];
@@ -70,7 +72,11 @@ function replanAt(first: Plan, input: PlanInput, fitting: Work, readingError: Mi
 
 /** Pinned pieces first, as they were pinned, then the new plan's; the last pinned one ends where the tape is believed to stand. */
 function joined(logged: readonly PlannedPiece[], { plan, now }: Replan): Plan {
-  const pinned = logged.map((piece, i) => ({ ...piece, order: i + 1, readingsAfter: i === logged.length - 1 ? now : piece.readingsAfter }));
+  const pinned = logged.map((piece, i) => ({
+    ...piece,
+    order: i + 1,
+    readingsAfter: i === logged.length - 1 ? now : piece.readingsAfter,
+  }));
   const rest = plan.pieces.map((piece) => ({ ...piece, order: piece.order + pinned.length }));
   return { ...plan, pieces: [...pinned, ...rest] };
 }
@@ -80,7 +86,13 @@ const readingsOf = (file: Extract<WorkEntry, { readonly did: "pinned" }>["piece"
     const { girthMm, frontArcMm, backArcMm } = file.readingsAfter[level];
     return { girth: mm(girthMm), frontArc: mm(frontArcMm), backArc: mm(backArcMm) };
   };
-  return { bust: at("bust"), underbust: at("underbust"), waist: at("waist"), highHip: at("highHip"), fullHip: at("fullHip") };
+  return {
+    bust: at("bust"),
+    underbust: at("underbust"),
+    waist: at("waist"),
+    highHip: at("highHip"),
+    fullHip: at("fullHip"),
+  };
 };
 
 export function replayed(input: PlanInput, { work, unit }: Work): Replayed {
@@ -101,7 +113,9 @@ function pinnedAfter(pinned: readonly Piece[], entry: WorkEntry, input: PlanInpu
     case "unpinned":
       return pinned.filter(({ id }) => id !== entry.pieceId);
     case "trimmed":
-      return pinned.map((piece) => (piece.id === entry.pieceId ? trimmed(piece, basis(input).drops[entry.level], entry.eachSideMm) : piece));
+      return pinned.map((piece) =>
+        piece.id === entry.pieceId ? trimmed(piece, basis(input).drops[entry.level], entry.eachSideMm) : piece,
+      );
     default:
       return pinned;
   }
@@ -118,7 +132,10 @@ function addReading(rereads: Reread[], pinned: readonly Piece[], readings: Rerea
   }
 }
 
-function lengths(entries: Extract<WorkEntry, { readonly did: "measured" }>["readings"], unit: Fitting["unit"]): Reread["readings"] {
+function lengths(
+  entries: Extract<WorkEntry, { readonly did: "measured" }>["readings"],
+  unit: Fitting["unit"],
+): Reread["readings"] {
   const read = Object.entries(entries).flatMap(([name, entry]) => {
     const length = entryLength(entry, unit);
     return isTapeReading(name as MeasurementName) && length.ok ? [[name, length.value] as const] : [];
@@ -126,14 +143,20 @@ function lengths(entries: Extract<WorkEntry, { readonly did: "measured" }>["read
   return Object.fromEntries(read);
 }
 
-const isTapeReading = (name: MeasurementName): name is TapeReadingName => levelNames.some((level) => name.startsWith(level)) && /(Girth|Arc)$/.test(name);
+const isTapeReading = (name: MeasurementName): name is TapeReadingName =>
+  levelNames.some((level) => name.startsWith(level)) && /(Girth|Arc)$/.test(name);
 
-function trialReadings(input: PlanInput, entry: Extract<WorkEntry, { readonly did: "trial" }>, unit: Fitting["unit"]): readonly Reread[] {
+function trialReadings(
+  input: PlanInput,
+  entry: Extract<WorkEntry, { readonly did: "trial" }>,
+  unit: Fitting["unit"],
+): readonly Reread[] {
   const [before, after] = [entryLength(entry.before, unit), entryLength(entry.after, unit)];
   // The trial is wrapped at the waist; one tried elsewhere teaches nothing here.
   if (!before.ok || !after.ok || entry.level !== "waist") return [];
   const name = "waistGirth";
-  const batting = entry.batting === input.finishingBatting?.name && entry.batting !== input.batting.name ? "finishing" : "building";
+  const batting =
+    entry.batting === input.finishingBatting?.name && entry.batting !== input.batting.name ? "finishing" : "building";
   const trial = { ...trialPiece(basis(input), input.batting.layerThickness), plies: entry.plies, batting } as const;
   return [
     { pinned: [], readings: { [name]: before.value } },

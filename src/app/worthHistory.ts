@@ -32,7 +32,10 @@ const shownReadings = 8;
  * Readings of one level taken one after the other count as one.
  */
 export function worthHistories(): (input: PlanInput, fitting: Work, readingError: Millimetres) => WorthHistory {
-  let known: { readonly of: readonly unknown[]; readonly told: readonly { readonly work: readonly WorkEntry[]; readonly worths: Worths }[] } = { of: [], told: [] };
+  let known: {
+    readonly of: readonly unknown[];
+    readonly told: readonly { readonly work: readonly WorkEntry[]; readonly worths: Worths }[];
+  } = { of: [], told: [] };
   return (input, fitting, readingError) => {
     const of = [input.body, input.form, input.batting, input.finishingBatting, fitting.unit, readingError];
     const told = of.every((part, i) => part === known.of[i]) ? known.told : [];
@@ -49,7 +52,8 @@ export function worthHistories(): (input: PlanInput, fitting: Work, readingError
   };
 }
 
-const isSame = (a: readonly WorkEntry[], b: readonly WorkEntry[]): boolean => a.length === b.length && a.every((entry, i) => entry === b[i]);
+const isSame = (a: readonly WorkEntry[], b: readonly WorkEntry[]): boolean =>
+  a.length === b.length && a.every((entry, i) => entry === b[i]);
 
 function worthsOf(input: PlanInput, fitting: Work, readingError: Millimetres): Worths {
   const soFar = { ...replayed(input, fitting), cut: [], readingError };
@@ -61,7 +65,10 @@ function worthsOf(input: PlanInput, fitting: Work, readingError: Millimetres): W
 export function readPoints(work: Fitting["work"]): readonly Pick<WorthAfter, "entry" | "what">[] {
   const points = work.flatMap((entry, i): readonly Pick<WorthAfter, "entry" | "what">[] => {
     if (entry.did === "trial") return [{ entry: i, what: "trial" }];
-    const level = entry.did === "measured" ? levelNames.find((name) => Object.keys(entry.readings).some((read) => isOf(read, name))) : undefined;
+    const level =
+      entry.did === "measured"
+        ? levelNames.find((name) => Object.keys(entry.readings).some((read) => isOf(read, name)))
+        : undefined;
     return level === undefined ? [] : [{ entry: i, what: level }];
   });
   return points.filter(({ entry, what }, i) => {
@@ -70,4 +77,5 @@ export function readPoints(work: Fitting["work"]): readonly Pick<WorthAfter, "en
   });
 }
 
-const isOf = (reading: string, level: LevelName): boolean => reading === `${level}Girth` || reading.startsWith(level) && reading.endsWith("Arc");
+const isOf = (reading: string, level: LevelName): boolean =>
+  reading === `${level}Girth` || (reading.startsWith(level) && reading.endsWith("Arc"));

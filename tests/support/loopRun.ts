@@ -111,12 +111,15 @@ const assumedReadingError = 5;
 /** The form as its owner reads it: every girth and arc with an error, so that the tool does not know the true form either. */
 function readForm(form: Measurements, readingError: number, chance: Chance): Measurements {
   const entries = Object.entries(form).map(([name, value]) =>
-    /(Girth|Arc)$/.test(name) ? ([name, mm(Math.round(chance.normal(value, readingError)))] as const) : ([name, value] as const),
+    /(Girth|Arc)$/.test(name)
+      ? ([name, mm(Math.round(chance.normal(value, readingError)))] as const)
+      : ([name, value] as const),
   );
   return Object.fromEntries(entries) as { [name in MeasurementName]?: ReturnType<typeof mm> };
 }
 
-const holds = ({ belief: { building } }: Replan, room: TrueRoom): boolean => building.least <= room.layer && room.layer <= building.most;
+const holds = ({ belief: { building } }: Replan, room: TrueRoom): boolean =>
+  building.least <= room.layer && room.layer <= building.most;
 
 function heldReadings({ belief }: Replan, truth: readonly TrueReading[]): readonly boolean[] {
   return belief.levels.flatMap((level, i) =>
@@ -136,8 +139,13 @@ function missesOf({ plan }: Replan, truth: readonly TrueReading[]): readonly Mis
     const marked = { girth: read.girth, frontArc: read.frontArc + 2 * seamBack, backArc: read.backArc - 2 * seamBack };
     return (["girth", "frontArc", "backArc"] as const)
       .filter((what) => !plan.shortfalls.some((shortfall) => shortfall.level === level.name && shortfall.what === what))
-      .map((what): Miss => ({ level: level.name, what, miss: marked[what] - level.body[what].value, planned: level.predicted[what] - level.body[what].value }));
+      .map(
+        (what): Miss => ({
+          level: level.name,
+          what,
+          miss: marked[what] - level.body[what].value,
+          planned: level.predicted[what] - level.body[what].value,
+        }),
+      );
   });
 }
-
-

@@ -27,7 +27,10 @@ export interface TrueRoom {
 
 export type TrueReading = { readonly girth: number; readonly frontArc: number; readonly backArc: number };
 
-export function trueStations(trueForm: Measurements, drops: { readonly [name in LevelName]: number }): readonly Station[] {
+export function trueStations(
+  trueForm: Measurements,
+  drops: { readonly [name in LevelName]: number },
+): readonly Station[] {
   const levels = formAtDrops(torsoReadings(trueForm), drops);
   return levelNames.map((name) => ({ drop: drops[name], outline: sectionOutline(levels[name].section, 24) }));
 }
@@ -39,7 +42,11 @@ export function trueReadings(room: TrueRoom, pinned: readonly Pad[]): readonly T
     for (const pad of pinned) addPad(layers, pad, station, pad.plies);
     const thickness = layers.map((count) => stackWorth(room, count));
     const { leftFront, rightFront, leftBack, rightBack } = tapeQuarters(station.outline, thickness);
-    return { girth: leftFront + rightFront + leftBack + rightBack, frontArc: leftFront + rightFront, backArc: leftBack + rightBack };
+    return {
+      girth: leftFront + rightFront + leftBack + rightBack,
+      frontArc: leftFront + rightFront,
+      backArc: leftBack + rightBack,
+    };
   });
 }
 
@@ -52,7 +59,11 @@ function stackWorth({ layer, squeeze, onset }: TrueRoom, count: number): number 
 }
 
 /** What a person reads there: girth, front and back of the levels asked for, each with an error of its own, to the millimetre. */
-export function readTape(room: TrueRoom, pinned: readonly Pad[], levels: readonly LevelName[]): { readonly [name in TapeReadingName]?: Millimetres } {
+export function readTape(
+  room: TrueRoom,
+  pinned: readonly Pad[],
+  levels: readonly LevelName[],
+): { readonly [name in TapeReadingName]?: Millimetres } {
   const truth = trueReadings(room, pinned);
   const found: { [name in TapeReadingName]?: Millimetres } = {};
   for (const level of levels) {

@@ -65,7 +65,7 @@ export const highHipShareOfDrop: Estimate = { value: 0.5, spread: 0.1 };
  * residual SD 2.1 % √(1 − 0.62²). The other levels: common practice, no source; the spread is a judgement.
  */
 export function frontShareEstimate(level: LevelName, girth: number): Estimate {
-  const waist = { value: 0.4586 + 0.0000930 * girth, spread: 0.0165 };
+  const waist = { value: 0.4586 + 0.000093 * girth, spread: 0.0165 };
   const seat = { value: 0.49, spread: 0.02 };
   switch (level) {
     case "bust":
@@ -117,7 +117,15 @@ export function sectionShapeEstimate(level: LevelName, girth: number): SectionSh
   }
 }
 
-function shape(exponent: number, a: number, b: number, least: number, most: number, breadthSpread: number, girth: number): SectionShape {
+function shape(
+  exponent: number,
+  a: number,
+  b: number,
+  least: number,
+  most: number,
+  breadthSpread: number,
+  girth: number,
+): SectionShape {
   return { exponent, ratio: Math.min(most, Math.max(least, a + b * girth)), breadthSpread };
 }
 

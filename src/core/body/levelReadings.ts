@@ -60,7 +60,13 @@ export function torsoReadings(measurements: Measurements): TorsoReadings {
   const drops = dropReadings(measurements, apex);
   const level = (name: LevelName): LevelReadings => levelReadings(name, measurements, drops[name], girths[name]);
   return {
-    levels: { bust: level("bust"), underbust: level("underbust"), waist: level("waist"), highHip: level("highHip"), fullHip: level("fullHip") },
+    levels: {
+      bust: level("bust"),
+      underbust: level("underbust"),
+      waist: level("waist"),
+      highHip: level("highHip"),
+      fullHip: level("fullHip"),
+    },
     apex,
   };
 }
@@ -111,13 +117,20 @@ function dropReadings(measurements: Measurements, apex: ApexReadings): ByLevel<R
   const tape = measurements.napeToWaist;
   const waistGuess = waistDropFromTape(tape ?? napeToWaistEstimate.value);
   const waistSpread = Math.hypot(waistGuess.spread, 0.8623 * napeToWaistEstimate.spread);
-  const waist = tape === undefined ? guess({ value: waistGuess.value, spread: waistSpread }) : measured(mm(waistGuess.value));
+  const waist =
+    tape === undefined ? guess({ value: waistGuess.value, spread: waistSpread }) : measured(mm(waistGuess.value));
   const meanApex = (apex.leftDrop.value + apex.rightDrop.value) / 2;
-  const bustDrop = apex.leftDrop.kind === "measured" && tape !== undefined ? meanApex : Math.min(meanApex, waist.value - leastGap.bustToWaist);
+  const bustDrop =
+    apex.leftDrop.kind === "measured" && tape !== undefined
+      ? meanApex
+      : Math.min(meanApex, waist.value - leastGap.bustToWaist);
   const bust: Reading = { ...apex.leftDrop, value: mm(bustDrop) };
   const underbustGap = Math.min(apexAboveUnderbust.value, leastGap.share * (waist.value - bustDrop));
   const toFullHip = fullHipBelowWaist(measurements);
-  const highHipGuess = { value: highHipShareOfDrop.value * toFullHip.value, spread: highHipShareOfDrop.spread * toFullHip.value };
+  const highHipGuess = {
+    value: highHipShareOfDrop.value * toFullHip.value,
+    spread: highHipShareOfDrop.spread * toFullHip.value,
+  };
   const toHighHip = known(measurements.waistToHighHip, () => highHipGuess);
   const below = (distance: Reading): Reading => ({ ...distance, value: mm(waist.value + distance.value) });
   return {
@@ -146,7 +159,14 @@ function levelReadings(name: LevelName, measurements: Measurements, drop: Readin
     spread: Math.hypot(shape.breadthSpread, girth.kind === "estimated" ? girth.spread / unitGirth : 0),
   }));
   const arcs = arcReadings(name, measurements, girth);
-  return { drop, girth, ...arcs, breadth, exponent: shape.exponent, quarters: quarterReadings(name, measurements, arcs) };
+  return {
+    drop,
+    girth,
+    ...arcs,
+    breadth,
+    exponent: shape.exponent,
+    quarters: quarterReadings(name, measurements, arcs),
+  };
 }
 
 interface Arcs {
@@ -156,8 +176,10 @@ interface Arcs {
 
 /** Front and back arcs that sum to the girth; where both were read, what they miss it by is shared between them. */
 function arcReadings(name: LevelName, measurements: Measurements, girth: Reading): Arcs {
-  const front = measurements[`${name}FrontArc`] ?? sum(measurements[`${name}LeftFrontArc`], measurements[`${name}RightFrontArc`]);
-  const back = measurements[`${name}BackArc`] ?? sum(measurements[`${name}LeftBackArc`], measurements[`${name}RightBackArc`]);
+  const front =
+    measurements[`${name}FrontArc`] ?? sum(measurements[`${name}LeftFrontArc`], measurements[`${name}RightFrontArc`]);
+  const back =
+    measurements[`${name}BackArc`] ?? sum(measurements[`${name}LeftBackArc`], measurements[`${name}RightBackArc`]);
   if (front === undefined && back === undefined) {
     const { value, spread } = frontShareEstimate(name, girth.value);
     const arcSpread = mm(Math.hypot(spread * girth.value, girth.kind === "estimated" ? value * girth.spread : 0));
@@ -178,8 +200,13 @@ const sum = (left: Millimetres | undefined, right: Millimetres | undefined): num
 
 /** The quarters where at least one side was read; the other side of a half is what remains, an unread half is even. */
 function quarterReadings(name: LevelName, measurements: Measurements, arcs: Arcs): QuarterReadings | null {
-  const split = (left: Millimetres | undefined, right: Millimetres | undefined, whole: number): readonly [number, number] => {
-    if (left !== undefined && right !== undefined) return [(whole * left) / (left + right), (whole * right) / (left + right)];
+  const split = (
+    left: Millimetres | undefined,
+    right: Millimetres | undefined,
+    whole: number,
+  ): readonly [number, number] => {
+    if (left !== undefined && right !== undefined)
+      return [(whole * left) / (left + right), (whole * right) / (left + right)];
     if (left !== undefined) return [left, whole - left];
     if (right !== undefined) return [whole - right, right];
     return [whole / 2, whole / 2];

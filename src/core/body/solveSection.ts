@@ -43,7 +43,9 @@ function solveLean(level: LevelReadings, half: number, leftGirth: number): numbe
     const [left, right] = [half + lean, half - lean];
     const front = halfDepth(left, right, exponent, frontArc.value);
     const back = halfDepth(left, right, exponent, backArc.value);
-    const reads = quarterLength({ breadth: left, depth: front, exponent }) + quarterLength({ breadth: left, depth: back, exponent });
+    const reads =
+      quarterLength({ breadth: left, depth: front, exponent }) +
+      quarterLength({ breadth: left, depth: back, exponent });
     return reads - leftGirth;
   };
   const most = 0.3 * half;

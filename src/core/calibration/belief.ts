@@ -75,7 +75,11 @@ function priorState({ battings, stations, bareSpreads }: Evidence): Gaussian {
   for (const [level, spread] of bareSpreads.entries()) {
     for (const a of [0, 1, 2, 3]) {
       for (const b of [0, 1, 2, 3]) {
-        (covariance[worthCount + 4 * level + a] as number[])[worthCount + 4 * level + b] = quarterCovariance(a, b, spread);
+        (covariance[worthCount + 4 * level + a] as number[])[worthCount + 4 * level + b] = quarterCovariance(
+          a,
+          b,
+          spread,
+        );
       }
     }
   }
@@ -89,7 +93,12 @@ function priorState({ battings, stations, bareSpreads }: Evidence): Gaussian {
 function quarterCovariance(a: number, b: number, spread: Evidence["bareSpreads"][number]): number {
   const sameHalf = a >> 1 === b >> 1 ? 1 : -1;
   const sameSide = (a & 1) === (b & 1) ? 1 : -1;
-  return (spread.girth ** 2 + sameHalf * spread.frontLessBack ** 2 + (sameSide + sameHalf * sameSide) * spread.leftLessRight ** 2) / 16;
+  return (
+    (spread.girth ** 2 +
+      sameHalf * spread.frontLessBack ** 2 +
+      (sameSide + sameHalf * sameSide) * spread.leftLessRight ** 2) /
+    16
+  );
 }
 
 interface Linearised {
@@ -107,7 +116,10 @@ interface Told {
 type Quarters = { readonly [name in (typeof quarterNames)[number]]: number };
 
 /** Readings of one level over the same pads share their simulation. */
-function teller(state: readonly number[], stations: readonly Station[]): (level: number, pinned: readonly Pad[]) => Told {
+function teller(
+  state: readonly number[],
+  stations: readonly Station[],
+): (level: number, pinned: readonly Pad[]) => Told {
   const known = stations.map(() => new Map<readonly Pad[], Told>());
   return (level, pinned) => {
     const byPads = known[level] as Map<readonly Pad[], Told>;
@@ -118,20 +130,30 @@ function teller(state: readonly number[], stations: readonly Station[]): (level:
 }
 
 function tellLevel(station: Station, pinned: readonly Pad[], state: readonly number[]): Told {
-  const read = (at: readonly number[]): Quarters => tapeQuarters(station.outline, worthThickness(pinned, worthsOf(at), station));
+  const read = (at: readonly number[]): Quarters =>
+    tapeQuarters(station.outline, worthThickness(pinned, worthsOf(at), station));
   const quarters = read(state);
   const slopes = Array.from({ length: worthCount }, (_, i): Quarters => {
     const role = i < 2 ? "building" : "finishing";
     if (!pinned.some((pad) => pad.batting === role)) return { leftFront: 0, rightFront: 0, leftBack: 0, rightBack: 0 };
     const moved = read(state.map((number, j) => (i === j ? number + difference : number)));
     const slope = (name: keyof Quarters) => (moved[name] - quarters[name]) / difference;
-    return { leftFront: slope("leftFront"), rightFront: slope("rightFront"), leftBack: slope("leftBack"), rightBack: slope("rightBack") };
+    return {
+      leftFront: slope("leftFront"),
+      rightFront: slope("rightFront"),
+      leftBack: slope("leftBack"),
+      rightBack: slope("rightBack"),
+    };
   });
   return { quarters, slopes };
 }
 
 /** One reading as the state tells it, and how it moves with each number of the state (finite differences for the worths). */
-function linearised(row: Observation, state: readonly number[], tell: (level: number, pinned: readonly Pad[]) => Told): Linearised {
+function linearised(
+  row: Observation,
+  state: readonly number[],
+  tell: (level: number, pinned: readonly Pad[]) => Told,
+): Linearised {
   const { quarters, slopes } = tell(row.level, row.pinned);
   const slope = state.map((_, i) => (i < worthCount ? summed(row, slopes[i] as Quarters) : 0));
   let offset = 0;
@@ -180,23 +202,42 @@ function told(evidence: Evidence, state: readonly number[], covariance: Gaussian
 const ninety = 1.645;
 
 /** What a level reads now, with what is pinned, and how sure that is: the worths' and the bare form's uncertainty together. */
-function levelBelief(evidence: Evidence, level: number, state: readonly number[], covariance: Gaussian["covariance"]): LevelBelief {
+function levelBelief(
+  evidence: Evidence,
+  level: number,
+  state: readonly number[],
+  covariance: Gaussian["covariance"],
+): LevelBelief {
   const pinned = evidence.pinnedNow;
   const simulation = teller(state, evidence.stations);
   const quarter = (name: (typeof quarterNames)[number]) => tell({ [name]: 1 });
   const tell = (parts: Partial<QuarterReadings> | { readonly [name: string]: number }) => {
     const quarters = { leftFront: 0, rightFront: 0, leftBack: 0, rightBack: 0, ...parts };
     const { value, slope } = linearised({ level, pinned, quarters, value: 0 }, state, simulation);
-    const variance = slope.reduce((sum, s, i) => sum + s * slope.reduce((line, t, j) => line + t * ((covariance[i] as readonly number[])[j] as number), 0), 0);
+    const variance = slope.reduce(
+      (sum, s, i) =>
+        sum + s * slope.reduce((line, t, j) => line + t * ((covariance[i] as readonly number[])[j] as number), 0),
+      0,
+    );
     return { value: mm(value), spread: mm(Math.sqrt(Math.max(0, variance))) };
   };
-  const quarters = { leftFront: quarter("leftFront"), rightFront: quarter("rightFront"), leftBack: quarter("leftBack"), rightBack: quarter("rightBack") };
+  const quarters = {
+    leftFront: quarter("leftFront"),
+    rightFront: quarter("rightFront"),
+    leftBack: quarter("leftBack"),
+    rightBack: quarter("rightBack"),
+  };
   const simulated = simulation(level, pinned).quarters;
   return {
     quarters,
     girth: tell({ leftFront: 1, rightFront: 1, leftBack: 1, rightBack: 1 }),
     frontArc: tell({ leftFront: 1, rightFront: 1 }),
     backArc: tell({ leftBack: 1, rightBack: 1 }),
-    simulated: { leftFront: mm(simulated.leftFront), rightFront: mm(simulated.rightFront), leftBack: mm(simulated.leftBack), rightBack: mm(simulated.rightBack) },
+    simulated: {
+      leftFront: mm(simulated.leftFront),
+      rightFront: mm(simulated.rightFront),
+      leftBack: mm(simulated.leftBack),
+      rightBack: mm(simulated.rightBack),
+    },
   };
 }

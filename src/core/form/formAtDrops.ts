@@ -54,7 +54,11 @@ export function formAtDrops(form: TorsoReadings, drops: ByLevel<number>): ByLeve
 }
 
 /** The levels between which a drop lies; one level alone where the drop is on it or beyond the ends. */
-function neighbours(levels: readonly LevelReadings[], heights: readonly number[], drop: number): readonly LevelReadings[] {
+function neighbours(
+  levels: readonly LevelReadings[],
+  heights: readonly number[],
+  drop: number,
+): readonly LevelReadings[] {
   const below = heights.findIndex((height) => height >= drop - onLevel);
   if (below === -1) return levels.slice(-1);
   const isOn = Math.abs((heights[below] as number) - drop) <= onLevel;

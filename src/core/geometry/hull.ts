@@ -35,7 +35,13 @@ function isAfter(points: Float64Array, i: number, x: number, y: number): boolean
 }
 
 /** Adds one chain to the corners from `start` (in numbers, not points), forwards or backwards; returns the new length. */
-function chain(points: Float64Array, order: Uint32Array | Uint16Array, corners: Float64Array, start: number, way: 1 | -1): number {
+function chain(
+  points: Float64Array,
+  order: Uint32Array | Uint16Array,
+  corners: Float64Array,
+  start: number,
+  way: 1 | -1,
+): number {
   let size = start;
   for (let step = 0; step < order.length; step++) {
     const i = order[way === 1 ? step : order.length - 1 - step] as number;

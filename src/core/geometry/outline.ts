@@ -53,10 +53,38 @@ export function sectionOutline(section: QuarteredShape, perPart: number): Outlin
     leftBack: quarters.leftFront + quarters.leftBack,
   };
   const runs = [
-    { points: quarterPoints({ breadth: rightBreadth, depth: backDepth, exponent }, perPart), left: -1, front: -1, from: ends.rightBack, length: quarters.rightBack, reverse: false },
-    { points: quarterPoints({ breadth: rightBreadth, depth: frontDepth, exponent }, perPart), left: -1, front: 1, from: -quarters.rightFront, length: quarters.rightFront, reverse: true },
-    { points: quarterPoints({ breadth: leftBreadth, depth: frontDepth, exponent }, perPart), left: 1, front: 1, from: 0, length: quarters.leftFront, reverse: false },
-    { points: quarterPoints({ breadth: leftBreadth, depth: backDepth, exponent }, perPart), left: 1, front: -1, from: ends.leftSide, length: quarters.leftBack, reverse: true },
+    {
+      points: quarterPoints({ breadth: rightBreadth, depth: backDepth, exponent }, perPart),
+      left: -1,
+      front: -1,
+      from: ends.rightBack,
+      length: quarters.rightBack,
+      reverse: false,
+    },
+    {
+      points: quarterPoints({ breadth: rightBreadth, depth: frontDepth, exponent }, perPart),
+      left: -1,
+      front: 1,
+      from: -quarters.rightFront,
+      length: quarters.rightFront,
+      reverse: true,
+    },
+    {
+      points: quarterPoints({ breadth: leftBreadth, depth: frontDepth, exponent }, perPart),
+      left: 1,
+      front: 1,
+      from: 0,
+      length: quarters.leftFront,
+      reverse: false,
+    },
+    {
+      points: quarterPoints({ breadth: leftBreadth, depth: backDepth, exponent }, perPart),
+      left: 1,
+      front: -1,
+      from: ends.leftSide,
+      length: quarters.leftBack,
+      reverse: true,
+    },
   ] as const;
   const perQuarter = 2 * perPart;
   const count = 4 * perQuarter;

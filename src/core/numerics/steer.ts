@@ -51,14 +51,30 @@ interface State {
   readonly highs: readonly number[];
 }
 
-function begin(knobs: readonly number[], read: (knobs: readonly number[]) => readonly number[], steering: Steering): State {
+function begin(
+  knobs: readonly number[],
+  read: (knobs: readonly number[]) => readonly number[],
+  steering: Steering,
+): State {
   const readings = read(knobs);
-  const blank: State = { knobs, readings, cost: cost(knobs, readings, steering), slopes: steering.slopes, lows: steering.least, highs: steering.most };
+  const blank: State = {
+    knobs,
+    readings,
+    cost: cost(knobs, readings, steering),
+    slopes: steering.slopes,
+    lows: steering.least,
+    highs: steering.most,
+  };
   return { ...blank, ...brackets(blank, knobs, readings, steering) };
 }
 
 /** The next setting of one knob: along the secant, or halfway into the bracket where the secant leaves it or keeps missing. */
-function turned(i: number, { knobs, readings, slopes, lows, highs }: State, steering: Steering, isLate: boolean): number {
+function turned(
+  i: number,
+  { knobs, readings, slopes, lows, highs }: State,
+  steering: Steering,
+  isLate: boolean,
+): number {
   const knob = knobs[i] as number;
   const miss = (readings[i] as number) - (steering.targets[i] as number);
   if (Math.abs(miss) <= steering.precision / 2) return knob;
@@ -72,7 +88,12 @@ function turned(i: number, { knobs, readings, slopes, lows, highs }: State, stee
 }
 
 /** Brackets close in as settings are read; where neighbours have moved a reading across its bracket, it is opened again. */
-function brackets(state: State, knobs: readonly number[], readings: readonly number[], { targets, least, most }: Steering) {
+function brackets(
+  state: State,
+  knobs: readonly number[],
+  readings: readonly number[],
+  { targets, least, most }: Steering,
+) {
   const lows: number[] = [];
   const highs: number[] = [];
   for (const [i, knob] of knobs.entries()) {
@@ -85,17 +106,29 @@ function brackets(state: State, knobs: readonly number[], readings: readonly num
 }
 
 /** Sum of squares of what the readings miss beyond the precision; a knob at its end that would have to go further is excused. */
-function cost(knobs: readonly number[], readings: readonly number[], { targets, least, most, precision }: Steering): number {
+function cost(
+  knobs: readonly number[],
+  readings: readonly number[],
+  { targets, least, most, precision }: Steering,
+): number {
   let sum = 0;
   for (const [i, reading] of readings.entries()) {
     const miss = reading - (targets[i] as number);
-    const isAtEnd = miss > 0 ? (knobs[i] as number) <= (least[i] as number) : (knobs[i] as number) >= (most[i] as number);
+    const isAtEnd =
+      miss > 0 ? (knobs[i] as number) <= (least[i] as number) : (knobs[i] as number) >= (most[i] as number);
     if (!isAtEnd) sum += Math.max(0, Math.abs(miss) - precision) ** 2;
   }
   return sum;
 }
 
-function secant(slope: number, i: number, before: State, knobs: readonly number[], readings: readonly number[], steering: Steering): number {
+function secant(
+  slope: number,
+  i: number,
+  before: State,
+  knobs: readonly number[],
+  readings: readonly number[],
+  steering: Steering,
+): number {
   const guess = steering.slopes[i] as number;
   const turn = (knobs[i] as number) - (before.knobs[i] as number);
   const change = (readings[i] as number) - (before.readings[i] as number);

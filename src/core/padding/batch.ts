@@ -57,7 +57,10 @@ function divided(batch: Batch, material: StackMaterial): Shaped {
     if (isBetter(found, best)) best = found;
   }
   // Ridges over the side seams come in whole plies that the tape cannot steer: where they keep it from reading true, they go.
-  const plain = best.miss > tapeAgreement ? shapeWith({ ...batch, sides: batch.sides.map(withoutRidge) }, material, divisions[0]) : best;
+  const plain =
+    best.miss > tapeAgreement
+      ? shapeWith({ ...batch, sides: batch.sides.map(withoutRidge) }, material, divisions[0])
+      : best;
   return isBetter(plain, best) ? plain : best;
 }
 
@@ -116,7 +119,10 @@ function shapeWith(batch: Batch, material: StackMaterial, division: Division): S
     firstLayer: batch.firstLayer,
     sideCrowns,
     cups: [cupPlace(batch, "left"), cupPlace(batch, "right")],
-    chestShares: [chestShare("leftFront", gains, counts, layerThickness), chestShare("rightFront", gains, counts, layerThickness)],
+    chestShares: [
+      chestShare("leftFront", gains, counts, layerThickness),
+      chestShare("rightFront", gains, counts, layerThickness),
+    ],
     slabs: slabPlan(material, gains, counts, sideCrowns, division),
   });
   return { pads: [...rounds, ...found.pads], miss: worstMiss(found.readings, batch.targets) };
@@ -146,7 +152,12 @@ function levelGains({ stations, targets, pinned, offsets, firstLayer }: Batch): 
     const target = targets[level] as QuarterReadings;
     const offset = offsets[level] as QuarterReadings;
     const gain = (quarter: keyof QuarterGains) => Math.max(0, target[quarter] - read[quarter] - offset[quarter]);
-    return { leftFront: gain("leftFront"), rightFront: gain("rightFront"), leftBack: gain("leftBack"), rightBack: gain("rightBack") };
+    return {
+      leftFront: gain("leftFront"),
+      rightFront: gain("rightFront"),
+      leftBack: gain("leftBack"),
+      rightBack: gain("rightBack"),
+    };
   });
 }
 
@@ -160,7 +171,14 @@ function evenThickness(gains: QuarterGains, sides: SideWish): number {
 }
 
 /** The ridge over a side seam, where the body was found broader than the rounds make the form, within what front and back may gain. */
-function sideCrown(side: "left" | "right", level: number, batch: Batch, gains: readonly QuarterGains[], counts: readonly number[], layerThickness: number): number {
+function sideCrown(
+  side: "left" | "right",
+  level: number,
+  batch: Batch,
+  gains: readonly QuarterGains[],
+  counts: readonly number[],
+  layerThickness: number,
+): number {
   const wish = batch.sides[level] as SideWish;
   const gain = gains[level] as QuarterGains;
   const rounds = (counts[level] as number) * layerThickness;
@@ -193,8 +211,14 @@ function cupPlace({ stations, apex, surface }: Batch, side: "left" | "right"): C
  * A bust is a ribcage with breasts on it: where the underbust wants more than a layer or two in front, the same goes on
  * over the chest beneath the bra, as far as it leaves at least half of what the bust wants to the cups.
  */
-function chestShare(quarter: "leftFront" | "rightFront", gains: readonly QuarterGains[], counts: readonly number[], layerThickness: number): number {
-  const rest = (level: number) => Math.max(0, (gains[level] as QuarterGains)[quarter] - ((counts[level] as number) * layerThickness * Math.PI) / 2);
+function chestShare(
+  quarter: "leftFront" | "rightFront",
+  gains: readonly QuarterGains[],
+  counts: readonly number[],
+  layerThickness: number,
+): number {
+  const rest = (level: number) =>
+    Math.max(0, (gains[level] as QuarterGains)[quarter] - ((counts[level] as number) * layerThickness * Math.PI) / 2);
   if (rest(1) < chestLayers * layerThickness) return 0;
   return Math.min(1, (shareLeftToCups * rest(0)) / rest(1));
 }
@@ -231,7 +255,8 @@ function slabPlan(
   division: Division,
 ) {
   const layerThickness = material.inner.layer;
-  const rest = (gain: number, level: number) => Math.max(0, gain - ((counts[level] as number) * layerThickness * Math.PI) / 2) / (Math.PI / 4);
+  const rest = (gain: number, level: number) =>
+    Math.max(0, gain - ((counts[level] as number) * layerThickness * Math.PI) / 2) / (Math.PI / 4);
   const front = gains.map((gain, level) => (level === 0 ? 0 : rest(Math.max(gain.leftFront, gain.rightFront), level)));
   const back = gains.map((gain, level) => rest(Math.max(gain.leftBack, gain.rightBack), level));
   const bust = gains[0] as QuarterGains;

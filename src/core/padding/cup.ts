@@ -31,7 +31,16 @@ export function cupPads(cup: Cup, stack: readonly Slab[]): readonly Pad[] {
     const radius = Math.max(smallestRadius, wished);
     const thickness = slab.to - slab.from;
     const feather = featherFor(thickness) * (radius / wished) ** 2;
-    return [{ zone: cup.zone, batting: slab.batting, plies: slab.plies, thickness: mm(thickness), feather: mm(feather), rows: discRows(cup, radius) }];
+    return [
+      {
+        zone: cup.zone,
+        batting: slab.batting,
+        plies: slab.plies,
+        thickness: mm(thickness),
+        feather: mm(feather),
+        rows: discRows(cup, radius),
+      },
+    ];
   });
 }
 

@@ -20,7 +20,10 @@ export function cutSizes(pads: readonly Pad[], surface: Surface): readonly Piece
   // All heights are opened before the first pad goes on, so that each of them feels every pad beneath.
   for (const pad of pads) for (const row of pad.rows) rowAt(row.drop);
   return pads.map((pad) => {
-    const cut = cutOf(pad, pad.rows.map((row) => measure(row, pad, rowAt(row.drop))));
+    const cut = cutOf(
+      pad,
+      pad.rows.map((row) => measure(row, pad, rowAt(row.drop))),
+    );
     for (const row of rowsByDrop.values()) addPad(row.beneath, pad, row);
     return cut;
   });
@@ -42,7 +45,8 @@ function newRow(drop: number, surface: Surface): Row {
   const turn = new Float64Array(count);
   for (let i = 0; i < count; i++) {
     const next = (i + 1) % count;
-    const cross = (normalX[i] as number) * (normalY[next] as number) - (normalY[i] as number) * (normalX[next] as number);
+    const cross =
+      (normalX[i] as number) * (normalY[next] as number) - (normalY[i] as number) * (normalX[next] as number);
     const dot = (normalX[i] as number) * (normalX[next] as number) + (normalY[i] as number) * (normalY[next] as number);
     turn[i] = Math.abs(Math.atan2(cross, dot));
   }
@@ -109,7 +113,8 @@ function distanceOut({ outline, beneath }: Row, along: number): number {
   const held = along >= half ? along - 2 * half : along;
   let nearest = 0;
   for (let i = 1; i < count; i++) {
-    if (Math.abs((outline.along[i] as number) - held) < Math.abs((outline.along[nearest] as number) - held)) nearest = i;
+    if (Math.abs((outline.along[i] as number) - held) < Math.abs((outline.along[nearest] as number) - held))
+      nearest = i;
   }
   return Math.hypot(outline.x[nearest] as number, outline.y[nearest] as number) + (beneath[nearest] as number);
 }
@@ -136,6 +141,10 @@ export function cutArea(cut: PieceCut, plies: number): number {
     case "strip":
       return plies * cut.length * cut.width;
     case "panel":
-      return plies * cut.height * (Math.max(...cut.widths.map((width) => width.left)) + Math.max(...cut.widths.map((width) => width.right)));
+      return (
+        plies *
+        cut.height *
+        (Math.max(...cut.widths.map((width) => width.left)) + Math.max(...cut.widths.map((width) => width.right)))
+      );
   }
 }

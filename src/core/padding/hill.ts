@@ -61,7 +61,12 @@ export const featherFor = (thickness: number): number => Math.max(25, Math.min(6
  * Cuts a hill into pads, the slab with the highest contour (the smallest pad) first, as they are pinned. Anchored at its own
  * centre line, a back pad's rows are counted from centre back instead of centre front.
  */
-export function hillPads(hill: Hill, surface: Surface, stack: readonly Slab[], anchor: "centreFront" | "own" = "centreFront"): readonly Pad[] {
+export function hillPads(
+  hill: Hill,
+  surface: Surface,
+  stack: readonly Slab[],
+  anchor: "centreFront" | "own" = "centreFront",
+): readonly Pad[] {
   return [...stack].reverse().flatMap((slab) => slabPads(hill, surface, slab, anchor));
 }
 
@@ -83,7 +88,14 @@ function slabPads(hill: Hill, surface: Surface, slab: Slab, anchor: "centreFront
         return { drop: mm(drop), start: mm(from - right), end: mm(from + left) };
       }),
     )
-    .map((rows) => ({ zone: hill.zone, batting: slab.batting, plies: slab.plies, thickness: mm(thickness), feather: mm(featherFor(thickness)), rows }));
+    .map((rows) => ({
+      zone: hill.zone,
+      batting: slab.batting,
+      plies: slab.plies,
+      thickness: mm(thickness),
+      feather: mm(featherFor(thickness)),
+      rows,
+    }));
 }
 
 function extentAt(hill: Hill, surface: Surface, height: number, row: number): Extent {
@@ -96,7 +108,9 @@ function extent(hill: Hill, drop: number, height: number, front: number, back: n
   const left = sideExtent(hill.left, drop, height, quarter);
   const right = sideExtent(hill.right, drop, height, quarter);
   // Seen from centre back, the wearer's left lies the other way along the surface.
-  return hill.zone === "front" ? { drop, left, right, centre: 0 } : { drop, left: right, right: left, centre: front + back };
+  return hill.zone === "front"
+    ? { drop, left, right, centre: 0 }
+    : { drop, left: right, right: left, centre: front + back };
 }
 
 /**
@@ -117,7 +131,10 @@ function sideExtent({ crown, trim }: HillSide, drop: number, height: number, qua
 const furthestShare = 0.97;
 
 /** Runs of rows wide enough to pin, each drawn out to where the width has shrunk to the narrowest; runs too short are left out. */
-function pinnableRuns(extents: readonly Extent[], tipBetween: (wide: Extent, narrow: Extent) => Extent): readonly (readonly Extent[])[] {
+function pinnableRuns(
+  extents: readonly Extent[],
+  tipBetween: (wide: Extent, narrow: Extent) => Extent,
+): readonly (readonly Extent[])[] {
   const isWide = (extent: Extent | undefined) => extent !== undefined && extent.left + extent.right >= pinnableWidth;
   const runs: Extent[][] = [];
   for (const [i, extent] of extents.entries()) {
@@ -147,7 +164,8 @@ const lengthOf = (run: readonly Extent[]): number => {
 function tip(hill: Hill, surface: Surface, height: number, wide: Extent, narrow: Extent): Extent {
   const [row, other] = [surface.drops.indexOf(wide.drop), surface.drops.indexOf(narrow.drop)];
   const at = (share: number): Extent => {
-    const mix = (values: readonly number[]) => (values[row] as number) + ((values[other] as number) - (values[row] as number)) * share;
+    const mix = (values: readonly number[]) =>
+      (values[row] as number) + ((values[other] as number) - (values[row] as number)) * share;
     return extent(hill, mix(surface.drops), height, mix(surface.frontQuarter), mix(surface.backQuarter));
   };
   let [inside, outside] = [0, 1];

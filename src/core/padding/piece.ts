@@ -25,7 +25,12 @@ export interface PieceRow {
  * centre line at distances below its top edge. A disc is one cup filler.
  */
 export type PieceCut =
-  | { readonly shape: "strip"; readonly length: Millimetres; readonly width: Millimetres; readonly widths: readonly CutWidth[] }
+  | {
+      readonly shape: "strip";
+      readonly length: Millimetres;
+      readonly width: Millimetres;
+      readonly widths: readonly CutWidth[];
+    }
   | { readonly shape: "panel"; readonly height: Millimetres; readonly widths: readonly CutWidth[] }
   | { readonly shape: "disc"; readonly diameter: Millimetres };
 

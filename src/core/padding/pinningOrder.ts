@@ -15,7 +15,11 @@ export function pinningOrder(pads: readonly Pad[]): readonly Pad[] {
   };
   const within = (pad: Pad): number => (isCup(pad) ? 0 : 1);
   return [...pads].sort(
-    (a, b) => stage(a) - stage(b) || within(a) - within(b) || Math.round(padArea(a) - padArea(b)) || zoneOrder(a) - zoneOrder(b),
+    (a, b) =>
+      stage(a) - stage(b) ||
+      within(a) - within(b) ||
+      Math.round(padArea(a) - padArea(b)) ||
+      zoneOrder(a) - zoneOrder(b),
   );
 }
 
@@ -25,7 +29,10 @@ export const tapeShapedZones: readonly PieceZone[] = ["leftCup", "rightCup", "ba
 const isCup = ({ zone }: Pad): boolean => zone === "leftCup" || zone === "rightCup";
 
 const largest = (pads: readonly Pad[]): Pad | undefined =>
-  pads.reduce<Pad | undefined>((found, pad) => (found === undefined || padArea(pad) >= padArea(found) ? pad : found), undefined);
+  pads.reduce<Pad | undefined>(
+    (found, pad) => (found === undefined || padArea(pad) >= padArea(found) ? pad : found),
+    undefined,
+  );
 
 const zoneOrder = ({ zone }: Pad): number => pieceZones.indexOf(zone);
 

@@ -15,7 +15,11 @@ export function roundCounts(evenThickness: readonly number[], layerThickness: nu
  * The rounds: layers that go all the way round, each over the run of levels that want it and fading out between the last of them
  * and the next. Rounds over the same run are wound as one strip of several plies. Longest runs come first.
  */
-export function roundPads(counts: readonly number[], surface: Surface, { batting, layer }: RoundMaterial): readonly Pad[] {
+export function roundPads(
+  counts: readonly number[],
+  surface: Surface,
+  { batting, layer }: RoundMaterial,
+): readonly Pad[] {
   const most = Math.max(0, ...counts);
   const layers = Array.from({ length: most }, (_, number) => runsAbove(counts, number)).flat();
   const together = layers.filter((run, i) => layers.findIndex((other) => isSame(run, other)) === i);
@@ -56,8 +60,16 @@ function roundPad(run: Run, plies: number, surface: Surface, { batting, layer }:
   const below = levels[run.to + 1];
   const [first, last] = [levels[run.from] as number, levels[run.to] as number];
   const top = first - edgeBeyond(above === undefined ? reach.aboveBust : first - above, above !== undefined, feather);
-  const bottom = last + edgeBeyond(below === undefined ? reach.belowFullHip : below - last, below !== undefined, feather);
-  return { zone: "round", batting, plies, thickness: mm(thickness), feather: mm(feather), rows: roundRows(top, bottom, surface) };
+  const bottom =
+    last + edgeBeyond(below === undefined ? reach.belowFullHip : below - last, below !== undefined, feather);
+  return {
+    zone: "round",
+    batting,
+    plies,
+    thickness: mm(thickness),
+    feather: mm(feather),
+    rows: roundRows(top, bottom, surface),
+  };
 }
 
 /**
@@ -77,7 +89,13 @@ function roundRows(top: number, bottom: number, surface: Surface): readonly Piec
 
 function halfGirthAt({ drops, frontQuarter, backQuarter }: Surface, drop: number): number {
   const last = drops.length - 1;
-  const below = Math.min(last, Math.max(1, drops.findIndex((height) => height >= drop)));
+  const below = Math.min(
+    last,
+    Math.max(
+      1,
+      drops.findIndex((height) => height >= drop),
+    ),
+  );
   const half = (row: number) => (frontQuarter[row] as number) + (backQuarter[row] as number);
   const share = (drop - (drops[below - 1] as number)) / ((drops[below] as number) - (drops[below - 1] as number));
   return half(below - 1) + (half(below) - half(below - 1)) * Math.min(1, Math.max(0, share));

@@ -30,7 +30,12 @@ export interface ShapeProblem {
   readonly cups: readonly [left: CupPlace, right: CupPlace];
   /** How much of the front hill at the underbust goes on up over the chest beneath the bra. */
   readonly chestShares: readonly [left: number, right: number];
-  readonly slabs: { readonly front: readonly Slab[]; readonly back: readonly Slab[]; readonly side: readonly Slab[]; readonly cup: readonly Slab[] };
+  readonly slabs: {
+    readonly front: readonly Slab[];
+    readonly back: readonly Slab[];
+    readonly side: readonly Slab[];
+    readonly cup: readonly Slab[];
+  };
 }
 
 export type CupPlace = Pick<Cup, "along" | "drop" | "radius">;
@@ -52,7 +57,8 @@ export function shape(problem: ShapeProblem): Shape {
   const targets = problem.targets.flatMap(asList);
   const none = targets.map(() => 0);
   const beneath = problem.stations.map((station) => stackThickness(problem.beneath, station));
-  const read = (crowns: Knobs, trims: Knobs) => readLevels(problem, beneath, pads(problem, crowns, trims)).flatMap(asList);
+  const read = (crowns: Knobs, trims: Knobs) =>
+    readLevels(problem, beneath, pads(problem, crowns, trims)).flatMap(asList);
   const bare = read(none, none);
   const gains = targets.map((target, i) => Math.max(0, target - (bare[i] as number)));
   const start = gains.map((gain, i) => (gain <= shapingPrecision ? 0 : firstCrown(i, gain)));
@@ -118,16 +124,25 @@ function readLevels(problem: ShapeProblem, beneath: readonly Float64Array[], fou
   });
 }
 
-function backLean({ firstLayer }: ShapeProblem, { others, fromBack }: Found, station: Station, under: Float64Array): number {
+function backLean(
+  { firstLayer }: ShapeProblem,
+  { others, fromBack }: Found,
+  station: Station,
+  under: Float64Array,
+): number {
   const { along, quarters } = station.outline;
   const half = quarters.leftFront + quarters.leftBack;
-  const turned = { drop: station.drop, outline: { ...station.outline, along: along.map((way) => (way > 0 ? way - half : way + half)) } };
+  const turned = {
+    drop: station.drop,
+    outline: { ...station.outline, along: along.map((way) => (way > 0 ? way - half : way + half)) },
+  };
   const thickness = added(added(stackThickness(others, station), stackThickness(fromBack ?? [], turned)), under);
   const read = paddedTape(station, thickness, firstLayer);
   return read.leftBack - read.rightBack;
 }
 
-const added = (thickness: Float64Array, other: Float64Array): Float64Array => thickness.map((value, i) => value + (other[i] as number));
+const added = (thickness: Float64Array, other: Float64Array): Float64Array =>
+  thickness.map((value, i) => value + (other[i] as number));
 
 /** The pads of one setting; on an uneven problem also its back pads with their rows counted from centre back, and all the others. */
 interface Found {
@@ -137,7 +152,9 @@ interface Found {
 }
 
 const isEven = ({ targets, offsets, cups, sideCrowns }: ShapeProblem): boolean =>
-  [...targets, ...offsets].every(({ leftFront, rightFront, leftBack, rightBack }) => leftFront === rightFront && leftBack === rightBack) &&
+  [...targets, ...offsets].every(
+    ({ leftFront, rightFront, leftBack, rightBack }) => leftFront === rightFront && leftBack === rightBack,
+  ) &&
   cups[0].drop === cups[1].drop &&
   sideCrowns.left.every((crown, level) => crown === sideCrowns.right[level]);
 
@@ -151,9 +168,19 @@ function pads(problem: ShapeProblem, crowns: Knobs, trims: Knobs): Found {
     right: { crown: curve(crowns, right, "zero"), trim: curve(trims, right, "same") },
   });
   const cup = (side: 0 | 1): readonly Pad[] =>
-    cupPads({ ...cups[side], zone: side === 0 ? "leftCup" : "rightCup", crown: Math.min(crowns[side] as number, tallestCup(cups[side])), trim: trims[side] as number }, slabs.cup);
+    cupPads(
+      {
+        ...cups[side],
+        zone: side === 0 ? "leftCup" : "rightCup",
+        crown: Math.min(crowns[side] as number, tallestCup(cups[side])),
+        trim: trims[side] as number,
+      },
+      slabs.cup,
+    );
   const ridge = (zone: "leftSide" | "rightSide", heights: readonly number[]) =>
-    heights.every((height) => height === 0) ? [] : sidePads({ zone, crown: levelCurve(problem, heights, "zero") }, surface, slabs.side);
+    heights.every((height) => height === 0)
+      ? []
+      : sidePads({ zone, crown: levelCurve(problem, heights, "zero") }, surface, slabs.side);
   const others = [
     ...cup(0),
     ...cup(1),
@@ -181,7 +208,12 @@ const tallestCup = (cup: CupPlace): number => tallestShare * cup.radius;
  * One quarter's knobs over the height. In front the bust's knob is the cup's crown; the hill there is what the ribcage
  * beneath the bust takes (a share of the underbust's) and what the cup cannot hold.
  */
-function knobCurve(problem: ShapeProblem, knobs: Knobs, quarter: number, ends: "zero" | "same"): (drop: number) => number {
+function knobCurve(
+  problem: ShapeProblem,
+  knobs: Knobs,
+  quarter: number,
+  ends: "zero" | "same",
+): (drop: number) => number {
   const values = problem.stations.map((_, level) => knobs[4 * level + quarter] as number);
   const bust = values[0] as number;
   if (quarter < 2 && ends === "zero") {
@@ -191,7 +223,11 @@ function knobCurve(problem: ShapeProblem, knobs: Knobs, quarter: number, ends: "
   return levelCurve(problem, values, ends);
 }
 
-function levelCurve({ stations }: ShapeProblem, values: readonly number[], ends: "zero" | "same"): (drop: number) => number {
+function levelCurve(
+  { stations }: ShapeProblem,
+  values: readonly number[],
+  ends: "zero" | "same",
+): (drop: number) => number {
   const drops = stations.map((station) => station.drop);
   const [first, last] = [drops[0] as number, drops[drops.length - 1] as number];
   if (ends === "same") return heightCurve(drops, values);

@@ -48,5 +48,7 @@ function runs(rows: readonly (PieceRow | null)[]): readonly (readonly PieceRow[]
     if (i === 0 || rows[i - 1] === null) found.push([]);
     (found[found.length - 1] as PieceRow[]).push(row);
   }
-  return found.filter((run) => run.length > 1 && (run[run.length - 1] as PieceRow).drop - (run[0] as PieceRow).drop >= pinnableWidth);
+  return found.filter(
+    (run) => run.length > 1 && (run[run.length - 1] as PieceRow).drop - (run[0] as PieceRow).drop >= pinnableWidth,
+  );
 }

@@ -21,7 +21,12 @@ export function stackThickness(pads: readonly Pad[], station: Station): Float64A
  * distance taken in the plane of (way along the bare surface from centre front, drop). A round has no ends, only a top and a
  * bottom edge.
  */
-export function addPad(total: Float64Array, pad: Pad, { drop, outline }: Station, thickness: number = pad.thickness): boolean {
+export function addPad(
+  total: Float64Array,
+  pad: Pad,
+  { drop, outline }: Station,
+  thickness: number = pad.thickness,
+): boolean {
   const { rows, feather } = pad;
   const first = rows[0];
   const last = rows[rows.length - 1];

@@ -37,7 +37,9 @@ export function formSurface(drops: readonly number[], sections: readonly Section
   }
   const rowSections = rows.map(sectionAt);
   const quarter = (depth: (section: Section) => number) =>
-    rowSections.map((section) => quarterLength({ breadth: section.leftBreadth, depth: depth(section), exponent: section.exponent }));
+    rowSections.map((section) =>
+      quarterLength({ breadth: section.leftBreadth, depth: depth(section), exponent: section.exponent }),
+    );
   return {
     drops: rows,
     frontQuarter: quarter((section) => section.frontDepth),

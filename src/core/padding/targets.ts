@@ -95,7 +95,13 @@ function seamMove(front: number, back: number, want: Arcs): number {
 }
 
 /** Each quarter's reading, no quarter below the bare form's: padding takes nothing away, the other side then keeps the half right. */
-function quarterTargets(body: QuarterReadings | null, front: number, back: number, bareFront: number, bareBack: number): QuarterReadings {
+function quarterTargets(
+  body: QuarterReadings | null,
+  front: number,
+  back: number,
+  bareFront: number,
+  bareBack: number,
+): QuarterReadings {
   const split = (whole: number, bare: number, left: number, right: number): readonly [number, number] => {
     const ideal = (whole * left) / (left + right);
     const held = Math.min(whole - bare / 2, Math.max(bare / 2, ideal));

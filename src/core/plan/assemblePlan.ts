@@ -16,18 +16,22 @@ export function assemblePlan({ body, form }: PlanInput, from: Basis, start: Star
   const { targets, stations, surface } = from;
   const ordered = pinningOrder(pads);
   const cuts = cutSizes([...start.pinned, ...ordered], surface).slice(start.pinned.length);
-  const { pieces, before } = orderedPieces(ordered, cuts, stations, start, (name, read) => shiftedReading(read, targets[name]));
+  const { pieces, before } = orderedPieces(ordered, cuts, stations, start, (name, read) =>
+    shiftedReading(read, targets[name]),
+  );
   const last = pieces[pieces.length - 1];
   const predicted = last?.readingsAfter ?? before;
-  const levels = mapLevels((name): PlannedLevel => ({
-    name,
-    drop: from.body.levels[name].drop,
-    body: targets[name].body,
-    bodySection: from.bodySections[name],
-    form: targets[name].form,
-    formSection: targets[name].form.section,
-    predicted: predicted[name],
-  }));
+  const levels = mapLevels(
+    (name): PlannedLevel => ({
+      name,
+      drop: from.body.levels[name].drop,
+      body: targets[name].body,
+      bodySection: from.bodySections[name],
+      form: targets[name].form,
+      formSection: targets[name].form.section,
+      predicted: predicted[name],
+    }),
+  );
   return {
     levels: levelNames.map((name) => levels[name]),
     pieces,

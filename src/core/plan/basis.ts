@@ -50,7 +50,10 @@ export function basis({ body, form }: Pick<PlanInput, "body" | "form">): Basis {
     targets,
     bodySections,
     surface: formSurface(dropList, sections),
-    stations: sections.map((section, i) => ({ drop: dropList[i] as number, outline: sectionOutline(section, tapePoints) })),
+    stations: sections.map((section, i) => ({
+      drop: dropList[i] as number,
+      outline: sectionOutline(section, tapePoints),
+    })),
     sides: levelNames.map((name) => sideWish(torso, targets, bodySections, name)),
   };
 }
@@ -59,7 +62,12 @@ export function basis({ body, form }: Pick<PlanInput, "body" | "form">): Basis {
 const tapePoints = 24;
 
 /** How far the body stands beyond the form at each side (mm), and how sure that is: half the spreads of both breadths. */
-function sideWish(body: TorsoReadings, targets: ByLevel<Target>, sections: ByLevel<Section>, name: LevelName): SideWish {
+function sideWish(
+  body: TorsoReadings,
+  targets: ByLevel<Target>,
+  sections: ByLevel<Section>,
+  name: LevelName,
+): SideWish {
   const { section, breadth } = targets[name].form;
   const spread = (reading: Reading) => (reading.kind === "estimated" ? reading.spread / 2 : 0);
   return {

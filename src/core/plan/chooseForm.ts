@@ -28,7 +28,9 @@ export function chooseForm(body: Measurements, table: FormTable, batting: Battin
   return table.sizes
     .map(({ name, measurements }): RankedSize => {
       const bare = formAtDrops(torsoReadings(measurements), drops);
-      const gains = levelNames.map((level) => torso.levels[level].girth.value - levelTarget(torso.levels[level], bare[level]).form.girth.value);
+      const gains = levelNames.map(
+        (level) => torso.levels[level].girth.value - levelTarget(torso.levels[level], bare[level]).form.girth.value,
+      );
       const waistGain = gains[levelNames.indexOf("waist")] as number;
       return {
         size: name,

@@ -27,7 +27,12 @@ export interface Correction {
 }
 
 /** Corrections from the top level down; none where the padding reads no more than agreement over. */
-export function corrections(from: Basis, start: Start, pinned: readonly Piece[], learned: Belief): readonly Correction[] {
+export function corrections(
+  from: Basis,
+  start: Start,
+  pinned: readonly Piece[],
+  learned: Belief,
+): readonly Correction[] {
   return levelNames.flatMap((level, i) =>
     (["front", "back"] as const).flatMap((half): readonly Correction[] => {
       const over = overTarget(from, learned.levels[i] as LevelBelief, level, half);
@@ -38,7 +43,9 @@ export function corrections(from: Basis, start: Start, pinned: readonly Piece[],
         .filter(({ gain }) => gain > leastGain);
       const outermost = reaching[reaching.length - 1];
       if (outermost === undefined) return [];
-      return [{ level, half, over: mm(over), pieceId: outermost.piece.id, how: wayOf(outermost.piece, outermost.gain, over) }];
+      return [
+        { level, half, over: mm(over), pieceId: outermost.piece.id, how: wayOf(outermost.piece, outermost.gain, over) },
+      ];
     }),
   );
 }
@@ -54,7 +61,13 @@ function overTarget({ targets }: Basis, now: LevelBelief, level: LevelName, half
 }
 
 /** What one pinned pad adds to the front or back reading of a level. */
-function gainOf(station: Station, pads: readonly Pad[], at: number, half: "front" | "back", firstLayer: FirstLayer): number {
+function gainOf(
+  station: Station,
+  pads: readonly Pad[],
+  at: number,
+  half: "front" | "back",
+  firstLayer: FirstLayer,
+): number {
   const read = (list: readonly Pad[]) => {
     const quarters = paddedTape(station, stackThickness(list, station), firstLayer);
     return half === "front" ? quarters.leftFront + quarters.rightFront : quarters.leftBack + quarters.rightBack;
@@ -65,7 +78,8 @@ function gainOf(station: Station, pads: readonly Pad[], at: number, half: "front
 /** Most of a piece too much: peel it. A piece with edges: trim it. A round, or too little to trim: pull it thin. */
 function wayOf(piece: Piece, gain: number, over: number): Correction["how"] {
   if (over >= peelShare * gain) return { kind: "peel" };
-  const height = (piece.rows[piece.rows.length - 1] as { drop: number }).drop - (piece.rows[0] as { drop: number }).drop;
+  const height =
+    (piece.rows[piece.rows.length - 1] as { drop: number }).drop - (piece.rows[0] as { drop: number }).drop;
   const width = padArea(piece) / height;
   if (piece.zone === "round") return { kind: "pullThin" };
   return { kind: "trim", eachSide: mm(Math.round((over / gain) * (width / 2))) };

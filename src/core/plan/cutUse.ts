@@ -11,7 +11,10 @@ export function useOfCut(pieces: readonly Piece[], cut: readonly Piece[]): reado
   const free = [...cut];
   return pieces.map((piece) => {
     const fitting = free
-      .filter((candidate) => candidate.zone === piece.zone && candidate.batting === piece.batting && candidate.plies === piece.plies)
+      .filter(
+        (candidate) =>
+          candidate.zone === piece.zone && candidate.batting === piece.batting && candidate.plies === piece.plies,
+      )
       .map((candidate) => ({ candidate, ...differences(piece, candidate) }))
       .filter(({ missing }) => missing <= stretchable)
       .sort((a, b) => a.spare - b.spare)[0];
@@ -43,7 +46,10 @@ const last = ({ rows }: Piece): PieceRow => rows[rows.length - 1] as PieceRow;
 
 /** The outline at a drop, straight between rows. */
 function rowAt({ rows }: Piece, drop: number): { readonly start: number; readonly end: number } {
-  const below = Math.max(1, rows.findIndex((row) => row.drop >= drop));
+  const below = Math.max(
+    1,
+    rows.findIndex((row) => row.drop >= drop),
+  );
   const [from, to] = [rows[below - 1] as PieceRow, rows[below] as PieceRow];
   const share = (drop - from.drop) / (to.drop - from.drop);
   return { start: from.start + (to.start - from.start) * share, end: from.end + (to.end - from.end) * share };

@@ -19,7 +19,11 @@ export function seamShifts(targets: ByLevel<Target>): readonly SeamShift[] {
 }
 
 /** What padding cannot do: levels first, from the top down, then the lengths that only the form decides. */
-export function shortfalls(levels: ByLevel<PlannedLevel>, body: Measurements, form: Measurements): readonly Shortfall[] {
+export function shortfalls(
+  levels: ByLevel<PlannedLevel>,
+  body: Measurements,
+  form: Measurements,
+): readonly Shortfall[] {
   return [...levelNames.flatMap((name) => levelShortfalls(levels[name])), ...lengthShortfalls(body, form)];
 }
 
@@ -43,7 +47,15 @@ function lengthShortfalls(body: Measurements, form: Measurements): readonly Shor
   return formLengths.flatMap((length): readonly Shortfall[] => {
     const [wanted, has] = [body[length], form[length]];
     if (wanted === undefined || has === undefined || Math.abs(has - wanted) <= lengthAgreement) return [];
-    return [{ what: "length", level, length, amount: mm(Math.abs(has - wanted)), sense: has > wanted ? "tooLarge" : "staysShort" }];
+    return [
+      {
+        what: "length",
+        level,
+        length,
+        amount: mm(Math.abs(has - wanted)),
+        sense: has > wanted ? "tooLarge" : "staysShort",
+      },
+    ];
   });
 }
 

@@ -18,17 +18,30 @@ export interface OrderedPieces {
 type Marked = (level: LevelName, reading: TapeReading) => TapeReading;
 
 /** The pads as pieces, numbered in the order of pinning, each with what the tape reads at every level once it is on. */
-export function orderedPieces(pads: readonly Pad[], cuts: readonly PieceCut[], stations: readonly Station[], start: Start, marked: Marked): OrderedPieces {
+export function orderedPieces(
+  pads: readonly Pad[],
+  cuts: readonly PieceCut[],
+  stations: readonly Station[],
+  start: Start,
+  marked: Marked,
+): OrderedPieces {
   const stacks = stations.map((station) => stackThickness(start.pinned, station));
   const read = (level: number): TapeReading =>
-    wholeReading(paddedTape(stations[level] as Station, stacks[level] as Float64Array, start.firstLayer), start.offsets[level] as QuarterReadings);
+    wholeReading(
+      paddedTape(stations[level] as Station, stacks[level] as Float64Array, start.firstLayer),
+      start.offsets[level] as QuarterReadings,
+    );
   const byLevel = (readings: readonly TapeReading[]): TapeReadings =>
-    Object.fromEntries(levelNames.map((name, level) => [name, marked(name, readings[level] as TapeReading)])) as ByLevel<TapeReading>;
+    Object.fromEntries(
+      levelNames.map((name, level) => [name, marked(name, readings[level] as TapeReading)]),
+    ) as ByLevel<TapeReading>;
   const taken = new Set(start.takenIds);
   let readings = stations.map((_, level) => read(level));
   const before = byLevel(readings);
   const pieces = pads.map((pad, i): PlannedPiece => {
-    readings = readings.map((reading, level) => (addPad(stacks[level] as Float64Array, pad, stations[level] as Station) ? read(level) : reading));
+    readings = readings.map((reading, level) =>
+      addPad(stacks[level] as Float64Array, pad, stations[level] as Station) ? read(level) : reading,
+    );
     let number = 1;
     while (taken.has(`${pad.zone}-${number}`)) number++;
     const id = `${pad.zone}-${number}`;

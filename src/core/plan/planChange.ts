@@ -24,7 +24,9 @@ export function planChange(
   taken: Batting,
   learned: BelievedWorth,
 ): PlanChange {
-  const places = levelNames.flatMap((level) => comparedZones.map((zone) => ({ level, zone, by: difference(before, after, zone, drops[level]) })));
+  const places = levelNames.flatMap((level) =>
+    comparedZones.map((zone) => ({ level, zone, by: difference(before, after, zone, drops[level]) })),
+  );
   const largest = places.reduce((most, place) => (Math.abs(place.by) > Math.abs(most.by) ? place : most));
   if (largest.by === 0) return { kind: "same" };
   return {
@@ -43,7 +45,9 @@ const difference = (before: readonly Piece[], after: readonly Piece[], zone: Pie
   layersAt(after, zone, drop) - layersAt(before, zone, drop);
 
 const layersAt = (pieces: readonly Piece[], zone: PieceZone, drop: number): number =>
-  pieces.filter((piece) => piece.zone === zone && reaches(piece, drop)).reduce((layers, { plies }) => layers + plies, 0);
+  pieces
+    .filter((piece) => piece.zone === zone && reaches(piece, drop))
+    .reduce((layers, { plies }) => layers + plies, 0);
 
 const reaches = ({ rows }: Piece, drop: number): boolean =>
   (rows[0] as PieceRow).drop < drop && drop < (rows[rows.length - 1] as PieceRow).drop;

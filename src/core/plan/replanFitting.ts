@@ -54,14 +54,19 @@ export function replanFitting(input: PlanInput, soFar: PaddingSoFar): Replan {
   const learned = belief(evidence(input, first, soFar));
   const from = soFar.rereads.length === 0 ? first : { ...first, targets: believedTargets(first, learned) };
   const start = believedStart(from, soFar, learned);
-  const targets = levelNames.map((name, level) => openTargets(from.targets[name].quarters, learned.levels[level] as LevelBelief, soFar.pinned.length > 0));
+  const targets = levelNames.map((name, level) =>
+    openTargets(from.targets[name].quarters, learned.levels[level] as LevelBelief, soFar.pinned.length > 0),
+  );
   const pads = shapeBatch({
     surface: from.surface,
     stations: from.stations,
     targets,
     sides: from.sides,
     apex: from.body.apex,
-    layers: { building: stackedWorth(learned.building), finishing: input.finishingBatting === undefined ? null : stackedWorth(learned.finishing) },
+    layers: {
+      building: stackedWorth(learned.building),
+      finishing: input.finishingBatting === undefined ? null : stackedWorth(learned.finishing),
+    },
     caution: soFar.rereads.length === 0 ? 0 : oneSidedNinety * (learned.building.spread / learned.building.layer),
     ...start,
   });
@@ -89,7 +94,11 @@ function believedTargets({ body, targets }: Basis, learned: Belief): ByLevel<Tar
     const frontArc = measured(mm(form.frontArc.value + beyond("leftFront") + beyond("rightFront")));
     const backArc = measured(mm(form.backArc.value + beyond("leftBack") + beyond("rightBack")));
     const believed = { ...form, frontArc, backArc, girth: measured(mm(frontArc.value + backArc.value)) };
-    const settled = { ...body.levels[name], frontArc: measured(known.frontArc.value), backArc: measured(known.backArc.value) };
+    const settled = {
+      ...body.levels[name],
+      frontArc: measured(known.frontArc.value),
+      backArc: measured(known.backArc.value),
+    };
     return { ...levelTarget(settled, believed), form, body: known };
   });
 }
@@ -97,7 +106,8 @@ function believedTargets({ body, targets }: Basis, learned: Belief): ByLevel<Tar
 /** What is still asked of a level: a half that already agrees is left as it reads, so that nobody adds a piece for a hair. */
 function openTargets(quarters: QuarterReadings, now: LevelBelief, isUnderWay: boolean): QuarterReadings {
   const agrees = (left: "leftFront" | "leftBack", right: "rightFront" | "rightBack") =>
-    isUnderWay && Math.abs(now.quarters[left].value + now.quarters[right].value - quarters[left] - quarters[right]) <= goodEnough;
+    isUnderWay &&
+    Math.abs(now.quarters[left].value + now.quarters[right].value - quarters[left] - quarters[right]) <= goodEnough;
   const reads = ({ quarters: q }: LevelBelief) => q;
   const front = agrees("leftFront", "rightFront") ? reads(now) : null;
   const back = agrees("leftBack", "rightBack") ? reads(now) : null;
@@ -152,7 +162,10 @@ const ninetyInSpreads = 1.645;
  * How unsure the bare form is: a measured girth by the error of one reading, arcs by that of two that were made to sum to it;
  * estimates by their spreads. Left and right of a form are as even as a seam is sewn.
  */
-function bareSpread({ girth, frontArc }: { readonly girth: Reading; readonly frontArc: Reading }, readingError: number): BareSpread {
+function bareSpread(
+  { girth, frontArc }: { readonly girth: Reading; readonly frontArc: Reading },
+  readingError: number,
+): BareSpread {
   const round = girth.kind === "estimated" ? girth.spread : readingError;
   const halves = frontArc.kind === "estimated" ? 2 * frontArc.spread : Math.SQRT2 * readingError;
   return { girth: round, frontLessBack: halves, leftLessRight: seamEvenness };
@@ -163,14 +176,21 @@ const seamEvenness = 5;
 
 /** The pinned pads at what their layers are believed to be worth, and what the tape reads beyond that. */
 function believedStart({ stations }: Basis, { pinned, rereads }: PaddingSoFar, learned: Belief): Start {
-  const pads = pinned.map((piece): Pad => ({ ...piece, thickness: mm(piece.plies * stackedWorth(learned[piece.batting])) }));
+  const pads = pinned.map(
+    (piece): Pad => ({ ...piece, thickness: mm(piece.plies * stackedWorth(learned[piece.batting])) }),
+  );
   // Before anything is read the packet is taken at its word, as the first plan takes it.
   const firstLayer = rereads.length === 0 ? noBonus : bonusOf(learned.building);
-  const offsets = stations.map((station, level) => offsetAt(station, pads, firstLayer, learned.levels[level] as LevelBelief));
+  const offsets = stations.map((station, level) =>
+    offsetAt(station, pads, firstLayer, learned.levels[level] as LevelBelief),
+  );
   return { pinned: pads, offsets, firstLayer, takenIds: pinned.map((piece) => piece.id) };
 }
 
-const bonusOf = (worth: BelievedWorth): FirstLayer => ({ layer: stackedWorth(worth), bonus: worth.layer - stackedWorth(worth) });
+const bonusOf = (worth: BelievedWorth): FirstLayer => ({
+  layer: stackedWorth(worth),
+  bonus: worth.layer - stackedWorth(worth),
+});
 
 function offsetAt(station: Station, pads: readonly Pad[], firstLayer: FirstLayer, { quarters }: LevelBelief) {
   const simulated = paddedTape(station, stackThickness(pads, station), firstLayer);

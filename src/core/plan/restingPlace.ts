@@ -28,14 +28,18 @@ export function restingPlace(plan: Plan, now: TapeReadings, learned: Belief, lev
       return state === "stale" || (state === "fresh" && touches(now[name], before[name]));
     };
     const lies = levelNames.filter((name) => touches(before[name], piece.readingsAfter[name]));
-    if (isLastOfZone(plan, i) && lies.some(isNew("outermost"))) return { pieces: i, levels: levelNames.filter(isNew("outermost")) };
-    const risky = lies.filter((name) => isNew("danger")(name) && isRisky(piece.readingsAfter[name], now[name], name, plan, learned));
+    if (isLastOfZone(plan, i) && lies.some(isNew("outermost")))
+      return { pieces: i, levels: levelNames.filter(isNew("outermost")) };
+    const risky = lies.filter(
+      (name) => isNew("danger")(name) && isRisky(piece.readingsAfter[name], now[name], name, plan, learned),
+    );
     if (risky.length > 0) return { pieces: i, levels: risky };
   }
   return { pieces: plan.pieces.length, levels: levelNames };
 }
 
-const readingsAt = (plan: Plan, pieces: number, now: TapeReadings): TapeReadings => plan.pieces[pieces - 1]?.readingsAfter ?? now;
+const readingsAt = (plan: Plan, pieces: number, now: TapeReadings): TapeReadings =>
+  plan.pieces[pieces - 1]?.readingsAfter ?? now;
 
 /** The last piece of a zone that is built of several, and never a round: those are the ground. */
 function isLastOfZone({ pieces }: Plan, at: number): boolean {
@@ -48,7 +52,8 @@ const leastGain = 1;
 
 const readingNames = ["girth", "frontArc", "backArc"] as const;
 
-const touches = (before: TapeReading, after: TapeReading): boolean => readingNames.some((what) => after[what] - before[what] >= leastGain);
+const touches = (before: TapeReading, after: TapeReading): boolean =>
+  readingNames.some((what) => after[what] - before[what] >= leastGain);
 
 /** What is over by up to this (mm) is easily mended by narrowing the last pieces; more would have to come off again. */
 const mendable = 8;
@@ -56,7 +61,13 @@ const mendable = 8;
 /** Nine times in ten a reading stays below this many spreads over what is expected. */
 export const oneSidedNinety = 1.28;
 
-function isRisky(after: TapeReading, now: TapeReading, name: LevelName, plan: Plan, { building, finishing, levels }: Belief): boolean {
+function isRisky(
+  after: TapeReading,
+  now: TapeReading,
+  name: LevelName,
+  plan: Plan,
+  { building, finishing, levels }: Belief,
+): boolean {
   const level = levelNames.indexOf(name);
   const planned = plan.levels[level] as PlannedLevel;
   const share = Math.max(building.spread / building.layer, finishing.spread / finishing.layer);

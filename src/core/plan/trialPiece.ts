@@ -11,9 +11,15 @@ export function trialPiece({ surface, drops }: Basis, layerThickness: Millimetre
   const feather = featherFor(layerThickness);
   const half = feather + trialMargin;
   const [top, bottom] = [drops.waist - half, drops.waist + half];
-  const row = surface.drops.reduce((nearest, drop, i) => (Math.abs(drop - drops.waist) < Math.abs((surface.drops[nearest] as number) - drops.waist) ? i : nearest), 0);
+  const row = surface.drops.reduce(
+    (nearest, drop, i) =>
+      Math.abs(drop - drops.waist) < Math.abs((surface.drops[nearest] as number) - drops.waist) ? i : nearest,
+    0,
+  );
   const halfGirth = (surface.frontQuarter[row] as number) + (surface.backQuarter[row] as number);
-  const rows = rowDrops(top, bottom).map((drop): PieceRow => ({ drop: mm(drop), start: mm(-halfGirth), end: mm(halfGirth) }));
+  const rows = rowDrops(top, bottom).map(
+    (drop): PieceRow => ({ drop: mm(drop), start: mm(-halfGirth), end: mm(halfGirth) }),
+  );
   return {
     id: "trial",
     order: 1,
@@ -23,7 +29,12 @@ export function trialPiece({ surface, drops }: Basis, layerThickness: Millimetre
     thickness: layerThickness,
     feather: mm(feather),
     rows,
-    cut: { shape: "strip", length: mm(2 * halfGirth), width: mm(2 * half), widths: rows.map(({ drop }) => ({ belowTop: mm(drop - top), left: mm(halfGirth), right: mm(halfGirth) })) },
+    cut: {
+      shape: "strip",
+      length: mm(2 * halfGirth),
+      width: mm(2 * half),
+      widths: rows.map(({ drop }) => ({ belowTop: mm(drop - top), left: mm(halfGirth), right: mm(halfGirth) })),
+    },
   };
 }
 
