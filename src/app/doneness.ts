@@ -1,4 +1,4 @@
-import { type LevelName } from "../core/body/vocabulary";
+import type { LevelName } from "../core/body/vocabulary";
 import type { Plan, PlannedLevel } from "../core/plan/plan";
 import { homeTape, tapeAgreement } from "../core/tolerances";
 import { type Millimetres, mm } from "../core/units";

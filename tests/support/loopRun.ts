@@ -103,7 +103,7 @@ export function loopRun(person: Person, conditions: LoopConditions, chance: Chan
 const rounds = 2;
 
 /** Each time the tape is read again, every girth and arc is read twice, as anthropometrists do. */
-const readsPerRound = Number(process.env["READS"] ?? 2);
+const readsPerRound = 2;
 
 /** The tool is told the usual reading error (nine in ten readings stay within), whatever this person's hand is like. */
 const assumedReadingError = 5;
