@@ -57,13 +57,15 @@ function BattingFields() {
         />
       </label>
       <LengthField label={battingWords.layer} state={state} unit={unit} step={step} />
-      <ul className="problems" role="status">
-        {problems.batting.map((problem) => (
-          <li key={problem.batting} className="problem problem-contradiction">
-            {battingProblemText(problem, step)}
-          </li>
-        ))}
-      </ul>
+      <div role="status">
+        <ul className="problems">
+          {problems.batting.map((problem) => (
+            <li key={problem.batting} className="problem problem-contradiction">
+              {battingProblemText(problem, step)}
+            </li>
+          ))}
+        </ul>
+      </div>
       <p className="quiet small">{battingWords.layerNote}</p>
       <fieldset className="guesses">
         <legend>{battingWords.guesses}</legend>

@@ -11,12 +11,14 @@ export function MeasureProblems({ whose, name }: { readonly whose: "body" | "for
     (problem) => problem.whose === whose && problem.code !== "missing" && problem.names.includes(name),
   );
   return (
-    <ul className="problems" role="status">
-      {mine.map((problem) => (
-        <li key={problem.code} className={`problem problem-${problem.severity}`}>
-          {measurementProblemText(problem, step)}
-        </li>
-      ))}
-    </ul>
+    <div role="status">
+      <ul className="problems">
+        {mine.map((problem) => (
+          <li key={problem.code} className={`problem problem-${problem.severity}`}>
+            {measurementProblemText(problem, step)}
+          </li>
+        ))}
+      </ul>
+    </div>
   );
 }
