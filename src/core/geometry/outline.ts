@@ -45,47 +45,7 @@ export function quarterLengths(section: QuarteredShape): QuarterLengths {
 
 /** The outline of a section with `4 * 2 * perPart` points. */
 export function sectionOutline(section: QuarteredShape, perPart: number): Outline {
-  const { leftBreadth, rightBreadth, frontDepth, backDepth, exponent } = section;
   const quarters = quarterLengths(section);
-  const ends = {
-    rightBack: -quarters.rightFront - quarters.rightBack,
-    leftSide: quarters.leftFront,
-    leftBack: quarters.leftFront + quarters.leftBack,
-  };
-  const runs = [
-    {
-      points: quarterPoints({ breadth: rightBreadth, depth: backDepth, exponent }, perPart),
-      left: -1,
-      front: -1,
-      from: ends.rightBack,
-      length: quarters.rightBack,
-      reverse: false,
-    },
-    {
-      points: quarterPoints({ breadth: rightBreadth, depth: frontDepth, exponent }, perPart),
-      left: -1,
-      front: 1,
-      from: -quarters.rightFront,
-      length: quarters.rightFront,
-      reverse: true,
-    },
-    {
-      points: quarterPoints({ breadth: leftBreadth, depth: frontDepth, exponent }, perPart),
-      left: 1,
-      front: 1,
-      from: 0,
-      length: quarters.leftFront,
-      reverse: false,
-    },
-    {
-      points: quarterPoints({ breadth: leftBreadth, depth: backDepth, exponent }, perPart),
-      left: 1,
-      front: -1,
-      from: ends.leftSide,
-      length: quarters.leftBack,
-      reverse: true,
-    },
-  ] as const;
   const perQuarter = 2 * perPart;
   const count = 4 * perQuarter;
   const outline = {
@@ -97,8 +57,9 @@ export function sectionOutline(section: QuarteredShape, perPart: number): Outlin
     along: new Float64Array(count),
     quarters,
   };
-  for (const [quarter, run] of runs.entries()) {
-    const points = run.reverse ? [...run.points].reverse() : run.points;
+  for (const [quarter, run] of quarterRuns(section, quarters).entries()) {
+    const drawn = quarterPoints({ breadth: run.breadth, depth: run.depth, exponent: section.exponent }, perPart);
+    const points = run.startsAtSide ? [...drawn].reverse() : drawn;
     const chords = chordSums(points);
     const scale = run.length / (chords[perQuarter] as number);
     for (let i = 0; i < perQuarter; i++) {
@@ -112,6 +73,33 @@ export function sectionOutline(section: QuarteredShape, perPart: number): Outlin
     }
   }
   return outline;
+}
+
+/** One quarter on the way round: on which side it lies, where it starts along the outline and how long it is. */
+interface QuarterRun {
+  readonly breadth: number;
+  readonly depth: number;
+  readonly left: 1 | -1;
+  readonly front: 1 | -1;
+  readonly from: number;
+  readonly length: number;
+  readonly startsAtSide: boolean;
+}
+
+/** The quarters in order: right back, right front, left front, left back. */
+function quarterRuns(section: QuarteredShape, quarters: QuarterLengths): readonly QuarterRun[] {
+  const { leftBreadth, rightBreadth, frontDepth, backDepth } = section;
+  const right = { breadth: rightBreadth, left: -1 } as const;
+  const left = { breadth: leftBreadth, left: 1 } as const;
+  const front = { depth: frontDepth, front: 1 } as const;
+  const back = { depth: backDepth, front: -1 } as const;
+  const { rightBack, rightFront, leftFront, leftBack } = quarters;
+  return [
+    { ...right, ...back, from: -rightFront - rightBack, length: rightBack, startsAtSide: false },
+    { ...right, ...front, from: -rightFront, length: rightFront, startsAtSide: true },
+    { ...left, ...front, from: 0, length: leftFront, startsAtSide: false },
+    { ...left, ...back, from: leftFront, length: leftBack, startsAtSide: true },
+  ];
 }
 
 function chordSums(points: readonly QuarterPoint[]): readonly number[] {

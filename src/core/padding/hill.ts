@@ -57,17 +57,17 @@ export const contourHeight = (slab: Slab): number => (slab.from + slab.to) / 2;
  */
 export const featherFor = (thickness: number): number => Math.max(25, Math.min(60, 3 * thickness));
 
-/**
- * Cuts a hill into pads, the slab with the highest contour (the smallest pad) first, as they are pinned. Anchored at its own
- * centre line, a back pad's rows are counted from centre back instead of centre front.
- */
+/** Which way round a back pad's rows are counted from centre front: over the left side, as the plan file does, or over the right. */
+export type WayToBack = "overLeft" | "overRight";
+
+/** Cuts a hill into pads, the slab with the highest contour (the smallest pad) first, as they are pinned. */
 export function hillPads(
   hill: Hill,
   surface: Surface,
   stack: readonly Slab[],
-  anchor: "centreFront" | "own" = "centreFront",
+  way: WayToBack = "overLeft",
 ): readonly Pad[] {
-  return [...stack].reverse().flatMap((slab) => slabPads(hill, surface, slab, anchor));
+  return [...stack].reverse().flatMap((slab) => slabPads(hill, surface, slab, way));
 }
 
 interface Extent {
@@ -77,25 +77,22 @@ interface Extent {
   readonly centre: number;
 }
 
-function slabPads(hill: Hill, surface: Surface, slab: Slab, anchor: "centreFront" | "own"): readonly Pad[] {
+function slabPads(hill: Hill, surface: Surface, slab: Slab, way: WayToBack): readonly Pad[] {
   const height = contourHeight(slab);
   const extents = surface.drops.map((_, row) => extentAt(hill, surface, height, row));
   const thickness = slab.to - slab.from;
-  return pinnableRuns(extents, (from, to) => tip(hill, surface, height, from, to))
-    .map((run) =>
-      run.map(({ drop, left, right, centre }): PieceRow => {
-        const from = anchor === "own" ? 0 : centre;
-        return { drop: mm(drop), start: mm(from - right), end: mm(from + left) };
-      }),
-    )
-    .map((rows) => ({
-      zone: hill.zone,
-      batting: slab.batting,
-      plies: slab.plies,
-      thickness: mm(thickness),
-      feather: mm(featherFor(thickness)),
-      rows,
-    }));
+  const rowOf = ({ drop, left, right, centre }: Extent): PieceRow => {
+    const from = way === "overLeft" ? centre : -centre;
+    return { drop: mm(drop), start: mm(from - right), end: mm(from + left) };
+  };
+  return pinnableRuns(extents, (from, to) => tip(hill, surface, height, from, to)).map((run) => ({
+    zone: hill.zone,
+    batting: slab.batting,
+    plies: slab.plies,
+    thickness: mm(thickness),
+    feather: mm(featherFor(thickness)),
+    rows: run.map(rowOf),
+  }));
 }
 
 function extentAt(hill: Hill, surface: Surface, height: number, row: number): Extent {

@@ -4,7 +4,7 @@ import { steer } from "../numerics/steer";
 import { shapingPrecision } from "../tolerances";
 import { mm } from "../units";
 import { type Cup, cupPads } from "./cup";
-import { type Hill, hillPads, type Slab } from "./hill";
+import { type Hill, hillPads, type Slab, type WayToBack } from "./hill";
 import type { Pad } from "./pad";
 import { type FirstLayer, paddedTape } from "./paddedTape";
 import { sidePads } from "./sidePad";
@@ -84,7 +84,7 @@ export function shape(problem: ShapeProblem): Shape {
     rounds: 10,
   }).knobs;
   const found = pads(problem, crowns, trims);
-  return { pads: found.pads, readings: readLevels(problem, beneath, found) };
+  return { pads: found[0], readings: readLevels(problem, beneath, found) };
 }
 
 /** A side of a slab is trimmed by at most this share of its width. */
@@ -104,52 +104,36 @@ const asList = (quarters: QuarterReadings): readonly number[] => quarterNames.ma
 
 /**
  * What the tape reads in quarters over a setting of the pads. The distance to an outline is taken in the plane of the way from
- * centre front, which leans at centre back, because half the girth grows downwards: a pad that is even there would read lopsided. So
- * the back as a whole is read over the pads as they are, and its left less right over the same pads seen from centre back; on an
- * even problem there is no difference to read.
+ * centre front, which leans at centre back, because half the girth grows downwards: a pad that is even there reads a little
+ * lopsided, and its mirror image a little otherwise. So on an uneven problem the tape is read over the pads counted either way
+ * round, and the mean of both is steered; an even problem has no left and right to tell apart.
  */
-function readLevels(problem: ShapeProblem, beneath: readonly Float64Array[], found: Found): readonly QuarterReadings[] {
+function readLevels(
+  problem: ShapeProblem,
+  beneath: readonly Float64Array[],
+  found: readonly (readonly Pad[])[],
+): readonly QuarterReadings[] {
   return problem.stations.map((station, level) => {
     const under = beneath[level] as Float64Array;
-    const read = paddedTape(station, added(stackThickness(found.pads, station), under), problem.firstLayer);
-    const back = read.leftBack + read.rightBack;
-    const lean = found.fromBack === null ? 0 : backLean(problem, found, station, under);
+    const reads = found.map((pads) =>
+      paddedTape(station, added(stackThickness(pads, station), under), problem.firstLayer),
+    );
     const offset = problem.offsets[level] as QuarterReadings;
+    const mean = (quarter: keyof QuarterReadings) => reads.reduce((sum, read) => sum + read[quarter], 0) / reads.length;
+    const [leftBack, rightBack] = [mean("leftBack"), mean("rightBack")];
+    const half = (leftBack + rightBack) / 2;
+    const isOneWay = reads.length === 1;
     return {
-      leftFront: mm(read.leftFront + offset.leftFront),
-      rightFront: mm(read.rightFront + offset.rightFront),
-      leftBack: mm((back + lean) / 2 + offset.leftBack),
-      rightBack: mm((back - lean) / 2 + offset.rightBack),
+      leftFront: mm(mean("leftFront") + offset.leftFront),
+      rightFront: mm(mean("rightFront") + offset.rightFront),
+      leftBack: mm((isOneWay ? half : leftBack) + offset.leftBack),
+      rightBack: mm((isOneWay ? half : rightBack) + offset.rightBack),
     };
   });
 }
 
-function backLean(
-  { firstLayer }: ShapeProblem,
-  { others, fromBack }: Found,
-  station: Station,
-  under: Float64Array,
-): number {
-  const { along, quarters } = station.outline;
-  const half = quarters.leftFront + quarters.leftBack;
-  const turned = {
-    drop: station.drop,
-    outline: { ...station.outline, along: along.map((way) => (way > 0 ? way - half : way + half)) },
-  };
-  const thickness = added(added(stackThickness(others, station), stackThickness(fromBack ?? [], turned)), under);
-  const read = paddedTape(station, thickness, firstLayer);
-  return read.leftBack - read.rightBack;
-}
-
 const added = (thickness: Float64Array, other: Float64Array): Float64Array =>
   thickness.map((value, i) => value + (other[i] as number));
-
-/** The pads of one setting; on an uneven problem also its back pads with their rows counted from centre back, and all the others. */
-interface Found {
-  readonly pads: readonly Pad[];
-  readonly others: readonly Pad[];
-  readonly fromBack: readonly Pad[] | null;
-}
 
 const isEven = ({ targets, offsets, cups, sideCrowns }: ShapeProblem): boolean =>
   [...targets, ...offsets].every(
@@ -158,8 +142,10 @@ const isEven = ({ targets, offsets, cups, sideCrowns }: ShapeProblem): boolean =
   cups[0].drop === cups[1].drop &&
   sideCrowns.left.every((crown, level) => crown === sideCrowns.right[level]);
 
+type Pads = readonly Pad[];
+
 /** All pads for a setting of the knobs: cups, sides, back and front, smallest slab first in each. */
-function pads(problem: ShapeProblem, crowns: Knobs, trims: Knobs): Found {
+function pads(problem: ShapeProblem, crowns: Knobs, trims: Knobs): readonly [Pads, ...Pads[]] {
   const { surface, cups, slabs, sideCrowns } = problem;
   const curve = (knobs: Knobs, quarter: number, ends: "zero" | "same") => knobCurve(problem, knobs, quarter, ends);
   const hill = (zone: "front" | "back", left: number, right: number): Hill => ({
@@ -189,11 +175,8 @@ function pads(problem: ShapeProblem, crowns: Knobs, trims: Knobs): Found {
     ...hillPads(hill("front", 0, 1), surface, slabs.front),
   ];
   const back = hill("back", 2, 3);
-  return {
-    pads: [...others, ...hillPads(back, surface, slabs.back)],
-    others,
-    fromBack: isEven(problem) ? null : hillPads(back, surface, slabs.back, "own"),
-  };
+  const counted = (way: WayToBack): Pads => [...others, ...hillPads(back, surface, slabs.back, way)];
+  return isEven(problem) ? [counted("overLeft")] : [counted("overLeft"), counted("overRight")];
 }
 
 /**
