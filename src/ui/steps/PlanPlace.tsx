@@ -11,6 +11,7 @@ import { PlanWaiting } from "../plan/PlanWaiting";
 import { deepestPlace, guessCount } from "../plan/planSummary";
 import { placeAddress } from "../place";
 import { planningWords } from "../text/planning";
+import { turnIt } from "../text/turnIt";
 import { useDerived } from "../useDerived";
 import { useLengths } from "../useStore";
 
@@ -41,6 +42,9 @@ function PlanOnTable({ plan }: { readonly plan: Plan }) {
       <section className="stitched plan-where">
         <h2>{planningWords.where}</h2>
         <PlanFigures plan={plan} shown={shownPiece} onShow={setShownPiece} />
+        <a className="patch" href={placeAddress("turning")}>
+          {turnIt}
+        </a>
       </section>
       <section className="stitched">
         <h2>{planningWords.levels}</h2>

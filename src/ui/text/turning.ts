@@ -28,7 +28,6 @@ export const turningWords = {
   bareForm: "The bare form, nothing pinned yet.",
   countOn: (count: number, all: number): string =>
     count === all ? `All ${all} pieces on` : `${count} of ${all} pieces on`,
-  openIt: "Turn it round",
 } as const;
 
 /** From where the figure is seen, as a person would say it. */
