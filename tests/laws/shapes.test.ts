@@ -10,8 +10,8 @@ import { anybody, chances } from "./planned";
 vi.setConfig({ testTimeout: 120_000 });
 
 /**
- * What every piece of every plan owes the hand that cuts and pins it. Broken on purpose: short runs of a hill kept; rows drawn 32 mm
- * apart; the outermost piece in front sorted by its area alone. Seen to fail.
+ * What every piece of every plan owes the hand that cuts and pins it. Broken on purpose: short runs of a hill kept and rows drawn 32 mm
+ * apart; pieces of a zone pinned large to small. Seen to fail.
  */
 describe("the shapes of the pieces", () => {
   const plans = new Map<number, Plan>();

@@ -13,7 +13,7 @@ const gaps = fc.array(
   },
 );
 
-/** Broken on purpose: the slope of a plain cubic in place of the harmonic one; one level further at every height. Seen to fail. */
+/** Broken on purpose: a slope kept at a turn. Seen to fail. */
 describe("a smooth curve over the heights", () => {
   test("goes through what was given, and between two heights never beyond their two values", () => {
     fc.assert(

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { root } from "../../../src/core/numerics/root";
 
-/** Broken on purpose: a search without a change of sign said to have converged; the ends never looked at. Seen to fail. */
+/** Broken on purpose: a search without a change of sign said to have converged. Seen to fail. */
 describe("a root between two ends", () => {
   const found = (value: (at: number) => number, from: number, to: number, precision = 1e-9) =>
     root(value, { from, to, precision });

@@ -13,7 +13,7 @@ const steering = (changes: Partial<Steering>): Steering => ({
   ...changes,
 });
 
-/** Broken on purpose: the last setting kept instead of the best; a step without its bound. Seen to fail. */
+/** Broken on purpose: a step without its bound. Seen to fail. */
 describe("steering many knobs at once", () => {
   test("knobs of their own readings, at other slopes than guessed", () => {
     const { kind, knobs } = steer(([a = 0, b = 0]) => [2.5 * a, 0.6 * b], steering({}));

@@ -9,7 +9,7 @@ const cup = (crown: number, trim = 0): Cup => ({ zone: "leftCup", along: 90, dro
 
 const middle = (rows: readonly { readonly drop: number }[]) => ((rows[0]?.drop ?? 0) + (rows.at(-1)?.drop ?? 0)) / 2;
 
-/** Broken on purpose: the radius not shrunk with the height; the centre a finger too low. Seen to fail. */
+/** Broken on purpose: the radius shrunk half as fast with the height. Seen to fail. */
 describe("the filling of a cup", () => {
   test("no projection needs no disc, and half a layer none either", () => {
     expect(cupPads(cup(0), stack)).toEqual([]);

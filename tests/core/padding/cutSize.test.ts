@@ -3,7 +3,7 @@ import { cutArea, cutSizes } from "../../../src/core/padding/cutSize";
 import { mm } from "../../../src/core/units";
 import { pad, quarter, radius, round, surface } from "./exampleSurface";
 
-/** Broken on purpose: cut on the bare form; the padding beneath counted at twice its turn. Seen to fail. */
+/** Broken on purpose: the padding beneath counted at twice its turn. Seen to fail. */
 describe("the size to cut, on the surface a piece lies on", () => {
   const high = [240, 520] as const;
 

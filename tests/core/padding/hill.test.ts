@@ -15,7 +15,7 @@ const hill = (zone: Hill["zone"], left: number, right = left, trim = none): Hill
   right: { crown: crown(right), trim },
 });
 
-/** Broken on purpose: runs shorter than a hand kept; the tip left out; left and right exchanged behind. Seen to fail. */
+/** Broken on purpose: runs shorter than a hand kept; left and right exchanged behind. Seen to fail. */
 describe("a hill cut into pads", () => {
   const stack = slabs({ inner: building, outer: building }, 1, 60);
 

@@ -11,7 +11,7 @@ const thicknesses = (counts: readonly number[]) => {
   return drops.map((drop) => stackThickness(pads, stationAt(drop))[0] ?? 0);
 };
 
-/** Broken on purpose: a layer counted from half of it; the edge of a round drawn at its last level. Seen to fail. */
+/** Broken on purpose: a layer counted from half of it. Seen to fail. */
 describe("rounds", () => {
   test("whole layers only, with a hair of missing batting forgiven", () => {
     expect(roundCounts([0, 5, 5.8, 6, 11.6, 18.1], 6)).toEqual([0, 0, 1, 1, 1, 3]);

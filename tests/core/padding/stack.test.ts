@@ -15,7 +15,7 @@ function thicknessAt(pads: Parameters<typeof stackThickness>[0], along: number, 
 }
 const spacing = (4 * quarter) / 192;
 
-/** Broken on purpose: the feather's distance taken along the surface alone; pads not carried over centre back. Seen to fail. */
+/** Broken on purpose: pads not carried over centre back. Seen to fail. */
 describe("the stack of pads at a height", () => {
   const front = pad("front", [-90, 90], [300, 460]);
 

@@ -37,7 +37,7 @@ const halves = ({ quarters: { leftFront, rightFront, leftBack, rightBack } }: Ta
   back: leftBack + rightBack,
 });
 
-/** Broken on purpose: an estimated arc never moved; the seam moved before the form's arc; the front padded past the girth. Seen to fail. */
+/** Broken on purpose: an estimated arc never moved. Seen to fail. */
 describe("what the tape must read, and what gives way", () => {
   test("a body that is larger in front and behind is simply aimed at", () => {
     const target = levelTarget(level(760, 400, "measured"), formLevel(660, 340, "measured"));

@@ -16,7 +16,7 @@ const piece = (id: string, half: number, changes: Partial<Piece> = {}): Piece =>
   ...changes,
 });
 
-/** Broken on purpose: a cut piece handed out twice; the largest taken instead of the nearest. Seen to fail. */
+/** Broken on purpose: a cut piece handed out twice. Seen to fail. */
 describe("a cut piece for a piece of the new plan", () => {
   test("nothing cut, nothing used; nothing wanted, nothing asked", () => {
     expect(useOfCut([piece("a", 80)], [])).toEqual([null]);

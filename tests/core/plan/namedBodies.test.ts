@@ -26,7 +26,7 @@ const extent = ({ rows }: Plan["pieces"][number]) => ({
   bottom: rows[rows.length - 1]?.drop ?? 0,
 });
 
-/** Broken on purpose: front and back of the body's arcs exchanged; the hill behind laid in front. Seen to fail. */
+/** Broken on purpose: a front arc read from the back; the hill behind laid in front. Seen to fail. */
 describe("front and seat", () => {
   test("a full front with a flat seat: all of it in front, hardly anything behind, and no seat made", () => {
     const person = bodyWith({
@@ -134,7 +134,7 @@ describe("a waist at another height than the form's", () => {
   });
 });
 
-/** Broken on purpose: the left cup given the right one's target and drop. Seen to fail. */
+/** Broken on purpose: the left cup given the right one's drop; the front split evenly. Seen to fail. */
 describe("the bust", () => {
   const cups = (plan: Plan) => ({ left: piecesIn(plan, "leftCup"), right: piecesIn(plan, "rightCup") });
   const middle = (piece: Plan["pieces"][number]) => (extent(piece).top + extent(piece).bottom) / 2;

@@ -334,4 +334,20 @@ describe("two battings, a thick one to build and a thin one to finish", () => {
       expect(piece.thickness).toBeCloseTo(piece.plies * (piece.batting === "finishing" ? 4 : 11), 6);
     for (const { batting: of } of alone.pieces) expect(of).toBe("building");
   });
+
+  test("an even difference of one thin layer is one round of the thin one", () => {
+    const t = fine.layerThickness;
+    const { levels } = planFitting({ body: form, form, batting });
+    const larger = levels.map(({ name, form: bare }) =>
+      level(name, bare.girth.value + 2 * Math.PI * t, bare.frontArc.value + Math.PI * t),
+    );
+    const person = bodyWith(Object.assign({}, ...larger));
+    const alone = planFitting({ body: person, form, batting: thick });
+    const both = planFitting({ body: person, form, batting: thick, finishingBatting: fine });
+    expect(both.pieces.map(({ zone, batting: of, plies, thickness }) => [zone, of, plies, thickness])).toEqual([
+      ["round", "finishing", 1, t],
+    ]);
+    expect(alone.pieces.length).toBeGreaterThan(1);
+    expect(untoldMisses(both)).toEqual([]);
+  });
 });
