@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { afterAll, describe, expect, test, vi } from "vitest";
 import type { Measurements } from "../../src/core/body/measurements";
 import { type Person, person } from "../support/people";
-import { bodyAgreementMm, checkRebuilt, rebuildReadings } from "../support/planChecker";
+import { agreementMm, bodyAgreementMm, checkRebuilt, rebuildReadings } from "../support/planChecker";
 import {
   type CheckedLevelName,
   checkedLevelNames,
@@ -265,7 +265,11 @@ describe("law 6: mirror a person", () => {
           for (const piece of plan.pieces)
             expect(other.pieces.filter((twin) => mirrors(piece, twin)).length).toBeGreaterThanOrEqual(1);
           plan.levels.forEach((level, i) => {
-            for (const key of readingKeys) expect(other.levels[i]?.predicted[key]).toBeCloseTo(level.predicted[key], 0);
+            // The plane of the way from centre front leans at centre back, so a mirrored back reads up to a millimetre otherwise.
+            for (const key of readingKeys) {
+              const miss = (other.levels[i]?.predicted[key] ?? Number.NaN) - level.predicted[key];
+              expect(Math.abs(miss)).toBeLessThanOrEqual(agreementMm);
+            }
           });
         },
       ),
