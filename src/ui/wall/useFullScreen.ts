@@ -13,13 +13,17 @@ export function useFullScreen(): FullScreen {
     () => document.fullscreenElement !== null && document.fullscreenElement !== undefined,
   );
   const toggle = useCallback(() => {
+    if (!isAllowed()) return;
     const asked = document.fullscreenElement ? document.exitFullscreen() : document.documentElement.requestFullscreen();
     asked.catch(() => {});
   }, []);
-  return { allowed: document.fullscreenEnabled === true, on, toggle };
+  return { allowed: isAllowed(), on, toggle };
 }
 
 const subscribe = (changed: () => void): (() => void) => {
   document.addEventListener("fullscreenchange", changed);
   return () => document.removeEventListener("fullscreenchange", changed);
 };
+
+/** Some tablets know no full screen at all; others forbid it to a page inside another. */
+const isAllowed = (): boolean => document.fullscreenEnabled === true;

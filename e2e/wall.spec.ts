@@ -1,0 +1,98 @@
+import AxeBuilder from "@axe-core/playwright";
+import { expect, test, type Page } from "@playwright/test";
+import { openDemo } from "./support/workroom";
+
+const openWall = async (page: Page) => {
+  await page.goto("/#wall");
+  await expect(page.locator(".wall-table")).toBeVisible();
+};
+
+test("without a fitting a made-up person stands on the wall, readable from the back row @projector", async ({
+  page,
+}) => {
+  await openWall(page);
+  await page.keyboard.press("PageDown");
+  await expect(page.getByText("Piece 1 of")).toBeVisible();
+  // Digits of the figures' face are seven tenths of the type size high; ask the browser rather than trust it.
+  const heights = await page.evaluate(() => {
+    const pen = document.createElement("canvas").getContext("2d");
+    return [...document.querySelectorAll(".wall-figure")].map((figure) => {
+      const { fontSize, fontFamily } = getComputedStyle(figure);
+      if (pen === null) return 0;
+      pen.font = `600 ${fontSize} ${fontFamily}`;
+      return pen.measureText("8").actualBoundingBoxAscent;
+    });
+  });
+  const size = page.viewportSize();
+  expect(heights.length).toBeGreaterThan(5);
+  for (const height of heights) expect(height).toBeGreaterThan((size?.height ?? 0) / 20);
+  const overflow = await page.evaluate(() => {
+    const wall = document.querySelector(".wall");
+    return [
+      document.documentElement.scrollHeight - window.innerHeight,
+      document.documentElement.scrollWidth - window.innerWidth,
+      (wall?.scrollHeight ?? 0) - (wall?.clientHeight ?? 0),
+      (wall?.scrollWidth ?? 0) - (wall?.clientWidth ?? 0),
+    ];
+  });
+  expect(Math.max(...overflow)).toBeLessThanOrEqual(0);
+});
+
+test("nothing lies over anything else at any step @projector", async ({ page }) => {
+  await openWall(page);
+  for (let step = 0; step < 4; step += 1) {
+    const [head, table, controls] = await Promise.all(
+      [".wall-pins", ".wall-table", ".wall-controls"].map((part) => page.locator(part).boundingBox()),
+    );
+    expect((head?.y ?? 0) + (head?.height ?? 0)).toBeLessThanOrEqual(table?.y ?? 0);
+    expect((table?.y ?? 0) + (table?.height ?? 0)).toBeLessThanOrEqual(controls?.y ?? 0);
+    await page.keyboard.press("ArrowRight");
+  }
+});
+
+test("the clicker moves it, and the difference shrinks until the tape says there", async ({ page }) => {
+  await openWall(page);
+  await page.keyboard.press("3");
+  const bare = page.locator(".wall-strip-batting").first();
+  const start = Number(await bare.getAttribute("width"));
+  await page.keyboard.press("End");
+  await expect(page.getByRole("row", { name: /^all round/ })).toContainText("there");
+  expect(Number(await bare.getAttribute("width"))).toBeGreaterThan(start);
+  await page.keyboard.press("PageUp");
+  await page.keyboard.press("Home");
+  await expect(page.getByRole("heading", { level: 1, name: "The bare form" })).toBeVisible();
+  await page.getByRole("button", { name: "Forward" }).click();
+  await page.keyboard.press(" ");
+  await expect(page.getByText("Piece 2 of")).toBeVisible();
+});
+
+test("an own fitting comes on covered and is left as it was; a made-up person is one key away", async ({ page }) => {
+  await openDemo(page, "padding");
+  await openWall(page);
+  const wall = page.locator(".wall");
+  await expect(wall).toContainText("its figures covered");
+  await expect(page.locator(".wall-figure")).toHaveCount(0);
+  await page.keyboard.press("c");
+  await expect(page.locator(".wall-figure").first()).toBeVisible();
+  await page.keyboard.press("m");
+  await expect(wall).toContainText("made up");
+  await page.keyboard.press("End");
+  await page.keyboard.press("o");
+  await expect(wall).toContainText("its figures covered");
+  await page.getByRole("link", { name: /^Leave/ }).click();
+  await expect(page.getByText(/0 of \d+ pinned/)).toBeVisible();
+  await expect(page.getByRole("button", { name: "Undo" })).toBeDisabled();
+});
+
+test("the wall breaks no rule of access, covered, open and with its keys shown @projector", async ({ page }) => {
+  await openDemo(page);
+  await openWall(page);
+  for (const key of ["PageDown", "c", "k"]) {
+    await page.keyboard.press(key);
+    await page.waitForTimeout(500);
+    const { violations } = await new AxeBuilder({ page })
+      .withTags(["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa", "best-practice"])
+      .analyze();
+    expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
+  }
+});

@@ -1,0 +1,106 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { wallKey } from "../../src/ui/wall/wallKey";
+import { type WallAction, wallAfter, type WallRoom, type WallState, wallStart } from "../../src/ui/wall/wallState";
+
+const room: WallRoom = { pieces: 12, ownPinned: 3, madeUpPeople: 4 };
+const action: fc.Arbitrary<WallAction> = fc.constantFrom<WallAction[]>(
+  ...(["forward", "back", "first", "last", "cover", "madeUp", "own"] as const).map((does) => ({ does })),
+  { does: "level", level: "waist" },
+  { does: "level", level: "follow" },
+);
+const walked = (start: WallState, actions: readonly WallAction[]): WallState =>
+  actions.reduce((state, next) => wallAfter(state, next, room), start);
+
+describe("what is on the wall", () => {
+  test("an own body starts covered, where the padding stands; without one a made-up person starts open", () => {
+    expect(wallStart(room)).toEqual({ person: "own", step: 3, level: "follow", figures: "covered" });
+    expect(wallStart({ ...room, ownPinned: null })).toEqual({
+      person: 0,
+      step: 0,
+      level: "follow",
+      figures: "shown",
+    });
+  });
+
+  test("whatever is pressed, the step stays within the plan and the person within the list", () => {
+    fc.assert(
+      fc.property(fc.array(action, { maxLength: 60 }), (actions) => {
+        const { step, person } = walked(wallStart(room), actions);
+        expect(step).toBeGreaterThanOrEqual(0);
+        expect(step).toBeLessThanOrEqual(room.pieces);
+        if (person !== "own") expect(person).toBeLessThan(room.madeUpPeople);
+      }),
+    );
+  });
+
+  test("an own body is never shown unless someone uncovered it since it came on", () => {
+    fc.assert(
+      fc.property(fc.array(action, { maxLength: 60 }), (actions) => {
+        const cameOn = actions.findLastIndex(({ does }) => does === "madeUp");
+        const covers = actions.slice(cameOn + 1).filter(({ does }) => does === "cover").length;
+        const { person, figures } = walked(wallStart(room), actions);
+        fc.pre(person === "own" && covers === 0);
+        expect(figures).toBe("covered");
+      }),
+      { numRuns: 300 },
+    );
+    const back = walked(wallStart(room), [{ does: "cover" }, { does: "madeUp" }, { does: "own" }]);
+    expect(back).toMatchObject({ person: "own", figures: "covered" });
+  });
+
+  test("forward and back end where they began, except at the ends", () => {
+    const middle: WallState = { person: 1, step: 5, level: "waist", figures: "shown" };
+    expect(walked(middle, [{ does: "forward" }, { does: "back" }])).toEqual(middle);
+    expect(wallAfter({ ...middle, step: 12 }, { does: "forward" }, room).step).toBe(12);
+    expect(wallAfter({ ...middle, step: 0 }, { does: "back" }, room).step).toBe(0);
+  });
+
+  test("there is no own body to go to without one", () => {
+    const state: WallState = { person: 2, step: 5, level: "follow", figures: "shown" };
+    expect(wallAfter(state, { does: "own" }, { ...room, ownPinned: null })).toBe(state);
+  });
+});
+
+describe("keys", () => {
+  const press = (key: string, { shift = false, command = false, letters = true } = {}) =>
+    wallKey({ key, shift, command }, letters);
+
+  test.each([
+    ["ArrowRight", "forward"],
+    ["ArrowDown", "forward"],
+    ["PageDown", "forward"],
+    [" ", "forward"],
+    ["ArrowLeft", "back"],
+    ["ArrowUp", "back"],
+    ["PageUp", "back"],
+    ["Home", "first"],
+    ["End", "last"],
+    ["c", "cover"],
+    ["C", "cover"],
+    [".", "cover"],
+    ["m", "madeUp"],
+    ["f", "fullScreen"],
+  ])("%s does %s", (key, does) => {
+    expect(press(key)).toEqual({ does });
+  });
+
+  test("shift and space go back; the numbers choose levels from the top", () => {
+    expect(press(" ", { shift: true })).toEqual({ does: "back" });
+    expect(press("1")).toEqual({ does: "level", level: "bust" });
+    expect(press("5")).toEqual({ does: "level", level: "fullHip" });
+    expect(press("0")).toEqual({ does: "level", level: "follow" });
+  });
+
+  test("keys that are not ours do nothing", () => {
+    for (const key of ["6", "q", "Enter", "Tab", "Escape"]) expect(press(key)).toBeNull();
+    expect(press("c", { command: true })).toBeNull();
+    expect(press("ArrowRight", { command: true })).toBeNull();
+  });
+
+  test("letters can be put out of action, and the moving keys go on working", () => {
+    expect(press("c", { letters: false })).toBeNull();
+    expect(press("3", { letters: false })).toBeNull();
+    expect(press("PageDown", { letters: false })).toEqual({ does: "forward" });
+  });
+});
