@@ -70,12 +70,12 @@ export function meanThickness(pads: readonly Pad[], station: Station, ...parts: 
   return inside.reduce((sum, thickness) => sum + thickness, 0) / inside.length;
 }
 
-/** Every reading of a plan that misses the body by more than a home tape can tell (mm), and no shortfall says so. */
-export const untoldMisses = (plan: Plan, within = 3): readonly string[] =>
+/** Every reading of a plan that misses the body by more than a home tape can tell (3 mm), and no shortfall says so. */
+export const untoldMisses = (plan: Plan): readonly string[] =>
   plan.levels.flatMap(({ name, predicted, body: wanted }) =>
     (["girth", "frontArc", "backArc"] as const).flatMap((what) => {
       const miss = predicted[what] - wanted[what].value;
       const isTold = plan.shortfalls.some((shortfall) => shortfall.level === name && shortfall.what === what);
-      return Math.abs(miss) <= within || isTold ? [] : [`${name} ${what} by ${miss.toFixed(1)} mm`];
+      return Math.abs(miss) <= 3 || isTold ? [] : [`${name} ${what} by ${miss.toFixed(1)} mm`];
     }),
   );
