@@ -21,6 +21,7 @@ interface Sheet {
   readonly colours: TurningColours;
   readonly look: Look;
   readonly scale: number;
+  readonly textPixels: number;
 }
 
 /** Paints the figure into the middle of a canvas of this size (CSS pixels), furthest parts first. */
@@ -31,17 +32,19 @@ export function paintFigure(
   size: { readonly width: number; readonly height: number },
 ): void {
   const { model, view, count, now, body } = picture;
+  const textPixels = Math.max(13, Math.min(26, size.width / 34));
+  const words = textPixels * wordsAcross;
   const scale = Math.min(
-    size.width / (2 * model.reach + wordRoom),
+    (size.width - words) / (2 * model.reach + edgeRoom),
     size.height / (model.bottom - crownTop + 2 * edgeRoom),
   );
   const look = lookFrom(view);
   const middle = look(0, 0, (crownTop + model.bottom) / 2);
-  const sheet: Sheet = { context, colours, look, scale };
+  const sheet: Sheet = { context, colours, look, scale, textPixels };
   const rings = standing(model.form, count);
   context.clearRect(0, 0, size.width, size.height);
   context.save();
-  context.translate(size.width / 2, size.height / 2 - middle.down * scale);
+  context.translate((size.width - words) / 2, size.height / 2 - middle.down * scale);
   context.scale(scale, scale);
   context.lineJoin = "round";
   context.lineCap = "round";
@@ -57,9 +60,9 @@ export function paintFigure(
   context.restore();
 }
 
-/** Room beside the figure for the names of the levels, and above and below it (mm). */
-const wordRoom = 210;
+/** Room round the figure (mm), and beside it for the names of the levels (in their own size). */
 const edgeRoom = 62;
+const wordsAcross = 5.4;
 
 function trace(context: CanvasRenderingContext2D, points: readonly SeenPoint[]): void {
   points.forEach(({ across, down }, i) => {
@@ -226,8 +229,8 @@ function sideEdges(rings: readonly StandingRing[], look: Look): readonly (readon
 }
 
 function paintWords(sheet: Sheet, { levels, reach }: TurningModel, rings: readonly StandingRing[]): void {
-  const { context, colours, look, scale } = sheet;
-  const size = Math.max(15, Math.min(26, scale * 19)) / scale;
+  const { context, colours, look, scale, textPixels } = sheet;
+  const size = textPixels / scale;
   context.font = `600 ${String(size)}px ${colours.faces.text}`;
   context.textBaseline = "middle";
   for (const { name, drop } of levels) {
