@@ -6,6 +6,7 @@ import type { Plan } from "../../core/plan/plan";
 import { squareMm } from "../../core/units";
 import { formatArea } from "../area";
 import { waistTape } from "../finishing/waistTape";
+import { DoneBoard } from "../learning/DoneBoard";
 import { LevelReadings } from "../padding/LevelReadings";
 import { ReadingPad } from "../padding/ReadingPad";
 import { PlanWaiting } from "../plan/PlanWaiting";
@@ -30,6 +31,7 @@ export function FinishingPlace() {
         <p className="caution">{finishingWords.coverCare}</p>
       </section>
       <MeasureAgain plan={plan} progress={progress} />
+      <DoneBoard plan={plan} progress={progress} />
       <WaistTapePart plan={plan} body={lengths.body} />
       <Supplies plan={plan} body={lengths.body} />
       <section className="stitched stack">

@@ -2,6 +2,9 @@ import { useState } from "react";
 import type { PadProgress, TapePart } from "../../app/padProgress";
 import type { LevelName } from "../../core/body/vocabulary";
 import type { Plan } from "../../core/plan/plan";
+import { DoneBoard } from "../learning/DoneBoard";
+import { LearningPart } from "../learning/LearningPart";
+import { LearningStrip } from "../learning/LearningStrip";
 import { LevelReadings } from "../padding/LevelReadings";
 import { levelToMeasure } from "../padding/levelToMeasure";
 import { NextAction } from "../padding/NextAction";
@@ -37,12 +40,15 @@ function PaddingBench({ plan, progress }: { readonly plan: Plan; readonly progre
       <div className="padding">
         <h1 className="unseen">{paddingWords.title}</h1>
         <PinRow progress={progress} current={current} onLook={setLooked} />
+        <LearningStrip plan={plan} progress={progress} />
         <NextAction plan={plan} progress={progress} current={current} level={suggested} onLook={setLooked} />
         <PaddingPicture plan={plan} progress={progress} current={current} level={level} />
         <LevelReadings plan={plan} progress={progress} level={level} onLevel={chooseLevel} onPart={setPart} />
         <ReadingPad level={level} part={part} />
       </div>
+      <DoneBoard plan={plan} progress={progress} />
       <ReadingsOverview plan={plan} progress={progress} />
+      <LearningPart plan={plan} progress={progress} />
       <ScreenTools />
     </>
   );

@@ -1,0 +1,70 @@
+import { useRef, useState } from "react";
+import type { PadProgress } from "../../app/padProgress";
+import type { Plan } from "../../core/plan/plan";
+import { learningWords, trialWords } from "../text/learning";
+import { useDerived } from "../useDerived";
+import { useFitting } from "../useStore";
+import { CorrectionRow } from "./CorrectionRow";
+import { correctionsHere } from "./correctionsHere";
+import "./learning.css";
+import { NewsRow } from "./NewsRow";
+import { NextMadeOf } from "./NextMadeOf";
+import { TrialBench } from "./TrialBench";
+import { useDeferred } from "./useDeferred";
+
+/**
+ * What the tape says about the next action, in a strip above it: try a layer first, plan the rest anew, where to read
+ * next, what to take off. One thing at a time, and nothing at all before there is something to say.
+ */
+export function LearningStrip({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
+  const { learning } = useDerived();
+  const { work } = useFitting();
+  const strip = useRef<HTMLElement>(null);
+  const { answer, isWorking } = useDeferred(learning);
+  const isBare = progress.pinnedCount === 0;
+  const isFirst = !work.some((entry) => entry.did === "trial" || entry.did === "measured");
+  if (!isBare && isFirst) return null;
+
+  const here = answer === null ? null : correctionsHere(answer.replan.corrections, progress);
+  const worst = here?.firm[0];
+  return (
+    <section
+      className="learning-strip"
+      aria-label={learningWords.newsTitle}
+      ref={strip}
+      tabIndex={-1}
+      aria-busy={isWorking}
+    >
+      {isBare ? <TrialOffer /> : null}
+      {answer === null ? (
+        isFirst ? null : (
+          <p className="quiet">{learningWords.working}</p>
+        )
+      ) : (
+        <NewsRow learned={answer} progress={progress} isWorking={isWorking} onDone={() => strip.current?.focus()} />
+      )}
+      <NextMadeOf progress={progress} />
+      {worst === undefined ? null : (
+        <CorrectionRow plan={plan} correction={worst} isWorking={isWorking} onDone={() => strip.current?.focus()} />
+      )}
+    </section>
+  );
+}
+
+/** The way to the trial, as long as nothing is pinned: on a padded form one layer tells less. */
+function TrialOffer() {
+  const { work } = useFitting();
+  const [isOpen, setOpen] = useState(false);
+  const wasTried = work.some((entry) => entry.did === "trial");
+  return (
+    <div className="learning-trial">
+      <div className="learning-row">
+        {wasTried ? <p>{trialWords.off}</p> : <p>{trialWords.offer}</p>}
+        <button type="button" className="patch" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
+          {isOpen ? trialWords.close : wasTried ? trialWords.again : trialWords.open}
+        </button>
+      </div>
+      {isOpen ? <TrialBench /> : null}
+    </div>
+  );
+}

@@ -1,0 +1,69 @@
+import { useEffect, useRef } from "react";
+import type { Learning } from "../../app/learning";
+import type { PadProgress } from "../../app/padProgress";
+import { levelNames } from "../../core/body/vocabulary";
+import { useAnnounce } from "../Announcer";
+import { learningWords, levelList, newsSentence, restSentence } from "../text/learning";
+import { useDispatch } from "../useStore";
+
+/**
+ * What the last readings change, and the button that plans the rest anew; where nothing would change, how far to pin before
+ * the tape is read again.
+ */
+export interface NewsRowProps {
+  readonly learned: Learning;
+  readonly progress: PadProgress;
+  readonly isWorking: boolean;
+  readonly onDone: () => void;
+}
+
+export function NewsRow({ learned, progress, isWorking, onDone }: NewsRowProps) {
+  const dispatch = useDispatch();
+  const announce = useAnnounce();
+  const isNews = learned.isNews && learned.change.kind !== "same";
+  const news = newsSentence(learned.change);
+  useNewsTold(isNews ? news : null);
+  if (!isNews) {
+    return (
+      <p className="learning-line">
+        <RestText learned={learned} progress={progress} />
+        {learned.isNews ? <span className="quiet learning-aside"> {learningWords.stands}</span> : null}
+      </p>
+    );
+  }
+  const replan = () => {
+    if (isWorking) return;
+    dispatch({ does: "replan", at: new Date().toISOString() });
+    announce(learningWords.replanned);
+    onDone();
+  };
+  return (
+    <div className="learning-row">
+      <p className="learning-line">{news}</p>
+      <button type="button" className="patch patch-main" onClick={replan}>
+        {learningWords.replan}
+      </button>
+    </div>
+  );
+}
+
+function RestText({ learned, progress }: Pick<NewsRowProps, "learned" | "progress">) {
+  const { rest } = learned.replan;
+  const left = progress.pieces.filter(({ pinned }) => !pinned);
+  const last = left[Math.min(rest.pieces, left.length) - 1];
+  return restSentence({
+    upTo: last?.piece.order ?? null,
+    isLast: rest.pieces >= left.length,
+    levels: levelList(rest.levels, levelNames.length),
+  });
+}
+
+/** News is said once when it comes, not again when the screen is drawn again. */
+function useNewsTold(news: string | null): void {
+  const announce = useAnnounce();
+  const told = useRef(news);
+  useEffect(() => {
+    if (news !== null && news !== told.current) announce(news);
+    told.current = news;
+  }, [news, announce]);
+}

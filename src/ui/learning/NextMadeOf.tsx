@@ -1,0 +1,28 @@
+import type { PadProgress } from "../../app/padProgress";
+import type { MadeOf } from "../../app/cutPieces";
+import { madeOfSentence } from "../text/learning";
+import { pieceName } from "../text/pieces";
+import { useDerived } from "../useDerived";
+import { useLengths } from "../useStore";
+import { useDeferred } from "./useDeferred";
+
+/** Once the rest was planned anew: what the next piece can be made of. */
+export function NextMadeOf({ progress }: { readonly progress: PadProgress }) {
+  const { madeOf } = useDerived();
+  const { answer } = useDeferred(madeOf);
+  const next = answer?.find(({ piece }) => piece.id === progress.next?.id);
+  if (next === undefined) return null;
+  return (
+    <p className="learning-line">
+      <MadeOfText made={next} />
+    </p>
+  );
+}
+
+export function MadeOfText({ made: { piece, cut } }: { readonly made: MadeOf }) {
+  const { step } = useLengths();
+  return madeOfSentence(
+    pieceName(piece, step),
+    cut === null ? null : { name: pieceName(cut.piece, step), fit: cut.fit },
+  );
+}

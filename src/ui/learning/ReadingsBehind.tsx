@@ -1,0 +1,63 @@
+import { isLeftOutable } from "../../app/commands";
+import type { MeasurementName } from "../../core/body/vocabulary";
+import type { Millimetres } from "../../core/units";
+import { entryLength, type Entry, type Fitting, type WorkEntry } from "../../document/fitting";
+import { useAnnounce } from "../Announcer";
+import { learningWords } from "../text/learning";
+import { measurementTexts } from "../text/measurements";
+import { useDispatch, useFitting, useLengths } from "../useStore";
+
+/** Every reading the belief rests on, the last one first, and the way to leave out one that was a slip. */
+export function ReadingsBehind() {
+  const fitting = useFitting();
+  const { write } = useLengths();
+  const dispatch = useDispatch();
+  const announce = useAnnounce();
+  const read = fitting.work
+    .flatMap((entry, at) =>
+      entry.did === "measured" || entry.did === "trial" ? [{ at, text: readingText(entry, fitting, write) }] : [],
+    )
+    .toReversed();
+  if (read.length === 0) return null;
+  const leaveOut = (at: number) => {
+    dispatch({ does: "leaveOut", entry: at });
+    announce(learningWords.leftOut);
+  };
+  return (
+    <details className="readings-behind">
+      <summary className="fold">{learningWords.readingsTitle}</summary>
+      <ul>
+        {read.map(({ at, text }) => (
+          <li key={at} className="learning-row">
+            <span>{text}</span>
+            {isLeftOutable(fitting, at) ? (
+              <button
+                type="button"
+                className="patch"
+                aria-label={learningWords.leaveOutOf(text)}
+                onClick={() => leaveOut(at)}
+              >
+                {learningWords.leaveOut}
+              </button>
+            ) : (
+              <span className="quiet small">{learningWords.settled}</span>
+            )}
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+type ReadEntry = Extract<WorkEntry, { readonly did: "measured" | "trial" }>;
+
+function readingText(entry: ReadEntry, { unit }: Fitting, write: (length: Millimetres) => string): string {
+  const written = (typed: Entry): string => {
+    const length = entryLength(typed, unit);
+    return length.ok ? write(length.value) : String(typed);
+  };
+  if (entry.did === "trial") return learningWords.trialRead(entry.batting, written(entry.before), written(entry.after));
+  return Object.entries(entry.readings)
+    .map(([name, typed]) => learningWords.read(measurementTexts[name as MeasurementName].label, written(typed)))
+    .join(", ");
+}

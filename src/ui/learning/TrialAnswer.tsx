@@ -1,0 +1,20 @@
+import type { BattingRole } from "../../core/material";
+import { learningWords, trialWords } from "../text/learning";
+import { useDerived } from "../useDerived";
+import { useFitting } from "../useStore";
+import { useDeferred } from "./useDeferred";
+import { WorthText } from "./WorthText";
+
+/** What the trials so far say a layer is worth. */
+export function TrialAnswer({ role }: { readonly role: BattingRole }) {
+  const { learning } = useDerived();
+  const { work } = useFitting();
+  const { answer } = useDeferred(learning);
+  if (!work.some((entry) => entry.did === "trial")) return null;
+  return (
+    <div className="trial-answer">
+      <h3 className="unseen">{trialWords.answer}</h3>
+      {answer === null ? <p>{learningWords.working}</p> : <WorthText worth={answer.replan.belief[role]} role={role} />}
+    </div>
+  );
+}

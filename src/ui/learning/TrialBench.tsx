@@ -1,0 +1,149 @@
+import { useState } from "react";
+import { trialDraftKeys } from "../../app/commands";
+import type { BattingRole } from "../../core/material";
+import { parseLength } from "../../core/lengthText";
+import { type Millimetres, mm } from "../../core/units";
+import { useAnnounce } from "../Announcer";
+import { FractionPad } from "../field/FractionPad";
+import { LengthField } from "../field/LengthField";
+import { lengthFieldState } from "../field/lengthFieldState";
+import { thinText, trialWords } from "../text/learning";
+import { useDerived } from "../useDerived";
+import { touchQuery, useMediaQuery } from "../useMediaQuery";
+import { useDispatch, useFitting, useLengths } from "../useStore";
+import { TrialAnswer } from "./TrialAnswer";
+
+type Moment = keyof typeof trialDraftKeys;
+const moments = ["before", "after"] as const satisfies readonly Moment[];
+
+/** The trial of one layer: the waist before and after, and what that says a layer is worth. */
+export function TrialBench() {
+  const [moment, setMoment] = useState<Moment>("before");
+  const [role, setRole] = useState<BattingRole>("building");
+  const trial = useTrial(role);
+  return (
+    <div className="trial">
+      <p className="trial-how">{trialWords.how}</p>
+      <TrialBatting role={role} onRole={setRole} />
+      <div className="trial-entry">
+        <div className="trial-fields">
+          {moments.map((name) => (
+            <TrialField key={name} moment={name} onActive={() => setMoment(name)} />
+          ))}
+        </div>
+        <TrialPad moment={moment} />
+      </div>
+      <p className="trial-alone">
+        {trial.isLess ? trialWords.noMore : trial.alone === null ? "" : trialWords.alone(trial.alone)}
+      </p>
+      <button type="button" className="patch patch-main" disabled={!trial.isReady} onClick={trial.learn}>
+        {trialWords.learn}
+      </button>
+      <TrialAnswer role={role} />
+    </div>
+  );
+}
+
+/** What the two readings mean so far, and how to hand them in. */
+function useTrial(role: BattingRole) {
+  const { drafts, unit, batting, finishingBatting } = useFitting();
+  const dispatch = useDispatch();
+  const announce = useAnnounce();
+  const [before = "", after = ""] = moments.map((name) => drafts.other[trialDraftKeys[name]]);
+  const [first, second] = [parseLength(before, unit), parseLength(after, unit)];
+  const isRead = first.ok && second.ok;
+  const gained: Millimetres | null = first.ok && second.ok ? mm(second.value - first.value) : null;
+  const isLess = gained !== null && gained <= 0;
+  const name = (role === "finishing" ? finishingBatting : batting)?.name ?? batting.name;
+  return {
+    isLess,
+    isReady: isRead && !isLess,
+    /** An even layer round any outline without hollows adds two pi times its thickness to the tape. */
+    alone: gained === null || isLess ? null : thinText(mm(gained / (2 * Math.PI)), unit),
+    learn: () => {
+      const at = new Date().toISOString();
+      dispatch({
+        does: "tryLayer",
+        trial: {
+          did: "trial",
+          batting: name,
+          level: "waist",
+          plies: 1,
+          before: before.trim(),
+          after: after.trim(),
+          at,
+        },
+      });
+      announce(trialWords.learned);
+    },
+  };
+}
+
+function TrialField({ moment, onActive }: { readonly moment: Moment; readonly onActive: () => void }) {
+  const { drafts } = useFitting();
+  const { unit, step, write } = useLengths();
+  const { planning } = useDerived();
+  const dispatch = useDispatch();
+  const isTouch = useMediaQuery(touchQuery);
+  const key = trialDraftKeys[moment];
+  const state = lengthFieldState({
+    entry: undefined,
+    draft: drafts.other[key],
+    unit,
+    step,
+    onDraft: (text) => dispatch({ does: "draft", of: "other", key, text: text === "" ? null : text }),
+    onCommit: () => {},
+  });
+  const bare = planning.kind === "planned" ? planning.plan.bareForm.waist.girth : null;
+  return (
+    <LengthField
+      label={trialWords[moment]}
+      state={state}
+      unit={unit}
+      step={step}
+      padInstead={isTouch}
+      onFocus={onActive}
+      {...(moment === "before" && bare !== null ? { ghost: trialWords.about(write(bare)) } : {})}
+    />
+  );
+}
+
+function TrialPad({ moment }: { readonly moment: Moment }) {
+  const { drafts, unit } = useFitting();
+  const dispatch = useDispatch();
+  const key = trialDraftKeys[moment];
+  const text = drafts.other[key] ?? "";
+  return (
+    <section className="trial-pad" aria-label={trialWords.pad}>
+      <p className="reading-pad-into">
+        {trialWords.padInto} <strong>{trialWords[moment]}</strong>
+      </p>
+      <FractionPad
+        unit={unit}
+        text={text}
+        untouched={text === ""}
+        onText={(next) => dispatch({ does: "draft", of: "other", key, text: next === "" ? null : next })}
+      />
+    </section>
+  );
+}
+
+function TrialBatting({ role, onRole }: { readonly role: BattingRole; readonly onRole: (role: BattingRole) => void }) {
+  const { batting, finishingBatting } = useFitting();
+  if (finishingBatting === undefined || finishingBatting.name === batting.name) return null;
+  return (
+    <fieldset className="guesses">
+      <legend>{trialWords.which}</legend>
+      {(
+        [
+          ["building", batting.name],
+          ["finishing", finishingBatting.name],
+        ] as const
+      ).map(([name, called]) => (
+        <button key={name} type="button" className="patch" aria-pressed={role === name} onClick={() => onRole(name)}>
+          {called}
+        </button>
+      ))}
+    </fieldset>
+  );
+}
