@@ -125,7 +125,7 @@ const knownShape = {
   finishingBatting: z.exactOptional(battingSchema).meta({ description: "A second, thinner batting to finish with." }),
   readingError: z
     .exactOptional(entrySchema)
-    .meta({ description: "How far two readings of one tape differ; 5 mm if left out." }),
+    .meta({ description: "The error that nine in ten tape readings stay within; 5 mm if left out." }),
   drafts: draftsSchema,
   settings: settingsSchema,
   work: z.array(workSchema).max(2000).default([]).meta({ description: "What was done, in order." }),

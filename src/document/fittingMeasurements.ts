@@ -15,7 +15,7 @@ export interface FittingMeasurements {
   readonly form: FormOfFitting;
   readonly batting: Batting;
   readonly finishingBatting: Batting | null;
-  /** How far two readings of one tape differ (mm, one standard deviation). */
+  /** The error that nine in ten of this person's tape readings stay within (mm). */
   readonly readingError: Millimetres;
 }
 

@@ -37,7 +37,7 @@ describe("the shapes of the pieces", () => {
           }
           for (const { start, end } of piece.rows) expect(end - start).toBeGreaterThanOrEqual(40 - 1e-6);
           // The smallest disc is 56 mm across, and its rows end where it is 41 mm wide.
-          expect((drops.at(-1) ?? 0) - (drops[0] ?? 0)).toBeGreaterThanOrEqual(piece.zone.endsWith("Cup") ? 38 : 40);
+          expect((drops.at(-1) ?? 0) - (drops[0] ?? 0)).toBeGreaterThanOrEqual(40);
           expect(piece.feather).toBeGreaterThanOrEqual(25);
           expect(Number.isInteger(piece.plies) && piece.plies >= 1).toBe(true);
         }

@@ -26,7 +26,8 @@ const slopeRange = { least: 0.2, most: 8 } as const;
 export function steer(read: (knobs: readonly number[]) => readonly number[], steering: Steering): Steered {
   let state = begin(steering.start, read, steering);
   let best = state;
-  for (let round = 0; round < steering.rounds && best.cost > 0; round++) {
+  let idle = 0;
+  for (let round = 0; round < steering.rounds && best.cost > 0 && idle < patience; round++) {
     const knobs = state.knobs.map((_, i) => turned(i, state, steering, round >= steering.rounds / 2));
     const readings = read(knobs);
     state = {
@@ -36,10 +37,17 @@ export function steer(read: (knobs: readonly number[]) => readonly number[], ste
       slopes: state.slopes.map((slope, i) => secant(slope, i, state, knobs, readings, steering)),
       ...brackets(state, knobs, readings, steering),
     };
+    idle = state.cost < best.cost * worthwhile ? 0 : idle + 1;
     if (state.cost < best.cost) best = state;
   }
   return { kind: best.cost === 0 ? "onTarget" : "nearest", knobs: best.knobs };
 }
+
+/** The search ends once so many rounds on end have brought no improvement worth the while: what is left is a jump. */
+const patience = 6;
+
+/** An improvement that leaves more than this share of the cost is not worth another round. */
+const worthwhile = 0.97;
 
 interface State {
   readonly knobs: readonly number[];
@@ -62,8 +70,8 @@ function begin(
     readings,
     cost: cost(knobs, readings, steering),
     slopes: steering.slopes,
-    lows: steering.least,
-    highs: steering.most,
+    lows: knobs.map(() => Number.NEGATIVE_INFINITY),
+    highs: knobs.map(() => Number.POSITIVE_INFINITY),
   };
   return { ...blank, ...brackets(blank, knobs, readings, steering) };
 }
@@ -88,19 +96,14 @@ function turned(
 }
 
 /** Brackets close in as settings are read; where neighbours have moved a reading across its bracket, it is opened again. */
-function brackets(
-  state: State,
-  knobs: readonly number[],
-  readings: readonly number[],
-  { targets, least, most }: Steering,
-) {
+function brackets(state: State, knobs: readonly number[], readings: readonly number[], { targets }: Steering) {
   const lows: number[] = [];
   const highs: number[] = [];
   for (const [i, knob] of knobs.entries()) {
     const isLow = (readings[i] as number) < (targets[i] as number);
     const [low, high] = [state.lows[i] as number, state.highs[i] as number];
-    lows.push(isLow ? Math.max(low, knob) : low >= knob ? (least[i] as number) : low);
-    highs.push(isLow ? (high <= knob ? (most[i] as number) : high) : Math.min(high, knob));
+    lows.push(isLow ? Math.max(low, knob) : low >= knob ? Number.NEGATIVE_INFINITY : low);
+    highs.push(isLow ? (high <= knob ? Number.POSITIVE_INFINITY : high) : Math.min(high, knob));
   }
   return { lows, highs };
 }

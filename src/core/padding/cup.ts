@@ -45,7 +45,7 @@ export function cupPads(cup: Cup, stack: readonly Slab[]): readonly Pad[] {
 }
 
 /** A disc must be a little larger than the narrowest piece for its rows to be wide enough from top to bottom. */
-const smallestRadius = 0.7 * pinnableWidth;
+const smallestRadius = 0.73 * pinnableWidth;
 
 /** Below this share of the smallest radius a disc would be pulled to less than a sixth of its thickness. */
 const leastShare = 0.4;

@@ -90,7 +90,7 @@ export function shape(problem: ShapeProblem): Shape {
 /** A side of a slab is trimmed by at most this share of its width. */
 const mostTrim = 0.45;
 
-/** A cos² hill turns a quarter of a circle: its reading gains π/4 of its crown, a little less in whole layers. */
+/** A hill that falls as the cosine gains nearly its crown over a quarter, less in whole layers with feathered edges; only a first guess. */
 const hillSlope = 0.75;
 
 /** A cup on a flat front lifts the tape on both its sides; found over generated bodies, only a first guess. */

@@ -1,3 +1,4 @@
+import { apexDropFromTape } from "../body/estimates";
 import type { Measurements } from "../body/measurements";
 import { type ByLevel, type LevelName, levelNames } from "../body/vocabulary";
 import type { Target } from "../padding/targets";
@@ -24,7 +25,11 @@ export function shortfalls(
   body: Measurements,
   form: Measurements,
 ): readonly Shortfall[] {
-  return [...levelNames.flatMap((name) => levelShortfalls(levels[name])), ...lengthShortfalls(body, form)];
+  return [
+    ...levelNames.flatMap((name) => levelShortfalls(levels[name])),
+    ...lengthShortfalls(body, form),
+    ...apexShortfall(body, form),
+  ];
 }
 
 /**
@@ -58,6 +63,27 @@ function lengthShortfalls(body: Measurements, form: Measurements): readonly Shor
     ];
   });
 }
+
+/**
+ * The form's own bust stands at a fixed height: told where both tapes from the shoulder to the apex were read and the apexes lie
+ * further apart in height than a fill above or below can hide.
+ */
+function apexShortfall(body: Measurements, form: Measurements): readonly Shortfall[] {
+  const [wanted, has] = [apexTape(body), apexTape(form)];
+  if (wanted === undefined || has === undefined || Math.abs(has - wanted) <= apexAgreement) return [];
+  const amount = mm(Math.abs(apexDropFromTape(has).value - apexDropFromTape(wanted).value));
+  return [
+    { what: "length", level: "bust", length: "apexHeight", amount, sense: has > wanted ? "tooLarge" : "staysShort" },
+  ];
+}
+
+function apexTape({ shoulderToApex, leftShoulderToApex, rightShoulderToApex }: Measurements): number | undefined {
+  const [left, right] = [leftShoulderToApex ?? shoulderToApex, rightShoulderToApex ?? shoulderToApex];
+  return left === undefined || right === undefined ? (left ?? right) : (left + right) / 2;
+}
+
+/** Apexes closer than this along the tape (mm) are filled over; the conversion from tape to height is no surer. Army 1988, RMSE 14.8 mm. */
+const apexAgreement = 15;
 
 /** Lengths agree within 5 mm: the limit for segment lengths of ISO 20685 as given in Anthropometry, Apparel Sizing and Design, p. 41. */
 const lengthAgreement = 5;

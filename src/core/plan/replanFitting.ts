@@ -57,19 +57,21 @@ export function replanFitting(input: PlanInput, soFar: PaddingSoFar): Replan {
   const targets = levelNames.map((name, level) =>
     openTargets(from.targets[name].quarters, learned.levels[level] as LevelBelief, soFar.pinned.length > 0),
   );
-  const pads = shapeBatch({
-    surface: from.surface,
-    stations: from.stations,
-    targets,
-    sides: from.sides,
-    apex: from.body.apex,
-    layers: {
-      building: stackedWorth(learned.building),
-      finishing: input.finishingBatting === undefined ? null : stackedWorth(learned.finishing),
-    },
-    caution: soFar.rereads.length === 0 ? 0 : oneSidedNinety * (learned.building.spread / learned.building.layer),
-    ...start,
-  });
+  const shaped = () =>
+    shapeBatch({
+      surface: from.surface,
+      stations: from.stations,
+      targets,
+      sides: from.sides,
+      apex: from.body.apex,
+      layers: {
+        building: stackedWorth(learned.building),
+        finishing: input.finishingBatting === undefined ? null : stackedWorth(learned.finishing),
+      },
+      caution: soFar.rereads.length === 0 ? 0 : oneSidedNinety * (learned.building.spread / learned.building.layer),
+      ...start,
+    });
+  const pads = leftAsCut(from, start, targets, soFar, learned) ?? shaped();
   const plan = assemblePlan(input, from, start, pads);
   const now = believedReadings(from, learned);
   return {
@@ -153,6 +155,33 @@ export function evidence(input: PlanInput, { stations, targets }: Basis, soFar: 
     pinnedNow: soFar.pinned,
     readingError: spread,
   };
+}
+
+/**
+ * The pieces that are left, just as they were cut, if with them every front and back still reads within a hair of its target: then
+ * nothing needs to be cut anew. Null if they do not.
+ */
+function leftAsCut(
+  { stations }: Basis,
+  start: Start,
+  targets: readonly QuarterReadings[],
+  { pinned, cut, rereads }: PaddingSoFar,
+  learned: Belief,
+): readonly Pad[] | null {
+  if (rereads.length === 0 || pinned.length === 0) return null;
+  const left = cut.filter(({ id }) => !start.takenIds.includes(id));
+  const pads = left.map(
+    (piece): Pad => ({ ...piece, thickness: mm(piece.plies * stackedWorth(learned[piece.batting])) }),
+  );
+  const isTrue = stations.every((station, level) => {
+    const read = paddedTape(station, stackThickness([...start.pinned, ...pads], station), start.firstLayer);
+    const [offset, target] = [start.offsets[level] as QuarterReadings, targets[level] as QuarterReadings];
+    const miss = (quarter: keyof QuarterReadings) => read[quarter] + offset[quarter] - target[quarter];
+    const front = miss("leftFront") + miss("rightFront");
+    const back = miss("leftBack") + miss("rightBack");
+    return Math.abs(front) <= goodEnough && Math.abs(back) <= goodEnough;
+  });
+  return isTrue ? pads : null;
 }
 
 /** Nine in ten of Gaussian errors stay within this many standard deviations. */
