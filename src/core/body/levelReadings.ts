@@ -15,6 +15,7 @@ import {
   waistDropFromTape,
   waistToFullHipEstimate,
 } from "./estimates";
+import { hipLean, leftMore, waistTilt } from "./waistTilt";
 import type { Measurements } from "./measurements";
 import { estimated, measured, type Reading } from "./reading";
 import { type ByLevel, type LevelName, levelNames } from "./vocabulary";
@@ -59,15 +60,31 @@ export function torsoReadings(measurements: Measurements): TorsoReadings {
   const apex = apexReadings(measurements, girths.bust.value);
   const drops = dropReadings(measurements, apex);
   const level = (name: LevelName): LevelReadings => levelReadings(name, measurements, drops[name], girths[name]);
+  const [highHip, fullHip] = [level("highHip"), level("fullHip")];
   return {
     levels: {
       bust: level("bust"),
       underbust: level("underbust"),
       waist: level("waist"),
-      highHip: level("highHip"),
-      fullHip: level("fullHip"),
+      highHip: { ...highHip, quarters: highHip.quarters ?? leaningQuarters(measurements, highHip, fullHip) },
+      fullHip,
     },
     apex,
+  };
+}
+
+/** Where the hips were found uneven in height but not measured left and right: the higher hip takes its share of the high hip. */
+function leaningQuarters(measurements: Measurements, high: LevelReadings, full: LevelReadings): QuarterReadings | null {
+  const lean = hipLean(measurements);
+  if (lean === 0) return null;
+  const growth = (full.girth.value - high.girth.value) / (full.drop.value - high.drop.value);
+  const left = (1 + leftMore(lean, high.girth.value, growth)) / 2;
+  const [front, back] = [high.frontArc.value, high.backArc.value];
+  return {
+    leftFront: mm(left * front),
+    rightFront: mm((1 - left) * front),
+    leftBack: mm(left * back),
+    rightBack: mm((1 - left) * back),
   };
 }
 
@@ -117,8 +134,9 @@ function dropReadings(measurements: Measurements, apex: ApexReadings): ByLevel<R
   const tape = measurements.napeToWaist;
   const waistGuess = waistDropFromTape(tape ?? napeToWaistEstimate.value);
   const waistSpread = Math.hypot(waistGuess.spread, 0.8623 * napeToWaistEstimate.spread);
-  const waist =
-    tape === undefined ? guess({ value: waistGuess.value, spread: waistSpread }) : measured(mm(waistGuess.value));
+  // The nape-to-waist tape ends at the back; a waist that tilts lies in the middle half its tilt further down.
+  const waistDrop = waistGuess.value + waistTilt(measurements) / 2;
+  const waist = tape === undefined ? guess({ value: waistDrop, spread: waistSpread }) : measured(mm(waistDrop));
   const meanApex = (apex.leftDrop.value + apex.rightDrop.value) / 2;
   const bustDrop =
     apex.leftDrop.kind === "measured" && tape !== undefined

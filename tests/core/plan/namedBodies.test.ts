@@ -63,22 +63,30 @@ describe("front and seat", () => {
   });
 });
 
-/** The tilt belongs to the waist tape; the padding is shaped at the level. Broken on purpose: the two heights exchanged. Seen to fail. */
-describe("a waist that tilts: the tape still reads right, and the waist tape is told both heights", () => {
+/**
+ * A tilted waist is compared with the form where its middle lies, half the tilt from its back; the waist tape is told both heights.
+ * Broken on purpose: the two heights exchanged. Seen to fail.
+ */
+describe("a waist that tilts: the tape still reads right, and the waist lies where its middle is", () => {
   const tilted = (front: number, back: number) => {
     const person = bodyWith({ waistToFloorFront: front, waistToFloorBack: back });
     const plan = planOf(person);
     expect(untoldMisses(plan)).toEqual([]);
     expect(plan.shortfalls).toEqual([]);
-    return waistTape(plan, person)?.tilt;
+    const drop = (one: Plan) => levelOf(one, "waist").drop.value;
+    return { tape: waistTape(plan, person)?.tilt, lower: drop(plan) - drop(planOf(bodyWith({}))) };
   };
 
   test("lower in front", () => {
-    expect(tilted(1015, 1040)).toEqual({ front: 1015, back: 1040 });
+    const { tape, lower } = tilted(1015, 1040);
+    expect(tape).toEqual({ front: 1015, back: 1040 });
+    expect(lower).toBeCloseTo(12.5);
   });
 
   test("lower behind", () => {
-    expect(tilted(1040, 1022)).toEqual({ front: 1040, back: 1022 });
+    const { tape, lower } = tilted(1040, 1022);
+    expect(tape).toEqual({ front: 1040, back: 1022 });
+    expect(lower).toBeCloseTo(-9);
   });
 });
 
@@ -211,5 +219,18 @@ describe("the hips", () => {
     expect(Math.abs(read.rightFront - 216)).toBeLessThan(3);
     expect(Math.abs(read.leftBack - 233)).toBeLessThan(3);
     expect(Math.abs(read.rightBack - 213)).toBeLessThan(3);
+  });
+
+  test("the left hip is higher and nobody measured left and right: the left takes the larger share of the high hip", () => {
+    const person = bodyWith({ waistToFloorLeft: 1050, waistToFloorRight: 1020 });
+    const plan = planOf(person);
+    expect(untoldMisses(plan)).toEqual([]);
+    const [left, right] = (["left", "right"] as const).map((side) => thickness(person, plan, "highHip", side));
+    expect(left).toBeGreaterThan((right ?? 0) + 0.5);
+    const other = bodyWith({ waistToFloorLeft: 1020, waistToFloorRight: 1050 });
+    const mirrored = planOf(other);
+    expect(thickness(other, mirrored, "highHip", "right")).toBeGreaterThan(
+      thickness(other, mirrored, "highHip", "left") + 0.5,
+    );
   });
 });
