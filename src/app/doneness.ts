@@ -10,8 +10,11 @@ import { type LevelNow, type PadProgress, type TapePart, tapeParts } from "./pad
  */
 export interface Doneness {
   readonly levels: readonly LevelDoneness[];
-  /** Unread: all seems there, but some of it is only expected. */
-  readonly overall: "done" | "unread" | "notYet";
+  /**
+   * Stop here: every level reads right although pieces are left to pin. Unread: all seems there, but some of it is only
+   * expected.
+   */
+  readonly overall: "done" | "stopHere" | "unread" | "notYet";
 }
 
 export interface LevelDoneness {
@@ -28,8 +31,10 @@ export interface LevelDoneness {
 export function doneness(plan: Plan, progress: PadProgress): Doneness {
   const levels = plan.levels.map((level) => levelDoneness(level, progress.now[level.name]));
   const isOff = levels.some(({ kind }) => kind === "notYet" || kind === "over");
-  const overall = isOff || progress.next !== null ? "notYet" : levels.every(({ isRead }) => isRead) ? "done" : "unread";
-  return { levels, overall };
+  const isRead = levels.every((level) => level.isRead);
+  if (isOff) return { levels, overall: "notYet" };
+  if (progress.next !== null) return { levels, overall: isRead ? "stopHere" : "notYet" };
+  return { levels, overall: isRead ? "done" : "unread" };
 }
 
 function levelDoneness({ name, body, predicted }: PlannedLevel, now: LevelNow): LevelDoneness {

@@ -43,6 +43,7 @@ function answer({ levels, overall }: ReturnType<typeof doneness>, { pieces, pinn
       levelNames.length,
     );
   const { overall: words } = doneWords;
+  if (overall === "stopHere") return words.stopHere;
   if (next !== null) return words.pinning(pieces.length - pinnedCount);
   if (overall === "notYet") return words.off(names(({ kind }) => kind === "notYet" || kind === "over"));
   if (overall === "unread") return words.unread(names(({ isRead }) => !isRead));

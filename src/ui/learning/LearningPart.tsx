@@ -1,6 +1,7 @@
 import type { PadProgress } from "../../app/padProgress";
 import { type BattingRole, battingRoles } from "../../core/material";
 import type { Plan } from "../../core/plan/plan";
+import { homeTape } from "../../core/tolerances";
 import { learningWords, placeOver, placesOver } from "../text/learning";
 import { useDerived } from "../useDerived";
 import { useFitting } from "../useStore";
@@ -34,13 +35,12 @@ function OverPart({ plan, progress }: { readonly plan: Plan; readonly progress: 
   const { learning } = useDerived();
   const { answer, isWorking } = useDeferred(learning);
   if (answer === null) return null;
-  const { firm, believed } = correctionsHere(answer.replan.corrections, progress);
-  // The largest is told above, beside the next action.
-  const others = firm.slice(1);
+  const { others, believed } = correctionsHere(answer.replan.corrections, progress);
   if (others.length === 0 && believed.length === 0) return null;
   return (
     <div className="stack">
       <h3>{learningWords.correctionsTitle}</h3>
+      {others.some(({ over }) => over <= homeTape) ? <p>{learningWords.small}</p> : null}
       {others.map((correction) => (
         <CorrectionRow
           key={`${correction.level}.${correction.half}`}

@@ -14,7 +14,8 @@ import { useDeferred } from "./useDeferred";
 
 /**
  * What the tape says about the next action, in a strip above it: try a layer first, plan the rest anew, where to read
- * next, what to take off. One thing at a time, and nothing at all before there is something to say.
+ * next, what to take off. One thing at a time: what must come off comes off before the rest is planned around it. Nothing
+ * at all before there is something to say.
  */
 export function LearningStrip({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
   const { learning } = useDerived();
@@ -25,8 +26,8 @@ export function LearningStrip({ plan, progress }: { readonly plan: Plan; readonl
   const isFirst = !work.some((entry) => entry.did === "trial" || entry.did === "measured");
   if (!isBare && isFirst) return null;
 
-  const here = answer === null ? null : correctionsHere(answer.replan.corrections, progress);
-  const worst = here?.firm[0];
+  const over = answer === null ? null : correctionsHere(answer.replan.corrections, progress).first;
+  const focus = () => strip.current?.focus();
   return (
     <section
       className="learning-strip"
@@ -36,17 +37,12 @@ export function LearningStrip({ plan, progress }: { readonly plan: Plan; readonl
       aria-busy={isWorking}
     >
       {isBare ? <TrialOffer /> : null}
-      {answer === null ? (
-        isFirst ? null : (
-          <p className="quiet">{learningWords.working}</p>
-        )
-      ) : (
-        <NewsRow learned={answer} progress={progress} isWorking={isWorking} onDone={() => strip.current?.focus()} />
+      {answer === null && !isFirst ? <p className="quiet">{learningWords.working}</p> : null}
+      {over === null ? null : <CorrectionRow plan={plan} correction={over} isWorking={isWorking} onDone={focus} />}
+      {answer === null || (over !== null && over.how.kind !== "pullThin") ? null : (
+        <NewsRow learned={answer} progress={progress} isWorking={isWorking} onDone={focus} />
       )}
       <NextMadeOf progress={progress} />
-      {worst === undefined ? null : (
-        <CorrectionRow plan={plan} correction={worst} isWorking={isWorking} onDone={() => strip.current?.focus()} />
-      )}
     </section>
   );
 }

@@ -4,21 +4,16 @@ import type { BattingRole } from "../../core/material";
 import { parseLength } from "../../core/lengthText";
 import { type Millimetres, mm } from "../../core/units";
 import { useAnnounce } from "../Announcer";
-import { FractionPad } from "../field/FractionPad";
-import { LengthField } from "../field/LengthField";
-import { lengthFieldState } from "../field/lengthFieldState";
 import { thinText, trialWords } from "../text/learning";
-import { useDerived } from "../useDerived";
-import { touchQuery, useMediaQuery } from "../useMediaQuery";
-import { useDispatch, useFitting, useLengths } from "../useStore";
+import { useDispatch, useFitting } from "../useStore";
 import { TrialAnswer } from "./TrialAnswer";
+import { TrialField, TrialPad } from "./TrialField";
 
-type Moment = keyof typeof trialDraftKeys;
-const moments = ["before", "after"] as const satisfies readonly Moment[];
+const moments = ["before", "after"] as const;
 
 /** The trial of one layer: the waist before and after, and what that says a layer is worth. */
 export function TrialBench() {
-  const [moment, setMoment] = useState<Moment>("before");
+  const [moment, setMoment] = useState<(typeof moments)[number]>("before");
   const [role, setRole] = useState<BattingRole>("building");
   const trial = useTrial(role);
   return (
@@ -77,55 +72,6 @@ function useTrial(role: BattingRole) {
       announce(trialWords.learned);
     },
   };
-}
-
-function TrialField({ moment, onActive }: { readonly moment: Moment; readonly onActive: () => void }) {
-  const { drafts } = useFitting();
-  const { unit, step, write } = useLengths();
-  const { planning } = useDerived();
-  const dispatch = useDispatch();
-  const isTouch = useMediaQuery(touchQuery);
-  const key = trialDraftKeys[moment];
-  const state = lengthFieldState({
-    entry: undefined,
-    draft: drafts.other[key],
-    unit,
-    step,
-    onDraft: (text) => dispatch({ does: "draft", of: "other", key, text: text === "" ? null : text }),
-    onCommit: () => {},
-  });
-  const bare = planning.kind === "planned" ? planning.plan.bareForm.waist.girth : null;
-  return (
-    <LengthField
-      label={trialWords[moment]}
-      state={state}
-      unit={unit}
-      step={step}
-      padInstead={isTouch}
-      onFocus={onActive}
-      {...(moment === "before" && bare !== null ? { ghost: trialWords.about(write(bare)) } : {})}
-    />
-  );
-}
-
-function TrialPad({ moment }: { readonly moment: Moment }) {
-  const { drafts, unit } = useFitting();
-  const dispatch = useDispatch();
-  const key = trialDraftKeys[moment];
-  const text = drafts.other[key] ?? "";
-  return (
-    <section className="trial-pad" aria-label={trialWords.pad}>
-      <p className="reading-pad-into">
-        {trialWords.padInto} <strong>{trialWords[moment]}</strong>
-      </p>
-      <FractionPad
-        unit={unit}
-        text={text}
-        untouched={text === ""}
-        onText={(next) => dispatch({ does: "draft", of: "other", key, text: next === "" ? null : next })}
-      />
-    </section>
-  );
 }
 
 function TrialBatting({ role, onRole }: { readonly role: BattingRole; readonly onRole: (role: BattingRole) => void }) {

@@ -17,6 +17,7 @@ export const learningWords = {
   usesTitle: "What the pieces that are left can be made of",
   usesNewTitle: "What the new pieces could be made of",
   correctionsTitle: "Where it is over",
+  small: "Where it is no more than a tape at home can tell, leave it or mend it as you like.",
   readFirst: (places: string): string =>
     `Perhaps over as well: ${places}. Read the tape there before you take anything off.`,
   peeled: "It is off",
@@ -105,13 +106,13 @@ type Direction = Exclude<PlanChange["kind"], "same">;
 const reasons: { readonly [kind in Direction]: { readonly [reason in Reason]: string } } = {
   fewer: {
     thicker: "your batting is thicker than expected",
-    thinner: "the tape already reads more than expected",
-    tape: "the tape already reads more than expected",
+    thinner: "the readings ask for it",
+    tape: "the readings ask for it",
   },
   more: {
-    thicker: "the tape reads less than expected",
+    thicker: "the readings ask for it",
     thinner: "your batting is thinner than expected",
-    tape: "the tape reads less than expected",
+    tape: "the readings ask for it",
   },
 };
 
@@ -198,6 +199,7 @@ export const doneWords = {
   overall: {
     done: "Done: every level is there.",
     doneShort: "Done, as far as padding goes.",
+    stopHere: "Every level is there already: you may stop here. The pieces that are left would only refine it.",
     unread: (levels: string): string => `Every level should be there by now. Read ${levels} to be sure.`,
     pinning: (count: number): string =>
       count === 1 ? "Not yet: one piece is still to be pinned." : `Not yet: ${count} pieces are still to be pinned.`,

@@ -1,0 +1,207 @@
+import { describe, expect, test } from "vitest";
+import demoFile from "../../shared/demo-fitting.json";
+import { apply, type Command, trialDraftKeys } from "../../src/app/commands";
+import { type Derived, derivation } from "../../src/app/derived";
+import { doneness } from "../../src/app/doneness";
+import { padProgress } from "../../src/app/padProgress";
+import { readPoints } from "../../src/app/worthHistory";
+import { type LevelName, levelNames } from "../../src/core/body/vocabulary";
+import { assert } from "../../src/core/result";
+import { homeTape } from "../../src/core/tolerances";
+import { mm } from "../../src/core/units";
+import { type Fitting, readFitting } from "../../src/document/fitting";
+import { pieceToFile } from "../../src/document/pieceFile";
+
+const read = readFitting(demoFile);
+assert(read.ok, "the demo fitting can be read");
+const demo: Fitting = read.value;
+const at = "2026-01-02T03:04:05.000Z";
+const derive = derivation();
+const done = (fitting: Fitting, ...commands: readonly Command[]): Fitting => commands.reduce(apply, fitting);
+const planned = (derived: Derived) => {
+  assert(derived.planning.kind === "planned", "the demo can be planned");
+  return derived.planning.plan;
+};
+const learned = (fitting: Fitting) => {
+  const told = derive(fitting).learning();
+  assert(told !== null, "something was read");
+  return told;
+};
+
+const trial = (before: string, after: string): Command => ({
+  does: "tryLayer",
+  trial: { did: "trial", batting: "bonded wadding", level: "waist", plies: 1, before, after, at },
+});
+const reads = (level: LevelName, text: string): Command => ({ does: "read", name: `${level}Girth`, text, at });
+const first = planned(derive(demo));
+const pins = (count: number): readonly Command[] =>
+  first.pieces.slice(0, count).map((piece) => ({ does: "pin", piece: pieceToFile(piece, "", ""), at }));
+const tried = done(demo, trial("28 1/4", "30 1/8"));
+const underWay = done(tried, ...pins(5), reads("waist", "34 3/4"), reads("highHip", "39 3/4"));
+
+describe("the trial of one layer", () => {
+  test("before anything is read there is nothing learned, only a wide belief", () => {
+    const derived = derive(demo);
+    expect(derived.learning()).toBeNull();
+    const worth = derived.worth();
+    expect(worth?.after).toEqual([]);
+    expect((worth?.before.building.most ?? 0) / (worth?.before.building.least ?? 1)).toBeGreaterThan(2);
+  });
+
+  // One even layer adds two pi of its thickness round any outline without hollows: elementary geometry.
+  test("moves the belief towards what the tape said, and makes it surer", () => {
+    const { replan, readingCount, isNews } = learned(tried);
+    const said = (1.875 * 25.4) / (2 * Math.PI);
+    const { layer, least, most } = replan.belief.building;
+    expect(Math.abs(layer - said)).toBeLessThan(0.3);
+    expect(least).toBeLessThan(layer);
+    expect(most).toBeGreaterThan(layer);
+    expect(most / least).toBeLessThan(1.6);
+    expect(readingCount).toBe(2);
+    expect(isNews).toBe(true);
+  });
+
+  test("takes the texts out of its fields, and undo has the same fitting again", () => {
+    const typed = done(demo, { does: "draft", of: "other", key: trialDraftKeys.before, text: "28 1/4" });
+    expect(done(typed, trial("28 1/4", "30")).drafts.other).toEqual({});
+  });
+});
+
+describe("how the belief came about", () => {
+  test("one estimate after each reading, the last being what is believed now", () => {
+    const worth = derive(underWay).worth();
+    expect(worth?.after.map(({ what }) => what)).toEqual(["trial", "waist", "highHip"]);
+    const now = learned(underWay).replan.belief.building;
+    expect(worth?.after.at(-1)?.worths.building.layer).toBeCloseTo(now.layer, 6);
+  });
+
+  test("a further reading leaves the earlier estimates as they were, to the very object", () => {
+    const before = derive(underWay).worth();
+    const after = derive(done(underWay, reads("fullHip", "43"))).worth();
+    expect(after?.after).toHaveLength(4);
+    expect(after?.after[1]?.worths).toBe(before?.after[1]?.worths);
+  });
+
+  test("no more than the last eight are told, and readings of one level count as one", () => {
+    const many = levelNames.flatMap((level) => [reads(level, "36"), reads(level, "36 1/8")]);
+    const { work } = done(demo, ...many);
+    expect(readPoints(work).map(({ entry }) => entry)).toEqual([1, 3, 5, 7, 9]);
+    const longer = done(demo, ...many, ...many);
+    expect(derive(longer).worth()?.after).toHaveLength(8);
+  });
+
+  test("a surer hand makes a surer belief; a text that is no length changes nothing", () => {
+    const spread = (fitting: Fitting) => learned(fitting).replan.belief.building.spread;
+    const steady = done(tried, { does: "setReadingError", text: "3 mm" });
+    const hasty = done(tried, { does: "setReadingError", text: "10 mm" });
+    expect(spread(steady)).toBeLessThan(spread(tried));
+    expect(spread(hasty)).toBeGreaterThan(spread(tried));
+    expect(done(tried, { does: "setReadingError", text: "close" })).toBe(tried);
+  });
+});
+
+describe("a reading that was a slip", () => {
+  test("can be left out, and the belief is as if it had not been", () => {
+    const slipped = done(underWay, reads("waist", "43 3/4"));
+    const mended = done(slipped, { does: "leaveOut", entry: slipped.work.length - 1 });
+    expect(mended.work).toEqual(underWay.work);
+    expect(learned(slipped).replan.belief.building.layer).not.toBeCloseTo(
+      learned(underWay).replan.belief.building.layer,
+      2,
+    );
+    expect(learned(mended).replan.belief.building.layer).toBeCloseTo(learned(underWay).replan.belief.building.layer, 9);
+  });
+
+  test("but not once a plan was made from it, and a pinned piece is no reading", () => {
+    const again = done(underWay, { does: "replan", at });
+    expect(done(again, { does: "leaveOut", entry: again.work.length - 2 })).toBe(again);
+    const pinned = underWay.work.findIndex(({ did }) => did === "pinned");
+    expect(done(underWay, { does: "leaveOut", entry: pinned })).toBe(underWay);
+    expect(done(underWay, { does: "leaveOut", entry: 99 })).toBe(underWay);
+  });
+});
+
+describe("planning the rest anew", () => {
+  const again = done(underWay, { does: "replan", at });
+  const derived = derive(again);
+
+  test("keeps what is pinned, and is no news any more", () => {
+    expect(
+      planned(derived)
+        .pieces.slice(0, 5)
+        .map(({ id }) => id),
+    ).toEqual(first.pieces.slice(0, 5).map(({ id }) => id));
+    expect(derived.progress?.pinnedCount).toBe(5);
+    expect(derived.learning()?.isNews).toBe(false);
+  });
+
+  test("each piece left is made of a piece cut before, none used twice and none that is pinned, or is new", () => {
+    const made = derived.madeOf();
+    expect(made.map(({ piece }) => piece.id)).toEqual(
+      planned(derived)
+        .pieces.slice(5)
+        .map(({ id }) => id),
+    );
+    const used = made.flatMap(({ cut }) => (cut === null ? [] : [cut.piece.id]));
+    expect(used.length).toBeGreaterThan(0);
+    expect(new Set(used).size).toBe(used.length);
+    const left = first.pieces.slice(5).map(({ id }) => id);
+    expect(used.filter((id) => !left.includes(id))).toEqual([]);
+  });
+
+  test("before it, each piece is cut for itself", () => {
+    expect(derive(underWay).madeOf()).toEqual([]);
+  });
+});
+
+describe("whether it is done", () => {
+  const allOn = done(demo, ...pins(first.pieces.length));
+  const judge = (fitting: Fitting) => doneness(first, padProgress(first, fitting));
+  const body = (level: LevelName): number =>
+    first.levels.find(({ name }) => name === level)?.body.girth.value ?? Number.NaN;
+  const readAll = (off: (level: LevelName) => number): readonly Command[] =>
+    levelNames.map((level) => reads(level, `${body(level) + off(level)} mm`));
+
+  test("with pieces left it is not, and nothing pinned is not yet at every level", () => {
+    const { overall, levels } = judge(demo);
+    expect(overall).toBe("notYet");
+    expect(levels.map(({ kind }) => kind)).toEqual(levelNames.map(() => "notYet"));
+  });
+
+  test("every piece on and nothing read: expected there, to be read", () => {
+    const { overall, levels } = judge(allOn);
+    expect(overall).toBe("unread");
+    expect(levels.every(({ kind, isRead }) => kind === "there" && !isRead)).toBe(true);
+  });
+
+  test("read within what a tape at home can tell: done; beyond: over, or not yet, and where", () => {
+    const near = judge(done(allOn, ...readAll(() => homeTape - 1)));
+    expect(near.overall).toBe("done");
+    const far = judge(done(allOn, ...readAll((level) => (level === "waist" ? 25 : level === "bust" ? -25 : 0))));
+    expect(far.overall).toBe("notYet");
+    const kinds = Object.fromEntries(far.levels.map(({ level, kind }) => [level, kind]));
+    expect(kinds).toEqual({ bust: "notYet", underbust: "there", waist: "over", highHip: "there", fullHip: "there" });
+    expect(far.levels[2]?.amount).toBeCloseTo(25, 3);
+  });
+
+  test("there and read before the last piece: one may stop", () => {
+    expect(judge(done(demo, ...pins(first.pieces.length - 1), ...readAll(() => 0))).overall).toBe("stopHere");
+  });
+
+  test("where the plan itself stays off, standing at its end is as near as it gets", () => {
+    const levels = first.levels.map((level) =>
+      level.name === "waist" ? { ...level, predicted: { ...level.predicted, girth: mm(body("waist") + 30) } } : level,
+    );
+    const short = { ...first, levels };
+    const fitting = done(allOn, ...readAll((level) => (level === "waist" ? 28 : 0)));
+    const waist = doneness(short, {
+      ...padProgress(first, fitting),
+      now: {
+        ...padProgress(first, fitting).now,
+        waist: { ...padProgress(first, allOn).now.waist, girth: { kind: "read", value: mm(body("waist") + 28) } },
+      },
+    }).levels[2];
+    expect(waist?.kind).toBe("asNearAsItGets");
+    expect(waist?.amount).toBeCloseTo(28, 3);
+  });
+});

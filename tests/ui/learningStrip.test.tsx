@@ -1,0 +1,100 @@
+import { fireEvent, render, screen, waitFor } from "@testing-library/react";
+import { expect, test } from "vitest";
+import demoFile from "../../shared/demo-fitting.json";
+import { type FittingStore, fittingStore } from "../../src/app/store";
+import { assert } from "../../src/core/result";
+import { readFitting } from "../../src/document/fitting";
+import { pieceToFile } from "../../src/document/pieceFile";
+import { LearningPart } from "../../src/ui/learning/LearningPart";
+import { LearningStrip } from "../../src/ui/learning/LearningStrip";
+import { StoreProvider } from "../../src/ui/useStore";
+import { useDerived } from "../../src/ui/useDerived";
+
+const demo = readFitting(demoFile);
+assert(demo.ok, "the demo fitting can be read");
+const at = "2026-01-02T03:04:05.000Z";
+
+function Bench() {
+  const { planning, progress } = useDerived();
+  assert(planning.kind === "planned" && progress !== null, "the demo can be planned");
+  return (
+    <>
+      <LearningStrip plan={planning.plan} progress={progress} />
+      <LearningPart plan={planning.plan} progress={progress} />
+    </>
+  );
+}
+
+const shown = (): FittingStore => {
+  const store = fittingStore(demo.value);
+  render(
+    <StoreProvider store={store}>
+      <Bench />
+    </StoreProvider>,
+  );
+  return store;
+};
+const patience = { timeout: 30_000 };
+const field = (name: RegExp) => screen.getByRole("textbox", { name });
+
+test("the trial: a text that is no length stays as typed and is not handed in; two readings are, and answered", async () => {
+  const store = shown();
+  fireEvent.click(screen.getByRole("button", { name: "Try one layer" }));
+  fireEvent.change(field(/before/), { target: { value: "28 1/4" } });
+  fireEvent.change(field(/after/), { target: { value: "thirty" } });
+  fireEvent.blur(field(/after/));
+  const learn = screen.getByRole<HTMLButtonElement>("button", { name: "Learn from it" });
+  expect(learn.disabled).toBe(true);
+  expect((field(/after/) as HTMLInputElement).value).toBe("thirty");
+
+  fireEvent.change(field(/after/), { target: { value: "28" } });
+  expect(screen.getByText(/After is not more than before/)).toBeInTheDocument();
+  expect(learn.disabled).toBe(true);
+
+  fireEvent.change(field(/after/), { target: { value: "30 1/8" } });
+  expect(screen.getByText(/These two readings alone say 5\/16 in \(7.6 mm\)/)).toBeInTheDocument();
+  fireEvent.click(learn);
+  expect(store.getState().fitting.work).toMatchObject([
+    { did: "trial", before: "28 1/4", after: "30 1/8", level: "waist" },
+  ]);
+  await waitFor(
+    () => expect(screen.getAllByText(/One layer is worth about 5\/16 in/).length).toBeGreaterThan(1),
+    patience,
+  );
+  expect(screen.getByText("From 2 readings of the tape.")).toBeInTheDocument();
+});
+
+test("news waits for a press, is undone by undo, and the reading can be left out", async () => {
+  const store = shown();
+  const { planning } = await import("../../src/app/derived").then(({ derivation }) => derivation()(demo.value));
+  assert(planning.kind === "planned", "the demo can be planned");
+  for (const piece of planning.plan.pieces.slice(0, 5))
+    store.dispatch({ does: "pin", piece: pieceToFile(piece, "", ""), at });
+  store.dispatch({ does: "read", name: "waistGirth", text: "35 1/2", at });
+  store.dispatch({ does: "read", name: "highHipGirth", text: "40 1/2", at });
+  const button = await screen.findByRole("button", { name: "Plan the rest from the tape" }, patience);
+  fireEvent.click(button);
+  expect(store.getState().fitting.work.at(-1)?.did).toBe("replanned");
+  await waitFor(
+    () => expect(screen.queryByRole("button", { name: "Plan the rest from the tape" })).toBeNull(),
+    patience,
+  );
+  await waitFor(
+    () => expect(screen.getByText("What the pieces that are left can be made of")).toBeInTheDocument(),
+    patience,
+  );
+
+  store.undo();
+  await screen.findByRole("button", { name: "Plan the rest from the tape" }, patience);
+  fireEvent.click(screen.getByRole("button", { name: /Leave out High hip/ }));
+  expect(store.getState().fitting.work.filter(({ did }) => did === "measured")).toHaveLength(1);
+});
+
+test("how closely the tape is read is one press", () => {
+  const store = shown();
+  const steady = screen.getByRole("button", { name: /very steady/ });
+  expect(steady.getAttribute("aria-pressed")).toBe("false");
+  fireEvent.click(steady);
+  expect(store.getState().fitting.readingError).toBe("3 mm");
+  expect(screen.getByRole("button", { name: /very steady/ }).getAttribute("aria-pressed")).toBe("true");
+});
