@@ -1,4 +1,4 @@
-import { quarterLength } from "../geometry/superellipse";
+import { quarterLengths } from "../geometry/superellipse";
 import { root } from "../numerics/root";
 import { mm, ratio } from "../units";
 import type { LevelReadings } from "./levelReadings";
@@ -13,13 +13,14 @@ import type { Section } from "./section";
 export function solveSection(level: LevelReadings): Section {
   const { frontArc, backArc, exponent, quarters } = level;
   const half = Math.min(level.breadth.value / 2, widestShare * Math.min(frontArc.value, backArc.value));
-  const lean = quarters === null ? 0 : solveLean(level, half, quarters.leftFront + quarters.leftBack);
+  const length = quarterLengths(exponent);
+  const lean = quarters === null ? 0 : solveLean(level, half, length, quarters.leftFront + quarters.leftBack);
   const [left, right] = [half + lean, half - lean];
   return {
     leftBreadth: mm(left),
     rightBreadth: mm(right),
-    frontDepth: mm(halfDepth(left, right, exponent, frontArc.value)),
-    backDepth: mm(halfDepth(left, right, exponent, backArc.value)),
+    frontDepth: mm(halfDepth(left, right, length, frontArc.value)),
+    backDepth: mm(halfDepth(left, right, length, backArc.value)),
     exponent: ratio(exponent),
   };
 }
@@ -30,23 +31,26 @@ const widestShare = 0.46;
 /** Readings of a half are met to a hundredth of a millimetre, fifty times finer than a tape is read. */
 const precision = 0.01;
 
-function halfDepth(left: number, right: number, exponent: number, arc: number): number {
-  const reading = (depth: number) =>
-    quarterLength({ breadth: left, depth, exponent }) + quarterLength({ breadth: right, depth, exponent }) - arc;
+/** The length of a quarter of given half-breadth and depth at the level's exponent (mm). */
+type QuarterLength = (breadth: number, depth: number) => number;
+
+function halfDepth(left: number, right: number, length: QuarterLength, arc: number): number {
+  const reading = (depth: number) => length(left, depth) + length(right, depth) - arc;
   const found = root(reading, { from: 0, to: arc, precision });
   return found.kind === "converged" ? found.value : found.nearest;
 }
 
-function solveLean(level: LevelReadings, half: number, leftGirth: number): number {
-  const { frontArc, backArc, exponent } = level;
+function solveLean(
+  { frontArc, backArc }: LevelReadings,
+  half: number,
+  length: QuarterLength,
+  leftGirth: number,
+): number {
   const miss = (lean: number) => {
     const [left, right] = [half + lean, half - lean];
-    const front = halfDepth(left, right, exponent, frontArc.value);
-    const back = halfDepth(left, right, exponent, backArc.value);
-    const reads =
-      quarterLength({ breadth: left, depth: front, exponent }) +
-      quarterLength({ breadth: left, depth: back, exponent });
-    return reads - leftGirth;
+    const front = halfDepth(left, right, length, frontArc.value);
+    const back = halfDepth(left, right, length, backArc.value);
+    return length(left, front) + length(left, back) - leftGirth;
   };
   const most = 0.3 * half;
   const found = root(miss, { from: -most, to: most, precision: 10 * precision });

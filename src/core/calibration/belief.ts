@@ -4,7 +4,7 @@ import type { Pad } from "../padding/pad";
 import type { Station } from "../padding/stack";
 import { tapeQuarters } from "../tape/tape";
 import { mm, ratio } from "../units";
-import type { Belief, LevelBelief } from "./believed";
+import type { Belief, LevelBelief, Surprise } from "./believed";
 import { type Evidence, type Observation, observations, quarterNames } from "./evidence";
 import { type LayerWorth, worthThickness, type Worths } from "./layerWorth";
 
@@ -18,8 +18,8 @@ import { type LayerWorth, worthThickness, type Worths } from "./layerWorth";
  * cited from memory).
  */
 export function belief(evidence: Evidence): Belief {
-  const rows = observations(evidence);
   const prior = priorState(evidence);
+  const { rows, surprises } = sifted(evidence, prior);
   const precision = symmetric(prior.covariance).inverse();
   let state = prior.mean;
   let covariance = prior.covariance;
@@ -43,11 +43,43 @@ export function belief(evidence: Evidence): Belief {
     state = held(solved.solve(pull));
     covariance = solved.inverse();
   }
-  return told(evidence, state, covariance);
+  return { ...told(evidence, state, covariance), surprises };
 }
 
 /** The readings are almost linear in the worths: the third round no longer moves the state by a tenth of its spread. */
 const gaussNewtonRounds = 4;
+
+/**
+ * Readings that can be, and those that cannot: further from what was expected beforehand than a doubled or halved batting, an
+ * unsure form and a clumsy tape could explain together.
+ */
+function sifted(
+  evidence: Evidence,
+  prior: Gaussian,
+): { readonly rows: readonly Observation[]; readonly surprises: readonly Surprise[] } {
+  const tell = teller(prior.mean, evidence.stations);
+  const judged = observations(evidence).map((row) => {
+    const { value, slope, observed } = linearised(row, prior.mean, tell);
+    const spread = Math.sqrt(variance(slope, prior.covariance) + evidence.readingError ** 2);
+    return { row, expected: value, isSurprise: Math.abs(observed - value) > surprisingSpreads * spread };
+  });
+  return {
+    rows: judged.filter(({ isSurprise }) => !isSurprise).map(({ row }) => row),
+    surprises: judged
+      .filter(({ isSurprise }) => isSurprise)
+      .map(({ row, expected }) => ({ name: row.name, read: mm(row.value), expected: mm(expected) })),
+  };
+}
+
+/** Once in some hundred thousand honest readings; a tape read at the wrong level or from the wrong end is further off. */
+const surprisingSpreads = 4.5;
+
+const variance = (slope: readonly number[], covariance: Gaussian["covariance"]): number =>
+  slope.reduce(
+    (sum, s, i) =>
+      sum + s * slope.reduce((line, t, j) => line + t * ((covariance[i] as readonly number[])[j] as number), 0),
+    0,
+  );
 
 /** State: ln layer and squeeze of the building batting, the same of the finishing batting, then the quarters of each level. */
 const worthCount = 4;
@@ -150,7 +182,7 @@ function tellLevel(station: Station, pinned: readonly Pad[], state: readonly num
 
 /** One reading as the state tells it, and how it moves with each number of the state (finite differences for the worths). */
 function linearised(
-  row: Observation,
+  row: Omit<Observation, "name">,
   state: readonly number[],
   tell: (level: number, pinned: readonly Pad[]) => Told,
 ): Linearised {
@@ -168,7 +200,7 @@ function linearised(
 /** The step of the differences: a hundredth of a layer's worth, or of a squeeze. */
 const difference = 0.01;
 
-const summed = ({ quarters }: Observation, read: Quarters): number =>
+const summed = ({ quarters }: Pick<Observation, "quarters">, read: Quarters): number =>
   quarterNames.reduce((sum, name) => sum + quarters[name] * read[name], 0);
 
 const worthsOf = (state: readonly number[]): Worths => ({
@@ -180,7 +212,11 @@ const worthsOf = (state: readonly number[]): Worths => ({
 const held = (state: readonly number[]): readonly number[] =>
   state.map((number, i) => (i === 1 || i === 3 ? Math.max(0, Math.min(squeezePrior.most, number)) : number));
 
-function told(evidence: Evidence, state: readonly number[], covariance: Gaussian["covariance"]): Belief {
+function told(
+  evidence: Evidence,
+  state: readonly number[],
+  covariance: Gaussian["covariance"],
+): Omit<Belief, "surprises"> {
   const worths = worthsOf(state);
   const deviation = (i: number) => Math.sqrt((covariance[i] as readonly number[])[i] as number);
   const layer = (worth: LayerWorth, at: number) => ({
@@ -214,12 +250,7 @@ function levelBelief(
   const tell = (parts: Partial<QuarterReadings> | { readonly [name: string]: number }) => {
     const quarters = { leftFront: 0, rightFront: 0, leftBack: 0, rightBack: 0, ...parts };
     const { value, slope } = linearised({ level, pinned, quarters, value: 0 }, state, simulation);
-    const variance = slope.reduce(
-      (sum, s, i) =>
-        sum + s * slope.reduce((line, t, j) => line + t * ((covariance[i] as readonly number[])[j] as number), 0),
-      0,
-    );
-    return { value: mm(value), spread: mm(Math.sqrt(Math.max(0, variance))) };
+    return { value: mm(value), spread: mm(Math.sqrt(Math.max(0, variance(slope, covariance)))) };
   };
   const quarters = {
     leftFront: quarter("leftFront"),

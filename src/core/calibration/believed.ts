@@ -1,5 +1,6 @@
 import type { QuarterReadings } from "../body/levelReadings";
 import type { Millimetres, Ratio } from "../units";
+import type { TapeReadingName } from "./evidence";
 
 /** A number the tool believes, with one standard deviation (mm). */
 export interface Believed {
@@ -29,8 +30,16 @@ export interface LevelBelief {
   readonly simulated: QuarterReadings;
 }
 
+/** A reading so far from anything the padding could be that it is left out of the belief until it is read again (mm). */
+export interface Surprise {
+  readonly name: TapeReadingName;
+  readonly read: Millimetres;
+  readonly expected: Millimetres;
+}
+
 /** All that is believed after the readings so far; levels from the bust down. */
 export interface Belief {
+  readonly surprises: readonly Surprise[];
   readonly building: BelievedWorth;
   readonly finishing: BelievedWorth;
   readonly levels: readonly LevelBelief[];

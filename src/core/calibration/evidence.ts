@@ -33,8 +33,9 @@ export interface Evidence {
   readonly readingError: number;
 }
 
-/** One reading: the quarters it spans at a level, what lay on the form, and its value (mm). */
+/** One reading: what it is called, the quarters it spans at a level, what lay on the form, and its value (mm). */
 export interface Observation {
+  readonly name: TapeReadingName;
   readonly level: number;
   readonly pinned: readonly Pad[];
   readonly quarters: { readonly [name in (typeof quarterNames)[number]]: number };
@@ -56,8 +57,9 @@ export function observations({ rereads }: Evidence): readonly Observation[] {
   return rereads.flatMap(({ pinned, readings }) =>
     levelNames.flatMap((name, level) =>
       Object.entries(spans).flatMap(([reading, quarters]): readonly Observation[] => {
-        const value = readings[`${name}${reading}` as TapeReadingName];
-        return value === undefined ? [] : [{ level, pinned, quarters, value }];
+        const readingName = `${name}${reading}` as TapeReadingName;
+        const value = readings[readingName];
+        return value === undefined ? [] : [{ name: readingName, level, pinned, quarters, value }];
       }),
     ),
   );

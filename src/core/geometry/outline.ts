@@ -1,4 +1,4 @@
-import { quarterLength, quarterPoints, type QuarterPoint } from "./superellipse";
+import { type QuarterCurve, quarterCurve, quarterLengths as lengthsOf, unitQuarter } from "./superellipse";
 
 /** Four quarters of superellipses that join at the sides and at centre front and back: half-breadths and depths in mm. */
 export interface QuarteredShape {
@@ -35,11 +35,12 @@ export interface QuarterLengths {
 
 export function quarterLengths(section: QuarteredShape): QuarterLengths {
   const { leftBreadth, rightBreadth, frontDepth, backDepth, exponent } = section;
+  const length = lengthsOf(exponent);
   return {
-    leftFront: quarterLength({ breadth: leftBreadth, depth: frontDepth, exponent }),
-    rightFront: quarterLength({ breadth: rightBreadth, depth: frontDepth, exponent }),
-    leftBack: quarterLength({ breadth: leftBreadth, depth: backDepth, exponent }),
-    rightBack: quarterLength({ breadth: rightBreadth, depth: backDepth, exponent }),
+    leftFront: length(leftBreadth, frontDepth),
+    rightFront: length(rightBreadth, frontDepth),
+    leftBack: length(leftBreadth, backDepth),
+    rightBack: length(rightBreadth, backDepth),
   };
 }
 
@@ -57,18 +58,19 @@ export function sectionOutline(section: QuarteredShape, perPart: number): Outlin
     along: new Float64Array(count),
     quarters,
   };
+  const unit = unitQuarter(section.exponent, perPart);
   for (const [quarter, run] of quarterRuns(section, quarters).entries()) {
-    const drawn = quarterPoints({ breadth: run.breadth, depth: run.depth, exponent: section.exponent }, perPart);
-    const points = run.startsAtSide ? [...drawn].reverse() : drawn;
-    const chords = chordSums(points);
+    const drawn = quarterCurve(unit, run.breadth, run.depth);
+    const order = Array.from({ length: perQuarter + 1 }, (_, i) => (run.startsAtSide ? perQuarter - i : i));
+    const chords = chordSums(drawn, order);
     const scale = run.length / (chords[perQuarter] as number);
     for (let i = 0; i < perQuarter; i++) {
-      const point = points[i] as QuarterPoint;
+      const from = order[i] as number;
       const at = quarter * perQuarter + i;
-      outline.x[at] = run.left * point.x;
-      outline.y[at] = run.front * point.y;
-      outline.normalX[at] = run.left * point.normalX;
-      outline.normalY[at] = run.front * point.normalY;
+      outline.x[at] = run.left * (drawn.x[from] as number);
+      outline.y[at] = run.front * (drawn.y[from] as number);
+      outline.normalX[at] = run.left * (drawn.normalX[from] as number);
+      outline.normalY[at] = run.front * (drawn.normalY[from] as number);
       outline.along[at] = run.from + scale * (chords[i] as number);
     }
   }
@@ -102,11 +104,13 @@ function quarterRuns(section: QuarteredShape, quarters: QuarterLengths): readonl
   ];
 }
 
-function chordSums(points: readonly QuarterPoint[]): readonly number[] {
-  let sum = 0;
-  return points.map((point, i) => {
-    const before = points[i - 1];
-    if (before) sum += Math.hypot(point.x - before.x, point.y - before.y);
-    return sum;
-  });
+function chordSums({ x, y }: QuarterCurve, order: readonly number[]): Float64Array {
+  const sums = new Float64Array(order.length);
+  for (let i = 1; i < order.length; i++) {
+    const [at, before] = [order[i] as number, order[i - 1] as number];
+    const runX = (x[at] as number) - (x[before] as number);
+    const runY = (y[at] as number) - (y[before] as number);
+    sums[i] = (sums[i - 1] as number) + Math.sqrt(runX * runX + runY * runY);
+  }
+  return sums;
 }

@@ -10,7 +10,17 @@ export interface Quarter {
 }
 
 export function quarterLength({ breadth, depth, exponent }: Quarter): number {
-  return partLength(breadth, depth, exponent) + partLength(depth, breadth, exponent);
+  return quarterLengths(exponent)(breadth, depth);
+}
+
+/** The lengths of quarters of one exponent, whose powers are taken once: for those who ask for many. */
+export function quarterLengths(exponent: number): (breadth: number, depth: number) => number {
+  const cut = 2 ** (-1 / exponent);
+  const slopes = nodes.map((node) => {
+    const power = (cut * node) ** (exponent - 1);
+    return power * (1 - power * (cut * node)) ** (1 / exponent - 1);
+  });
+  return (breadth, depth) => cut * (partLength(breadth, depth, slopes) + partLength(depth, breadth, slopes));
 }
 
 /** One point of a quarter with its outward normal (unit length), both in the quarter's own frame (x ≥ 0, y ≥ 0). */
@@ -23,25 +33,69 @@ export interface QuarterPoint {
 
 /** Points from centre (x = 0) to side (y = 0), both ends included: twice `perPart` steps, even within each part. */
 export function quarterPoints(quarter: Quarter, perPart: number): readonly QuarterPoint[] {
-  const { breadth, depth, exponent } = quarter;
-  const cut = 2 ** (-1 / exponent);
-  const points: QuarterPoint[] = [];
-  for (let i = 0; i <= perPart; i++) {
-    const v = (cut * i) / perPart;
-    points.push(pointAt(breadth, depth, exponent, v, (1 - v ** exponent) ** (1 / exponent)));
-  }
-  for (let i = perPart - 1; i >= 0; i--) {
-    const v = (cut * i) / perPart;
-    points.push(pointAt(breadth, depth, exponent, (1 - v ** exponent) ** (1 / exponent), v));
-  }
-  return points;
+  const { x, y, normalX, normalY } = quarterCurve(
+    unitQuarter(quarter.exponent, perPart),
+    quarter.breadth,
+    quarter.depth,
+  );
+  return Array.from(x, (_, i) => ({
+    x: x[i] as number,
+    y: y[i] as number,
+    normalX: normalX[i] as number,
+    normalY: normalY[i] as number,
+  }));
 }
 
-function pointAt(breadth: number, depth: number, exponent: number, v: number, w: number): QuarterPoint {
-  const slopeX = v ** (exponent - 1) * depth;
-  const slopeY = w ** (exponent - 1) * breadth;
-  const size = Math.hypot(slopeX, slopeY) || 1;
-  return { x: breadth * v, y: depth * w, normalX: slopeX / size, normalY: slopeY / size };
+/** The points of the quarter of half-breadth and depth 1, with the powers its normals need. Every quarter of the exponent is a stretched one. */
+export interface UnitQuarter {
+  readonly count: number;
+  readonly v: Float64Array;
+  readonly w: Float64Array;
+  readonly powerV: Float64Array;
+  readonly powerW: Float64Array;
+}
+
+export function unitQuarter(exponent: number, perPart: number): UnitQuarter {
+  const cut = 2 ** (-1 / exponent);
+  const count = 2 * perPart + 1;
+  const v = new Float64Array(count);
+  const powerV = new Float64Array(count);
+  for (let i = 0; i <= perPart; i++) {
+    const near = (cut * i) / perPart;
+    const far = (1 - near ** exponent) ** (1 / exponent);
+    v[count - 1 - i] = far;
+    powerV[count - 1 - i] = far ** (exponent - 1);
+    v[i] = near;
+    powerV[i] = near ** (exponent - 1);
+  }
+  // The curve is its own mirror image across the diagonal.
+  return { count, v, w: v.toReversed(), powerV, powerW: powerV.toReversed() };
+}
+
+/** The points of a quarter, one coordinate a list, from centre to side. */
+export interface QuarterCurve {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly normalX: Float64Array;
+  readonly normalY: Float64Array;
+}
+
+export function quarterCurve(unit: UnitQuarter, breadth: number, depth: number): QuarterCurve {
+  const { count, v, w, powerV, powerW } = unit;
+  const x = new Float64Array(count);
+  const y = new Float64Array(count);
+  const normalX = new Float64Array(count);
+  const normalY = new Float64Array(count);
+  for (let i = 0; i < count; i++) {
+    const slopeX = (powerV[i] as number) * depth;
+    const slopeY = (powerW[i] as number) * breadth;
+    const size = Math.sqrt(slopeX * slopeX + slopeY * slopeY) || 1;
+    x[i] = breadth * (v[i] as number);
+    y[i] = depth * (w[i] as number);
+    normalX[i] = slopeX / size;
+    normalY[i] = slopeY / size;
+  }
+  return { x, y, normalX, normalY };
 }
 
 /** Nodes and weights of 10-point Gauss-Legendre quadrature on (0, 1) (Abramowitz and Stegun 1964, table 25.4, halved). */
@@ -54,15 +108,15 @@ const weights = [
   0.134633359654998, 0.109543181257991, 0.0747256745752903, 0.0333356721543441,
 ] as const;
 
-/** Length of the part where the first axis runs from 0 to its share at the cut: ∫ √(a² + (dy/dv)²) dv. */
-function partLength(along: number, across: number, exponent: number): number {
-  const cut = 2 ** (-1 / exponent);
+/**
+ * Length of the part where the first axis runs from 0 to its share at the cut, as a share of the cut: ∫ √(a² + (dy/dv)²) dv. The
+ * slopes are those of the unit quarter at the nodes.
+ */
+function partLength(along: number, across: number, slopes: readonly number[]): number {
   let sum = 0;
   for (let i = 0; i < nodes.length; i++) {
-    const power = (cut * (nodes[i] as number)) ** (exponent - 1);
-    const v = cut * (nodes[i] as number);
-    const slope = across * power * (1 - power * v) ** (1 / exponent - 1);
+    const slope = across * (slopes[i] as number);
     sum += (weights[i] as number) * Math.sqrt(along * along + slope * slope);
   }
-  return sum * cut;
+  return sum;
 }

@@ -61,13 +61,14 @@ export const featherFor = (thickness: number): number => Math.max(25, Math.min(6
 export type WayToBack = "overLeft" | "overRight";
 
 /** Cuts a hill into pads, the slab with the highest contour (the smallest pad) first, as they are pinned. */
-export function hillPads(
-  hill: Hill,
-  surface: Surface,
-  stack: readonly Slab[],
-  way: WayToBack = "overLeft",
-): readonly Pad[] {
-  return [...stack].reverse().flatMap((slab) => slabPads(hill, surface, slab, way));
+export const hillPads = (hill: Hill, surface: Surface, stack: readonly Slab[]): readonly Pad[] =>
+  contours(hill, surface, stack).map((contour) => contourPad(contour, "overLeft"));
+
+/** What a slab covers of a hill in one piece, before its rows are counted round from centre front. */
+export interface Contour {
+  readonly zone: Hill["zone"];
+  readonly slab: Slab;
+  readonly extents: readonly Extent[];
 }
 
 interface Extent {
@@ -77,38 +78,68 @@ interface Extent {
   readonly centre: number;
 }
 
-function slabPads(hill: Hill, surface: Surface, slab: Slab, way: WayToBack): readonly Pad[] {
-  const height = contourHeight(slab);
-  const extents = surface.drops.map((_, row) => extentAt(hill, surface, height, row));
+export function contours(hill: Hill, surface: Surface, stack: readonly Slab[]): readonly Contour[] {
+  const rows = surface.drops.map((drop, row) =>
+    hillRow(hill, drop, surface.frontQuarter[row] as number, surface.backQuarter[row] as number),
+  );
+  const top = rows.reduce((highest, { left, right }) => Math.max(highest, left.crown, right.crown), 0);
+  return [...stack].reverse().flatMap((slab) => {
+    const height = contourHeight(slab);
+    if (top <= height) return [];
+    const extents = rows.map((row) => extentOf(row, height));
+    return pinnableRuns(extents, (from, to) => tip(hill, surface, height, from, to)).map((run) => ({
+      zone: hill.zone,
+      slab,
+      extents: run,
+    }));
+  });
+}
+
+export function contourPad({ zone, slab, extents }: Contour, way: WayToBack): Pad {
   const thickness = slab.to - slab.from;
-  const rowOf = ({ drop, left, right, centre }: Extent): PieceRow => {
-    const from = way === "overLeft" ? centre : -centre;
-    return { drop: mm(drop), start: mm(from - right), end: mm(from + left) };
-  };
-  return pinnableRuns(extents, (from, to) => tip(hill, surface, height, from, to)).map((run) => ({
-    zone: hill.zone,
+  return {
+    zone,
     batting: slab.batting,
     plies: slab.plies,
     thickness: mm(thickness),
     feather: mm(featherFor(thickness)),
-    rows: run.map(rowOf),
-  }));
+    rows: extents.map(({ drop, left, right, centre }): PieceRow => {
+      const from = way === "overLeft" ? centre : -centre;
+      return { drop: mm(drop), start: mm(from - right), end: mm(from + left) };
+    }),
+  };
 }
 
-function extentAt(hill: Hill, surface: Surface, height: number, row: number): Extent {
-  const [front, back] = [surface.frontQuarter[row] as number, surface.backQuarter[row] as number];
-  return extent(hill, surface.drops[row] as number, height, front, back);
+/** A hill at one height: its sides in the order they come along the surface, and where its centre line lies. */
+interface HillRow {
+  readonly drop: number;
+  readonly left: SideRow;
+  readonly right: SideRow;
+  readonly centre: number;
 }
 
-function extent(hill: Hill, drop: number, height: number, front: number, back: number): Extent {
+interface SideRow {
+  readonly crown: number;
+  readonly trim: number;
+  readonly quarter: number;
+}
+
+function hillRow(hill: Hill, drop: number, front: number, back: number): HillRow {
   const quarter = hill.zone === "front" ? front : back;
-  const left = sideExtent(hill.left, drop, height, quarter);
-  const right = sideExtent(hill.right, drop, height, quarter);
+  const side = ({ crown, trim }: HillSide): SideRow => ({ crown: crown(drop), trim: trim(drop), quarter });
+  const [left, right] = [side(hill.left), side(hill.right)];
   // Seen from centre back, the wearer's left lies the other way along the surface.
   return hill.zone === "front"
     ? { drop, left, right, centre: 0 }
     : { drop, left: right, right: left, centre: front + back };
 }
+
+const extentOf = ({ drop, left, right, centre }: HillRow, height: number): Extent => ({
+  drop,
+  left: sideExtent(left, height),
+  right: sideExtent(right, height),
+  centre,
+});
 
 /**
  * A section moved forward by u stands out by u·cos θ (its support function), so the first power would be the shape of a
@@ -117,11 +148,10 @@ function extent(hill: Hill, drop: number, height: number, front: number, back: n
 const hillPower = 1.1;
 
 /** How far a contour runs from the centre line to one side: where the hill has fallen to the height. */
-function sideExtent({ crown, trim }: HillSide, drop: number, height: number, quarter: number): number {
-  const top = crown(drop);
-  if (top <= height) return 0;
-  const way = (2 / Math.PI) * Math.acos((height / top) ** (1 / hillPower));
-  return quarter * Math.min(furthestShare, way * (1 + trim(drop)));
+function sideExtent({ crown, trim, quarter }: SideRow, height: number): number {
+  if (crown <= height) return 0;
+  const way = (2 / Math.PI) * Math.acos((height / crown) ** (1 / hillPower));
+  return quarter * Math.min(furthestShare, way * (1 + trim));
 }
 
 /** A front or back pad stops short of the side seam by this share of the quarter, so that the seam stays where the form has it. */
@@ -159,11 +189,12 @@ const lengthOf = (run: readonly Extent[]): number => {
 
 /** Between a row that is wide enough and one that is not, the place where the slab is just wide enough, by halving. */
 function tip(hill: Hill, surface: Surface, height: number, wide: Extent, narrow: Extent): Extent {
-  const [row, other] = [surface.drops.indexOf(wide.drop), surface.drops.indexOf(narrow.drop)];
+  const [inner, outer] = [surface.drops.indexOf(wide.drop), surface.drops.indexOf(narrow.drop)];
   const at = (share: number): Extent => {
     const mix = (values: readonly number[]) =>
-      (values[row] as number) + ((values[other] as number) - (values[row] as number)) * share;
-    return extent(hill, mix(surface.drops), height, mix(surface.frontQuarter), mix(surface.backQuarter));
+      (values[inner] as number) + ((values[outer] as number) - (values[inner] as number)) * share;
+    const row = hillRow(hill, mix(surface.drops), mix(surface.frontQuarter), mix(surface.backQuarter));
+    return extentOf(row, height);
   };
   let [inside, outside] = [0, 1];
   for (let step = 0; step < 12; step++) {

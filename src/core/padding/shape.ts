@@ -4,11 +4,11 @@ import { steer } from "../numerics/steer";
 import { shapingPrecision } from "../tolerances";
 import { mm } from "../units";
 import { type Cup, cupPads } from "./cup";
-import { type Hill, hillPads, type Slab, type WayToBack } from "./hill";
+import { contourPad, contours, type Hill, hillPads, type Slab, type WayToBack } from "./hill";
 import type { Pad } from "./pad";
 import { type FirstLayer, paddedTape } from "./paddedTape";
 import { sidePads } from "./sidePad";
-import { stackThickness, type Station } from "./stack";
+import { addPad, stackThickness, type Station } from "./stack";
 import { reach, type Surface } from "./surface";
 
 /**
@@ -84,7 +84,7 @@ export function shape(problem: ShapeProblem): Shape {
     rounds: 10,
   }).knobs;
   const found = pads(problem, crowns, trims);
-  return { pads: found[0], readings: readLevels(problem, beneath, found) };
+  return { pads: [...found.others, ...found.backs[0]], readings: readLevels(problem, beneath, found) };
 }
 
 /** A side of a slab is trimmed by at most this share of its width. */
@@ -109,16 +109,15 @@ const asList = (quarters: QuarterReadings): readonly number[] => quarterNames.ma
  * round, and the mean of both is steered; an even problem has no left and right to tell apart.
  */
 function readLevels(
-  problem: ShapeProblem,
+  { stations, offsets, firstLayer }: ShapeProblem,
   beneath: readonly Float64Array[],
-  found: readonly (readonly Pad[])[],
+  { others, backs }: FoundPads,
 ): readonly QuarterReadings[] {
-  return problem.stations.map((station, level) => {
+  return stations.map((station, level) => {
     const under = beneath[level] as Float64Array;
-    const reads = found.map((pads) =>
-      paddedTape(station, added(stackThickness(pads, station), under), problem.firstLayer),
-    );
-    const offset = problem.offsets[level] as QuarterReadings;
+    const all = stackThickness(others, station);
+    const reads = backs.map((back) => paddedTape(station, stacked(all, back, under, station), firstLayer));
+    const offset = offsets[level] as QuarterReadings;
     const mean = (quarter: keyof QuarterReadings) => reads.reduce((sum, read) => sum + read[quarter], 0) / reads.length;
     const [leftBack, rightBack] = [mean("leftBack"), mean("rightBack")];
     const half = (leftBack + rightBack) / 2;
@@ -132,8 +131,13 @@ function readLevels(
   });
 }
 
-const added = (thickness: Float64Array, other: Float64Array): Float64Array =>
-  thickness.map((value, i) => value + (other[i] as number));
+/** The thickness of everything at one height: the other pads, the back pads on them and what lies beneath. */
+function stacked(others: Float64Array, back: Pads, under: Float64Array, station: Station): Float64Array {
+  const total = others.slice();
+  for (const pad of back) addPad(total, pad, station);
+  for (let i = 0; i < total.length; i++) total[i] = (total[i] as number) + (under[i] as number);
+  return total;
+}
 
 const isEven = ({ targets, offsets, cups, sideCrowns }: ShapeProblem): boolean =>
   [...targets, ...offsets].every(
@@ -144,8 +148,14 @@ const isEven = ({ targets, offsets, cups, sideCrowns }: ShapeProblem): boolean =
 
 type Pads = readonly Pad[];
 
-/** All pads for a setting of the knobs: cups, sides, back and front, smallest slab first in each. */
-function pads(problem: ShapeProblem, crowns: Knobs, trims: Knobs): readonly [Pads, ...Pads[]] {
+/** The pads for a setting of the knobs, those at the back counted one way round or, on an uneven problem, both ways. */
+interface FoundPads {
+  readonly others: Pads;
+  readonly backs: readonly [Pads, ...Pads[]];
+}
+
+/** All pads for a setting of the knobs: cups, sides, front and back, smallest slab first in each. */
+function pads(problem: ShapeProblem, crowns: Knobs, trims: Knobs): FoundPads {
   const { surface, cups, slabs, sideCrowns } = problem;
   const curve = (knobs: Knobs, quarter: number, ends: "zero" | "same") => knobCurve(problem, knobs, quarter, ends);
   const hill = (zone: "front" | "back", left: number, right: number): Hill => ({
@@ -174,9 +184,10 @@ function pads(problem: ShapeProblem, crowns: Knobs, trims: Knobs): readonly [Pad
     ...ridge("rightSide", sideCrowns.right),
     ...hillPads(hill("front", 0, 1), surface, slabs.front),
   ];
-  const back = hill("back", 2, 3);
-  const counted = (way: WayToBack): Pads => [...others, ...hillPads(back, surface, slabs.back, way)];
-  return isEven(problem) ? [counted("overLeft")] : [counted("overLeft"), counted("overRight")];
+  const back = contours(hill("back", 2, 3), surface, slabs.back);
+  const counted = (way: WayToBack): Pads => back.map((contour) => contourPad(contour, way));
+  const overLeft = counted("overLeft");
+  return { others, backs: isEven(problem) ? [overLeft] : [overLeft, counted("overRight")] };
 }
 
 /**

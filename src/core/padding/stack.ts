@@ -38,18 +38,28 @@ export function addPad(
     return true;
   }
   const near = rowsWithin(rows, drop, feather);
-  const { quarters } = outline;
+  const { along, quarters } = outline;
   const girth = quarters.leftFront + quarters.leftBack + quarters.rightFront + quarters.rightBack;
+  const inside = thickness * Math.min(1, toEnds / feather);
   for (let i = 0; i < total.length; i++) {
-    const distance = distanceInside(near, outline.along[i] as number, girth, drop, toEnds);
-    if (distance > 0) total[i] = (total[i] as number) + thickness * Math.min(1, distance / feather);
+    let s = along[i] as number;
+    // Points are tried once round either way.
+    if (s <= near.start) s += girth;
+    if (s >= near.end) s -= girth;
+    if (s <= near.start || s >= near.end) continue;
+    const added = s >= near.innerStart && s <= near.innerEnd ? inside : edgeThickness(near, s, drop, toEnds, thickness);
+    total[i] = (total[i] as number) + added;
   }
   return true;
 }
 
-/** The part of a pad's outline that a height can feel, with the widest and the surely covered stretch there. */
+/** The part of a pad's outline that a height can feel, with the stretch covered there and the part of it that feels neither side. */
 interface NearRows {
   readonly rows: readonly PieceRow[];
+  readonly from: number;
+  readonly to: number;
+  /** The last of the rows that lie no lower than the height. */
+  readonly at: number;
   readonly feather: number;
   readonly start: number;
   readonly end: number;
@@ -62,39 +72,58 @@ function rowsWithin(rows: readonly PieceRow[], drop: number, feather: number): N
   while (from + 1 < rows.length && (rows[from + 1] as PieceRow).drop < drop - feather) from++;
   let to = rows.length - 1;
   while (to - 1 > from && (rows[to - 1] as PieceRow).drop > drop + feather) to--;
-  const near = rows.slice(from, to + 1);
-  let [start, end, innerStart, innerEnd] = [0, 0, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
-  for (const [i, row] of near.entries()) {
+  let [at, innerStart, innerEnd] = [from, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  for (let i = from; i <= to; i++) {
+    const row = rows[i] as PieceRow;
     innerStart = Math.max(innerStart, row.start);
     innerEnd = Math.min(innerEnd, row.end);
-    const below = near[i + 1];
-    if (below !== undefined && row.drop <= drop && drop <= below.drop) {
-      const share = (drop - row.drop) / (below.drop - row.drop);
-      start = row.start + (below.start - row.start) * share;
-      end = row.end + (below.end - row.end) * share;
-    }
+    if (row.drop <= drop && i < to) at = i;
   }
-  return { rows: near, feather, start, end, innerStart: innerStart + feather, innerEnd: innerEnd - feather };
+  const [row, below] = [rows[at] as PieceRow, rows[at + 1] as PieceRow];
+  const share = (drop - row.drop) / (below.drop - row.drop);
+  return {
+    rows,
+    from,
+    to,
+    at,
+    feather,
+    start: row.start + (below.start - row.start) * share,
+    end: row.end + (below.end - row.end) * share,
+    innerStart: innerStart + feather,
+    innerEnd: innerEnd - feather,
+  };
 }
 
-/** How far inside the outline a point lies (mm); zero or less outside. Points are tried once round either way. */
-function distanceInside(near: NearRows, along: number, girth: number, drop: number, toEnds: number): number {
-  let s = along;
-  if (s <= near.start) s += girth;
-  if (s >= near.end) s -= girth;
-  if (s <= near.start || s >= near.end) return 0;
-  if (s >= near.innerStart && s <= near.innerEnd) return toEnds;
+/** The thickness at a point inside that feels a side of the outline; a side a feather away is not felt. */
+function edgeThickness(near: NearRows, s: number, drop: number, toEnds: number, thickness: number): number {
   let least = toEnds * toEnds;
-  for (let i = 0; i + 1 < near.rows.length; i++) {
-    const row = near.rows[i] as PieceRow;
-    const below = near.rows[i + 1] as PieceRow;
-    least = Math.min(
-      least,
-      squareDistance(s, drop, row.start, row.drop, below.start, below.drop),
-      squareDistance(s, drop, row.end, row.drop, below.end, below.drop),
-    );
+  if (s < near.innerStart) least = nearestSide(near, "start", s, drop, least);
+  if (s > near.innerEnd) least = nearestSide(near, "end", s, drop, least);
+  return thickness * Math.min(1, Math.sqrt(least) / near.feather);
+}
+
+/** The square of the distance to one side of the outline, if it is less than what was found: from the height outwards, as far as rows can be nearer. */
+function nearestSide(
+  { rows, from, to, at }: NearRows,
+  side: "start" | "end",
+  s: number,
+  drop: number,
+  found: number,
+): number {
+  let least = found;
+  for (let i = at; i >= from; i--) {
+    const [row, below] = [rows[i] as PieceRow, rows[i + 1] as PieceRow];
+    const away = i === at ? 0 : drop - below.drop;
+    if (away * away >= least) break;
+    least = Math.min(least, squareDistance(s, drop, row[side], row.drop, below[side], below.drop));
   }
-  return Math.sqrt(least);
+  for (let i = at + 1; i < to; i++) {
+    const [row, below] = [rows[i] as PieceRow, rows[i + 1] as PieceRow];
+    const away = row.drop - drop;
+    if (away * away >= least) break;
+    least = Math.min(least, squareDistance(s, drop, row[side], row.drop, below[side], below.drop));
+  }
+  return least;
 }
 
 function squareDistance(s: number, drop: number, fromS: number, fromDrop: number, toS: number, toDrop: number): number {

@@ -1,6 +1,6 @@
 import type { Section } from "../body/section";
 import { heightCurve } from "../geometry/heightCurve";
-import { quarterLength } from "../geometry/superellipse";
+import { quarterLengths } from "../geometry/outline";
 
 /**
  * The bare form's surface at the heights where pieces have rows: how long a front and a back quarter is at each drop
@@ -35,15 +35,11 @@ export function formSurface(drops: readonly number[], sections: readonly Section
     rows.push(to);
     if (i <= drops.length) levelRows.push(rows.length - 1);
   }
-  const rowSections = rows.map(sectionAt);
-  const quarter = (depth: (section: Section) => number) =>
-    rowSections.map((section) =>
-      quarterLength({ breadth: section.leftBreadth, depth: depth(section), exponent: section.exponent }),
-    );
+  const quarters = rows.map((drop) => quarterLengths(sectionAt(drop)));
   return {
     drops: rows,
-    frontQuarter: quarter((section) => section.frontDepth),
-    backQuarter: quarter((section) => section.backDepth),
+    frontQuarter: quarters.map(({ leftFront }) => leftFront),
+    backQuarter: quarters.map(({ leftBack }) => leftBack),
     levelRows,
     sectionAt,
   };

@@ -33,34 +33,27 @@ function hullQuarters(corners: Float64Array): QuarterLengths {
   for (let i = 0; i < count; i++) {
     const toX = corners[2 * i] as number;
     const toY = corners[2 * i + 1] as number;
-    const length = Math.hypot(toX - fromX, toY - fromY);
-    const cuts = edgeCuts(fromX, fromY, toX, toY);
-    for (let part = 0; part + 1 < cuts.length; part++) {
-      const [start, end] = [cuts[part] as number, cuts[part + 1] as number];
-      const middle = (start + end) / 2;
-      const isLeft = fromX + (toX - fromX) * middle > 0;
-      const isFront = fromY + (toY - fromY) * middle > 0;
+    const runX = toX - fromX;
+    const runY = toY - fromY;
+    const length = Math.sqrt(runX * runX + runY * runY);
+    // Where the edge is cut by the middle line and the seam line, as shares of its length; at its end if it is not.
+    const atMiddle = fromX * toX < 0 ? -fromX / runX : 1;
+    const atSeam = fromY * toY < 0 ? -fromY / runY : 1;
+    let start = 0;
+    for (let part = 0; start < 1; part++) {
+      const end = part === 0 ? Math.min(atMiddle, atSeam) : part === 1 ? Math.max(atMiddle, atSeam) : 1;
+      const between = (start + end) / 2;
+      const isLeft = fromX + runX * between > 0;
       const share = length * (end - start);
-      if (isFront && isLeft) leftFront += share;
-      else if (isFront) rightFront += share;
-      else if (isLeft) leftBack += share;
+      if (fromY + runY * between > 0) {
+        if (isLeft) leftFront += share;
+        else rightFront += share;
+      } else if (isLeft) leftBack += share;
       else rightBack += share;
+      start = end;
     }
     fromX = toX;
     fromY = toY;
   }
   return { leftFront, rightFront, leftBack, rightBack };
-}
-
-const wholeEdge: readonly number[] = [0, 1];
-
-/** Where an edge is cut by x = 0 and y = 0, as shares of its length, with both ends. */
-function edgeCuts(fromX: number, fromY: number, toX: number, toY: number): readonly number[] {
-  const crossesMiddle = fromX * toX < 0;
-  const crossesSeam = fromY * toY < 0;
-  if (!crossesMiddle && !crossesSeam) return wholeEdge;
-  const cuts = [0, 1];
-  if (crossesMiddle) cuts.push(fromX / (fromX - toX));
-  if (crossesSeam) cuts.push(fromY / (fromY - toY));
-  return cuts.sort((a, b) => a - b);
 }

@@ -209,3 +209,22 @@ describe("the nine-in-ten interval", () => {
     expect(held / trials).toBeLessThan(0.95);
   });
 });
+
+/** Broken on purpose: no reading ever left out. Seen to fail. */
+describe("a reading that cannot be", () => {
+  test("is told, and moves nothing, until it is read again", () => {
+    const before = belief(evidenceOf({}));
+    const slipped = belief(evidenceOf({ rereads: [waistRead(bareGirth - 150, [two])] }));
+    expect(slipped.surprises.map(({ name, read }) => ({ name, read }))).toEqual([
+      { name: "waistGirth", read: bareGirth - 150 },
+    ]);
+    expect(slipped.building.layer).toBeCloseTo(before.building.layer, 9);
+    expect(slipped.levels[2]?.girth.value).toBeCloseTo(before.levels[2]?.girth.value ?? 0, 9);
+  });
+
+  test("a batting of half or double the packet's worth is no surprise", () => {
+    for (const layer of [3.5, 14]) {
+      expect(belief(evidenceOf({ rereads: [waistRead(stackGirth(4, layer, 0.1), [four])] })).surprises).toEqual([]);
+    }
+  });
+});
