@@ -19,9 +19,9 @@ export default defineConfig({
   forbidOnly: true,
   retries: process.env.CI ? 1 : 0,
   // A slow or busy machine is no failure; a hang still is.
-  timeout: 60_000,
-  expect: { timeout: 15_000 },
-  globalTimeout: 20 * 60_000,
+  timeout: 180_000,
+  expect: { timeout: 30_000 },
+  globalTimeout: 40 * 60_000,
   reporter: [["list"]],
   use: {
     baseURL: address,
