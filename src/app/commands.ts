@@ -1,6 +1,7 @@
 import type { LengthUnit } from "../core/lengthText";
 import { assertNever } from "../core/result";
 import type { LevelName, MeasurementName } from "../core/body/vocabulary";
+import type { BattingRole } from "../core/material";
 import {
   entryLength,
   withUnit,
@@ -30,8 +31,8 @@ export type Command =
   | { readonly does: "rename"; readonly title: string }
   | { readonly does: "note"; readonly notes: string }
   | { readonly does: "changeBatting"; readonly batting: BattingEntry }
-  | { readonly does: "nameBatting"; readonly name: string }
-  | { readonly does: "setLayer"; readonly text: string }
+  | { readonly does: "nameBatting"; readonly role: BattingRole; readonly name: string }
+  | { readonly does: "setLayer"; readonly role: BattingRole; readonly text: string }
   | { readonly does: "changeFinishingBatting"; readonly batting: BattingEntry | null }
   | { readonly does: "pin"; readonly piece: PieceFile; readonly at: string }
   | { readonly does: "unpin"; readonly pieceId: string; readonly at: string }
@@ -69,11 +70,11 @@ export function apply(fitting: Fitting, command: Command): Fitting {
     case "note":
       return command.notes === fitting.notes ? fitting : { ...fitting, notes: command.notes };
     case "changeBatting":
-      return { ...fitting, batting: command.batting };
+      return { ...withDraft(fitting, "other", layerDraftKeys.building, null), batting: command.batting };
     case "nameBatting":
-      return { ...fitting, batting: { ...fitting.batting, name: command.name } };
+      return withBatting(fitting, command.role, { name: command.name });
     case "setLayer":
-      return setLayer(fitting, command.text);
+      return setLayer(fitting, command.role, command.text);
     case "changeFinishingBatting":
       return changeFinishingBatting(fitting, command.batting);
     case "pin":
@@ -145,15 +146,29 @@ function formChoice(form: FormEntries, table: string | null, size: string | null
 }
 
 /** The thickness of one layer, as typed; an empty field keeps the thickness there was. */
-function setLayer(fitting: Fitting, text: string): Fitting {
+function setLayer(fitting: Fitting, role: BattingRole, text: string): Fitting {
   const typed = text.trim();
-  const without = withDraft(fitting, "other", layerDraftKey, null);
+  const key = layerDraftKeys[role];
+  const without = withDraft(fitting, "other", key, null);
   if (typed === "") return without;
-  if (!entryLength(typed, fitting.unit).ok) return withDraft(fitting, "other", layerDraftKey, text);
-  return { ...without, batting: { ...without.batting, layerThickness: typed } };
+  if (!entryLength(typed, fitting.unit).ok) return withDraft(fitting, "other", key, text);
+  return withBatting(without, role, { layerThickness: typed });
 }
 
-export const layerDraftKey = "layerThickness";
+/** Where the thickness of a layer is kept while it cannot be read yet. */
+export const layerDraftKeys: { readonly [role in BattingRole]: string } = {
+  building: "layerThickness",
+  finishing: "finishingLayerThickness",
+};
+
+/** A change to one of the battings; to a second one that is not there it does nothing. */
+function withBatting(fitting: Fitting, role: BattingRole, change: Partial<BattingEntry>): Fitting {
+  if (role === "building") return { ...fitting, batting: { ...fitting.batting, ...change } };
+  const { finishingBatting } = fitting;
+  return finishingBatting === undefined
+    ? fitting
+    : { ...fitting, finishingBatting: { ...finishingBatting, ...change } };
+}
 
 /** Where the two readings of a trial are kept while they are typed. */
 export const trialDraftKeys = { before: "trial.before", after: "trial.after" } as const;
@@ -175,7 +190,7 @@ export function isLeftOutable({ work }: Fitting, at: number): boolean {
 }
 
 function changeFinishingBatting(fitting: Fitting, batting: BattingEntry | null): Fitting {
-  const { finishingBatting: _, ...others } = fitting;
+  const { finishingBatting: _, ...others } = withDraft(fitting, "other", layerDraftKeys.finishing, null);
   return batting === null ? others : { ...others, finishingBatting: batting };
 }
 

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { apply, type Command, readingDraftKey } from "../../src/app/commands";
 import { measurementNames } from "../../src/core/body/vocabulary";
+import { battingRoles } from "../../src/core/material";
 import { type Fitting, readFitting, writeFitting } from "../../src/document/fitting";
 import { newFitting } from "../../src/ui/newFitting";
 
@@ -60,6 +61,38 @@ describe("the form", () => {
   });
 });
 
+describe("a second batting", () => {
+  const thin = { name: "needled cotton", layerThickness: "2.5 mm" } as const;
+  const two = apply(empty, { does: "changeFinishingBatting", batting: thin });
+  const typed = (from: Fitting, text: string): Fitting => apply(from, { does: "setLayer", role: "finishing", text });
+
+  test("is named and measured for itself, and the first stays as it is", () => {
+    const named = apply(two, { does: "nameBatting", role: "finishing", name: "felt" });
+    expect(typed(named, " 3 mm ").finishingBatting).toEqual({ name: "felt", layerThickness: "3 mm" });
+    expect(typed(named, "3 mm").batting).toBe(empty.batting);
+  });
+
+  test("keeps what cannot be read as a draft, and drops the draft once it is read, chosen anew or taken away", () => {
+    const draft = typed(two, "thin ish");
+    expect(draft.finishingBatting).toEqual(thin);
+    expect(Object.values(draft.drafts.other)).toEqual(["thin ish"]);
+    expect(typed(draft, "3 mm").drafts.other).toEqual({});
+    expect(apply(draft, { does: "changeFinishingBatting", batting: thin }).drafts.other).toEqual({});
+    expect(apply(draft, { does: "changeFinishingBatting", batting: null })).toEqual(empty);
+  });
+
+  test("that is not there cannot be changed", () => {
+    expect(apply(empty, { does: "nameBatting", role: "finishing", name: "felt" })).toEqual(empty);
+    expect(typed(empty, "3 mm")).toEqual(empty);
+  });
+
+  test("does not mix its draft with that of the first", () => {
+    const first = apply(two, { does: "setLayer", role: "building", text: "thick" });
+    expect(Object.values(typed(first, "thin").drafts.other).toSorted()).toEqual(["thick", "thin"]);
+    expect(apply(first, { does: "changeFinishingBatting", batting: null }).drafts.other).toEqual(first.drafts.other);
+  });
+});
+
 describe("whatever is done", () => {
   const commands = fc.oneof<fc.Arbitrary<Command>[]>(
     fc.record({
@@ -75,7 +108,15 @@ describe("whatever is done", () => {
       at: fc.constant(at),
     }),
     fc.record({ does: fc.constant("changeUnit" as const), unit: fc.constantFrom("in" as const, "cm" as const) }),
-    fc.record({ does: fc.constant("setLayer" as const), text: fc.constantFrom("6 mm", "1/4", "thick", "") }),
+    fc.record({
+      does: fc.constant("setLayer" as const),
+      role: fc.constantFrom(...battingRoles),
+      text: fc.constantFrom("6 mm", "1/4", "thick", ""),
+    }),
+    fc.record({
+      does: fc.constant("changeFinishingBatting" as const),
+      batting: fc.constantFrom({ name: "needled cotton", layerThickness: "2.5 mm" }, null),
+    }),
     fc.record({ does: fc.constant("rename" as const), title: fc.string({ maxLength: 50 }) }),
     fc.record({
       does: fc.constant("chooseForm" as const),

@@ -3,7 +3,9 @@ import type { LevelName } from "../../core/body/vocabulary";
 import type { Plan, PlannedPiece } from "../../core/plan/plan";
 import { pieceToFile } from "../../document/pieceFile";
 import { useAnnounce } from "../Announcer";
+import { useCutFrom } from "../batting/useCutFrom";
 import { placeAddress } from "../place";
+import { battingWords } from "../text/batting";
 import { paddingWords } from "../text/padding";
 import { levelWords } from "../text/pictures";
 import { pieceName, pinSentence, placeSentence } from "../text/pieces";
@@ -56,10 +58,12 @@ function PieceAction({ plan, progress, piece, level, onLook }: PieceActionProps)
   const dispatch = useDispatch();
   const announce = useAnnounce();
   const speak = useSpeech();
+  const cutFrom = useCutFrom()(piece);
   const isPinned = progress.pieces.some((state) => state.piece.id === piece.id && state.pinned);
   const after = piece.readingsAfter[level];
   const pin = pinSentence(piece, lengths.step);
   const place = placeSentence(piece, plan.levels, lengths.step);
+  const from = cutFrom === null ? "" : battingWords.cutFrom(cutFrom);
   const measure = paddingWords.measureThen(levelWords[level], lengths.write(after.girth));
 
   const setPinned = () => {
@@ -78,7 +82,9 @@ function PieceAction({ plan, progress, piece, level, onLook }: PieceActionProps)
   return (
     <>
       <h2 className="next-sentence">{pin}</h2>
-      <p className="next-place">{place}</p>
+      <p className="next-place">
+        {place} {from}
+      </p>
       <p className="next-then">
         {measure} <span className="quiet">{paddingWords.measureFrontThen(lengths.write(after.frontArc))}</span>
       </p>
@@ -87,7 +93,7 @@ function PieceAction({ plan, progress, piece, level, onLook }: PieceActionProps)
           {isPinned ? paddingWords.unpin : paddingWords.pinned}
         </button>
         {speak ? (
-          <button type="button" className="patch" onClick={() => speak(`${pin} ${place} ${measure}`)}>
+          <button type="button" className="patch" onClick={() => speak([pin, place, from, measure].join(" "))}>
             {paddingWords.speak}
           </button>
         ) : null}

@@ -2,6 +2,7 @@ import { useMemo, useState } from "react";
 import type { PadProgress } from "../../app/padProgress";
 import type { LevelName } from "../../core/body/vocabulary";
 import type { Plan, PlannedPiece } from "../../core/plan/plan";
+import { useCutFrom } from "../batting/useCutFrom";
 import { Drawing } from "../drawing/Drawing";
 import type { FigureView } from "../drawing/figureView";
 import { lengthWriter } from "../drawing/lengthWriter";
@@ -25,6 +26,7 @@ type PictureKind = (typeof pictureKinds)[number];
 
 export function PaddingPicture({ plan, progress, current, level }: PaddingPictureProps) {
   const { step } = useLengths();
+  const cutFrom = useCutFrom();
   const [wish, setWish] = useState<PictureKind>("where");
   const kind = current === null ? "above" : wish;
   return (
@@ -34,7 +36,7 @@ export function PaddingPicture({ plan, progress, current, level }: PaddingPictur
         {kind === "cut" && current ? (
           <>
             <CutPicture piece={current} />
-            <p>{cutSentence(current, step)}</p>
+            <p>{cutSentence(current, step, cutFrom(current))}</p>
           </>
         ) : null}
         {kind === "above" ? (

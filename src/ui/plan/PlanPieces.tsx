@@ -1,5 +1,6 @@
 import { memo } from "react";
 import type { Plan, PlannedPiece } from "../../core/plan/plan";
+import { useCutFrom } from "../batting/useCutFrom";
 import { CutPicture } from "../padding/PaddingPicture";
 import { planningWords } from "../text/planning";
 import { cutSentence, pieceName, placeSentence } from "../text/pieces";
@@ -34,13 +35,14 @@ export function PlanPieces({ plan, shown, onShow }: PlanPiecesProps) {
 
 const PieceCard = memo(function PieceCard({ plan, piece }: { readonly plan: Plan; readonly piece: PlannedPiece }) {
   const { step } = useLengths();
+  const cutFrom = useCutFrom();
   return (
     <>
       <h3 className="piece-name">{pieceName(piece, step)}</h3>
       <div className="piece-cut">
         <CutPicture piece={piece} />
       </div>
-      <p>{cutSentence(piece, step)}</p>
+      <p>{cutSentence(piece, step, cutFrom(piece))}</p>
       <p className="quiet">{placeSentence(piece, plan.levels, step)}</p>
     </>
   );

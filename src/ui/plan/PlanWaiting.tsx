@@ -1,4 +1,5 @@
 import { isContradiction } from "../../core/body/plausibility";
+import { BattingLine } from "../batting/BattingLine";
 import { placeAddress } from "../place";
 import { measurementTexts } from "../text/measurements";
 import { planningWords } from "../text/planning";
@@ -41,6 +42,12 @@ export function PlanWaiting() {
           <a className="patch" href={placeAddress("body")}>
             {planningWords.measureThem}
           </a>
+        </>
+      ) : null}
+      {problems.batting.length > 0 ? (
+        <>
+          <p className="lead">{planningWords.noBatting}</p>
+          <BattingLine plan={null} />
         </>
       ) : null}
       <button type="button" className="patch patch-plain" onClick={openDemo}>

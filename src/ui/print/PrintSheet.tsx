@@ -1,4 +1,5 @@
 import type { Plan } from "../../core/plan/plan";
+import { useCutFrom } from "../batting/useCutFrom";
 import { levelToMeasure } from "../padding/levelToMeasure";
 import { cutSentence, pieceName, placeSentence } from "../text/pieces";
 import { levelWords } from "../text/pictures";
@@ -33,6 +34,7 @@ export function PrintSheet({ plan }: { readonly plan: Plan }) {
 
 function usePieceRows(plan: Plan): readonly PieceRow[] {
   const { step, write } = useLengths();
+  const cutFrom = useCutFrom();
   return plan.pieces.map((piece) => {
     const level = levelToMeasure(plan, piece);
     const { girth, frontArc } = piece.readingsAfter[level];
@@ -43,7 +45,7 @@ function usePieceRows(plan: Plan): readonly PieceRow[] {
       name,
       place,
       piece: `${name}. ${place}`,
-      cut: cutSentence(piece, step),
+      cut: cutSentence(piece, step, cutFrom(piece)),
       tape: printingWords.tapeReads(levelWords[level], write(girth), write(frontArc)),
     };
   });

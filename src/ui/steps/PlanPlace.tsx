@@ -52,7 +52,7 @@ function PlanOnTable({ plan }: { readonly plan: Plan }) {
       </section>
       <section className="stitched">
         <h2>{planningWords.pieceList}</h2>
-        <BattingLine />
+        <BattingLine plan={plan} />
         <PlanPieces plan={plan} shown={shownPiece} onShow={setShownPiece} />
       </section>
     </>

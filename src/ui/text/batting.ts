@@ -1,3 +1,5 @@
+import type { BattingRole } from "../../core/material";
+
 /** Words about batting: what it is called, and the guesses a person may start from. */
 export const battingWords = {
   title: "The batting",
@@ -10,10 +12,28 @@ export const battingWords = {
   layerShort: (name: string, layer: string): string => `${name}, one layer about ${layer}`,
   change: "Change the batting",
   guesses: "Guesses to start from",
-  finishing: "A second, thinner batting for the last pieces",
-  finishingAdd: "Add a thinner batting to finish with",
-  finishingRemove: "Finish with the same batting",
+  /** The sentence about one batting or two, around the words of each. */
+  finishedWith: "finished with",
+  first: "The batting it is built with",
+  finishing: "A second batting to finish with",
+  finishingNote:
+    "Mostly a thinner one, for the outermost pieces. The plan uses it only where it makes fewer pieces that still read true.",
+  finishingAdd: "Add a second batting",
+  finishingRemove: "Take the second batting away",
+  added: "A second batting is added.",
+  removed: "The second batting is taken away.",
+  allOf: (name: string): string => `Every piece of this plan is cut from ${name}; nothing of the other is needed.`,
+  cutFrom: (name: string): string => `Cut from ${name}.`,
 } as const;
+
+/** What the two battings are called where a piece says which it is cut from: never the same for both, never nothing. */
+export function twoBattingNames(building: string, finishing: string): { readonly [role in BattingRole]: string } {
+  const names = { building: building.trim(), finishing: finishing.trim() };
+  if (names.building !== "" && names.building.toLowerCase() === names.finishing.toLowerCase()) {
+    return { building: `${names.building} (the first)`, finishing: `${names.finishing} (the second)` };
+  }
+  return { building: names.building || "the first batting", finishing: names.finishing || "the second batting" };
+}
 
 /**
  * Starting guesses for one layer under a snug tape. Trade and hobby statements, none from a laboratory: needled cotton

@@ -31,11 +31,12 @@ export function placeSentence(piece: PlannedPiece, levels: readonly PlannedLevel
   return `${upperFirst(place)}.`;
 }
 
-/** What to cut, in one line. */
-export function cutSentence({ cut, plies, feather }: PlannedPiece, step: LengthStep): string {
+/** What to cut, in one line; with two battings it says from which. */
+export function cutSentence({ cut, plies, feather }: PlannedPiece, step: LengthStep, batting: string | null): string {
   const times = plies === 1 ? "Cut one" : `Cut ${countWords[plies] ?? String(plies)} alike`;
   const thin = `pull the edge thin over ${formatLength(feather, step)}`;
-  return `${times}: ${cutSize(cut, step)}; ${thin}.`;
+  const from = batting === null ? "" : ` from ${batting}`;
+  return `${times}${from}: ${cutSize(cut, step)}; ${thin}.`;
 }
 
 export function cutSize(cut: PlannedPiece["cut"], step: LengthStep): string {

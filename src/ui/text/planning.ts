@@ -8,6 +8,7 @@ export const planningWords = {
     `It needs ${listed(labels)}. Everything else can be guessed for now.`,
   waitingForm: "The form is not described yet: choose a size table, or measure the form itself.",
   contradiction: "Some readings cannot both be right, so there is nothing to plan from yet.",
+  noBatting: "One layer of the batting is given as no layer can be, so there is nothing to plan with yet.",
   measureThem: "Go and measure",
   describeForm: "Describe the form",
   summary: (pieces: string, place: string): string => `${pieces}, most of it ${place}.`,

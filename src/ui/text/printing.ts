@@ -2,9 +2,24 @@
 export const printingWords = {
   title: "On paper",
   lead: "One page for the wall: everything needed with the power off. Letter or A4, black and white.",
+  waiting: "There is no plan yet, so there is nothing to pad by. The blank measuring sheet can be printed now.",
+  toReadings: "Go and measure",
   print: "Print it",
+  which: "Which sheets",
+  sheets: {
+    padding: { name: "The padding sheet", buys: "Pieces, places, readings, room to write." },
+    measuring: {
+      name: "A blank measuring sheet",
+      buys: "A drawing and room for every reading, the needed ones first.",
+    },
+    cutting: { name: "Cut drawings", buys: "Every piece with its sizes, and a test square." },
+  },
+  needsPlan: "needs a plan",
+  noneChosen: "Choose a sheet, and it lies here as it will on paper.",
   sheetTitle: (name: string): string => (name === "" ? "Padding sheet" : `Padding sheet for ${name}`),
   batting: (batting: string): string => `Batting: ${batting}.`,
+  finishing: (batting: string): string => `To finish: ${batting}.`,
+  unused: "None of it is needed.",
   area: (area: string): string => `About ${area}.`,
   measurements: "What the tape says",
   measureHead: {
@@ -27,4 +42,27 @@ export const printingWords = {
   after:
     "After each piece measure that level again. Over the mark: ease or peel the last layer. Short of it: go on, or add a thin piece.",
   none: "There is nothing to pin: this form already reads what the body reads.",
+} as const;
+
+/** Words of the blank measuring sheet. */
+export const measuringSheetWords = {
+  title: "Measuring sheet",
+  blanks: ["For", "Date", "Read in", "Measured by"],
+  how: "Wear the bra that will be worn. Tie a tape at the waist. The tape is snug when it stays up by itself and a finger still slides under it. Left and right are the wearer’s.",
+  form: "On the form lay the tape along the same way, on the bare form.",
+  careful: "No pins between the lips: count them into a dish, and count them back.",
+  body: "Body",
+  onForm: "Form",
+} as const;
+
+/** Words of the sheets of cut drawings. */
+export const cuttingSheetWords = {
+  title: (name: string): string => (name === "" ? "Cut drawings" : `Cut drawings for ${name}`),
+  square: "Print at 100 %. If the square does not measure 50 mm each way, this printer changes sizes.",
+  how: [
+    "The drawings are smaller than life: cut by the sizes written on them.",
+    "The outer side faces you, the top edge is up, and the wearer’s left is on the right.",
+    "Short strokes mark the edge that is pulled thin, with the fingers and never with a blade.",
+    "Cut away from the hand, and wear a dust mask.",
+  ],
 } as const;

@@ -1,0 +1,81 @@
+import { useMemo } from "react";
+import type { Plan } from "../../core/plan/plan";
+import { useCutFrom } from "../batting/useCutFrom";
+import { Drawing } from "../drawing/Drawing";
+import { lengthWriter } from "../drawing/lengthWriter";
+import { testSquareScene } from "../drawing/pieceScene";
+import { cutSentence, pieceName, placeSentence } from "../text/pieces";
+import { cuttingSheetWords, printingWords } from "../text/printing";
+import { useFittingState, useLengths, useUnit } from "../useStore";
+import { type CutCard, cutCard, cutPages } from "./cutPages";
+
+/** The cut drawings: every piece with its sizes in the order of pinning, after a square that tests the printer. */
+export function CutSheet({ plan }: { readonly plan: Plan }) {
+  const title = cuttingSheetWords.title(useFittingState(({ fitting }) => fitting.title));
+  const pages = cutPages(useCutCards(plan));
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a narrow screen scrolls the sheet sideways, with keys as well.
+    <section className="sheets" tabIndex={0} aria-label={title}>
+      {pages.map(({ parts, isLast }, i) => {
+        const cards = parts.flatMap((part) => part.cards);
+        return (
+          <article key={cards[0]?.piece.id ?? "first"} className="sheet">
+            <h2 className="sheet-title">
+              {title}
+              {i > 0 ? `, ${printingWords.continued}` : ""}
+            </h2>
+            {i === 0 ? <CutHead /> : null}
+            {cards.length === 0 ? <p>{printingWords.none}</p> : null}
+            <div className="sheet-cards">
+              {cards.map((card) => (
+                <CutDrawing key={card.piece.id} card={card} />
+              ))}
+            </div>
+            {isLast ? null : <p className="sheet-overleaf">{printingWords.overleaf}</p>}
+          </article>
+        );
+      })}
+    </section>
+  );
+}
+
+function useCutCards(plan: Plan): readonly CutCard[] {
+  const { unit, step } = useLengths();
+  const cutFrom = useCutFrom();
+  return useMemo(
+    () =>
+      plan.pieces.map((piece) => {
+        const words = `${cutSentence(piece, step, cutFrom(piece))} ${placeSentence(piece, plan.levels, step)}`;
+        return cutCard(piece, pieceName(piece, step), words, lengthWriter(unit));
+      }),
+    [plan, step, unit, cutFrom],
+  );
+}
+
+function CutHead() {
+  const scene = testSquareScene(lengthWriter(useUnit()));
+  return (
+    <div className="cut-head">
+      <Drawing scene={scene} size="true" />
+      <ul className="plain-list">
+        <li>{cuttingSheetWords.square}</li>
+        {cuttingSheetWords.how.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+function CutDrawing({ card: { name, words, scene } }: { readonly card: CutCard }) {
+  return (
+    <section className="sheet-card cut-card">
+      <h3>
+        <span className="sheet-box" aria-hidden />
+        {name}
+      </h3>
+      <Drawing scene={scene} />
+      <p>{words}</p>
+    </section>
+  );
+}

@@ -1,0 +1,88 @@
+import { memo } from "react";
+import type { MeasurementName } from "../../core/body/vocabulary";
+import { MeasureFigure } from "../figures/MeasureFigure";
+import { measurementTexts } from "../text/measurements";
+import { measuringSheetWords, printingWords } from "../text/printing";
+import { type MeasureCardFacts, measurePages } from "./measurePages";
+
+/** The blank measuring sheet: every reading with its drawing, how it is taken, and room to write it for body and form. */
+export const MeasureSheet = memo(function MeasureSheet() {
+  const { title } = measuringSheetWords;
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a narrow screen scrolls the sheet sideways, with keys as well.
+    <section className="sheets" tabIndex={0} aria-label={title}>
+      {measurePages.map(({ parts, isLast }, i) => (
+        <article key={parts[0]?.cards[0]?.name} className="sheet">
+          <h2 className="sheet-title">
+            {title}
+            {i > 0 ? `, ${printingWords.continued}` : ""}
+          </h2>
+          {i === 0 ? <MeasureHead /> : null}
+          {parts.map(({ heading, cards, isContinued }) => (
+            <section key={heading}>
+              <h3 className="sheet-sub">
+                {heading}
+                {isContinued ? ` (${printingWords.continued})` : ""}
+              </h3>
+              <div className="sheet-cards">
+                {cards.map((card) => (
+                  <MeasureCard key={card.name} {...card} />
+                ))}
+              </div>
+            </section>
+          ))}
+          {isLast ? null : <p className="sheet-overleaf">{printingWords.overleaf}</p>}
+        </article>
+      ))}
+    </section>
+  );
+});
+
+function MeasureHead() {
+  const { blanks, how, form, careful } = measuringSheetWords;
+  return (
+    <>
+      <div className="sheet-blanks">
+        {blanks.map((words) => (
+          <Blank key={words} words={words} />
+        ))}
+      </div>
+      <p>
+        {how} {form} {careful}
+      </p>
+    </>
+  );
+}
+
+function MeasureCard({ name, size }: MeasureCardFacts) {
+  const { label, what, onBody, landmark } = measurementTexts[name];
+  return (
+    <section className={`sheet-card measure-card measure-card-${size}`}>
+      <MeasureFigure name={name} whose="body" />
+      <div className="measure-card-words">
+        <h4>{label}</h4>
+        <p>
+          {what} {onBody} {size === "small" ? landmark : null}
+        </p>
+        <Room name={name} />
+      </div>
+    </section>
+  );
+}
+
+/** Where the readings are written. */
+function Room({ name }: { readonly name: MeasurementName }) {
+  const { body, onForm } = measuringSheetWords;
+  return (
+    <div className="measure-card-room" data-measurement={name}>
+      <Blank words={body} />
+      <Blank words={onForm} />
+    </div>
+  );
+}
+
+const Blank = ({ words }: { readonly words: string }) => (
+  <p className="sheet-blank">
+    <span>{words}</span>
+  </p>
+);
