@@ -1,3 +1,4 @@
+import { useState } from "react";
 import type { Command } from "../../app/commands";
 import { trimReach } from "../../core/plan/corrected";
 import type { Correction } from "../../core/plan/corrections";
@@ -13,20 +14,22 @@ import { type LengthWords, useDispatch, useLengths } from "../useStore";
 export interface CorrectionRowProps {
   readonly plan: Plan;
   readonly correction: Correction;
-  readonly isWorking: boolean;
   readonly onDone?: () => void;
 }
 
-export function CorrectionRow({ plan, correction, isWorking, onDone }: CorrectionRowProps) {
+export function CorrectionRow({ plan, correction, onDone }: CorrectionRowProps) {
   const lengths = useLengths();
   const dispatch = useDispatch();
   const announce = useAnnounce();
+  // Until what was noted is worked out the row stands, but it is noted once.
+  const [logged, setLogged] = useState<Correction | null>(null);
   const piece = plan.pieces.find(({ id }) => id === correction.pieceId);
   if (piece === undefined) return null;
   const words = wordsOf(correction, piece, lengths);
   const { how } = correction;
   const log = () => {
-    if (isWorking || how.kind === "pullThin") return;
+    if (how.kind === "pullThin") return;
+    setLogged(correction);
     dispatch(commandOf(correction, how, new Date().toISOString()));
     announce(learningWords.logged);
     onDone?.();
@@ -37,7 +40,7 @@ export function CorrectionRow({ plan, correction, isWorking, onDone }: Correctio
         <span className="learning-mark" aria-hidden />
         {overSentence(words)} <span className="learning-do">{correctionSentence(words)}</span>
       </p>
-      {how.kind === "pullThin" ? null : (
+      {how.kind === "pullThin" || logged === correction ? null : (
         <button type="button" className="patch" onClick={log}>
           {how.kind === "peel" ? learningWords.peeled : learningWords.trimmed}
           <span className="unseen">: {words.piece}</span>

@@ -33,7 +33,7 @@ export function LearningPart({ plan, progress }: { readonly plan: Plan; readonly
 
 function OverPart({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
   const { learning } = useDerived();
-  const { answer, isWorking } = useDeferred(learning);
+  const { answer } = useDeferred(learning);
   if (answer === null) return null;
   const { others, believed } = correctionsHere(answer.replan.corrections, progress);
   if (others.length === 0 && believed.length === 0) return null;
@@ -42,12 +42,7 @@ function OverPart({ plan, progress }: { readonly plan: Plan; readonly progress: 
       <h3>{learningWords.correctionsTitle}</h3>
       {others.some(({ over }) => over <= homeTape) ? <p>{learningWords.small}</p> : null}
       {others.map((correction) => (
-        <CorrectionRow
-          key={`${correction.level}.${correction.half}`}
-          plan={plan}
-          correction={correction}
-          isWorking={isWorking}
-        />
+        <CorrectionRow key={`${correction.level}.${correction.half}`} plan={plan} correction={correction} />
       ))}
       {believed.length === 0 ? null : (
         <p>{learningWords.readFirst(placesOver(believed.map(({ level, half }) => placeOver(level, half))))}</p>

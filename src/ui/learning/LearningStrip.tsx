@@ -38,9 +38,9 @@ export function LearningStrip({ plan, progress }: { readonly plan: Plan; readonl
     >
       {isBare ? <TrialOffer /> : null}
       {answer === null && !isFirst ? <p className="quiet">{learningWords.working}</p> : null}
-      {over === null ? null : <CorrectionRow plan={plan} correction={over} isWorking={isWorking} onDone={focus} />}
+      {over === null ? null : <CorrectionRow plan={plan} correction={over} onDone={focus} />}
       {answer === null || (over !== null && over.how.kind !== "pullThin") ? null : (
-        <NewsRow learned={answer} progress={progress} isWorking={isWorking} onDone={focus} />
+        <NewsRow learned={answer} progress={progress} onDone={focus} />
       )}
       <NextMadeOf progress={progress} />
     </section>

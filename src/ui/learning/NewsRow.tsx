@@ -13,11 +13,10 @@ import { useDispatch } from "../useStore";
 export interface NewsRowProps {
   readonly learned: Learning;
   readonly progress: PadProgress;
-  readonly isWorking: boolean;
   readonly onDone: () => void;
 }
 
-export function NewsRow({ learned, progress, isWorking, onDone }: NewsRowProps) {
+export function NewsRow({ learned, progress, onDone }: NewsRowProps) {
   const dispatch = useDispatch();
   const announce = useAnnounce();
   const isNews = learned.isNews && learned.change.kind !== "same";
@@ -32,7 +31,6 @@ export function NewsRow({ learned, progress, isWorking, onDone }: NewsRowProps) 
     );
   }
   const replan = () => {
-    if (isWorking) return;
     dispatch({ does: "replan", at: new Date().toISOString() });
     announce(learningWords.replanned);
     onDone();

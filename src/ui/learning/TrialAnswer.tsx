@@ -12,9 +12,8 @@ export function TrialAnswer({ role }: { readonly role: BattingRole }) {
   const { answer } = useDeferred(learning);
   if (!work.some((entry) => entry.did === "trial")) return null;
   return (
-    <div className="trial-answer">
-      <h3 className="unseen">{trialWords.answer}</h3>
+    <section className="trial-answer" aria-label={trialWords.answer}>
       {answer === null ? <p>{learningWords.working}</p> : <WorthText worth={answer.replan.belief[role]} role={role} />}
-    </div>
+    </section>
   );
 }

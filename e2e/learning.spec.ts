@@ -1,0 +1,126 @@
+import AxeBuilder from "@axe-core/playwright";
+import { expect, type Page, test } from "@playwright/test";
+import { openDemo, readingField } from "./support/workroom";
+
+const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22a", "wcag22aa", "best-practice"];
+
+async function expectClean(page: Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).withTags(rules).analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(" ")).join(", ")}`)).toEqual(
+    [],
+  );
+}
+
+const replan = (page: Page) => page.getByRole("button", { name: "Plan the rest from the tape" });
+const taught = (page: Page) => page.locator("section.learning");
+const strip = (page: Page) => page.getByRole("region", { name: "What is new" });
+
+async function tryLayer(page: Page, before: string, after: string): Promise<void> {
+  await page.getByRole("button", { name: "Try one layer" }).click();
+  await page.getByRole("textbox", { name: /Waist before/ }).fill(before);
+  await page.getByRole("textbox", { name: /Waist after/ }).fill(after);
+  await page.getByRole("button", { name: "Learn from it" }).click();
+}
+
+async function pin(page: Page, count: number): Promise<void> {
+  for (let i = 0; i < count; i += 1) await page.getByRole("button", { name: "It is pinned" }).click();
+}
+
+async function readGirth(page: Page, level: string, length: string): Promise<void> {
+  await page.getByRole("tab", { name: level, exact: true }).click();
+  await readingField(page, "all round").fill(length);
+  await readingField(page, "all round").press("Enter");
+}
+
+test.beforeEach(async ({ page }) => {
+  await openDemo(page, "padding");
+});
+
+test("one layer tried at the waist says what it is worth, and the page stays clean @phone @portrait", async ({
+  page,
+}) => {
+  await tryLayer(page, "28 1/4", "30 1/8");
+  await expect(strip(page).getByText(/One layer is worth about 5\/16 in \(7\.\d mm\)/)).toBeVisible();
+  await expect(strip(page).getByText(/You had put down 1\/4 in \(6 mm\)/)).toBeVisible();
+  await expect(taught(page).getByRole("img", { name: /What one layer is worth/ })).toBeVisible();
+  await expectClean(page);
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect(taught(page).getByText(/Nothing has been read over the form yet/)).toBeVisible();
+});
+
+test("the pad writes the trial, first before and then after", async ({ page }) => {
+  await page.getByRole("button", { name: "Try one layer" }).click();
+  const pad = page.getByRole("region", { name: "Number pad for the trial" });
+  await page.getByRole("textbox", { name: /Waist before/ }).tap();
+  for (const key of ["2", "8"]) await pad.getByRole("button", { name: key, exact: true }).tap();
+  await page.getByRole("textbox", { name: /Waist after/ }).tap();
+  for (const key of ["3", "0", "1/8"]) await pad.getByRole("button", { name: key, exact: true }).tap();
+  await expect(page.getByRole("textbox", { name: /Waist before/ })).toHaveValue("28");
+  await expect(page.getByRole("textbox", { name: /Waist after/ })).toHaveValue("30 1/8");
+});
+
+test("a text that is no length is kept through a reload, and nothing is learned from it", async ({ page }) => {
+  await page.getByRole("button", { name: "Try one layer" }).click();
+  await page.getByRole("textbox", { name: /Waist before/ }).fill("about 28");
+  await page.getByRole("textbox", { name: /Waist after/ }).fill("30 1/8");
+  await expect(page.getByRole("button", { name: "Learn from it" })).toBeDisabled();
+  await expect(page.getByText(/^Saved/)).toBeVisible();
+  await page.reload();
+  await page.getByRole("button", { name: "Try one layer" }).click();
+  await expect(page.getByRole("textbox", { name: /Waist before/ })).toHaveValue("about 28");
+});
+
+test("news is one sentence; the rest is planned at a press, from pieces that are cut, and undo has the old plan @phone @portrait", async ({
+  page,
+}) => {
+  await pin(page, 3);
+  await readGirth(page, "waist", "34 7/8");
+  await expect(strip(page).getByText(/ fewer .* at the .*: /)).toBeVisible();
+  await replan(page).click();
+  await expect(replan(page)).toBeHidden();
+  await expect(page.getByText("The rest is planned anew. Undo brings the earlier plan back.")).toBeAttached();
+  await expect(page.getByRole("link", { name: /Padding 3 of \d+ pinned/ })).toBeAttached();
+  await expect(
+    taught(page)
+      .getByText(/you have cut|cut a new one/)
+      .first(),
+  ).toBeVisible();
+  await expect(strip(page).getByText(/^(Pin up to|Pin the rest|Read) /)).toBeVisible();
+  await expectClean(page);
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect(replan(page)).toBeVisible();
+});
+
+test("over the body: which piece comes off, and a press notes it", async ({ page }) => {
+  const count = await page
+    .getByRole("main")
+    .getByRole("button", { name: /not pinned yet/ })
+    .count();
+  await pin(page, count);
+  await expect(page.getByText("Every level should be there by now.", { exact: false })).toBeVisible();
+  await readGirth(page, "waist", "38 1/4");
+  await expect(strip(page).getByText(/The waist .* is about .* over\. (Take|Trim) .* piece \d+/)).toBeVisible();
+  await expect(page.getByText("Not yet: look at the waist.")).toBeVisible();
+  await expectClean(page);
+  await strip(page)
+    .getByRole("button", { name: /It is (off|trimmed)/ })
+    .click();
+  await expect(page.getByRole("link", { name: new RegExp(`Padding ${count - 1} of ${count} pinned`) })).toBeAttached();
+  await expect(strip(page)).toBeFocused();
+});
+
+test("a slip is left out of what is believed", async ({ page }) => {
+  await pin(page, 2);
+  await readGirth(page, "waist", "44");
+  await expect(taught(page).getByText("From one reading of the tape.")).toBeVisible();
+  await taught(page).getByText("The readings behind it").click();
+  await page.getByRole("button", { name: "Leave out Waist girth 44 in" }).click();
+  await expect(taught(page).getByText(/Nothing has been read over the form yet/)).toBeVisible();
+});
+
+test("over the cover the same question has the same answer", async ({ page }) => {
+  await page.goto("/#finishing");
+  await expect(page.getByRole("heading", { name: "Is it done?" })).toBeVisible();
+  await expect(page.getByText(/Not yet: \d+ pieces are still to be pinned/)).toBeVisible();
+  await expect(page.getByText(/within 3\/8 in all round, in front and behind/)).toBeVisible();
+});
