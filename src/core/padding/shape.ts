@@ -1,5 +1,6 @@
 import type { QuarterReadings } from "../body/levelReadings";
 import { heightCurve } from "../geometry/heightCurve";
+import type { QuarterLengths } from "../geometry/outline";
 import { steer } from "../numerics/steer";
 import { shapingPrecision } from "../tolerances";
 import { mm } from "../units";
@@ -113,23 +114,34 @@ function readLevels(
   beneath: readonly Float64Array[],
   { others, backs }: FoundPads,
 ): readonly QuarterReadings[] {
+  const [overLeft, overRight] = backs;
   return stations.map((station, level) => {
     const under = beneath[level] as Float64Array;
     const all = stackThickness(others, station);
-    const reads = backs.map((back) => paddedTape(station, stacked(all, back, under, station), firstLayer));
+    const read = (back: Pads) => paddedTape(station, stacked(all, back, under, station), firstLayer);
+    const { leftFront, rightFront, leftBack, rightBack } =
+      overRight === null ? evenBack(read(overLeft)) : meanOf(read(overLeft), read(overRight));
     const offset = offsets[level] as QuarterReadings;
-    const mean = (quarter: keyof QuarterReadings) => reads.reduce((sum, read) => sum + read[quarter], 0) / reads.length;
-    const [leftBack, rightBack] = [mean("leftBack"), mean("rightBack")];
-    const half = (leftBack + rightBack) / 2;
-    const isOneWay = reads.length === 1;
     return {
-      leftFront: mm(mean("leftFront") + offset.leftFront),
-      rightFront: mm(mean("rightFront") + offset.rightFront),
-      leftBack: mm((isOneWay ? half : leftBack) + offset.leftBack),
-      rightBack: mm((isOneWay ? half : rightBack) + offset.rightBack),
+      leftFront: mm(leftFront + offset.leftFront),
+      rightFront: mm(rightFront + offset.rightFront),
+      leftBack: mm(leftBack + offset.leftBack),
+      rightBack: mm(rightBack + offset.rightBack),
     };
   });
 }
+
+function evenBack({ leftFront, rightFront, leftBack, rightBack }: QuarterLengths): QuarterLengths {
+  const half = (leftBack + rightBack) / 2;
+  return { leftFront, rightFront, leftBack: half, rightBack: half };
+}
+
+const meanOf = (one: QuarterLengths, other: QuarterLengths): QuarterLengths => ({
+  leftFront: (one.leftFront + other.leftFront) / 2,
+  rightFront: (one.rightFront + other.rightFront) / 2,
+  leftBack: (one.leftBack + other.leftBack) / 2,
+  rightBack: (one.rightBack + other.rightBack) / 2,
+});
 
 /** The thickness of everything at one height: the other pads, the back pads on them and what lies beneath. */
 function stacked(others: Float64Array, back: Pads, under: Float64Array, station: Station): Float64Array {
@@ -151,7 +163,7 @@ type Pads = readonly Pad[];
 /** The pads for a setting of the knobs, those at the back counted one way round or, on an uneven problem, both ways. */
 interface FoundPads {
   readonly others: Pads;
-  readonly backs: readonly [Pads, ...Pads[]];
+  readonly backs: readonly [overLeft: Pads, overRight: Pads | null];
 }
 
 /** All pads for a setting of the knobs: cups, sides, front and back, smallest slab first in each. */
@@ -187,7 +199,7 @@ function pads(problem: ShapeProblem, crowns: Knobs, trims: Knobs): FoundPads {
   const back = contours(hill("back", 2, 3), surface, slabs.back);
   const counted = (way: WayToBack): Pads => back.map((contour) => contourPad(contour, way));
   const overLeft = counted("overLeft");
-  return { others, backs: isEven(problem) ? [overLeft] : [overLeft, counted("overRight")] };
+  return { others, backs: [overLeft, isEven(problem) ? null : counted("overRight")] };
 }
 
 /**
