@@ -9,6 +9,7 @@ import { correctionsHere } from "./correctionsHere";
 import "./learning.css";
 import { NewsRow } from "./NewsRow";
 import { NextMadeOf } from "./NextMadeOf";
+import { SurpriseRows } from "./SurpriseRows";
 import { TrialBench } from "./TrialBench";
 import { useDeferred } from "./useDeferred";
 
@@ -38,6 +39,7 @@ export function LearningStrip({ plan, progress }: { readonly plan: Plan; readonl
     >
       {isBare ? <TrialOffer /> : null}
       {answer === null && !isFirst ? <p className="quiet">{learningWords.working}</p> : null}
+      {answer === null ? null : <SurpriseRows surprises={answer.replan.belief.surprises} />}
       {over === null ? null : <CorrectionRow plan={plan} correction={over} onDone={focus} />}
       {answer === null || (over !== null && over.how.kind !== "pullThin") ? null : (
         <NewsRow learned={answer} progress={progress} onDone={focus} />

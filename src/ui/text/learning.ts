@@ -34,6 +34,9 @@ export const learningWords = {
   read: (what: string, length: string): string => `${what} ${length}`,
   trialRead: (batting: string, before: string, after: string): string =>
     `Trial of ${batting}: ${before}, then ${after}`,
+  surprise: (what: string, read: string, expected: string): string =>
+    `${what} ${read} cannot be: over these pieces it should be about ${expected}.`,
+  surpriseDo: "Read it once more; until then nothing is learned from it.",
   leaveOut: "A slip: leave it out",
   leaveOutOf: (reading: string): string => `Leave out ${reading}`,
   leftOut: "Left out. Undo brings it back.",

@@ -1,0 +1,45 @@
+import type { Surprise } from "../../core/calibration/believed";
+import { entryLength, type Fitting } from "../../document/fitting";
+import { useAnnounce } from "../Announcer";
+import { learningWords } from "../text/learning";
+import { measurementTexts } from "../text/measurements";
+import { useDispatch, useFitting, useLengths } from "../useStore";
+
+/** Readings that cannot be: told beside the next action until the place is read again, or left out at a press. */
+export function SurpriseRows({ surprises }: { readonly surprises: readonly Surprise[] }) {
+  const fitting = useFitting();
+  const { write } = useLengths();
+  const dispatch = useDispatch();
+  const announce = useAnnounce();
+  const standing = surprises.flatMap((surprise) => {
+    const entry = standingAt(surprise, fitting);
+    return entry === null ? [] : [{ ...surprise, entry }];
+  });
+  return standing.map(({ name, read, expected, entry }) => (
+    <div key={entry} className="learning-row">
+      <p className="learning-line">
+        {learningWords.surprise(measurementTexts[name].label, write(read), write(expected))}{" "}
+        <span className="learning-do">{learningWords.surpriseDo}</span>
+      </p>
+      <button
+        type="button"
+        className="patch"
+        onClick={() => {
+          dispatch({ does: "leaveOut", entry });
+          announce(learningWords.leftOut);
+        }}
+      >
+        {learningWords.leaveOut}
+      </button>
+    </div>
+  ));
+}
+
+/** The entry of the log a surprise comes from, if it is the last reading of its place. */
+function standingAt({ name, read }: Surprise, { work, unit }: Fitting): number | null {
+  const at = work.findLastIndex((entry) => entry.did === "measured" && entry.readings[name] !== undefined);
+  const last = work[at];
+  const typed = last?.did === "measured" ? last.readings[name] : undefined;
+  const length = typed === undefined ? null : entryLength(typed, unit);
+  return length?.ok && length.value === read ? at : null;
+}
