@@ -1,4 +1,6 @@
 import { expect, type Page, test } from "@playwright/test";
+import { requiredMeasurementNames } from "../src/core/body/vocabulary";
+import { measurementTexts } from "../src/ui/text/measurements";
 import { pdfText } from "./support/pdfText";
 import { openDemo, typeGirths } from "./support/workroom";
 
@@ -10,7 +12,7 @@ const printed = async (page: Page, format: (typeof papers)[number]): Promise<rea
 const pieceNames = (page: Page): Promise<readonly string[]> =>
   page
     .locator(".sheet-pieces tbody th")
-    .evaluateAll((cells) => cells.map((cell) => cell.firstElementChild?.textContent ?? ""));
+    .evaluateAll((cells) => cells.map((cell) => cell.firstElementChild?.textContent?.replace(/\.$/, "") ?? ""));
 
 for (const format of papers) {
   test(`the demo is one page on ${format}, with every piece, its size and the readings`, async ({ page }) => {
@@ -43,12 +45,112 @@ for (const format of papers) {
   });
 }
 
+for (const format of papers) {
+  test(`a blank measuring sheet on ${format}: every reading once, the needed ones first, and room to write`, async ({
+    page,
+  }) => {
+    await openDemo(page, "print");
+    await chooseOnly(page, "A blank measuring sheet");
+    const sheets = await page.locator(".sheet").count();
+    const pages = await printed(page, format);
+    expect(pages).toHaveLength(sheets);
+    expect(pages.length).toBeGreaterThan(2);
+    const all = pages.join(" ");
+    for (const { label } of Object.values(measurementTexts)) expect(all).toContain(label);
+    for (const name of requiredMeasurementNames) expect(pages[0]).toContain(measurementTexts[name].label);
+    expect(pages[0]).toContain("Waist front arc");
+    expect(all.match(/\bBody\b.{0,3}\bForm\b/g)).toHaveLength(Object.keys(measurementTexts).length);
+    expect(all).not.toContain("Marta Linde");
+    expectContinued(pages, "Measuring sheet");
+  });
+
+  test(`cut drawings on ${format}: every piece once with its sizes, and the test square`, async ({ page }) => {
+    await openDemo(page, "print");
+    const names = await pieceNames(page);
+    const sizes = await page.locator(".sheet-pieces tbody td:nth-child(3)").allTextContents();
+    await chooseOnly(page, "Cut drawings");
+    const sheets = await page.locator(".sheet").count();
+    const pages = await printed(page, format);
+    expect(pages).toHaveLength(sheets);
+    const all = pages.join(" ");
+    for (const name of names) expect(all.split(new RegExp(`${name}(?!\\d)`))).toHaveLength(2);
+    for (const size of sizes) expect(all).toContain(size.replace(/\s+/g, " "));
+    expect(pages[0]).toContain("this square measures 2 in each way");
+    expectContinued(pages, "Cut drawings for Marta Linde (made up)");
+  });
+}
+
+test("the test square has its true size on paper", async ({ page }) => {
+  await openDemo(page, "print");
+  await chooseOnly(page, "Cut drawings");
+  await page.emulateMedia({ media: "print" });
+  const side = await page
+    .locator(".cut-head .mark-ground")
+    .first()
+    .evaluate((square) => square.getBoundingClientRect().width);
+  // A style sheet's inch is 96 of its pixels; the line itself adds up to one.
+  expect(Math.abs(side - 2 * 96)).toBeLessThan(1.5);
+});
+
+test("nothing on a card is cut off, and no card hangs over the edge of its sheet", async ({ page }) => {
+  await openDemo(page, "print");
+  await page.getByRole("checkbox", { name: /A blank measuring sheet/ }).check();
+  await page.getByRole("checkbox", { name: /Cut drawings/ }).check();
+  await page.emulateMedia({ media: "print" });
+  // The width of Letter between its margins.
+  await page.setViewportSize({ width: Math.round((194 * 96) / 25.4), height: 900 });
+  const { cards, over } = await page.locator(".sheet-card").evaluateAll((all) => ({
+    cards: all.length,
+    over: all
+      .filter((card) => {
+        const edge = card.getBoundingClientRect();
+        // What a drawing holds beyond its frame is not drawn, but its words have to be.
+        const inside = [...card.querySelectorAll(":not(svg *), svg text")].map((part) => part.getBoundingClientRect());
+        const hangs = inside.some((part) => part.right > edge.right + 1 || part.bottom > edge.bottom + 1);
+        return hangs || edge.right > document.documentElement.clientWidth + 1;
+      })
+      .map((card) => card.textContent),
+  }));
+  expect(cards).toBeGreaterThan(70);
+  expect(over).toEqual([]);
+});
+
+test("without a plan the measuring sheet can be printed, and the others wait", async ({ page }) => {
+  await page.goto("/#print");
+  await expect(page.getByText("There is no plan yet")).toBeVisible();
+  await expect(page.getByRole("checkbox", { name: /The padding sheet/ })).toBeDisabled();
+  await expect(page.getByRole("checkbox", { name: /A blank measuring sheet/ })).toBeChecked();
+  const pages = await printed(page, "A4");
+  expect(pages[0]).toContain("Bust girth");
+  expect(pages[0]).not.toContain("There is no plan yet");
+});
+
+test("with no sheet chosen there is nothing to print, and it says so", async ({ page }) => {
+  await openDemo(page, "print");
+  await page.getByRole("checkbox", { name: /The padding sheet/ }).uncheck();
+  await expect(page.getByRole("button", { name: "Print it" })).toBeDisabled();
+  await expect(page.getByText("Choose a sheet")).toBeVisible();
+});
+
 test("printing from any other place prints the sheet as well", async ({ page }) => {
   await openDemo(page, "padding");
   const pages = await printed(page, "A4");
   expect(pages).toHaveLength(1);
   expect(pages[0]).toContain("Padding sheet for Marta Linde (made up)");
 });
+
+async function chooseOnly(page: Page, name: string): Promise<void> {
+  await page.getByRole("checkbox", { name: new RegExp(name) }).check();
+  await page.getByRole("checkbox", { name: /The padding sheet/ }).uncheck();
+}
+
+/** Every page but the last says that it goes on, and every page but the first that it does. */
+function expectContinued(pages: readonly string[], title: string): void {
+  pages.forEach((text, i) => {
+    expect(text.includes("Continued on the next page."), `page ${i + 1} goes on`).toBe(i < pages.length - 1);
+    expect(text.includes(`${title}, continued`), `page ${i + 1} is continued`).toBe(i > 0);
+  });
+}
 
 /** A very large body on the smallest form of the table, in a thin batting, with readings that ask for every kind of piece. */
 async function largestPlan(page: Page): Promise<void> {

@@ -1,7 +1,8 @@
+import type { LengthUnit } from "../../core/lengthText";
 import type { CutWidth, Piece } from "../../core/padding/piece";
 import { pictureWords } from "../text/pictures";
 import { insetRings } from "./insetRings";
-import type { LengthWriter } from "./lengthWriter";
+import { inchMm, type LengthWriter } from "./lengthWriter";
 import { circle, closedPath, dimension, openPath, segment } from "./pathText";
 import { at, between, type PicturePoint } from "./picturePoint";
 import { label, mark, type Label, type Mark, type Scene } from "./scene";
@@ -29,7 +30,7 @@ function discScene(piece: Piece, diameter: number, title: string, lengths: Lengt
   const thin = Math.min(piece.feather, radius);
   return {
     title,
-    description: `A disc ${lengths.write(diameter)} across; pull its edge thin over ${lengths.writeFine(thin)}.`,
+    description: `A disc ${lengths.write(diameter)} across; pull its edge thin over ${lengths.write(thin)}.`,
     frame: { x: -radius * 1.5, y: -radius * 1.2, width: diameter * 1.5, height: diameter * 1.2 + size * 4.4 },
     textSize: size,
     marks: [
@@ -41,7 +42,7 @@ function discScene(piece: Piece, diameter: number, title: string, lengths: Lengt
     ],
     labels: [
       label("strong", at(0, radius + size * 2.3), pictureWords.diameter(lengths.write(diameter))),
-      label("quiet", at(0, radius + size * 3.7), pictureWords.feather(lengths.writeFine(thin))),
+      label("quiet", at(0, radius + size * 3.7), pictureWords.feather(lengths.write(thin))),
     ],
   };
 }
@@ -108,7 +109,7 @@ function panelScene(piece: Piece, title: string, lengths: LengthWriter): Scene {
       label("strong", at(upright - size * 0.5, height / 2), lengths.write(height), "end"),
       ...sizes.labels,
       label("quiet", at(0, height + size * 1.1), centreWords(piece, widths)),
-      label("quiet", at(0, height + size * 2.4), pictureWords.feather(lengths.writeFine(piece.feather))),
+      label("quiet", at(0, height + size * 2.4), pictureWords.feather(lengths.write(piece.feather))),
     ],
   };
 }
@@ -199,26 +200,23 @@ function describe(widths: readonly CutWidth[], height: number, isRound: boolean,
   return `${isRound ? "A strip that goes all the way round" : "A panel"}, ${lengths.write(height)} from top to bottom: ${sizes.join(", ")}.`;
 }
 
-/** A square of 50 mm to print at true size and measure, before anything is cut from paper. */
+/** A side that the ruler at hand shows as a whole number: 2 in or 5 cm. Millimetres. */
+export const testSquareSide = (unit: LengthUnit): number => (unit === "in" ? 2 * inchMm : 50);
+
+/** A square to print at true size and measure, before anything is cut from paper. */
 export function testSquareScene(lengths: LengthWriter): Scene {
-  const side = 50;
-  const inside = [1, 2, 3, 4].flatMap((i) => [
-    segment(at(i * 10, 0), at(i * 10, 2.5)),
-    segment(at(0, i * 10), at(2.5, i * 10)),
-  ]);
+  const side = testSquareSide(lengths.unit);
+  const step = side / (lengths.unit === "in" ? 4 : 5);
+  const inside = [1, 2, 3, 4]
+    .map((i) => i * step)
+    .filter((from) => from < side)
+    .flatMap((from) => [segment(at(from, 0), at(from, 2.5)), segment(at(0, from), at(2.5, from))]);
   return {
     title: "Test square",
-    description: `Printed at its true size this square measures ${lengths.writeFine(side)} each way.`,
+    description: `Printed at its true size this square measures ${lengths.write(side)} each way.`,
     frame: { x: -2, y: -2, width: 96, height: 62 },
     textSize: 3.6,
     marks: [mark("ground", closedPath([at(0, 0), at(side, 0), at(side, side), at(0, side)]), ...inside)],
-    labels: [
-      label(
-        "name",
-        at(0, side + 4.5),
-        pictureWords.testSquare(lengths.unit === "in" ? `50 mm (${lengths.writeFine(side)})` : "50 mm"),
-        "start",
-      ),
-    ],
+    labels: [label("name", at(0, side + 4.5), pictureWords.testSquare(lengths.write(side)), "start")],
   };
 }

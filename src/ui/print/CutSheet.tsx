@@ -3,7 +3,7 @@ import type { Plan } from "../../core/plan/plan";
 import { useCutFrom } from "../batting/useCutFrom";
 import { Drawing } from "../drawing/Drawing";
 import { lengthWriter } from "../drawing/lengthWriter";
-import { testSquareScene } from "../drawing/pieceScene";
+import { testSquareScene, testSquareSide } from "../drawing/pieceScene";
 import { cutSentence, pieceName, placeSentence } from "../text/pieces";
 import { cuttingSheetWords, printingWords } from "../text/printing";
 import { useFittingState, useLengths, useUnit } from "../useStore";
@@ -53,12 +53,13 @@ function useCutCards(plan: Plan): readonly CutCard[] {
 }
 
 function CutHead() {
-  const scene = testSquareScene(lengthWriter(useUnit()));
+  const lengths = lengthWriter(useUnit());
+  const scene = testSquareScene(lengths);
   return (
     <div className="cut-head">
       <Drawing scene={scene} size="true" />
       <ul className="plain-list">
-        <li>{cuttingSheetWords.square}</li>
+        <li>{cuttingSheetWords.square(lengths.write(testSquareSide(lengths.unit)))}</li>
         {cuttingSheetWords.how.map((sentence) => (
           <li key={sentence}>{sentence}</li>
         ))}

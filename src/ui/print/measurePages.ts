@@ -1,3 +1,4 @@
+import { measurementFacts } from "../../core/body/measurementFacts";
 import type { MeasurementName } from "../../core/body/vocabulary";
 import { measureGroups } from "../measure/measureGroups";
 import { improvementGroups } from "../text/measuring";
@@ -9,18 +10,23 @@ export interface MeasureCardFacts {
   readonly size: "large" | "small";
 }
 
-/** Points: 64 and 43 mm, the gap below, and a line more for the longest words. */
+/** Points: 64 and 40 mm, with the gap below. */
 const largeCard = 188;
-const smallCard = 131;
+const smallCard = 120;
+
+const sizeOf = (name: MeasurementName): MeasureCardFacts["size"] =>
+  measurementFacts[name].need === "required" || measurementFacts[name].reading === "FrontArc" ? "large" : "small";
 
 /** The pages of the blank measuring sheet: the needed girths first, then the arcs, then the rest by what they buy. */
 export const measurePages: readonly CardPage<MeasureCardFacts>[] = cardPages(
   measureGroups
     .filter(({ names }) => names.length > 0)
     .map(({ improves, names }) => {
-      const size = improves === "wholePlan" || improves === "frontAndBack" ? "large" : "small";
       const { title, buys } = improvementGroups[improves];
-      return { heading: `${title}. ${buys}`, cards: names.map((name): MeasureCardFacts => ({ name, size })) };
+      return {
+        heading: `${title}. ${buys}`,
+        cards: names.map((name): MeasureCardFacts => ({ name, size: sizeOf(name) })),
+      };
     }),
   { heightOf: ({ size }) => (size === "large" ? largeCard : smallCard), first: 625, later: 680, heading: 26 },
 );

@@ -58,7 +58,8 @@ export const measuringSheetWords = {
 /** Words of the sheets of cut drawings. */
 export const cuttingSheetWords = {
   title: (name: string): string => (name === "" ? "Cut drawings" : `Cut drawings for ${name}`),
-  square: "Print at 100 %. If the square does not measure 50 mm each way, this printer changes sizes.",
+  square: (length: string): string =>
+    `Print at 100 %. If the square does not measure ${length} each way, this printer changes sizes.`,
   how: [
     "The drawings are smaller than life: cut by the sizes written on them.",
     "The outer side faces you, the top edge is up, and the wearer’s left is on the right.",

@@ -1,0 +1,63 @@
+import AxeBuilder from "@axe-core/playwright";
+import { expect, type Page, test } from "@playwright/test";
+import { openDemo } from "./support/workroom";
+
+const second = (page: Page) => page.getByRole("group", { name: "A second batting to finish with" });
+
+test("a second batting: added, mistyped, kept over a reload, said of every piece, taken away @phone", async ({
+  page,
+}) => {
+  await openDemo(page);
+  await page.getByRole("button", { name: "Change the batting" }).click();
+  await page
+    .getByRole("group", { name: "The batting it is built with" })
+    .getByRole("button", { name: "high-loft wadding" })
+    .click();
+  await page.getByRole("button", { name: "Add a second batting" }).click();
+  await second(page).getByRole("button", { name: "needled cotton" }).click();
+  await second(page).getByRole("textbox", { name: "What it is called" }).fill("cotton felt");
+  const layer = second(page).getByRole("textbox", { name: /One layer/ });
+  await layer.fill("thin");
+  await layer.press("Enter");
+  await expect(second(page).getByText(/cannot be read as a length/)).toBeVisible();
+  const { violations } = await new AxeBuilder({ page }).include(".batting").analyze();
+  expect(violations.map(({ id }) => id)).toEqual([]);
+  await expect(page.getByText(/Saved \d/).first()).toBeAttached();
+
+  await page.reload();
+  await page.getByRole("button", { name: "Change the batting" }).click();
+  await expect(layer).toHaveValue("thin");
+  await layer.fill("3 mm");
+  await layer.press("Enter");
+  await expect(page.getByText(/finished with cotton felt, one layer about/)).toBeVisible();
+
+  const cards = page.locator(".pieces .piece");
+  const all = await cards.count();
+  expect(all).toBeGreaterThan(5);
+  await expect(cards.filter({ hasText: /from (cotton felt|high-loft wadding):/ })).toHaveCount(all);
+  await page.goto("/#padding");
+  await expect(page.locator(".next-place")).toHaveText(/Cut from (cotton felt|high-loft wadding)\.$/);
+  await page.goto("/#print");
+  await expect(page.locator(".sheet-head").first()).toContainText("To finish: cotton felt");
+
+  await page.goto("/#plan");
+  await page.getByRole("button", { name: "Change the batting" }).click();
+  await page.getByRole("button", { name: "Take the second batting away" }).click();
+  await expect(second(page)).toBeHidden();
+  await expect(page.getByRole("button", { name: "Add a second batting" })).toBeFocused();
+  await expect(cards.filter({ hasText: /from high-loft wadding:/ })).toHaveCount(0);
+});
+
+test("a layer that is no layer is put right where it was typed", async ({ page }) => {
+  await openDemo(page);
+  await page.getByRole("button", { name: "Change the batting" }).click();
+  await page.getByRole("button", { name: "Add a second batting" }).click();
+  const layer = second(page).getByRole("textbox", { name: /One layer/ });
+  await layer.fill("6 cm");
+  await layer.press("Enter");
+  await expect(page.getByRole("main").getByText("There is no plan yet")).toBeVisible();
+  await expect(page.getByText(/a layer under a snug tape is between/)).toBeVisible();
+  await layer.fill("3 mm");
+  await layer.press("Enter");
+  await expect(page.getByRole("main").getByRole("heading", { name: "The plan", exact: true })).toBeVisible();
+});

@@ -1,0 +1,141 @@
+import { fireEvent, render, screen, within } from "@testing-library/react";
+import { expect, test } from "vitest";
+import demoFile from "../../shared/demo-fitting.json";
+import { apply } from "../../src/app/commands";
+import { derivation } from "../../src/app/derived";
+import { fittingStore } from "../../src/app/store";
+import type { BattingRole } from "../../src/core/material";
+import type { Plan } from "../../src/core/plan/plan";
+import { type Fitting, readFitting } from "../../src/document/fitting";
+import { BattingLine } from "../../src/ui/batting/BattingLine";
+import { battingUse, onlyBatting } from "../../src/ui/batting/battingUse";
+import { secondBatting } from "../../src/ui/batting/secondBatting";
+import { padProgress } from "../../src/app/padProgress";
+import { NextAction } from "../../src/ui/padding/NextAction";
+import { PlanPieces } from "../../src/ui/plan/PlanPieces";
+import { PrintSheet } from "../../src/ui/print/PrintSheet";
+import { CutSheet } from "../../src/ui/print/CutSheet";
+import { battingGuesses, twoBattingNames } from "../../src/ui/text/batting";
+import { StoreProvider } from "../../src/ui/useStore";
+
+const read = readFitting(demoFile);
+if (!read.ok) throw new Error("the demo cannot be read");
+const demo = read.value;
+const cotton = { name: "needled cotton", layerThickness: "2.5 mm" } as const;
+const two = apply(demo, { does: "changeFinishingBatting", batting: cotton });
+
+const planned = derivation()(demo).planning;
+if (planned.kind !== "planned") throw new Error("the demo has no plan");
+/** The demo's plan with its last three pieces cut from the second batting, as a plan with two may have them. */
+const plan: Plan = {
+  ...planned.plan,
+  pieces: planned.plan.pieces.map((piece, i, all) => ({
+    ...piece,
+    batting: i >= all.length - 3 ? ("finishing" as const) : piece.batting,
+  })),
+};
+
+function shown(fitting: Fitting, parts: React.ReactNode) {
+  const store = fittingStore(fitting);
+  const { container } = render(<StoreProvider store={store}>{parts}</StoreProvider>);
+  return { store, container, text: () => container.textContent ?? "" };
+}
+
+const fitting = ({ store }: ReturnType<typeof shown>): Fitting => store.getState().fitting;
+
+test("a second batting is added, named, measured and taken away, each a step that undo goes back over", () => {
+  const view = shown(demo, <BattingLine plan={plan} />);
+  fireEvent.click(screen.getByRole("button", { name: "Change the batting" }));
+  expect(screen.queryByRole("group", { name: /second batting/ })).toBeNull();
+  fireEvent.click(screen.getByRole("button", { name: "Add a second batting" }));
+  const second = within(screen.getByRole("group", { name: /second batting/ }));
+  fireEvent.change(second.getByRole("textbox", { name: "What it is called" }), { target: { value: "felt" } });
+  const layer = second.getByRole("textbox", { name: /One layer/ });
+  fireEvent.change(layer, { target: { value: "3 mm" } });
+  fireEvent.blur(layer);
+  expect(fitting(view).finishingBatting).toEqual({ name: "felt", layerThickness: "3 mm" });
+  expect(fitting(view).batting).toEqual(demo.batting);
+  expect(view.text()).toContain("finished with felt");
+  fireEvent.click(screen.getByRole("button", { name: "Take the second batting away" }));
+  expect(fitting(view).finishingBatting).toBeUndefined();
+  view.store.undo();
+  expect(fitting(view).finishingBatting?.name).toBe("felt");
+});
+
+test("what cannot be read stays in the field as it was typed, and the second batting stays as it was", () => {
+  const view = shown(two, <BattingLine plan={plan} />);
+  fireEvent.click(screen.getByRole("button", { name: "Change the batting" }));
+  const second = within(screen.getByRole("group", { name: /second batting/ }));
+  const layer = second.getByRole("textbox", { name: /One layer/ });
+  fireEvent.change(layer, { target: { value: "thin ish" } });
+  fireEvent.blur(layer);
+  expect(layer).toHaveValue("thin ish");
+  expect(layer).toHaveAttribute("aria-invalid", "true");
+  expect(fitting(view).finishingBatting).toEqual(cotton);
+  fireEvent.click(second.getByRole("button", { name: "thin bonded wadding" }));
+  expect(second.getByRole("textbox", { name: /One layer/ })).not.toHaveValue("thin ish");
+});
+
+const places: { readonly [place: string]: React.ReactNode } = {
+  plan: <PlanPieces plan={plan} shown={null} onShow={() => {}} />,
+  "padding sheet": <PrintSheet plan={plan} />,
+  "cut drawings": <CutSheet plan={plan} />,
+};
+
+test.each(Object.entries(places))("each piece of the %s says which of two battings it is cut from", (_, place) => {
+  const { text } = shown(two, place);
+  expect(text().split("from needled cotton:")).toHaveLength(4);
+  expect(text().split("from bonded wadding:")).toHaveLength(plan.pieces.length - 3 + 1);
+});
+
+test.each(Object.entries(places))("with one batting the %s does not say from which", (_, place) => {
+  expect(shown(demo, place).text()).not.toMatch(/Cut (one|\w+ alike) from/);
+});
+
+test("the next action says which batting it is cut from, and only where there are two", () => {
+  const piece = plan.pieces.at(-1) ?? null;
+  const action = (of: Fitting) =>
+    shown(
+      of,
+      <NextAction plan={plan} progress={padProgress(plan, of)} current={piece} level="waist" onLook={() => {}} />,
+    ).text();
+  expect(action(two)).toContain("Cut from needled cotton.");
+  expect(action(demo)).not.toContain("Cut from");
+});
+
+test("what is asked for of each batting comes to what the plan asks for", () => {
+  const use = battingUse(plan);
+  expect(use.finishing).toBeGreaterThan(0);
+  expect(use.building + use.finishing).toBeCloseTo(plan.battingArea, 3);
+  expect(onlyBatting(plan)).toBeNull();
+  expect(onlyBatting(planned.plan)).toBe<BattingRole>("building");
+  expect(onlyBatting({ ...plan, pieces: [] })).toBeNull();
+});
+
+test("two battings never share a name where a piece is cut, and never have none", () => {
+  for (const [building, finishing] of [
+    ["felt", "Felt"],
+    ["", ""],
+    ["", "felt"],
+    ["wool", "felt"],
+  ] as const) {
+    const names = twoBattingNames(building, finishing);
+    expect(names.building).not.toBe("");
+    expect(names.finishing).not.toBe("");
+    expect(names.building.toLowerCase()).not.toBe(names.finishing.toLowerCase());
+  }
+});
+
+test("the second batting starts from the next thinner guess, or from the thinnest", () => {
+  expect(secondBatting({ name: "x", layerThickness: "6 mm" }, "in").layerThickness).toBe("4 mm");
+  expect(secondBatting({ name: "x", layerThickness: "1/8" }, "in").layerThickness).toBe("2.5 mm");
+  expect(secondBatting({ name: "x", layerThickness: "1 mm" }, "cm").layerThickness).toBe(battingGuesses[0].layer);
+});
+
+test("a layer that is no layer stops the plan, and can be put right there", () => {
+  const wrong = apply(two, { does: "setLayer", role: "finishing", text: "60 mm" });
+  const view = shown(wrong, <BattingLine plan={null} />);
+  expect(view.text()).toContain("needled cotton");
+  expect(view.text()).toContain("a layer under a snug tape is between");
+  expect(screen.getByRole("group", { name: /second batting/ })).toBeInTheDocument();
+});

@@ -1,0 +1,72 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { measurementNames, requiredMeasurementNames } from "../../src/core/body/vocabulary";
+import { cardPages } from "../../src/ui/print/cardPages";
+import { measurePages } from "../../src/ui/print/measurePages";
+
+const room = { heightOf: (height: number) => height, first: 500, later: 600, heading: 20 };
+const part = fc.record({
+  heading: fc.constantFrom("a", "b", null),
+  cards: fc.array(fc.integer({ min: 20, max: 300 }), { minLength: 1, maxLength: 25 }),
+});
+
+test("every card is on exactly one page, in order; no page is empty and only the last is last", () => {
+  let longest = 0;
+  fc.assert(
+    fc.property(fc.array(part, { minLength: 1, maxLength: 6 }), (parts) => {
+      const pages = cardPages(parts, room);
+      longest = Math.max(longest, pages.length);
+      const shown = pages.flatMap((page) => page.parts.flatMap(({ cards }) => cards));
+      expect(shown).toEqual(parts.flatMap(({ cards }) => cards));
+      expect(pages.map(({ isLast }) => isLast)).toEqual(pages.map((_, i) => i === pages.length - 1));
+      for (const page of pages) expect(page.parts.every(({ cards }) => cards.length > 0)).toBe(true);
+    }),
+  );
+  expect(longest).toBeGreaterThan(3);
+});
+
+test("no page is fuller than its room, headings counted", () => {
+  let fullest = 0;
+  fc.assert(
+    fc.property(fc.array(part, { minLength: 1, maxLength: 6 }), (parts) => {
+      cardPages(parts, room).forEach((page, i) => {
+        const height = page.parts.reduce((sum, { heading, cards }) => {
+          const rows = cards.flatMap((card, at) => (at % 2 === 0 ? Math.max(card, cards[at + 1] ?? 0) : []));
+          return sum + (heading === null ? 0 : room.heading) + rows.reduce((total, row) => total + row, 0);
+        }, 0);
+        fullest = Math.max(fullest, height);
+        expect(height).toBeLessThanOrEqual(i === 0 ? room.first : room.later);
+      });
+    }),
+  );
+  expect(fullest).toBeGreaterThan(500);
+});
+
+test("a part that goes on overleaf says so there and nowhere else", () => {
+  const pages = cardPages(
+    [
+      { heading: "a", cards: [200, 200, 200, 200, 200, 200] },
+      { heading: "b", cards: [200] },
+    ],
+    room,
+  );
+  expect(pages.map((page) => page.parts.map(({ heading, isContinued }) => [heading, isContinued]))).toEqual([
+    [["a", false]],
+    [
+      ["a", true],
+      ["b", false],
+    ],
+  ]);
+});
+
+test("without cards there is one page", () => {
+  expect(cardPages([{ heading: null, cards: [] }], room)).toEqual([{ parts: [], isLast: true }]);
+});
+
+test("the measuring sheet asks for every reading once: needed girths, then front arcs, with the large drawings", () => {
+  const cards = measurePages.flatMap((page) => page.parts.flatMap((each) => each.cards));
+  expect(cards.map(({ name }) => name).toSorted()).toEqual(measurementNames.toSorted());
+  expect(cards.slice(0, 3).map(({ name }) => name)).toEqual([...requiredMeasurementNames]);
+  expect(cards.slice(0, 8).every(({ size }) => size === "large")).toBe(true);
+  expect(cards.slice(3, 8).every(({ name }) => name.endsWith("FrontArc"))).toBe(true);
+});
