@@ -15,20 +15,24 @@ test("its own address opens it straight away", async ({ page }) => {
   await expect(page.getByRole("textbox", { name: "Whose fitting this is" })).toHaveValue("Marta Linde (made up)");
 });
 
-test("the first screen asks no other place for anything and breaks no rule of its own", async ({ page, baseURL }) => {
-  const wrong: string[] = [];
-  page.on("request", (request) => {
-    if (!request.url().startsWith(baseURL ?? "") && !/^(?:data|blob):/.test(request.url())) wrong.push(request.url());
+test.describe("with everything kept for working offline", () => {
+  test.use({ serviceWorkers: "allow" });
+
+  test("the first screen asks no other place for anything and breaks no rule of its own", async ({ page, baseURL }) => {
+    const wrong: string[] = [];
+    page.on("request", (request) => {
+      if (!request.url().startsWith(baseURL ?? "") && !/^(?:data|blob):/.test(request.url())) wrong.push(request.url());
+    });
+    page.on("console", (message) => {
+      if (message.type() === "error") wrong.push(message.text());
+    });
+    page.on("pageerror", (error) => wrong.push(String(error)));
+    await page.goto("/#demo");
+    await expect(heading(page, "The plan")).toBeVisible();
+    for (const place of ["body", "form", "padding", "finishing", "print"]) {
+      await page.goto(`/#${place}`);
+      await expect(page.getByRole("main").getByRole("heading").first()).toBeVisible();
+    }
+    expect(wrong).toEqual([]);
   });
-  page.on("console", (message) => {
-    if (message.type() === "error") wrong.push(message.text());
-  });
-  page.on("pageerror", (error) => wrong.push(String(error)));
-  await page.goto("/#demo");
-  await expect(heading(page, "The plan")).toBeVisible();
-  for (const place of ["body", "form", "padding", "finishing", "print"]) {
-    await page.goto(`/#${place}`);
-    await expect(page.getByRole("main").getByRole("heading").first()).toBeVisible();
-  }
-  expect(wrong).toEqual([]);
 });

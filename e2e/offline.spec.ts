@@ -6,8 +6,7 @@ import { layList } from "../src/app/offline/build/offlineFiles";
 import { builtHarness } from "./savingHarness/builtHarness";
 import { folderServer } from "./savingHarness/folderServer";
 
-// Two cores may be busy with other tests as well.
-test.describe.configure({ timeout: 120_000 });
+test.use({ serviceWorkers: "allow" });
 const patiently = { timeout: 30_000 };
 
 /** The tool with its server dead, with a new release, and with a server that hands out something else. */

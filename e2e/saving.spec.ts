@@ -6,8 +6,6 @@ import { killedRounds } from "../tests/studies/savingKill";
 import { builtHarness } from "./savingHarness/builtHarness";
 import { type FolderServer, folderServer } from "./savingHarness/folderServer";
 
-// Two cores may be busy with other tests as well.
-test.describe.configure({ timeout: 120_000 });
 const patiently = { timeout: 30_000 };
 
 /** The real storage in a real browser, looked at from a page without screens. */

@@ -2,7 +2,7 @@ import { chmodSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { delimiter, join } from "node:path";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
-import { ensureBrowser, systemChromium } from "./browser";
+import { chromiumWithWindows, ensureBrowser, systemChromium } from "./browser";
 
 let empty = "";
 let folder = "";
@@ -27,12 +27,16 @@ function program(name: string, mode: number): string {
   return path;
 }
 
-test("finds a chromium of the system under either name", () => {
+test("finds a chromium of the system under any of its names, the one without windows first", () => {
   expect(systemChromium()).toBeUndefined();
-  const second = program("chromium-browser", 0o755);
-  expect(systemChromium()).toBe(second);
-  const first = program("chromium", 0o755);
-  expect(systemChromium()).toBe(first);
+  for (const name of ["chromium-browser", "chromium"]) {
+    const path = program(name, 0o755);
+    expect(systemChromium()).toBe(path);
+    expect(chromiumWithWindows()).toBe(path);
+  }
+  const windowless = program("chromium-headless-shell", 0o755);
+  expect(systemChromium()).toBe(windowless);
+  expect(chromiumWithWindows()).toBe(join(folder, "chromium"));
 });
 
 test("takes no file for a browser that cannot be run", () => {

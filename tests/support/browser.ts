@@ -3,15 +3,17 @@ import { accessSync, constants, existsSync, readFileSync } from "node:fs";
 import { delimiter, join } from "node:path";
 
 /**
- * The browser that the end-to-end tests drive: the one `CHROMIUM_PATH` names, else a chromium of the system, else
- * (undefined) the one that Playwright downloads for itself.
+ * The browser that the end-to-end tests drive: the one `CHROMIUM_PATH` names, else a chromium of the system, the build
+ * without windows first (it draws the same in two thirds of the time), else (undefined) the one that Playwright
+ * downloads for itself.
  */
 export function systemChromium(): string | undefined {
-  const named = process.env.CHROMIUM_PATH;
-  if (named !== undefined && named !== "") return named;
-  const folders = (process.env.PATH ?? "").split(delimiter);
-  const places = ["chromium", "chromium-browser"].flatMap((name) => folders.map((folder) => join(folder, name)));
-  return places.find(isExecutable);
+  return named() ?? onPath(windowless) ?? chromiumWithWindows();
+}
+
+/** The browser as people start it, which has windows: for what asks how it dies or what it keeps. */
+export function chromiumWithWindows(): string | undefined {
+  return named() ?? onPath("chromium") ?? onPath("chromium-browser");
 }
 
 /**
@@ -23,12 +25,7 @@ export function ensureBrowser(): string {
   if (found !== undefined && !isExecutable(found)) {
     throw new Error(`No browser can be started at ${found}; correct CHROMIUM_PATH.`);
   }
-  const isDebianRoot = process.getuid?.() === 0 && isDebian();
-  const missing = [
-    ...(found === undefined ? ["chromium"] : []),
-    ...(existsSync(debianFont) ? [] : ["fonts-dejavu-core"]),
-  ];
-  if (isDebianRoot && missing.length > 0) installWithApt(missing);
+  if (process.getuid?.() === 0 && isDebian()) installOnDebian();
   const chromium = systemChromium();
   if (chromium === undefined) {
     installWithPlaywright();
@@ -36,6 +33,32 @@ export function ensureBrowser(): string {
   }
   const version = execFileSync(chromium, ["--version"], { encoding: "utf8" }).trim();
   return `Browser: ${version} (${chromium}).`;
+}
+
+const windowless = "chromium-headless-shell";
+
+function named(): string | undefined {
+  return process.env.CHROMIUM_PATH || undefined;
+}
+
+function onPath(name: string): string | undefined {
+  return (process.env.PATH ?? "")
+    .split(delimiter)
+    .map((folder) => join(folder, name))
+    .find(isExecutable);
+}
+
+/** A font that is missing is an error; of the browsers one is enough. */
+function installOnDebian(): void {
+  const fonts = existsSync(debianFont) ? [] : ["fonts-dejavu-core"];
+  const isSwift = named() !== undefined || onPath(windowless) !== undefined;
+  try {
+    if (!isSwift || fonts.length > 0) installWithApt([...(isSwift ? [] : [windowless]), ...fonts]);
+  } catch (problem) {
+    if (systemChromium() !== undefined && fonts.length === 0) return;
+    if (systemChromium() !== undefined) throw problem;
+    installWithApt(["chromium", ...fonts]);
+  }
 }
 
 /** Printed pages are counted in tests, and the count depends on the font: Debian machines all use this one. */
