@@ -1,0 +1,45 @@
+import type { LengthStep } from "../../core/lengthText";
+import type { PlannedLevel } from "../../core/plan/plan";
+import { levelWords } from "./pictures";
+import { noBreakSpace, shownLength } from "./shownLength";
+
+/**
+ * The lines a form is marked with before anything is pinned: where every piece and every reading is found again. Each is
+ * as far below the nape as the BODY has that level, straight down and not along the back. A line nobody measured says so.
+ */
+export interface LevelLine {
+  readonly name: PlannedLevel["name"];
+  readonly level: string;
+  readonly below: string;
+  readonly isGuessed: boolean;
+}
+
+export const levelLines = (levels: readonly PlannedLevel[], step: LengthStep): readonly LevelLine[] =>
+  levels
+    .toSorted((one, other) => one.drop.value - other.drop.value)
+    .map(({ name, drop }) => ({
+      name,
+      level: levelWords[name],
+      below: shownLength(drop.value, step),
+      isGuessed: drop.kind === "estimated",
+    }));
+
+/** The step before the first piece, whole: `Mark five level lines on the form, straight down from the nape: bust 10 in, …` */
+export function markLinesSentence(levels: readonly PlannedLevel[], step: LengthStep): string {
+  const lines = levelLines(levels, step);
+  const allGuessed = lines.every(({ isGuessed }) => isGuessed);
+  const each = lines.map(({ level, below, isGuessed }) => {
+    const place = `${level}${noBreakSpace}${below}`;
+    return isGuessed && !allGuessed ? `${place} (guessed)` : place;
+  });
+  return `Mark ${countWords[lines.length] ?? String(lines.length)} level lines on the form, straight down from the nape: ${each.join(", ")}.${allGuessed ? ` ${markLinesWords.allGuessed}` : ""}`;
+}
+
+export const markLinesWords = {
+  title: "Before the first piece: mark the lines",
+  how: "Hold the tape straight down beside the form, not along its back, and mark each line level all round.",
+  why: "These are the body’s heights, not the form’s own: a line may lie a little off the form’s own waist, and that is right.",
+  allGuessed: "These heights are guessed: nape to waist, measured on the body, makes them its own.",
+} as const;
+
+const countWords: { readonly [count: number]: string } = { 1: "one", 2: "two", 3: "three", 4: "four", 5: "five" };
