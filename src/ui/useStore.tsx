@@ -2,10 +2,11 @@ import { createContext, type ReactNode, useContext, useMemo } from "react";
 import { useStore as useZustand } from "zustand";
 import type { Command } from "../app/commands";
 import type { FittingState, FittingStore } from "../app/store";
-import { formatLength, type LengthStep, type LengthUnit } from "../core/lengthText";
+import type { LengthStep, LengthUnit } from "../core/lengthText";
 import type { Millimetres } from "../core/units";
 import type { Fitting } from "../document/fitting";
 import { lengthStepOf } from "./lengthStep";
+import { shownLength } from "./text/shownLength";
 
 /** How the screens reach the store: the fitting and the way to change it. What follows from it is in `useDerived`. */
 const StoreContext = createContext<FittingStore | null>(null);
@@ -30,7 +31,7 @@ export const useUnit = (): LengthUnit => useFittingState((state) => state.fittin
 
 export const useDispatch = (): ((command: Command) => void) => useStoreItself().dispatch;
 
-/** Lengths in the person's own unit and at the step the tape is read to. */
+/** Lengths in the person's own unit and at the step the tape is read to; `write` is for words that are shown. */
 export interface LengthWords {
   readonly unit: LengthUnit;
   readonly step: LengthStep;
@@ -42,6 +43,6 @@ export function useLengths(): LengthWords {
   const roundInches = useFittingState((state) => state.fitting.settings.roundInches);
   return useMemo(() => {
     const step = lengthStepOf(unit, roundInches);
-    return { unit, step, write: (length) => formatLength(length, step) };
+    return { unit, step, write: (length) => shownLength(length, step) };
   }, [unit, roundInches]);
 }

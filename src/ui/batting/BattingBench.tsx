@@ -1,6 +1,7 @@
 import { useAnnounce } from "../Announcer";
 import { battingWords } from "../text/batting";
 import { battingProblemText } from "../text/problems";
+import { unbroken } from "../text/shownLength";
 import { useDerived } from "../useDerived";
 import { useDispatch, useFitting, useLengths } from "../useStore";
 import { BattingFields } from "./BattingFields";
@@ -38,7 +39,7 @@ function BattingProblems() {
         {problems.batting.map((problem, i) => (
           // Two battings may share a name; their order tells them apart.
           <li key={`${problem.batting}${String(i)}`} className="problem problem-contradiction">
-            {battingProblemText(problem, step)}
+            {unbroken(battingProblemText(problem, step))}
           </li>
         ))}
       </ul>

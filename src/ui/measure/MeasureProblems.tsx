@@ -1,5 +1,6 @@
 import type { MeasurementName } from "../../core/body/vocabulary";
 import { measurementProblemText } from "../text/problems";
+import { unbroken } from "../text/shownLength";
 import { useDerived } from "../useDerived";
 import { useLengths } from "../useStore";
 
@@ -15,7 +16,7 @@ export function MeasureProblems({ whose, name }: { readonly whose: "body" | "for
       <ul className="problems">
         {mine.map((problem) => (
           <li key={problem.code} className={`problem problem-${problem.severity}`}>
-            {measurementProblemText(problem, step)}
+            {unbroken(measurementProblemText(problem, step))}
           </li>
         ))}
       </ul>

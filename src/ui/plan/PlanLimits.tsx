@@ -2,6 +2,7 @@ import type { Plan } from "../../core/plan/plan";
 import { placeAddress } from "../place";
 import { planWords } from "../text/plan";
 import { planningWords } from "../text/planning";
+import { unbroken } from "../text/shownLength";
 import { useLengths } from "../useStore";
 
 /** What padding cannot do here and what can be done about it, and where the side seams are marked anew. */
@@ -18,7 +19,7 @@ export function PlanLimits({ plan }: { readonly plan: Plan }) {
           <ul className="plain-list">
             {plan.shortfalls.map((shortfall) => (
               <li key={`${shortfall.level}${shortfall.what}${shortfall.what === "length" ? shortfall.length : ""}`}>
-                {words.shortfallAdvice(shortfall)}
+                {unbroken(words.shortfallAdvice(shortfall))}
               </li>
             ))}
           </ul>
@@ -34,7 +35,7 @@ export function PlanLimits({ plan }: { readonly plan: Plan }) {
           <h2>{planningWords.seams}</h2>
           <ul className="plain-list">
             {plan.seamShifts.map((shift) => (
-              <li key={shift.level}>{words.seamShift(shift)}</li>
+              <li key={shift.level}>{unbroken(words.seamShift(shift))}</li>
             ))}
           </ul>
         </div>

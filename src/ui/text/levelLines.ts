@@ -14,15 +14,20 @@ export interface LevelLine {
   readonly isGuessed: boolean;
 }
 
-export const levelLines = (levels: readonly PlannedLevel[], step: LengthStep): readonly LevelLine[] =>
-  levels
+export function levelLines(levels: readonly PlannedLevel[], step: LengthStep): readonly LevelLine[] {
+  const isWaistGuessed = levels.some(({ name, drop }) => name === "waist" && drop.kind === "estimated");
+  return levels
     .toSorted((one, other) => one.drop.value - other.drop.value)
     .map(({ name, drop }) => ({
       name,
       level: levelWords[name],
       below: shownLength(drop.value, step),
-      isGuessed: drop.kind === "estimated",
+      isGuessed: drop.kind === "estimated" || (isWaistGuessed && hangsFromWaist.includes(name)),
     }));
+}
+
+/** The hips are measured from the waist: where that is guessed, so are they, however well the way between was read. */
+const hangsFromWaist: readonly PlannedLevel["name"][] = ["highHip", "fullHip"];
 
 /** The step before the first piece, whole: `Mark five level lines on the form, straight down from the nape: bust 10 in, …` */
 export function markLinesSentence(levels: readonly PlannedLevel[], step: LengthStep): string {

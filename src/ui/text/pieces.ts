@@ -1,9 +1,9 @@
 import type { LengthStep } from "../../core/lengthText";
-import { formatLength } from "../../core/lengthText";
 import type { PieceZone } from "../../core/padding/piece";
 import type { PlannedLevel, PlannedPiece } from "../../core/plan/plan";
 import { mm } from "../../core/units";
 import { planWords } from "./plan";
+import { shownLength, unbroken } from "./shownLength";
 
 /**
  * Sentences about one piece: what it is called, how it is put on, where it lies, and what to cut. A piece carries the
@@ -28,22 +28,22 @@ const verbs: { readonly [zone in PieceZone]: string } = {
 /** Where a piece lies, as a sentence: `Centre front: top edge on the waist line, lower edge 1 in above the full hip line.` */
 export function placeSentence(piece: PlannedPiece, levels: readonly PlannedLevel[], step: LengthStep): string {
   const place = planWords(step).piecePlace(piece, levels);
-  return `${upperFirst(place)}.`;
+  return unbroken(`${upperFirst(place)}.`);
 }
 
 /** What to cut, in one line; with two battings it says from which. */
 export function cutSentence({ cut, plies, feather }: PlannedPiece, step: LengthStep, batting: string | null): string {
   const times = plies === 1 ? "Cut one" : `Cut ${countWords[plies] ?? String(plies)} alike`;
-  const thin = `pull the edge thin over ${formatLength(feather, step)}`;
+  const thin = `pull the edge thin over ${shownLength(feather, step)}`;
   const from = batting === null ? "" : ` from ${batting}`;
   return `${times}${from}: ${cutSize(cut, step)}; ${thin}.`;
 }
 
 export function cutSize(cut: PlannedPiece["cut"], step: LengthStep): string {
-  if (cut.shape === "disc") return `a disc ${formatLength(cut.diameter, step)} across`;
-  if (cut.shape === "strip") return `${formatLength(cut.length, step)} long, ${formatLength(cut.width, step)} deep`;
+  if (cut.shape === "disc") return `a disc ${shownLength(cut.diameter, step)} across`;
+  if (cut.shape === "strip") return `${shownLength(cut.length, step)} long, ${shownLength(cut.width, step)} deep`;
   const widest = Math.max(0, ...cut.widths.map(({ left, right }) => left + right));
-  return `${formatLength(mm(widest), step)} wide, ${formatLength(cut.height, step)} deep`;
+  return `${shownLength(mm(widest), step)} wide, ${shownLength(cut.height, step)} deep`;
 }
 
 const countWords: { readonly [count: number]: string } = { 2: "two", 3: "three", 4: "four", 5: "five", 6: "six" };

@@ -19,6 +19,17 @@ describe("the level lines of a form", () => {
     }
   });
 
+  test("the hips hang from the waist: where that is guessed, so are they", () => {
+    const guessedWaist = levels.map((level) =>
+      level.name === "waist" ? { ...level, drop: estimated(level.drop.value, mm(20)) } : level,
+    );
+    expect(levels.find(({ name }) => name === "fullHip")?.drop.kind).toBe("measured");
+    const guessed = (some: typeof levels) =>
+      levelLines(some, "1/8 in").flatMap(({ name, isGuessed }) => (isGuessed ? [name] : []));
+    expect(guessed(levels)).not.toContain("fullHip");
+    expect(guessed(guessedWaist)).toEqual(expect.arrayContaining(["waist", "highHip", "fullHip"]));
+  });
+
   test.each(Object.keys(lengthSteps) as LengthStep[])("the sentence names every line, in steps of %s", (step) => {
     const sentence = markLinesSentence(levels, step);
     expect(sentence).toMatch(/^Mark five level lines on the form, straight down from the nape: bust/);
