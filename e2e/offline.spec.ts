@@ -1,10 +1,11 @@
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { type BrowserContext, expect, type Page, test } from "@playwright/test";
+import { expect, type Page, test } from "@playwright/test";
 import { layList } from "../src/app/offline/build/offlineFiles";
 import { builtHarness } from "./savingHarness/builtHarness";
 import { folderServer } from "./savingHarness/folderServer";
+import { watchedContext } from "./support/watchedContext";
 
 test.use({ serviceWorkers: "allow" });
 const patiently = { timeout: 30_000 };
@@ -46,25 +47,11 @@ const release = (page: Page): Promise<string> =>
     return /<title>.*? (one|two|three)<\/title>/.exec(text)?.[1] ?? "none";
   });
 
-/** Everything the page asks for or violates, while a test runs. */
-function watched(context: BrowserContext, origin: string): readonly string[] {
-  const wrong: string[] = [];
-  context.on("request", (request) => {
-    const url = request.url();
-    if (!url.startsWith(origin) && !/^(?:data|blob):/.test(url)) wrong.push(`asked for ${url}`);
-  });
-  context.on("console", (message) => {
-    if (/Content Security Policy/i.test(message.text())) wrong.push(message.text());
-  });
-  context.on("weberror", (error) => wrong.push(String(error.error())));
-  return wrong;
-}
-
 test("the tool opens with its server dead after one visit, asks nothing of anybody and breaks no policy", async ({
   context,
 }) => {
   const server = await folderServer(built);
-  const wrong = watched(context, server.address);
+  const wrong = await watchedContext(context, server.address);
   const page = await context.newPage();
   await page.goto(server.address);
   await kept(page);
@@ -72,11 +59,11 @@ test("the tool opens with its server dead after one visit, asks nothing of anybo
   await server.stop();
 
   const later = await context.newPage();
-  await later.goto(`${server.address}#plan`);
-  await expect(later.getByRole("link", { name: "Padwright" })).toBeVisible();
-  for (const place of ["body", "form", "plan", "padding", "finishing", "print", "fittings"]) {
+  await later.goto(`${server.address}#demo`);
+  await expect(later.getByRole("heading", { name: "The plan", level: 1 })).toBeVisible();
+  for (const place of ["body", "form", "plan", "padding", "finishing", "print", "wall", "turning", "fittings", ""]) {
     await later.goto(`${server.address}#${place}`);
-    await expect(later.getByRole("heading", { level: 1 })).toBeVisible();
+    await expect(later.getByRole("heading", { level: 1 }).first()).toBeVisible();
   }
   const manifest = await later.evaluate(async () => {
     const address = document.querySelector<HTMLLinkElement>("link[rel=manifest]")?.href ?? "";

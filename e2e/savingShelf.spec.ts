@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import AxeBuilder from "@axe-core/playwright";
-import { type BrowserContext, type Download, expect, type Page, test } from "@playwright/test";
+import { type Download, expect, type Page, test } from "@playwright/test";
+import { watchedContext } from "./support/watchedContext";
 
 /** Keeping, files, links and tabs as a person meets them on the screens. */
 
@@ -40,17 +41,6 @@ async function downloaded(
   const [download] = await Promise.all([page.waitForEvent("download") as Promise<Download>, press()]);
   const path = await download.path();
   return { name: download.suggestedFilename(), text: readFileSync(path, "utf8"), path };
-}
-
-function watched(context: BrowserContext, origin: string): readonly string[] {
-  const wrong: string[] = [];
-  context.on("request", (request) => {
-    if (!request.url().startsWith(origin) && !/^(?:data|blob):/.test(request.url())) wrong.push(request.url());
-  });
-  context.on("console", (message) => {
-    if (/Content Security Policy/i.test(message.text())) wrong.push(message.text());
-  });
-  return wrong;
 }
 
 const demo = "Marta Linde (made up)";
@@ -120,7 +110,7 @@ test("everything goes out in one file and comes back on another device, and noth
   context,
   baseURL,
 }) => {
-  const wrong = watched(context, baseURL ?? "");
+  const wrong = await watchedContext(context, baseURL ?? "");
   await demoKept(page);
   await visit(page, "fittings");
   const file = await downloaded(page, () => page.getByRole("button", { name: "Save it to a file" }).click());

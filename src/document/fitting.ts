@@ -1,4 +1,4 @@
-import { z } from "zod";
+import { z } from "./strictZod";
 import { levelNames, measurementNames, requiredMeasurementNames, type MeasurementName } from "../core/body/vocabulary";
 import {
   type LengthProblem,

@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import type { z } from "./strictZod";
 import type { MeasurementName } from "../core/body/vocabulary";
 import type { LengthProblem } from "../core/lengthText";
 import { nearestName } from "./nearestName";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import { z } from "./strictZod";
 import published from "../../shared/size-tables.json";
 import type { Measurements } from "../core/body/measurements";
 import type { MeasurementName } from "../core/body/vocabulary";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import { z } from "./strictZod";
 import type { LevelName } from "../core/body/vocabulary";
 import { battingRoles } from "../core/material";
 import { pieceZones, type CutWidth, type Piece, type PieceCut } from "../core/padding/piece";

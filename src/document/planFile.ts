@@ -1,4 +1,4 @@
-import { z } from "zod";
+import { z } from "./strictZod";
 import type { Measurements } from "../core/body/measurements";
 import type { Reading } from "../core/body/reading";
 import { levelNames, measurementNames } from "../core/body/vocabulary";

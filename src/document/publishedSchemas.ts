@@ -1,4 +1,4 @@
-import { z } from "zod";
+import { z } from "./strictZod";
 import { fittingSchema } from "./fitting";
 import { planFileSchema } from "./planFile";
 
