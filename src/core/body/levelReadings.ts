@@ -1,24 +1,11 @@
 import { quarterLength } from "../geometry/superellipse";
 import { mm, type Millimetres } from "../units";
-import {
-  apexAboveUnderbust,
-  apexDropFromTape,
-  apexToApexEstimate,
-  type Estimate,
-  frontShareEstimate,
-  highHipGirthEstimate,
-  highHipShareOfDrop,
-  napeToWaistEstimate,
-  sectionShapeEstimate,
-  shoulderToApexEstimate,
-  underbustGirthEstimate,
-  waistDropFromTape,
-  waistToFullHipEstimate,
-} from "./estimates";
-import { hipLean, leftMore, waistTilt } from "./waistTilt";
+import { frontShareEstimate, highHipGirthEstimate, sectionShapeEstimate, underbustGirthEstimate } from "./estimates";
+import { type ApexReadings, heightReadings } from "./heightReadings";
 import type { Measurements } from "./measurements";
-import { estimated, measured, type Reading } from "./reading";
+import { estimated, known, measured, type Reading } from "./reading";
 import { type ByLevel, type LevelName, levelNames } from "./vocabulary";
+import { hipLean, leftMore } from "./waistTilt";
 
 /** The four quarters of a level's girth (mm), each from centre to side seam. */
 export interface QuarterReadings {
@@ -43,22 +30,18 @@ export interface LevelReadings {
   readonly quarters: QuarterReadings | null;
 }
 
-export interface ApexReadings {
-  readonly leftDrop: Reading;
-  readonly rightDrop: Reading;
-  readonly apart: Reading;
-}
-
 export interface TorsoReadings {
   readonly levels: ByLevel<LevelReadings>;
   readonly apex: ApexReadings;
 }
 
-/** Completes what was measured of a body or a form. The three required girths must be there and have passed the checks. */
-export function torsoReadings(measurements: Measurements): TorsoReadings {
-  const girths = girthReadings(measurements);
-  const apex = apexReadings(measurements, girths.bust.value);
-  const drops = dropReadings(measurements, apex);
+/**
+ * Completes what was measured of a body or a form. The three required girths must be there and have passed the checks.
+ * Heights that were not read are taken from a form, where one is given; see `heightReadings`.
+ */
+export function torsoReadings(measurements: Measurements, form: Measurements = {}): TorsoReadings {
+  const { drops, apex, highHipShare } = heightReadings(measurements, form);
+  const girths = girthReadings(measurements, highHipShare);
   const level = (name: LevelName): LevelReadings => levelReadings(name, measurements, drops[name], girths[name]);
   const [highHip, fullHip] = [level("highHip"), level("fullHip")];
   return {
@@ -88,85 +71,17 @@ function leaningQuarters(measurements: Measurements, high: LevelReadings, full: 
   };
 }
 
-const guess = ({ value, spread }: Estimate): Reading => estimated(mm(value), mm(spread));
-
-const known = (value: Millimetres | undefined, otherwise: () => Estimate): Reading =>
-  value === undefined ? guess(otherwise()) : measured(value);
-
-function girthReadings(measurements: Measurements): ByLevel<Reading> {
+function girthReadings(measurements: Measurements, highHipShare: number): ByLevel<Reading> {
   const bust = measurements.bustGirth ?? mm(0);
   const waist = measurements.waistGirth ?? mm(0);
   const fullHip = measurements.fullHipGirth ?? mm(0);
-  const toFullHip = measurements.waistToFullHip ?? waistToFullHipEstimate.value;
-  const toHighHip = measurements.waistToHighHip ?? highHipShareOfDrop.value * toFullHip;
-  const share = Math.min(1, toHighHip / toFullHip);
   return {
     bust: measured(bust),
     underbust: known(measurements.underbustGirth, () => underbustGirthEstimate(bust, waist, fullHip)),
     waist: measured(waist),
-    highHip: known(measurements.highHipGirth, () => highHipGirthEstimate(waist, fullHip, share)),
+    highHip: known(measurements.highHipGirth, () => highHipGirthEstimate(waist, fullHip, highHipShare)),
     fullHip: measured(fullHip),
   };
-}
-
-function apexReadings(measurements: Measurements, bustGirth: number): ApexReadings {
-  const { shoulderToApex, leftShoulderToApex, rightShoulderToApex, apexToApex } = measurements;
-  const drop = (tape: Millimetres | undefined): Reading => {
-    if (tape !== undefined) return measured(mm(apexDropFromTape(tape).value));
-    const assumed = shoulderToApexEstimate(bustGirth);
-    const { value, spread } = apexDropFromTape(assumed.value);
-    return guess({ value, spread: Math.hypot(spread, 0.744 * assumed.spread) });
-  };
-  return {
-    leftDrop: drop(leftShoulderToApex ?? shoulderToApex ?? rightShoulderToApex),
-    rightDrop: drop(rightShoulderToApex ?? shoulderToApex ?? leftShoulderToApex),
-    apart: known(apexToApex, () => apexToApexEstimate(bustGirth)),
-  };
-}
-
-/**
- * Where a drop is only estimated, the apex keeps this distance (mm) above the waist (Army 1988: P5 77, mean 118), and the
- * underbust lies no further down than this share of it.
- */
-const leastGap = { bustToWaist: 85, share: 0.55 } as const;
-
-function dropReadings(measurements: Measurements, apex: ApexReadings): ByLevel<Reading> {
-  const tape = measurements.napeToWaist;
-  const waistGuess = waistDropFromTape(tape ?? napeToWaistEstimate.value);
-  const waistSpread = Math.hypot(waistGuess.spread, 0.8623 * napeToWaistEstimate.spread);
-  // The nape-to-waist tape ends at the back; a waist that tilts lies in the middle half its tilt further down.
-  const waistDrop = waistGuess.value + waistTilt(measurements) / 2;
-  const waist = tape === undefined ? guess({ value: waistDrop, spread: waistSpread }) : measured(mm(waistDrop));
-  const meanApex = (apex.leftDrop.value + apex.rightDrop.value) / 2;
-  const bustDrop =
-    apex.leftDrop.kind === "measured" && tape !== undefined
-      ? meanApex
-      : Math.min(meanApex, waist.value - leastGap.bustToWaist);
-  const bust: Reading = { ...apex.leftDrop, value: mm(bustDrop) };
-  const underbustGap = Math.min(apexAboveUnderbust.value, leastGap.share * (waist.value - bustDrop));
-  const toFullHip = fullHipBelowWaist(measurements);
-  const highHipGuess = {
-    value: highHipShareOfDrop.value * toFullHip.value,
-    spread: highHipShareOfDrop.spread * toFullHip.value,
-  };
-  const toHighHip = known(measurements.waistToHighHip, () => highHipGuess);
-  const below = (distance: Reading): Reading => ({ ...distance, value: mm(waist.value + distance.value) });
-  return {
-    bust,
-    underbust: guess({ value: bustDrop + underbustGap, spread: apexAboveUnderbust.spread }),
-    waist,
-    highHip: below(toHighHip),
-    fullHip: below(toFullHip),
-  };
-}
-
-/** The full hip below the waist; where only the high hip was measured, it lies at least as far below that as that below the waist. */
-function fullHipBelowWaist(measurements: Measurements): Reading {
-  const least = (measurements.waistToHighHip ?? 0) / highHipShareOfDrop.value;
-  return known(measurements.waistToFullHip, () => ({
-    value: Math.max(waistToFullHipEstimate.value, least),
-    spread: waistToFullHipEstimate.spread,
-  }));
 }
 
 function levelReadings(name: LevelName, measurements: Measurements, drop: Reading, girth: Reading): LevelReadings {

@@ -1,4 +1,5 @@
-import type { Millimetres } from "../units";
+import { mm, type Millimetres } from "../units";
+import type { Estimate } from "./estimates";
 
 /**
  * A length that the plan works with: read off a tape by a person, or estimated from other readings. An estimate
@@ -11,3 +12,9 @@ export type Reading =
 export const measured = (value: Millimetres): Reading => ({ kind: "measured", value });
 
 export const estimated = (value: Millimetres, spread: Millimetres): Reading => ({ kind: "estimated", value, spread });
+
+/** What was read, or where nothing was, what is assumed. */
+export const known = (value: Millimetres | undefined, otherwise: () => Estimate): Reading =>
+  value === undefined ? guessed(otherwise()) : measured(value);
+
+export const guessed = ({ value, spread }: Estimate): Reading => estimated(mm(value), mm(spread));

@@ -1,4 +1,5 @@
-import type { ApexReadings, QuarterReadings } from "../body/levelReadings";
+import type { ApexReadings } from "../body/heightReadings";
+import type { QuarterReadings } from "../body/levelReadings";
 import { tapeAgreement } from "../tolerances";
 import { type Slab, slabs, type StackMaterial } from "./hill";
 import type { Pad } from "./pad";

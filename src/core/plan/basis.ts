@@ -34,7 +34,7 @@ export interface Basis {
 
 /** Works out the basis from measurements that have passed the checks for contradictions. */
 export function basis({ body, form }: Pick<PlanInput, "body" | "form">): Basis {
-  const torso = torsoReadings(body);
+  const torso = torsoReadings(body, form);
   const drops = mapLevels((name) => torso.levels[name].drop.value as number);
   const bare = formAtDrops(torsoReadings(form), drops);
   const targets = mapLevels((name) => levelTarget(torso.levels[name], bare[name]));

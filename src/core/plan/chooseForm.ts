@@ -23,13 +23,15 @@ export interface RankedSize {
 
 /** The sizes of a table for a body, best first: shortfalls first (none is best), then the girth the padding has to add. */
 export function chooseForm(body: Measurements, table: FormTable, batting: Batting): readonly RankedSize[] {
-  const torso = torsoReadings(body);
-  const drops = mapLevels((name) => torso.levels[name].drop.value as number);
   return table.sizes
     .map(({ name, measurements }): RankedSize => {
-      const bare = formAtDrops(torsoReadings(measurements), drops);
+      const { levels } = torsoReadings(body, measurements);
+      const bare = formAtDrops(
+        torsoReadings(measurements),
+        mapLevels((level) => levels[level].drop.value as number),
+      );
       const gains = levelNames.map(
-        (level) => torso.levels[level].girth.value - levelTarget(torso.levels[level], bare[level]).form.girth.value,
+        (level) => levels[level].girth.value - levelTarget(levels[level], bare[level]).form.girth.value,
       );
       const waistGain = gains[levelNames.indexOf("waist")] as number;
       return {

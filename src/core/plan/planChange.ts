@@ -55,9 +55,13 @@ const reaches = ({ rows }: Piece, drop: number): boolean =>
 /** A worth that moved by less than this share is not a reason anybody would see. */
 const notable = 0.05;
 
+/**
+ * Only a batting that is thicker even where it is stacked, or thinner even in a layer alone, is given as the reason:
+ * that layers beneath give way was to be expected.
+ */
 function cause(by: number, taken: Batting, { layer, squeeze }: BelievedWorth): "thicker" | "thinner" | "tape" {
-  const moved = (layer * (1 - squeeze)) / taken.layerThickness - 1;
-  if (by < 0 && moved > notable) return "thicker";
-  if (by > 0 && moved < -notable) return "thinner";
+  const alone = layer / taken.layerThickness;
+  if (by < 0 && alone * (1 - squeeze) > 1 + notable) return "thicker";
+  if (by > 0 && alone < 1 - notable) return "thinner";
   return "tape";
 }
