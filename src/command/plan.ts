@@ -1,6 +1,11 @@
 import { readFileSync } from "node:fs";
 import { planCommand } from "./planCommand";
 
+// A reader that has seen enough, such as `head`, closes the pipe: that is no failure of the plan.
+process.stdout.on("error", (error) => {
+  if (!("code" in error) || error.code !== "EPIPE") throw error;
+});
+
 /** The command for people who script and for programs that check us: fitting files in, plan files out. */
 process.exitCode = planCommand(process.argv.slice(2), {
   read: (name) => {
