@@ -15,6 +15,7 @@ import {
   type WorkEntry,
 } from "../document/fitting";
 import type { PieceFile } from "../document/pieceFile";
+import { rereadAs, type SlippedReadings } from "./rereadAs";
 
 /**
  * Everything a person can do to a fitting. A length arrives as it was typed: one that can be read becomes an entry, an
@@ -24,6 +25,7 @@ import type { PieceFile } from "../document/pieceFile";
 export type Command =
   | { readonly does: "measure"; readonly whose: "body" | "form"; readonly name: MeasurementName; readonly text: string }
   | { readonly does: "read"; readonly name: MeasurementName; readonly text: string; readonly at: string }
+  | { readonly does: "reread"; readonly slipped: SlippedReadings }
   | { readonly does: "draft"; readonly of: DraftOwner; readonly key: string; readonly text: string | null }
   | { readonly does: "chooseForm"; readonly table: string | null; readonly size: string | null }
   | { readonly does: "changeUnit"; readonly unit: LengthUnit }
@@ -57,6 +59,8 @@ export function apply(fitting: Fitting, command: Command): Fitting {
       return measure(fitting, command.whose, command.name, command.text);
     case "read":
       return read(fitting, command.name, command.text, command.at);
+    case "reread":
+      return rereadAs(fitting, command.slipped);
     case "draft":
       return withDraft(fitting, command.of, command.key, command.text);
     case "chooseForm":

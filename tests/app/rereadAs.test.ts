@@ -1,0 +1,58 @@
+import { describe, expect, test } from "vitest";
+import { apply } from "../../src/app/commands";
+import { derivation } from "../../src/app/derived";
+import { fittingStore } from "../../src/app/store";
+import type { Fitting } from "../../src/document/fitting";
+import { newFitting } from "../../src/ui/newFitting";
+
+const typed: Fitting = {
+  ...newFitting("in"),
+  body: { bustGirth: "95", waistGirth: "83", fullHipGirth: "104 1/2" },
+};
+const slip = (fitting: Fitting) =>
+  derivation()(fitting).problems.measurements.find(({ code }) => code === "centimetresAsInches");
+
+describe("centimetres typed as inches", () => {
+  test("are found, and read again in their own unit they make a plan; the next is typed in it too", () => {
+    const problem = slip(typed);
+    expect(problem?.names).toEqual(["bustGirth", "waistGirth", "fullHipGirth"]);
+    if (problem === undefined) return;
+    const after = apply(typed, { does: "reread", slipped: { whose: "body", names: problem.names, unit: "cm" } });
+    expect(after.body).toEqual({ bustGirth: "95 cm", waistGirth: "83 cm", fullHipGirth: "104.5 cm" });
+    expect(after.unit).toBe("cm");
+    expect(derivation()(after).planning.kind).toBe("planned");
+  });
+
+  test("beside readings that did not slip leave those and the unit alone", () => {
+    const one = { ...typed, body: { bustGirth: "38", waistGirth: "83", fullHipGirth: "41" } };
+    const problem = slip(one);
+    expect(problem?.names).toEqual(["waistGirth"]);
+    const after = apply(one, { does: "reread", slipped: { whose: "body", names: ["waistGirth"], unit: "cm" } });
+    expect(after.body).toEqual({ bustGirth: "38", waistGirth: "83 cm", fullHipGirth: "41" });
+    expect(after.unit).toBe("in");
+  });
+
+  test("undo takes it back in one step", () => {
+    const store = fittingStore(typed);
+    store.dispatch({
+      does: "reread",
+      slipped: { whose: "body", names: ["bustGirth", "waistGirth", "fullHipGirth"], unit: "cm" },
+    });
+    expect(store.getState().fitting.body).not.toEqual(typed.body);
+    store.undo();
+    expect(store.getState().fitting).toEqual(typed);
+  });
+});
+
+test("inches typed as centimetres are read again as inches", () => {
+  const inches = { ...newFitting("cm"), body: { bustGirth: 38.5, waistGirth: "31", fullHipGirth: "41 in" } };
+  const after = apply(inches, {
+    does: "reread",
+    slipped: { whose: "body", names: ["bustGirth", "waistGirth"], unit: "in" },
+  });
+  expect(after.body).toEqual({ bustGirth: "38.5 in", waistGirth: "31 in", fullHipGirth: "41 in" });
+});
+
+test("nothing to read again gives the very same fitting back", () => {
+  expect(apply(typed, { does: "reread", slipped: { whose: "body", names: ["highHipGirth"], unit: "cm" } })).toBe(typed);
+});
