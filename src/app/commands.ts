@@ -16,6 +16,7 @@ import {
 } from "../document/fitting";
 import type { PieceFile } from "../document/pieceFile";
 import { rereadAs, type SlippedReadings } from "./rereadAs";
+import { restPlannedAnew } from "./restPlannedAnew";
 
 /**
  * Everything a person can do to a fitting. A length arrives as it was typed: one that can be read becomes an entry, an
@@ -24,7 +25,14 @@ import { rereadAs, type SlippedReadings } from "./rereadAs";
  */
 export type Command =
   | { readonly does: "measure"; readonly whose: "body" | "form"; readonly name: MeasurementName; readonly text: string }
-  | { readonly does: "read"; readonly name: MeasurementName; readonly text: string; readonly at: string }
+  | {
+      readonly does: "read";
+      readonly name: MeasurementName;
+      readonly text: string;
+      /** Left out, the tape lay on the padding itself. */
+      readonly over?: "cover";
+      readonly at: string;
+    }
   | { readonly does: "reread"; readonly slipped: SlippedReadings }
   | { readonly does: "draft"; readonly of: DraftOwner; readonly key: string; readonly text: string | null }
   | { readonly does: "chooseForm"; readonly table: string | null; readonly size: string | null }
@@ -54,11 +62,26 @@ export type DraftOwner = "body" | "form" | "other";
 
 /** The fitting after a command. A command that changes nothing gives back the very same fitting. */
 export function apply(fitting: Fitting, command: Command): Fitting {
+  const after = applied(fitting, command);
+  return changesPlan.has(command.does) ? restPlannedAnew(fitting, after) : after;
+}
+
+/** What may change the first plan; another unit or name for the same does not. */
+const changesPlan: ReadonlySet<Command["does"]> = new Set([
+  "measure",
+  "reread",
+  "chooseForm",
+  "changeBatting",
+  "setLayer",
+  "changeFinishingBatting",
+]);
+
+function applied(fitting: Fitting, command: Command): Fitting {
   switch (command.does) {
     case "measure":
       return measure(fitting, command.whose, command.name, command.text);
     case "read":
-      return read(fitting, command.name, command.text, command.at);
+      return read(fitting, command);
     case "reread":
       return rereadAs(fitting, command.slipped);
     case "draft":
@@ -125,12 +148,17 @@ function withEntry<Kind extends Entries>(entries: Kind, name: MeasurementName, e
 }
 
 /** A reading of the padded form: the last one of each place counts, and an empty text says nothing. */
-function read(fitting: Fitting, name: MeasurementName, text: string, at: string): Fitting {
+function read(fitting: Fitting, { name, text, over, at }: Extract<Command, { readonly does: "read" }>): Fitting {
   const typed = text.trim();
   const key = readingDraftKey(name);
   if (typed === "") return withDraft(fitting, "other", key, null);
   if (!entryLength(typed, fitting.unit).ok) return withDraft(fitting, "other", key, text);
-  return withWork(withDraft(fitting, "other", key, null), { did: "measured", readings: { [name]: typed }, at });
+  return withWork(withDraft(fitting, "other", key, null), {
+    did: "measured",
+    readings: { [name]: typed },
+    ...(over === undefined ? {} : { over }),
+    at,
+  });
 }
 
 /** Where the text of a reading still being typed is kept. */
