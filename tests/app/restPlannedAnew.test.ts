@@ -19,7 +19,8 @@ function planned(fitting: Fitting) {
 
 const first = planned(bare);
 const padded: Fitting = first.plan.pieces.reduce(
-  (fitting, piece) => apply(fitting, { does: "pin", piece: pieceToFile(piece), at: "2026-01-10T10:00:00.000Z" }),
+  (fitting, piece) =>
+    apply(fitting, { does: "pin", piece: pieceToFile(piece, "", ""), at: "2026-01-10T10:00:00.000Z" }),
   bare,
 );
 const waist = (text: string): Command => ({ does: "measure", whose: "body", name: "waistGirth", text });
@@ -52,7 +53,11 @@ describe("a body measured again under pinned pieces", () => {
     const once = apply(padded, waist("38 1/2"));
     const twice = apply(once, { does: "measure", whose: "body", name: "bustGirth", text: "42" });
     expect([replans(padded), replans(once), replans(twice)]).toEqual([0, 1, 1]);
-    const pinned = apply(twice, { does: "pin", piece: pieceToFile(first.plan.pieces[0] as never), at: "2026-06-01" });
+    const pinned = apply(twice, {
+      does: "pin",
+      piece: pieceToFile(first.plan.pieces[0] as never, "", ""),
+      at: "2026-06-01",
+    });
     expect(replans(apply(pinned, waist("39")))).toBe(2);
   });
 
