@@ -1,7 +1,7 @@
 import { Suspense, useEffect, useRef } from "react";
 import { Announcer } from "./Announcer";
 import { NoticePlace } from "./library/NoticePlace";
-import { type Place, usePlace } from "./place";
+import { askedThingOf, type Place, usePlace } from "./place";
 import { fetchPlaces, placeContents } from "./placeContents";
 import { Rail } from "./Rail";
 import { placeNames, workroomWords } from "./text/workroom";
@@ -39,13 +39,17 @@ export function Workroom() {
   );
 }
 
-/** On arriving somewhere the title says where, and the focus is at the beginning of the place, not on the way there. */
+/**
+ * On arriving somewhere the title says where, and the focus is at the beginning of the place, not on the way there; whoever
+ * comes for one thing is led to it by the place itself.
+ */
 function useArrival(place: Place, main: { readonly current: HTMLElement | null }): void {
   const last = useRef(place);
   useEffect(() => {
     document.title = place === "door" ? placeNames.door : `${placeNames[place]} · ${placeNames.door}`;
     if (last.current === place) return;
     last.current = place;
+    if (askedThingOf(window.location.hash) !== null) return;
     main.current?.focus({ preventScroll: true });
     window.scrollTo(0, 0);
   }, [place, main]);

@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useRef, useState } from "react";
-import { type MeasurementName, requiredMeasurementNames } from "../../core/body/vocabulary";
+import { type MeasurementName, measurementNames, requiredMeasurementNames } from "../../core/body/vocabulary";
+import { useAskedThing } from "../place";
 import { improvementGroups, measuringWords } from "../text/measuring";
 import { useMediaQuery, wideQuery } from "../useMediaQuery";
 import { useFitting } from "../useStore";
@@ -23,9 +24,18 @@ export function MeasureChart({ whose, enough, groups = measureGroups }: MeasureC
   const isKnown = (name: MeasurementName): boolean => entries[name] !== undefined;
   const isWide = useMediaQuery(wideQuery);
   const firstMissing = requiredMeasurementNames.find((name) => !isKnown(name));
-  const [chosen, setChosen] = useState<MeasurementName | null>(firstMissing ?? (isWide ? "waistFrontArc" : null));
+  const asked = useAskedMeasurement();
+  const [chosen, setChosen] = useState<MeasurementName | null>(
+    asked ?? firstMissing ?? (isWide ? "waistFrontArc" : null),
+  );
   const [focusTurn, setFocusTurn] = useState(0);
   const rows = useRef<HTMLDivElement>(null);
+
+  useEffect(() => {
+    if (asked === null) return;
+    setChosen(asked);
+    setFocusTurn((turn) => turn + 1);
+  }, [asked]);
 
   const choose = (name: MeasurementName | null) => {
     setChosen(name);
@@ -65,6 +75,12 @@ export function MeasureChart({ whose, enough, groups = measureGroups }: MeasureC
       {isWide && chosen !== null ? <aside className="bench-side">{bench(chosen)}</aside> : null}
     </div>
   );
+}
+
+/** The measurement somebody came here for, as the address names it. */
+function useAskedMeasurement(): MeasurementName | null {
+  const asked = useAskedThing();
+  return measurementNames.find((name) => name === asked) ?? null;
 }
 
 interface ChartGroupProps {

@@ -3,6 +3,7 @@ import { measurementProblemText } from "../text/problems";
 import { unbroken } from "../text/shownLength";
 import { useDerived } from "../useDerived";
 import { useLengths } from "../useStore";
+import { UnitSlipButton } from "./UnitSlipButton";
 
 /** What the other readings say about this one: what cannot be, and what is only worth a second look. */
 export function MeasureProblems({ whose, name }: { readonly whose: "body" | "form"; readonly name: MeasurementName }) {
@@ -16,7 +17,7 @@ export function MeasureProblems({ whose, name }: { readonly whose: "body" | "for
       <ul className="problems">
         {mine.map((problem) => (
           <li key={problem.code} className={`problem problem-${problem.severity}`}>
-            {unbroken(measurementProblemText(problem, step))}
+            {unbroken(measurementProblemText(problem, step))} <UnitSlipButton problem={problem} />
           </li>
         ))}
       </ul>

@@ -1,5 +1,5 @@
-import { isContradiction } from "../../core/body/plausibility";
 import { BattingLine } from "../batting/BattingLine";
+import { FirstProblem, firstContradiction } from "../measure/FirstProblem";
 import { placeAddress } from "../place";
 import { measurementTexts } from "../text/measurements";
 import { planningWords } from "../text/planning";
@@ -14,7 +14,7 @@ export function PlanWaiting() {
   const missing = problems.measurements.filter(({ code }) => code === "missing");
   const ofBody = missing.filter(({ whose }) => whose === "body").flatMap(({ names }) => names);
   const ofForm = missing.some(({ whose }) => whose === "form");
-  const contradicts = problems.measurements.some((problem) => problem.code !== "missing" && isContradiction(problem));
+  const wrong = firstContradiction(problems.measurements, "body") ?? firstContradiction(problems.measurements, "form");
   return (
     <div className="place-head stack">
       <h1>{planningWords.waitingTitle}</h1>
@@ -36,14 +36,15 @@ export function PlanWaiting() {
           </a>
         </>
       ) : null}
-      {contradicts ? (
+      {wrong === undefined ? null : (
         <>
           <p className="lead">{planningWords.contradiction}</p>
-          <a className="patch" href={placeAddress("body")}>
+          <FirstProblem problem={wrong} />
+          <a className="patch" href={placeAddress(wrong.whose, wrong.names[0])}>
             {planningWords.measureThem}
           </a>
         </>
-      ) : null}
+      )}
       {problems.batting.length > 0 ? (
         <>
           <p className="lead">{planningWords.noBatting}</p>

@@ -1,4 +1,5 @@
 import { placeAddress } from "../place";
+import { FirstProblem, firstContradiction } from "../measure/FirstProblem";
 import { MeasureChart } from "../measure/MeasureChart";
 import { measuringWords } from "../text/measuring";
 import { useDerived } from "../useDerived";
@@ -32,12 +33,20 @@ export function BodyPlace() {
   );
 }
 
-/** Said once the three girths are in, with the ways on. */
+/** Said once the three girths are in, with the ways on; where readings cannot all be right, that is what is said. */
 function Enough() {
-  const { planning } = useDerived();
+  const { planning, problems } = useDerived();
+  const wrong = firstContradiction(problems.measurements, "body");
+  if (wrong !== undefined) {
+    return (
+      <li className="enough">
+        <FirstProblem problem={wrong} />
+      </li>
+    );
+  }
   return (
     <li className="enough">
-      <p>{measuringWords.enough}</p>
+      <p>{planning.kind === "planned" ? measuringWords.enough : measuringWords.girthsIn}</p>
       <div className="row">
         <a className="patch" href={placeAddress("form")}>
           {measuringWords.toForm}

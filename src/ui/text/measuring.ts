@@ -22,6 +22,15 @@ export const measuringWords = {
   last: "Keep it",
   clear: "Take the reading away",
   enough: "Three girths are in: that is enough for a plan.",
+  girthsIn: "Three girths are in. The form is what is missing now.",
+  theyAre: (unit: "cm" | "in", count: number): string => {
+    const name = unit === "cm" ? "centimetres" : "inches";
+    return count === 1 ? `It is in ${name}` : `They are ${name}`;
+  },
+  reread: {
+    cm: "Read as centimetres. Undo takes it back.",
+    in: "Read as inches. Undo takes it back.",
+  },
   toForm: "Go on to the form",
   toPlan: "See the plan",
   more: "More readings, by what they buy",

@@ -1,0 +1,54 @@
+import { fireEvent, render, screen } from "@testing-library/react";
+import { beforeEach, expect, test } from "vitest";
+import { fittingStore } from "../../src/app/store";
+import type { Fitting } from "../../src/document/fitting";
+import { newFitting } from "../../src/ui/newFitting";
+import { BodyPlace } from "../../src/ui/steps/BodyPlace";
+import { StoreProvider } from "../../src/ui/useStore";
+
+const withBody = (body: Fitting["body"]): Fitting => ({ ...newFitting("in"), body });
+const good = withBody({ bustGirth: "38", waistGirth: "31", fullHipGirth: "41" });
+
+function shown(fitting: Fitting) {
+  const store = fittingStore(fitting);
+  const { container } = render(
+    <StoreProvider store={store}>
+      <BodyPlace />
+    </StoreProvider>,
+  );
+  return { store, enough: () => container.querySelector(".enough")?.textContent ?? "" };
+}
+
+beforeEach(() => {
+  window.location.hash = "#body";
+});
+
+test("three sound girths are enough for a plan", () => {
+  expect(shown(good).enough()).toContain("enough for a plan");
+});
+
+test("readings that cannot be are never called enough; their own sentence stands there", () => {
+  const arc = shown(withBody({ ...good.body, waistFrontArc: "35" }));
+  expect(arc.enough()).not.toContain("enough");
+  expect(arc.enough()).toMatch(/waist front arc of the body reads 35\u00a0in/);
+  expect(screen.queryByRole("button", { name: "They are centimetres" })).toBeNull();
+});
+
+test("centimetres typed as inches are put right with one tap, and undo brings them back", () => {
+  const view = shown(withBody({ bustGirth: "95", waistGirth: "83", fullHipGirth: "104" }));
+  expect(view.enough()).toContain("centimetres typed as inches");
+  const [first] = screen.getAllByRole("button", { name: "They are centimetres" });
+  if (first === undefined) throw new Error("no button");
+  fireEvent.click(first);
+  expect(view.store.getState().fitting.body.waistGirth).toBe("83 cm");
+  expect(view.enough()).toContain("enough for a plan");
+  view.store.undo();
+  expect(view.store.getState().fitting.body.waistGirth).toBe("83");
+});
+
+test("a link to one reading opens the bench with it", () => {
+  window.location.hash = "#body/napeToWaist";
+  shown(good);
+  expect(screen.getByRole("textbox", { name: /Nape to waist/ })).toBeVisible();
+  expect(screen.getByRole("textbox", { name: /Nape to waist/ })).toHaveFocus();
+});
