@@ -16,7 +16,7 @@ test("a second batting: added, mistyped, kept over a reload, said of every piece
   await page.getByRole("button", { name: "Add a second batting" }).click();
   await second(page).getByRole("button", { name: "needled cotton" }).click();
   await second(page).getByRole("textbox", { name: "What it is called" }).fill("cotton felt");
-  const layer = second(page).getByRole("textbox", { name: /One layer/ });
+  const layer = second(page).getByRole("textbox", { name: /one layer/ });
   await layer.fill("thin");
   await layer.press("Enter");
   await expect(second(page).getByText(/cannot be read as a length/)).toBeVisible();
@@ -52,7 +52,7 @@ test("a layer that is no layer is put right where it was typed", async ({ page }
   await openDemo(page);
   await page.getByRole("button", { name: "Change the batting" }).click();
   await page.getByRole("button", { name: "Add a second batting" }).click();
-  const layer = second(page).getByRole("textbox", { name: /One layer/ });
+  const layer = second(page).getByRole("textbox", { name: /one layer/ });
   await layer.fill("6 cm");
   await layer.press("Enter");
   await expect(page.getByRole("main").getByText("There is no plan yet")).toBeVisible();

@@ -17,3 +17,5 @@ export function useMediaQuery(query: string): boolean {
 export const wideQuery = "(min-width: 58rem)";
 /** A finger is the finest pointer at hand. */
 export const touchQuery = "(pointer: coarse)";
+/** A phone held upright: one thing at a time fills the screen. */
+export const phoneQuery = "(max-width: 40rem)";

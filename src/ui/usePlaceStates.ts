@@ -1,4 +1,6 @@
-import { requiredMeasurementNames } from "../core/body/vocabulary";
+import type { PadProgress } from "../app/padProgress";
+import { levelNames, requiredMeasurementNames } from "../core/body/vocabulary";
+import { type FormStanding, formStanding } from "./form/formStanding";
 import type { WorkPlace } from "./place";
 import { placeStates } from "./text/workroom";
 import { useDerived } from "./useDerived";
@@ -6,23 +8,38 @@ import { useFitting } from "./useStore";
 
 /** How far the work at each place has come, in two or three words. */
 export function usePlaceStates(): { readonly [place in WorkPlace]: string } {
-  const { body, form } = useFitting();
+  const fitting = useFitting();
+  const { body } = fitting;
   const { planning, progress } = useDerived();
   const known = requiredMeasurementNames.filter((name) => body[name] !== undefined).length;
   const all = requiredMeasurementNames.length;
   const plan = planning.kind === "planned" ? planning.plan : null;
   return {
     body: known < all ? placeStates.girthsMissing(known, all) : placeStates.readings(Object.keys(body).length),
-    form: formState(form, planning.kind === "planned" ? planning.size : null),
+    form: formState(formStanding(fitting, planning)),
     plan: plan ? placeStates.planPieces(plan.pieces.length) : placeStates.planWaiting,
-    padding:
-      progress && progress.pieces.length > 0 ? placeStates.pinned(progress.pinnedCount, progress.pieces.length) : "",
+    padding: progress === null ? "" : paddingState(progress),
     finishing: "",
   };
 }
 
-function formState(form: ReturnType<typeof useFitting>["form"], chosenSize: string | null): string {
-  if (requiredMeasurementNames.every((name) => form[name] !== undefined)) return placeStates.formMeasured;
-  const size = form.size ?? chosenSize;
-  return size === null ? placeStates.formUnknown : placeStates.formSize(String(size));
+function formState(standing: FormStanding): string {
+  switch (standing.kind) {
+    case "measured":
+      return placeStates.formMeasured;
+    case "chosen":
+      return placeStates.formSize(standing.size);
+    case "supposed":
+      return placeStates.formSupposed(standing.size);
+    case "unknown":
+      return placeStates.formUnknown;
+  }
+}
+
+/** A level whose tape was not read since its last piece is only expected to be right, however many pieces are on. */
+function paddingState({ pieces, pinnedCount, now }: PadProgress): string {
+  if (pieces.length === 0) return "";
+  if (pinnedCount < pieces.length) return placeStates.pinned(pinnedCount, pieces.length);
+  const read = levelNames.filter((level) => now[level].girth.kind !== "expected").length;
+  return placeStates.allPinned(read, levelNames.length);
 }

@@ -50,7 +50,7 @@ test("a second batting is added, named, measured and taken away, each a step tha
   fireEvent.click(screen.getByRole("button", { name: "Add a second batting" }));
   const second = within(screen.getByRole("group", { name: /second batting/ }));
   fireEvent.change(second.getByRole("textbox", { name: "What it is called" }), { target: { value: "felt" } });
-  const layer = second.getByRole("textbox", { name: /One layer/ });
+  const layer = second.getByRole("textbox", { name: /one layer/ });
   fireEvent.change(layer, { target: { value: "3 mm" } });
   fireEvent.blur(layer);
   expect(fitting(view).finishingBatting).toEqual({ name: "felt", layerThickness: "3 mm" });
@@ -66,14 +66,14 @@ test("what cannot be read stays in the field as it was typed, and the second bat
   const view = shown(two, <BattingLine plan={plan} />);
   fireEvent.click(screen.getByRole("button", { name: "Change the batting" }));
   const second = within(screen.getByRole("group", { name: /second batting/ }));
-  const layer = second.getByRole("textbox", { name: /One layer/ });
+  const layer = second.getByRole("textbox", { name: /one layer/ });
   fireEvent.change(layer, { target: { value: "thin ish" } });
   fireEvent.blur(layer);
   expect(layer).toHaveValue("thin ish");
   expect(layer).toHaveAttribute("aria-invalid", "true");
   expect(fitting(view).finishingBatting).toEqual(cotton);
   fireEvent.click(second.getByRole("button", { name: "thin bonded wadding" }));
-  expect(second.getByRole("textbox", { name: /One layer/ })).not.toHaveValue("thin ish");
+  expect(second.getByRole("textbox", { name: /one layer/ })).not.toHaveValue("thin ish");
 });
 
 const places: { readonly [place: string]: React.ReactNode } = {
@@ -97,7 +97,14 @@ test("the next action says which batting it is cut from, and only where there ar
   const action = (of: Fitting) =>
     shown(
       of,
-      <NextAction plan={plan} progress={padProgress(plan, of)} current={piece} level="waist" onLook={() => {}} />,
+      <NextAction
+        plan={plan}
+        progress={padProgress(plan, of)}
+        current={piece}
+        correction={null}
+        isLooking={false}
+        onLook={() => {}}
+      />,
     ).text();
   expect(action(two)).toContain("Cut from needled cotton.");
   expect(action(demo)).not.toContain("Cut from");

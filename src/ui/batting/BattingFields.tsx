@@ -3,8 +3,9 @@ import type { BattingRole } from "../../core/material";
 import type { BattingEntry } from "../../document/fitting";
 import { LengthField } from "../field/LengthField";
 import { lengthFieldState } from "../field/lengthFieldState";
-import { battingGuesses, battingWords } from "../text/batting";
+import { battingWords } from "../text/batting";
 import { useDispatch, useFitting, useLengths } from "../useStore";
+import { BattingGuesses } from "./BattingGuesses";
 import { thinStep } from "./battingText";
 
 /** What a batting is called and what one layer of it is worth, typed or started from a guess. */
@@ -14,7 +15,8 @@ export interface BattingFieldsProps {
 }
 
 export function BattingFields({ which, batting }: BattingFieldsProps) {
-  const { drafts, unit } = useFitting();
+  const { drafts, unit, work } = useFitting();
+  const isRead = work.some(({ did }) => did === "measured" || did === "trial");
   const { step } = useLengths();
   const dispatch = useDispatch();
   const key = layerDraftKeys[which];
@@ -40,21 +42,8 @@ export function BattingFields({ which, batting }: BattingFieldsProps) {
           onChange={(event) => dispatch({ does: "nameBatting", role: which, name: event.target.value })}
         />
       </label>
-      <LengthField label={battingWords.layer} state={state} unit={unit} step={step} />
-      <fieldset className="guesses">
-        <legend>{battingWords.guesses}</legend>
-        {battingGuesses.map(({ name, layer }) => (
-          <button
-            key={name}
-            type="button"
-            className="patch"
-            aria-pressed={batting.name === name && batting.layerThickness === layer}
-            onClick={() => start({ name, layerThickness: layer })}
-          >
-            {name}
-          </button>
-        ))}
-      </fieldset>
+      <LengthField label={battingWords.layer(isRead)} state={state} unit={unit} step={step} />
+      <BattingGuesses legend={battingWords.guesses} batting={batting} onChoose={start} />
     </>
   );
 }

@@ -12,6 +12,9 @@ export function battingUse({ pieces }: Plan): { readonly [role in BattingRole]: 
   return { building: areaOf("building"), finishing: areaOf("finishing") };
 }
 
+/** With what lies between the pieces on the sheet. Common practice, no source: a quarter more than the pieces. */
+export const withWaste = (area: SquareMillimetres): SquareMillimetres => squareMm(area * 1.25);
+
 /** The one batting every piece is cut from; null where both are used, or none. */
 export function onlyBatting({ pieces }: Plan): BattingRole | null {
   const [first] = pieces;

@@ -4,9 +4,13 @@ import type { BattingRole } from "../../core/material";
 export const battingWords = {
   title: "The batting",
   workedOutFor: "Worked out for",
-  usual: "bonded wadding",
+  ask: "Which batting have you got?",
+  supposedFor: "Nobody said yet, so the plan supposes",
+  another: "Another, or one you have measured",
+  usual: "usual wadding",
   name: "What it is called",
-  layer: "One layer, under a snug tape",
+  /** Until a tape has been laid over a layer nobody knows what it is worth. */
+  layer: (isRead: boolean): string => `What one layer ${isRead ? "is" : "may be"} worth, under a snug tape`,
   layerNote:
     "A packet cannot say: published figures for one weight differ more than twofold. Start from a guess; the tape corrects it.",
   layerShort: (name: string, layer: string): string => `${name}, one layer about ${layer}`,

@@ -16,15 +16,29 @@ export const planningWords = {
   nothing: "This form already reads what the body reads: there is nothing to add.",
   deepest: { front: "in front", back: "behind", around: "all round" },
   mostAt: (level: string, where: string): string => `at the ${level}, ${where}`,
-  agreement: (length: string): string =>
-    `When the last one is pinned, the tape should read this body’s own figures at every level, within ${length}.`,
-  agreementBut: (length: string): string =>
-    `When the last one is pinned, the tape should read this body’s own figures within ${length}, except where it says so below.`,
-  area: (amount: string): string => `About ${amount} of batting, laid flat.`,
+  agreement: (length: string, holds: string): string =>
+    `When the last one is pinned, the tape should read this body’s own figures at every level, within ${length}, ${holds}.`,
+  agreementBut: (length: string, holds: string): string =>
+    `When the last one is pinned, the tape should read this body’s own figures within ${length}, ${holds}, except where it says so below.`,
+  holds: {
+    guessesAndBatting: "if the guesses and the batting hold",
+    batting: "if the batting holds",
+  },
   guesses: (count: number): string =>
     count === 1
       ? "One reading is guessed and drawn dashed."
       : `${count} readings are guessed and drawn dashed; each one measured makes the plan more this body’s own.`,
+  weightiest: (whose: "body" | "form", label: string, spread: string): string =>
+    `The guess that weighs most is the ${label}${whose === "form" ? " of the form" : ""}: it may be out by ${spread} either way.`,
+  measureIt: "Measure it",
+  whichForm: (size: string): string =>
+    `Which form have you got? Size ${size} is only supposed, because it would suit this body.`,
+  sayWhichForm: "Say which form it is",
+  beforeCutting: "Before you cut",
+  shopping: "What to have ready",
+  buy: (batting: string, area: string, largest: string): string =>
+    `${batting.charAt(0).toUpperCase()}${batting.slice(1)}: ${area}, which is the pieces and a quarter more for what lies between them. The largest is ${largest}.`,
+  everythingElse: "Pins, cover, tape: all it takes",
   cannot: "What padding cannot do",
   otherForm: "Look at other sizes",
   seams: "Where to mark the side seams",
@@ -35,6 +49,14 @@ export const planningWords = {
   toPadding: "Start padding",
   toPrint: "Put it on paper",
   tableHead: { reading: "", body: "body", form: "form now", add: "to add", after: "after" },
+  formSupposed: "form now (supposed)",
+  /** A form from a table: nobody laid a tape round it. */
+  supposed: "supposed",
+  atBodyHeight: (off: string, isBelow: boolean, level: string): string =>
+    `The form at this body’s height: ${off} ${isBelow ? "below" : "above"} the form’s own ${level}.`,
+  sides: (levels: string): string =>
+    `At the ${levels} nobody measured the breadth: how far the body reaches to the sides is a guess there, and the batting may end inside its line or beyond it. The tape reads right all the same.`,
+  measureBreadth: "Measure a breadth",
   rows: { girth: "all round", frontArc: "front", backArc: "back", drop: "below the nape" },
   guessed: "guessed",
   figure: { front: "Front", back: "Back", side: "Side" },

@@ -39,9 +39,12 @@ export const placeStates = {
   formUnknown: "not described yet",
   formMeasured: "measured",
   formSize: (size: string): string => `size ${size}`,
+  formSupposed: (size: string): string => `size ${size}, supposed`,
   planWaiting: "waiting",
   planPieces: (count: number): string => (count === 0 ? "nothing to add" : count === 1 ? "1 piece" : `${count} pieces`),
   pinned: (done: number, all: number): string => `${done} of ${all} pinned`,
+  allPinned: (read: number, levels: number): string =>
+    read === levels ? "all pinned, every level read" : `all pinned, ${read} of ${levels} levels read`,
 } as const;
 
 export const doorWords = {

@@ -1,0 +1,172 @@
+import { fireEvent, render, screen, within } from "@testing-library/react";
+import { describe, expect, test } from "vitest";
+import demoFile from "../../shared/demo-fitting.json";
+import { apply } from "../../src/app/commands";
+import { derivation } from "../../src/app/derived";
+import { fittingStore } from "../../src/app/store";
+import { type Fitting, readFitting } from "../../src/document/fitting";
+import { pieceToFile } from "../../src/document/pieceFile";
+import { newFitting } from "../../src/ui/newFitting";
+import { PlaceState } from "../../src/ui/PlaceState";
+import { weightiestGuess } from "../../src/ui/plan/weightiestGuess";
+import { PlanPlace } from "../../src/ui/steps/PlanPlace";
+import { StoreProvider } from "../../src/ui/useStore";
+import { estimated, measured } from "../../src/core/body/reading";
+import { mm } from "../../src/core/units";
+import { plannedExample } from "../gallery/plannedExample";
+
+const read = readFitting(demoFile);
+if (!read.ok) throw new Error("the demo cannot be read");
+const demo = read.value;
+const threeGirths: Fitting = {
+  ...newFitting("in"),
+  body: { bustGirth: "41 1/2", waistGirth: "36 3/4", fullHipGirth: "44 1/4" },
+};
+
+function shown(fitting: Fitting, parts: React.ReactNode = <PlanPlace />) {
+  const store = fittingStore(fitting);
+  const { container } = render(<StoreProvider store={store}>{parts}</StoreProvider>);
+  return { store, text: () => (container.textContent ?? "").replaceAll("\u00a0", " "), container };
+}
+
+describe("what the plan rests on", () => {
+  test("guesses: the lead says so, and names the one that weighs most with a link to its field", () => {
+    const { text, container } = shown(threeGirths);
+    expect(container.querySelector(".lead")?.textContent).toContain("if the guesses and the batting hold");
+    expect(text()).toContain("The guess that weighs most is the");
+    const link = screen.getByRole("link", { name: "Measure it" });
+    expect(link.getAttribute("href")).toMatch(/^#body\/[a-z][A-Za-z]+$/);
+  });
+
+  test("no guesses of the body: only the batting has to hold", () => {
+    const { container } = shown(demo);
+    expect(container.querySelector(".lead")?.textContent).toContain("if the batting holds");
+    expect(container.querySelector(".lead")?.textContent).not.toContain("guesses");
+  });
+
+  test("every figure nobody read has the word for it beside it", () => {
+    const { container } = shown(threeGirths);
+    const cells = [...container.querySelectorAll(".figures-table tbody td")];
+    const guessed = cells.filter((cell) => cell.querySelector(".length-guess") !== null);
+    expect(guessed.length).toBeGreaterThan(15);
+    for (const cell of guessed) expect(cell.textContent).toMatch(/guessed|supposed/);
+    expect(screen.getAllByRole("columnheader", { name: "form now (supposed)" })).toHaveLength(5);
+  });
+
+  test("a form that was measured is not supposed", () => {
+    shown(demo);
+    expect(screen.queryByRole("columnheader", { name: "form now (supposed)" })).toBeNull();
+    expect(screen.getAllByRole("columnheader", { name: "form now" })).toHaveLength(5);
+  });
+});
+
+describe("the guess that weighs most", () => {
+  const all = plannedExample.levels.map((level) => ({
+    ...level,
+    drop: measured(level.drop.value),
+    body: {
+      girth: measured(level.body.girth.value),
+      frontArc: measured(level.body.frontArc.value),
+      backArc: measured(level.body.backArc.value),
+    },
+  }));
+  const nothingTyped = { body: {}, form: {}, isFormKnown: false };
+  const withGuess = (spread: number) =>
+    all.map((level) =>
+      level.name === "waist"
+        ? { ...level, body: { ...level.body, frontArc: estimated(level.body.frontArc.value, mm(spread)) } }
+        : level.name === "highHip"
+          ? { ...level, body: { ...level.body, girth: estimated(level.body.girth.value, mm(20)) } }
+          : level,
+    );
+
+  test("is the one with the widest spread", () => {
+    expect(weightiestGuess({ levels: withGuess(25) }, nothingTyped)?.name).toBe("waistFrontArc");
+    expect(weightiestGuess({ levels: withGuess(15) }, nothingTyped)?.name).toBe("highHipGirth");
+  });
+
+  test("is none where everything was read, and never what was typed already", () => {
+    expect(weightiestGuess({ levels: all }, nothingTyped)).toBeNull();
+    const typed = { ...nothingTyped, body: { waistFrontArc: "20" } };
+    expect(weightiestGuess({ levels: withGuess(25) }, typed)?.name).toBe("highHipGirth");
+  });
+
+  test("a height weighs as much as the form changes with it", () => {
+    const levels = all.map((level) =>
+      level.name === "highHip" ? { ...level, drop: estimated(level.drop.value, mm(30)) } : level,
+    );
+    const found = weightiestGuess({ levels }, nothingTyped);
+    expect(found).toEqual({ whose: "body", name: "waistToHighHip", spread: 30 });
+    const [flat] = levels;
+    const evenForm = levels.map((level) => ({ ...level, form: flat?.form ?? level.form }));
+    const beside = evenForm.map((level) =>
+      level.name === "waist" ? { ...level, body: { ...level.body, girth: estimated(mm(900), mm(1)) } } : level,
+    );
+    expect(weightiestGuess({ levels: beside }, nothingTyped)?.name).toBe("waistGirth");
+  });
+});
+
+describe("the form and the batting", () => {
+  test("a form the tool chose is supposed in the rail and asked for on the plan, until it is chosen", () => {
+    const rail = shown(threeGirths, <PlaceState place="form" />);
+    expect(rail.text()).toMatch(/^size \d+, supposed$/);
+    const { store, text } = shown(threeGirths);
+    expect(text().split("Which form have you got?")).toHaveLength(2);
+    expect(screen.getByRole("link", { name: "Say which form it is" })).toHaveAttribute("href", "#form");
+    store.dispatch({ does: "chooseForm", table: "misses", size: "14" });
+    expect(shown(store.getState().fitting, <PlaceState place="form" />).text()).toBe("size 14");
+    expect(shown(store.getState().fitting).text()).not.toContain("Which form have you got?");
+  });
+
+  test("a batting nobody chose is supposed and asked for before the pieces; one tap answers", () => {
+    const { store, text } = shown(threeGirths);
+    expect(text().indexOf("Which batting have you got?")).toBeGreaterThan(0);
+    expect(text().indexOf("Which batting have you got?")).toBeLessThan(text().indexOf("Pieces, in the order"));
+    const question = within(screen.getByRole("group", { name: "Which batting have you got?" }));
+    fireEvent.click(question.getByRole("button", { name: "bonded wadding" }));
+    expect(store.getState().fitting.batting.name).toBe("bonded wadding");
+    expect(text()).not.toContain("Which batting have you got?");
+    expect(text()).toContain("Worked out for bonded wadding");
+  });
+
+  test("a batting tried under the tape is no longer supposed", () => {
+    const trial = { batting: "usual wadding", level: "waist", plies: 1, before: "28", after: "29 1/2" } as const;
+    const tried: Fitting = { ...threeGirths, work: [{ did: "trial", ...trial }] };
+    expect(shown(tried).text()).not.toContain("Which batting have you got?");
+  });
+});
+
+describe("before the first piece", () => {
+  test("the lines to mark stand there in the person's unit, and what to have ready", () => {
+    const inches = shown(demo).text();
+    expect(inches).toMatch(
+      /Mark five level lines on the form, straight down from the nape: bust [\d /]+ in, underbust/,
+    );
+    expect(inches).toMatch(/Bonded wadding: [\d.]+ sq yd, which is the pieces and a quarter more/);
+    expect(inches).toMatch(/The largest is [\d /]+ in long, [\d /]+ in deep/);
+    const centimetres = shown({
+      ...threeGirths,
+      unit: "cm",
+      body: { bustGirth: 105, waistGirth: 93, fullHipGirth: 112 },
+    });
+    expect(centimetres.text()).toMatch(/straight down from the nape: bust [\d.]+ cm, underbust/);
+  });
+});
+
+describe("the rail beside the padding", () => {
+  test("every piece pinned is not yet every level read", () => {
+    const derived = derivation()(demo);
+    if (derived.planning.kind !== "planned") throw new Error("no plan");
+    const { pieces } = derived.planning.plan;
+    const pinned = pieces.reduce(
+      (fitting, piece) => apply(fitting, { does: "pin", piece: pieceToFile(piece, "", ""), at }),
+      demo,
+    );
+    expect(shown(demo, <PlaceState place="padding" />).text()).toBe(`0 of ${pieces.length} pinned`);
+    expect(shown(pinned, <PlaceState place="padding" />).text()).toBe("all pinned, 0 of 5 levels read");
+    const waist = apply(pinned, { does: "read", name: "waistGirth", text: "36 3/4", at });
+    expect(shown(waist, <PlaceState place="padding" />).text()).toBe("all pinned, 1 of 5 levels read");
+  });
+});
+
+const at = "2026-01-10T10:00:00.000Z";
