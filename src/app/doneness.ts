@@ -2,7 +2,7 @@ import type { LevelName } from "../core/body/vocabulary";
 import type { Plan, PlannedLevel } from "../core/plan/plan";
 import { homeTape, tapeAgreement } from "../core/tolerances";
 import { type Millimetres, mm } from "../core/units";
-import { type LevelNow, type PadProgress, type TapePart, tapeParts } from "./padProgress";
+import { isConfirmed, type LevelNow, type PadProgress, type TapePart, tapeParts } from "./padProgress";
 
 /**
  * Whether the padding is done: each level against the body, as near as a tape at home can tell, and one answer for all.
@@ -24,14 +24,14 @@ export interface LevelDoneness {
   /** Where it is furthest off, and by how much. */
   readonly part: TapePart;
   readonly amount: Millimetres;
-  /** Whether the tape read it since the last piece went over it. */
-  readonly isRead: boolean;
+  /** How much of what is judged here the tape read since the last piece went over it; nothing else confirms it. */
+  readonly read: "all" | "girthOnly" | "none";
 }
 
 export function doneness(plan: Plan, progress: PadProgress): Doneness {
   const levels = plan.levels.map((level) => levelDoneness(level, progress.now[level.name]));
   const isOff = levels.some(({ kind }) => kind === "notYet" || kind === "over");
-  const isRead = levels.every((level) => level.isRead);
+  const isRead = levels.every(({ read }) => read === "all");
   if (isOff) return { levels, overall: "notYet" };
   if (progress.next !== null) return { levels, overall: isRead ? "stopHere" : "notYet" };
   return { levels, overall: isRead ? "done" : "unread" };
@@ -47,7 +47,8 @@ function levelDoneness({ name, body, predicted }: PlannedLevel, now: LevelNow): 
   });
   const worst = parts.reduce((most, one) => (Math.abs(one.beyond) > Math.abs(most.beyond) ? one : most));
   const furthest = parts.reduce((most, one) => (Math.abs(one.off) > Math.abs(most.off) ? one : most));
-  const isRead = now.girth.kind !== "expected";
+  const judged = parts.map(({ part }) => part);
+  const read = judged.every((part) => isConfirmed(now[part])) ? "all" : isConfirmed(now.girth) ? "girthOnly" : "none";
   const told = Math.abs(worst.beyond) > homeTape ? worst : furthest;
   const kind =
     Math.abs(worst.beyond) > homeTape
@@ -57,5 +58,5 @@ function levelDoneness({ name, body, predicted }: PlannedLevel, now: LevelNow): 
       : Math.abs(furthest.off) > homeTape
         ? "asNearAsItGets"
         : "there";
-  return { level: name, kind, part: told.part, amount: mm(Math.abs(told.off)), isRead };
+  return { level: name, kind, part: told.part, amount: mm(Math.abs(told.off)), read };
 }

@@ -25,10 +25,13 @@ export const tapeParts = ["girth", "frontArc", "backArc"] as const;
 export type TapePart = (typeof tapeParts)[number];
 
 /**
- * What the tape reads now over one stretch: read off it by a person, following from two other readings, or only expected
- * from the form and the pieces pinned since.
+ * What the tape reads now over one stretch: read off it by a person while the padding was underway, following from two
+ * such readings, known of the bare form and untouched since, or only expected from the form and the pieces pinned since.
  */
-export type NowReading = { readonly kind: "read" | "follows" | "expected"; readonly value: Millimetres };
+export type NowReading = { readonly kind: "read" | "follows" | "bare" | "expected"; readonly value: Millimetres };
+
+/** Only a reading confirms: what is known of the bare form says what to expect over the padding, and no more. */
+export const isConfirmed = ({ kind }: NowReading): boolean => kind === "read" || kind === "follows";
 export type LevelNow = { readonly [part in TapePart]: NowReading };
 
 export const readingName = (level: LevelName, part: TapePart): MeasurementName =>
@@ -80,7 +83,7 @@ const bareNow = (plan: Plan): ByLevel<LevelNow> =>
   levelsNow((level) => {
     const bare = plan.bareForm[level];
     const form = plan.levels.find(({ name }) => name === level)?.form;
-    const kind = (part: TapePart): NowReading["kind"] => (form?.[part].kind === "measured" ? "read" : "expected");
+    const kind = (part: TapePart): NowReading["kind"] => (form?.[part].kind === "measured" ? "bare" : "expected");
     return {
       girth: { kind: kind("girth"), value: bare.girth },
       frontArc: { kind: kind("frontArc"), value: bare.frontArc },
@@ -149,11 +152,12 @@ const rest = (girth: NowReading, half: NowReading): NowReading => ({
   value: mm(girth.value - half.value),
 });
 
-/** A girth read alone: if the front was read since the last piece it stands, else the difference is halved. */
+/** A girth read alone: a front that is known and untouched since stands, else the difference is halved. */
 function shareGirth(now: LevelNow, girth: NowReading): LevelNow {
   const { frontArc, backArc } = now;
-  if (frontArc.kind === "read") return { girth, frontArc, backArc: rest(girth, frontArc) };
-  if (backArc.kind === "read") return { girth, backArc, frontArc: rest(girth, backArc) };
+  const isKnown = ({ kind }: NowReading): boolean => kind === "read" || kind === "bare";
+  if (isKnown(frontArc)) return { girth, frontArc, backArc: rest(girth, frontArc) };
+  if (isKnown(backArc)) return { girth, backArc, frontArc: rest(girth, backArc) };
   const news = (girth.value - now.girth.value) / 2;
   return {
     girth,

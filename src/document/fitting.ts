@@ -63,7 +63,14 @@ const moment = z.exactOptional(z.string().max(40)).meta({ description: "A moment
 const workSchema = z.discriminatedUnion("did", [
   z.strictObject({ did: z.literal("pinned"), piece: pieceFileSchema, at: moment }),
   z.strictObject({ did: z.literal("unpinned"), pieceId: z.string().min(1).max(100), at: moment }),
-  z.strictObject({ did: z.literal("measured"), readings: entriesSchema, at: moment }),
+  z.strictObject({
+    did: z.literal("measured"),
+    readings: entriesSchema,
+    over: z.exactOptional(z.literal("cover")).meta({
+      description: "Read over the finished cover; left out, over the padding itself.",
+    }),
+    at: moment,
+  }),
   z.strictObject({
     did: z.literal("trial"),
     batting: z.string().max(100),

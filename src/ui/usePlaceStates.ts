@@ -1,4 +1,4 @@
-import type { PadProgress } from "../app/padProgress";
+import { isConfirmed, type PadProgress } from "../app/padProgress";
 import { levelNames, requiredMeasurementNames } from "../core/body/vocabulary";
 import { type FormStanding, formStanding } from "./form/formStanding";
 import type { WorkPlace } from "./place";
@@ -40,6 +40,6 @@ function formState(standing: FormStanding): string {
 function paddingState({ pieces, pinnedCount, now }: PadProgress): string {
   if (pieces.length === 0) return "";
   if (pinnedCount < pieces.length) return placeStates.pinned(pinnedCount, pieces.length);
-  const read = levelNames.filter((level) => now[level].girth.kind !== "expected").length;
+  const read = levelNames.filter((level) => isConfirmed(now[level].girth)).length;
   return placeStates.allPinned(read, levelNames.length);
 }

@@ -160,7 +160,18 @@ describe("whether it is done", () => {
   const body = (level: LevelName): number =>
     first.levels.find(({ name }) => name === level)?.body.girth.value ?? Number.NaN;
   const readAll = (off: (level: LevelName) => number): readonly Command[] =>
-    levelNames.map((level) => reads(level, `${body(level) + off(level)} mm`));
+    levelNames.flatMap((level) => [
+      reads(level, `${body(level) + off(level)} mm`),
+      readsFront(level, `${front(level) + off(level) / 2} mm`),
+    ]);
+  const front = (level: LevelName): number =>
+    first.levels.find(({ name }) => name === level)?.body.frontArc.value ?? Number.NaN;
+  const readsFront = (level: LevelName, text: string): Command => ({
+    does: "read",
+    name: `${level}FrontArc`,
+    text,
+    at,
+  });
 
   test("with pieces left it is not, and nothing pinned is not yet at every level", () => {
     const { overall, levels } = judge(demo);
@@ -171,7 +182,13 @@ describe("whether it is done", () => {
   test("every piece on and nothing read: expected there, to be read", () => {
     const { overall, levels } = judge(allOn);
     expect(overall).toBe("unread");
-    expect(levels.every(({ kind, isRead }) => kind === "there" && !isRead)).toBe(true);
+    expect(levels.every(({ kind, read }) => kind === "there" && read === "none")).toBe(true);
+  });
+
+  test("girths alone do not make it done: the fronts were measured, so they are asked for", () => {
+    const girths = done(allOn, ...levelNames.map((level) => reads(level, `${body(level)} mm`)));
+    expect(judge(girths).overall).toBe("unread");
+    expect(judge(girths).levels.map(({ read }) => read)).toEqual(levelNames.map(() => "girthOnly"));
   });
 
   test("read within what a tape at home can tell: done; beyond: over, or not yet, and where", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { levelWithReadings, padProgress, pieceGain } from "../../src/app/padProgress";
+import { isConfirmed, levelWithReadings, padProgress, pieceGain } from "../../src/app/padProgress";
 import { levelNames } from "../../src/core/body/vocabulary";
 import type { PlannedPiece } from "../../src/core/plan/plan";
 import { mm } from "../../src/core/units";
@@ -23,6 +23,13 @@ describe("before anything is pinned", () => {
     expect(next?.id).toBe(at0.id);
     expect(pinnedCount).toBe(0);
     for (const level of levelNames) expect(now[level].girth.value).toBe(plan.bareForm[level].girth);
+  });
+
+  test("what is known of the bare form confirms nothing; what a tape reads does", () => {
+    const kinds = new Set(levelNames.map((level) => progress().now[level].girth.kind));
+    expect(kinds.has("read")).toBe(false);
+    expect(levelNames.some((level) => isConfirmed(progress().now[level].girth))).toBe(false);
+    expect(isConfirmed(progress(measured({ waistGirth: "80 cm" })).now.waist.girth)).toBe(true);
   });
 });
 

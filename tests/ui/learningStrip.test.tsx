@@ -19,7 +19,7 @@ function Bench() {
   assert(planning.kind === "planned" && progress !== null, "the demo can be planned");
   return (
     <>
-      <LearningStrip plan={planning.plan} progress={progress} />
+      <LearningStrip progress={progress} correction={null} />
       <LearningPart plan={planning.plan} progress={progress} />
     </>
   );

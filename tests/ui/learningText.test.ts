@@ -68,9 +68,13 @@ describe("where to rest", () => {
 });
 
 describe("corrections", () => {
-  const base = { level: "waist", half: "front", over: "9 mm", piece: "Front piece 5" } as const;
+  const told = { part: "front", over: "1 cm" } as const;
+  const base = { level: "waist", half: "front", told, piece: "Front piece 5" } as const;
   test("say how far over, and which piece to peel, trim or pull thin", () => {
-    expect(overSentence({ ...base, how: { kind: "peel" } })).toBe("The waist in front is about 9 mm over.");
+    expect(overSentence({ ...base, how: { kind: "peel" } })).toBe("The waist reads 1 cm over in front.");
+    const allRound = { part: "girth", over: "1.5 cm" } as const;
+    expect(overSentence({ ...base, told: allRound, how: { kind: "peel" } })).toBe("The waist reads 1.5 cm over.");
+    expect(overSentence({ ...base, told: null, how: { kind: "peel" } })).toBe("The waist may be over in front.");
     expect(correctionSentence({ ...base, how: { kind: "peel" } })).toBe("Take front piece 5 off again.");
     expect(correctionSentence({ ...base, how: { kind: "trim", eachSide: "12 mm", reach: "60 mm" } })).toBe(
       "Trim front piece 5 by 12 mm on each side at the waist line, running out to nothing 60 mm above and below it.",
@@ -93,7 +97,12 @@ describe("what a piece can be made of", () => {
   });
 });
 
-test("each state of a level has words of its own", () => {
-  expect(new Set(doneKinds.map((kind) => doneSentence(kind, "12 mm", "frontArc"))).size).toBe(doneKinds.length);
-  expect(doneSentence("over", "12 mm", "frontArc")).toBe("over: 12 mm too much in front");
+test("each state of a level has words of its own, and what was not read never says that it is there", () => {
+  for (const standing of ["read", "expected"] as const) {
+    const sentences = doneKinds.map((kind) => doneSentence(kind, "12 mm", "frontArc", standing));
+    expect(new Set(sentences).size).toBe(doneKinds.length);
+  }
+  expect(doneSentence("over", "12 mm", "frontArc", "read")).toBe("over: 12 mm too much in front");
+  expect(doneSentence("there", "12 mm", "frontArc", "read")).toBe("there");
+  expect(doneSentence("there", "12 mm", "frontArc", "expected")).toBe("should be there");
 });

@@ -1,51 +1,77 @@
 import { doneness, type LevelDoneness } from "../../app/doneness";
 import type { PadProgress } from "../../app/padProgress";
 import { levelNames } from "../../core/body/vocabulary";
+import { formatLength } from "../../core/lengthText";
 import type { Plan } from "../../core/plan/plan";
 import { homeTape, tapeAgreement } from "../../core/tolerances";
-import { formatRemaining } from "../readout/remaining";
+import { amountText, remainingText } from "../readout/remaining";
 import { doneSentence, doneWords, levelList } from "../text/learning";
 import { levelWords } from "../text/pictures";
-import { useUnit } from "../useStore";
+import { useLengths } from "../useStore";
 import "./learning.css";
 
-/** Whether it is done: one answer for all, and each level there, not yet or over. */
-export function DoneBoard({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
-  const unit = useUnit();
+/**
+ * Whether it is done: one answer for all, and each level there, not yet or over. What was not read is only expected, and
+ * says over what it was not read: the padding, or later the cover.
+ */
+export interface DoneBoardProps {
+  readonly plan: Plan;
+  readonly progress: PadProgress;
+  readonly over: "padding" | "cover";
+}
+
+export function DoneBoard({ plan, progress, over }: DoneBoardProps) {
+  const { unit, step } = useLengths();
   const { levels, overall } = doneness(plan, progress);
+  const aim = unit === "cm" ? formatLength(tapeAgreement, "1 mm") : amountText(tapeAgreement, step);
   return (
     <section className="done stitched">
       <h2>{doneWords.title}</h2>
-      <p className={`done-answer done-${overall}`}>{answer({ levels, overall }, progress)}</p>
+      <p className={`done-answer done-${overall}`}>{answer({ levels, overall }, progress, over)}</p>
       <ul className="done-levels">
-        {levels.map(({ level, kind, part, amount, isRead }) => (
-          <li key={level} className={`done-level done-${kind}`}>
-            <span className="done-name">{levelWords[level]}</span>
-            <span className="done-state">
-              <span className="done-mark" aria-hidden />
-              {doneSentence(kind, formatRemaining(amount, unit), part)}
-            </span>
-            {isRead ? null : <span className="quiet small">{doneWords.expected}</span>}
-          </li>
+        {levels.map((level) => (
+          <LevelTag key={level.level} plan={plan} progress={progress} state={level} over={over} />
         ))}
       </ul>
       <p className="quiet">
-        {doneWords.why(formatRemaining(homeTape, unit), formatRemaining(tapeAgreement, unit))} {doneWords.again}
+        {doneWords.why(amountText(homeTape, step), aim)} {doneWords.again}
       </p>
     </section>
   );
 }
 
-function answer({ levels, overall }: ReturnType<typeof doneness>, { pieces, pinnedCount, next }: PadProgress): string {
+function LevelTag({ plan, progress, state, over }: DoneBoardProps & { readonly state: LevelDoneness }) {
+  const { step } = useLengths();
+  const { level, kind, part, read } = state;
+  const wanted = plan.levels.find(({ name }) => name === level)?.body[part].value;
+  const amount = wanted === undefined ? "" : remainingText(wanted, progress.now[level][part].value, step);
+  const isTold = read === "all" || (read === "girthOnly" && part === "girth" && kind !== "there");
+  return (
+    <li className={`done-level done-${kind}${isTold ? "" : " done-unread"}`}>
+      <span className="done-name">{levelWords[level]}</span>
+      <span className="done-state">
+        <span className="done-mark" aria-hidden />
+        {doneSentence(kind, amount, part, isTold ? "read" : "expected")}
+      </span>
+      {read === "all" ? null : <span className="small">{doneWords.unread[over][read]}</span>}
+    </li>
+  );
+}
+
+function answer(
+  { levels, overall }: ReturnType<typeof doneness>,
+  { pieces, pinnedCount, next }: PadProgress,
+  over: DoneBoardProps["over"],
+): string {
   const names = (pick: (level: LevelDoneness) => boolean): string =>
     levelList(
       levels.filter(pick).map(({ level }) => level),
       levelNames.length,
     );
-  const { overall: words } = doneWords;
+  const words = doneWords.overall;
   if (overall === "stopHere") return words.stopHere;
   if (next !== null) return words.pinning(pieces.length - pinnedCount);
   if (overall === "notYet") return words.off(names(({ kind }) => kind === "notYet" || kind === "over"));
-  if (overall === "unread") return words.unread(names(({ isRead }) => !isRead));
+  if (overall === "unread") return words.unread[over](names(({ read }) => read !== "all"));
   return levels.some(({ kind }) => kind === "asNearAsItGets") ? words.doneShort : words.done;
 }

@@ -42,7 +42,12 @@ function OverPart({ plan, progress }: { readonly plan: Plan; readonly progress: 
       <h3>{learningWords.correctionsTitle}</h3>
       {others.some(({ over }) => over <= homeTape) ? <p>{learningWords.small}</p> : null}
       {others.map((correction) => (
-        <CorrectionRow key={`${correction.level}.${correction.half}`} plan={plan} correction={correction} />
+        <CorrectionRow
+          key={`${correction.level}.${correction.half}`}
+          plan={plan}
+          progress={progress}
+          correction={correction}
+        />
       ))}
       {believed.length === 0 ? null : (
         <p>{learningWords.readFirst(placesOver(believed.map(({ level, half }) => placeOver(level, half))))}</p>

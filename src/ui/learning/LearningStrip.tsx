@@ -1,11 +1,9 @@
 import { useRef, useState } from "react";
 import type { PadProgress } from "../../app/padProgress";
-import type { Plan } from "../../core/plan/plan";
+import type { Correction } from "../../core/plan/corrections";
 import { learningWords, trialWords } from "../text/learning";
 import { useDerived } from "../useDerived";
 import { useFitting } from "../useStore";
-import { CorrectionRow } from "./CorrectionRow";
-import { correctionsHere } from "./correctionsHere";
 import "./learning.css";
 import { NewsRow } from "./NewsRow";
 import { NextMadeOf } from "./NextMadeOf";
@@ -15,10 +13,16 @@ import { useDeferred } from "./useDeferred";
 
 /**
  * What the tape says about the next action, in a strip above it: try a layer first, plan the rest anew, where to read
- * next, what to take off. One thing at a time: what must come off comes off before the rest is planned around it. Nothing
- * at all before there is something to say.
+ * next. One thing at a time: what must come off takes the place of the next action, and nothing is planned around it before.
+ * Nothing at all before there is something to say.
  */
-export function LearningStrip({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
+export interface LearningStripProps {
+  readonly progress: PadProgress;
+  /** What is over and comes first. */
+  readonly correction: Correction | null;
+}
+
+export function LearningStrip({ progress, correction }: LearningStripProps) {
   const { learning } = useDerived();
   const { work } = useFitting();
   const strip = useRef<HTMLElement>(null);
@@ -27,7 +31,8 @@ export function LearningStrip({ plan, progress }: { readonly plan: Plan; readonl
   const isFirst = !work.some((entry) => entry.did === "trial" || entry.did === "measured");
   if (!isBare && isFirst) return null;
 
-  const over = answer === null ? null : correctionsHere(answer.replan.corrections, progress).first;
+  const isComingOff = correction !== null && correction.how.kind !== "pullThin";
+  if (isComingOff && (answer?.replan.belief.surprises.length ?? 0) === 0) return null;
   const focus = () => strip.current?.focus();
   return (
     <section
@@ -40,11 +45,8 @@ export function LearningStrip({ plan, progress }: { readonly plan: Plan; readonl
       {isBare ? <TrialOffer /> : null}
       {answer === null && !isFirst ? <p className="quiet">{learningWords.working}</p> : null}
       {answer === null ? null : <SurpriseRows surprises={answer.replan.belief.surprises} />}
-      {over === null ? null : <CorrectionRow plan={plan} correction={over} onDone={focus} />}
-      {answer === null || (over !== null && over.how.kind !== "pullThin") ? null : (
-        <NewsRow learned={answer} progress={progress} onDone={focus} />
-      )}
-      <NextMadeOf progress={progress} />
+      {answer === null || isComingOff ? null : <NewsRow learned={answer} progress={progress} onDone={focus} />}
+      {isComingOff ? null : <NextMadeOf progress={progress} />}
     </section>
   );
 }
@@ -57,7 +59,7 @@ function TrialOffer() {
   return (
     <div className="learning-trial">
       <div className="learning-row">
-        {wasTried ? <p>{trialWords.off}</p> : <p>{trialWords.offer}</p>}
+        {wasTried ? <p>{trialWords.off}</p> : <p className="trial-offer">{trialWords.offer}</p>}
         <button type="button" className="patch" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
           {isOpen ? trialWords.close : wasTried ? trialWords.again : trialWords.open}
         </button>

@@ -1,4 +1,4 @@
-import type { PadProgress } from "../../app/padProgress";
+import { isConfirmed, type PadProgress } from "../../app/padProgress";
 import type { Correction } from "../../core/plan/corrections";
 import { homeTape } from "../../core/tolerances";
 
@@ -14,7 +14,7 @@ export interface CorrectionsHere {
 }
 
 export function correctionsHere(corrections: readonly Correction[], progress: PadProgress): CorrectionsHere {
-  const isRead = ({ level }: Correction): boolean => progress.now[level].girth.kind !== "expected";
+  const isRead = ({ level }: Correction): boolean => isConfirmed(progress.now[level].girth);
   const firm = corrections.filter(isRead).toSorted((a, b) => b.over - a.over);
   const first = firm.find(({ over }) => over > homeTape) ?? null;
   return {

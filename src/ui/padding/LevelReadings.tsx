@@ -9,7 +9,8 @@ import { tapeSpan } from "../drawing/tapeScene";
 import { levelWords } from "../text/pictures";
 import { paddingWords } from "../text/padding";
 import { useFitting } from "../useStore";
-import { useReadingsKept } from "./useReadingsKept";
+import { type ReadOver, useReadingsKept } from "./useReadingsKept";
+import "./padding.css";
 import { ReadingLine } from "./ReadingLine";
 
 /**
@@ -20,14 +21,17 @@ export interface LevelReadingsProps {
   readonly plan: Plan;
   readonly progress: PadProgress;
   readonly level: LevelName;
+  readonly over: ReadOver;
+  /** Whether a reading that is over says to ease the last layer; not where something else is to be done first. */
+  readonly isEasing: boolean;
   readonly onLevel: (level: LevelName) => void;
   /** Which stretch the caret is in, so that the pad knows where to write. */
   readonly onPart: (part: TapePart) => void;
 }
 
-export function LevelReadings({ plan, progress, level, onLevel, onPart }: LevelReadingsProps) {
+export function LevelReadings({ plan, progress, level, over, isEasing, onLevel, onPart }: LevelReadingsProps) {
   const { drafts, unit } = useFitting();
-  useReadingsKept(level);
+  useReadingsKept(level, over);
   const draftOf = (part: TapePart): string | undefined => drafts.other[readingDraftKey(readingName(level, part))];
   const typedLength = (part: TapePart): Millimetres | undefined => {
     const text = draftOf(part);
@@ -45,6 +49,7 @@ export function LevelReadings({ plan, progress, level, onLevel, onPart }: LevelR
 
   return (
     <section className="readings" aria-label={paddingWords.readings}>
+      <p className="readings-state quiet">{stateWords(progress, over)}</p>
       <LevelTabs level={level} onLevel={onLevel} />
       <div className="reading-lines" id="readings-panel" role="tabpanel" aria-label={levelWords[level]}>
         {tapeParts.map((part) => (
@@ -55,7 +60,8 @@ export function LevelReadings({ plan, progress, level, onLevel, onPart }: LevelR
             wanted={planned.body[part]}
             now={now[part]}
             draft={draftOf(part)}
-            isLastOn={progress.pinnedCount > 0}
+            isLastOn={isEasing && progress.pinnedCount > 0}
+            over={over}
             span={span}
             onActive={() => onPart(part)}
           />
@@ -63,6 +69,15 @@ export function LevelReadings({ plan, progress, level, onLevel, onPart }: LevelR
       </div>
     </section>
   );
+}
+
+/** What lies under the tape while this is read. */
+function stateWords({ pieces, pinnedCount }: PadProgress, over: ReadOver): string {
+  if (over === "cover") return paddingWords.nowCovered;
+  if (pinnedCount === 0) return paddingWords.nowBare;
+  if (pinnedCount === pieces.length) return paddingWords.nowAll;
+  const last = pieces.findLast(({ pinned }) => pinned)?.piece.order ?? pinnedCount;
+  return last === pinnedCount ? paddingWords.nowWith(last) : paddingWords.nowSome(pinnedCount);
 }
 
 interface LevelTabsProps {

@@ -69,7 +69,7 @@ function viewOf({ zone }: PlannedPiece): FigureView {
 export function CutPicture({ piece }: { readonly piece: PlannedPiece }) {
   const { unit, step } = useLengths();
   const scene = useMemo(
-    () => pieceScene({ piece, title: pieceName(piece, step), lengths: lengthWriter(unit) }),
+    () => pieceScene({ piece, title: pieceName(piece, step), lengths: lengthWriter(unit, step), shownOn: "screen" }),
     [piece, unit, step],
   );
   return <Drawing scene={scene} />;

@@ -1,5 +1,5 @@
 import { useMemo } from "react";
-import { type NowReading, readingName, type TapePart } from "../../app/padProgress";
+import { isConfirmed, type NowReading, readingName, type TapePart } from "../../app/padProgress";
 import { readingDraftKey } from "../../app/commands";
 import { formatLength } from "../../core/lengthText";
 import type { Reading } from "../../core/body/reading";
@@ -10,11 +10,13 @@ import { tapeScene } from "../drawing/tapeScene";
 import { LengthField } from "../field/LengthField";
 import { lengthFieldState } from "../field/lengthFieldState";
 import { LengthFigure } from "../LengthFigure";
-import { formatRemaining, remaining } from "../readout/remaining";
+import { remaining, remainingText } from "../readout/remaining";
+import { standingOf } from "../readout/standing";
 import { paddingWords, remainingSentence, tapePartNames } from "../text/padding";
 import { levelWords } from "../text/pictures";
 import { touchQuery, useMediaQuery } from "../useMediaQuery";
 import { useDispatch, useLengths } from "../useStore";
+import { overEntry, type ReadOver } from "./useReadingsKept";
 
 /** One stretch of the tape: wanted, now, left to go, and the field for what it reads. */
 export interface ReadingLineProps {
@@ -24,12 +26,13 @@ export interface ReadingLineProps {
   readonly now: NowReading;
   readonly draft: string | undefined;
   readonly isLastOn: boolean;
+  readonly over: ReadOver;
   /** How much of the tape is drawn (mm): the same for the stretches of one level. */
   readonly span: number;
   readonly onActive: () => void;
 }
 
-export function ReadingLine({ level, part, wanted, now, draft, isLastOn, span, onActive }: ReadingLineProps) {
+export function ReadingLine({ level, part, wanted, now, draft, isLastOn, over, span, onActive }: ReadingLineProps) {
   const { unit, step, write } = useLengths();
   const reads = now.kind === "read" && draft === undefined ? formatLength(now.value, step, "bare") : undefined;
   const dispatch = useDispatch();
@@ -37,7 +40,8 @@ export function ReadingLine({ level, part, wanted, now, draft, isLastOn, span, o
   const name = readingName(level, part);
   const key = readingDraftKey(name);
   const left = remaining(wanted.value, now.value);
-  const words = remainingSentence(left.kind, formatRemaining(left.amount, unit), part, isLastOn);
+  const amount = remainingText(wanted.value, now.value, step);
+  const words = remainingSentence(left.kind, amount, part, standingOf(now), isLastOn);
   const tape = useMemo(
     () =>
       tapeScene({
@@ -57,11 +61,11 @@ export function ReadingLine({ level, part, wanted, now, draft, isLastOn, span, o
     unit,
     step,
     onDraft: (text) => dispatch({ does: "draft", of: "other", key, text }),
-    onCommit: (text) => dispatch({ does: "read", name, text, at: new Date().toISOString() }),
+    onCommit: (text) => dispatch({ does: "read", name, text, ...overEntry(over), at: new Date().toISOString() }),
   });
 
   return (
-    <div className={`reading reading-${left.kind}`}>
+    <div className={`reading reading-${left.kind}${isConfirmed(now) ? "" : " reading-unread"}`}>
       <p className="reading-part">{tapePartNames[part]}</p>
       <p className="reading-wanted">
         <span className="quiet small">{paddingWords.wanted} </span>

@@ -1,25 +1,54 @@
 import { readingDraftKey } from "../../app/commands";
-import { readingName, type TapePart, tapeParts } from "../../app/padProgress";
+import { isConfirmed, type LevelNow, readingName, type TapePart, tapeParts } from "../../app/padProgress";
 import type { LevelName } from "../../core/body/vocabulary";
 import { FractionPad } from "../field/FractionPad";
 import { paddingWords, tapePartNames } from "../text/padding";
 import { levelWords } from "../text/pictures";
-import { useDispatch, useFitting, useStoreItself } from "../useStore";
-import { keepReadings } from "./useReadingsKept";
+import { useDispatch, useFitting, useLengths, useStoreItself } from "../useStore";
+import { keepReadings, type ReadOver } from "./useReadingsKept";
 
-/** The pad of the padding bench: it writes into the stretch at hand, and keeps what was written at one press. */
-export function ReadingPad({ level, part }: { readonly level: LevelName; readonly part: TapePart }) {
+/**
+ * The pad of the padding bench: it writes into the stretch at hand, and keeps what was written at one press. On a phone
+ * it stands before the fields, so there it says itself what it has written and which stretch comes next.
+ */
+export interface ReadingPadProps {
+  readonly level: LevelName;
+  readonly part: TapePart;
+  readonly now: LevelNow;
+  readonly over: ReadOver;
+  readonly onPart: (part: TapePart) => void;
+}
+
+export function ReadingPad({ level, part, now, over, onPart }: ReadingPadProps) {
   const { drafts, unit } = useFitting();
+  const { write } = useLengths();
   const dispatch = useDispatch();
   const store = useStoreItself();
   const key = readingDraftKey(readingName(level, part));
   const text = drafts.other[key] ?? "";
   const hasDrafts = tapeParts.some((name) => drafts.other[readingDraftKey(readingName(level, name))] !== undefined);
+  const known = isConfirmed(now[part]) ? write(now[part].value) : paddingWords.about(write(now[part].value));
   return (
     <section className="reading-pad" aria-label={paddingWords.pad}>
       <p className="reading-pad-into">
-        {paddingWords.padInto} <strong>{paddingWords.reading(levelWords[level], tapePartNames[part])}</strong>
+        {paddingWords.padInto} <strong>{paddingWords.reading(levelWords[level], tapePartNames[part])}</strong>{" "}
+        <span className="reading-pad-echo" aria-hidden>
+          {text === "" ? known : `${text} ${unit}`}
+        </span>
       </p>
+      <div className="segments reading-pad-parts">
+        {tapeParts.map((name) => (
+          <button
+            key={name}
+            type="button"
+            className="segment"
+            aria-pressed={name === part}
+            onClick={() => onPart(name)}
+          >
+            {tapePartNames[name]}
+          </button>
+        ))}
+      </div>
       <FractionPad
         unit={unit}
         text={text}
@@ -30,7 +59,7 @@ export function ReadingPad({ level, part }: { readonly level: LevelName; readonl
         type="button"
         className="patch reading-keep"
         disabled={!hasDrafts}
-        onClick={() => keepReadings(store, level)}
+        onClick={() => keepReadings(store, level, over)}
       >
         {paddingWords.keep}
       </button>

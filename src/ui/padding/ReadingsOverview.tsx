@@ -1,14 +1,15 @@
-import { type PadProgress, tapeParts } from "../../app/padProgress";
+import { isConfirmed, type PadProgress, tapeParts } from "../../app/padProgress";
 import type { Plan } from "../../core/plan/plan";
 import { LengthFigure } from "../LengthFigure";
-import { formatRemaining, remaining } from "../readout/remaining";
+import { remaining, remainingText } from "../readout/remaining";
+import { standingOf } from "../readout/standing";
 import { paddingWords, remainingSentence, tapePartNames } from "../text/padding";
 import { levelWords } from "../text/pictures";
 import { useLengths } from "../useStore";
 
 /** Every level at a glance: wanted, now, and what is left, all round and front and back. */
 export function ReadingsOverview({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
-  const { unit, step } = useLengths();
+  const { step } = useLengths();
   return (
     <section className="overview stitched">
       <h2>{paddingWords.overview}</h2>
@@ -32,15 +33,12 @@ export function ReadingsOverview({ plan, progress }: { readonly plan: Plan; read
                 {tapeParts.map((part) => {
                   const now = progress.now[name][part];
                   const left = remaining(body[part].value, now.value);
+                  const amount = remainingText(body[part].value, now.value, step);
+                  const unread = isConfirmed(now) ? "" : " reading-unread";
                   return (
-                    <td key={part} className={`overview-cell reading-${left.kind}`}>
+                    <td key={part} className={`overview-cell reading-${left.kind}${unread}`}>
                       <span className="overview-figures">
-                        <LengthFigure
-                          length={now.value}
-                          step={step}
-                          estimated={now.kind === "expected"}
-                          unitShown={false}
-                        />
+                        <LengthFigure length={now.value} step={step} estimated={!isConfirmed(now)} unitShown={false} />
                         <span className="overview-of"> {paddingWords.of} </span>
                         <LengthFigure
                           length={body[part].value}
@@ -50,7 +48,7 @@ export function ReadingsOverview({ plan, progress }: { readonly plan: Plan; read
                       </span>
                       <span className="overview-left">
                         <span className="reading-mark" aria-hidden />
-                        {remainingSentence(left.kind, formatRemaining(left.amount, unit), part, false)}
+                        {remainingSentence(left.kind, amount, part, standingOf(now), false)}
                       </span>
                     </td>
                   );

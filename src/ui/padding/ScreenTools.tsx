@@ -1,21 +1,15 @@
 import { useState } from "react";
 import { paddingWords } from "../text/padding";
+import { Cautions } from "./Cautions";
 import { useWakeLock } from "./useWakeLock";
 
-/** Keeping the screen awake, and the cautions that belong to pins and batting. */
-export function ScreenTools() {
+/** Keeping the screen awake, and once the first piece is on the cautions, which stood above it until then. */
+export function ScreenTools({ isBegun }: { readonly isBegun: boolean }) {
   const [wanted, setWanted] = useState(true);
   const state = useWakeLock(wanted);
   return (
     <section className="stitched padding-tools">
-      <div>
-        <h2>{paddingWords.careTitle}</h2>
-        <ul className="plain-list">
-          {paddingWords.care.map((sentence) => (
-            <li key={sentence}>{sentence}</li>
-          ))}
-        </ul>
-      </div>
+      {isBegun ? <Cautions isOpen={false} /> : null}
       {state === "unknown" ? null : (
         <label className="tick">
           <input type="checkbox" checked={wanted} onChange={(event) => setWanted(event.target.checked)} />

@@ -1,14 +1,12 @@
-import { useState } from "react";
-import type { PadProgress, TapePart } from "../../app/padProgress";
+import type { PadProgress } from "../../app/padProgress";
 import type { Measurements } from "../../core/body/measurements";
-import type { LevelName } from "../../core/body/vocabulary";
 import type { Plan } from "../../core/plan/plan";
 import { squareMm } from "../../core/units";
 import { formatArea } from "../area";
+import { OverCover } from "../finishing/OverCover";
+import { Sentences } from "../finishing/Sentences";
 import { waistTape } from "../finishing/waistTape";
-import { DoneBoard } from "../learning/DoneBoard";
-import { LevelReadings } from "../padding/LevelReadings";
-import { ReadingPad } from "../padding/ReadingPad";
+import { placeAddress } from "../place";
 import { PlanWaiting } from "../plan/PlanWaiting";
 import { finishingWords } from "../text/finishing";
 import { useDerived } from "../useDerived";
@@ -25,13 +23,8 @@ export function FinishingPlace() {
         <h1>{finishingWords.title}</h1>
         <p className="lead">{finishingWords.lead}</p>
       </div>
-      <section className="stack">
-        <h2>{finishingWords.coverTitle}</h2>
-        <Sentences sentences={finishingWords.cover} ordered />
-        <p className="caution">{finishingWords.coverCare}</p>
-      </section>
-      <MeasureAgain plan={plan} progress={progress} />
-      <DoneBoard plan={plan} progress={progress} />
+      <CoverPart progress={progress} />
+      <OverCover plan={plan} progress={progress} />
       <WaistTapePart plan={plan} body={lengths.body} />
       <Supplies plan={plan} body={lengths.body} />
       <section className="stitched stack">
@@ -42,16 +35,19 @@ export function FinishingPlace() {
   );
 }
 
-function MeasureAgain({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
-  const [level, setLevel] = useState<LevelName>("waist");
-  const [part, setPart] = useState<TapePart>("girth");
+function CoverPart({ progress: { pieces, pinnedCount } }: { readonly progress: PadProgress }) {
+  const left = pieces.length - pinnedCount;
   return (
-    <section className="stitched stack">
-      <h2>{finishingWords.againTitle}</h2>
-      <p>{finishingWords.again}</p>
-      <div className="again wide">
-        <LevelReadings plan={plan} progress={progress} level={level} onLevel={setLevel} onPart={setPart} />
-        <ReadingPad level={level} part={part} />
+    <section className="stack">
+      {left === 0 ? null : (
+        <p>
+          {finishingWords.notAllOn(left)} <a href={placeAddress("padding")}>{finishingWords.toPadding}</a>
+        </p>
+      )}
+      <h2>{finishingWords.coverTitle}</h2>
+      <Sentences sentences={[finishingWords.bra, ...finishingWords.cover]} ordered />
+      <div className="caution">
+        <Sentences sentences={finishingWords.coverCare} />
       </div>
     </section>
   );
@@ -94,6 +90,7 @@ function Supplies({ plan, body }: PartProps) {
       <Sentences
         sentences={[
           finishingWords.supplies(batting.name, area),
+          finishingWords.supplyBra,
           finishingWords.supplyCover,
           ...(tape ? [finishingWords.supplyTape(write(tape.length))] : []),
           finishingWords.supplyPins(plan.pieces.length * pinsPerPiece),
@@ -106,14 +103,3 @@ function Supplies({ plan, body }: PartProps) {
 /** Common practice, no source: a quarter more than the pieces, and a dozen pins to each. */
 const wasteShare = 1.25;
 const pinsPerPiece = 12;
-
-function Sentences({
-  sentences,
-  ordered = false,
-}: {
-  readonly sentences: readonly string[];
-  readonly ordered?: boolean;
-}) {
-  const items = sentences.map((sentence) => <li key={sentence}>{sentence}</li>);
-  return ordered ? <ol className="plain-list numbered">{items}</ol> : <ul className="plain-list">{items}</ul>;
-}

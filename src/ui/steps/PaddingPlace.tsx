@@ -1,10 +1,14 @@
 import { useState } from "react";
 import type { PadProgress, TapePart } from "../../app/padProgress";
 import type { LevelName } from "../../core/body/vocabulary";
+import type { Correction } from "../../core/plan/corrections";
 import type { Plan } from "../../core/plan/plan";
+import { correctionsHere } from "../learning/correctionsHere";
 import { DoneBoard } from "../learning/DoneBoard";
 import { LearningPart } from "../learning/LearningPart";
 import { LearningStrip } from "../learning/LearningStrip";
+import { useDeferred } from "../learning/useDeferred";
+import { BeforeFirst } from "../padding/BeforeFirst";
 import { LevelReadings } from "../padding/LevelReadings";
 import { levelToMeasure } from "../padding/levelToMeasure";
 import { NextAction } from "../padding/NextAction";
@@ -28,28 +32,58 @@ export function PaddingPlace() {
 function PaddingBench({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
   const [looked, setLooked] = useState<number | null>(null);
   const current = plan.pieces.find(({ order }) => order === looked) ?? progress.next;
-  const suggested: LevelName = current ? levelToMeasure(plan, current) : "waist";
+  const first = useFirstCorrection(progress);
+  const correction = looked === null ? first : null;
+  const last = progress.pieces.findLast(({ pinned }) => pinned)?.piece ?? null;
+  const atHand = looked === null ? (last ?? current) : current;
+  const suggested: LevelName = correction?.level ?? (atHand ? levelToMeasure(plan, atHand) : "waist");
   const [chosen, setChosen] = useState<{ readonly level: LevelName; readonly during: number | null } | null>(null);
   const [part, setPart] = useState<TapePart>("girth");
   const during = current?.order ?? null;
   const level = chosen && chosen.during === during ? chosen.level : suggested;
   const chooseLevel = (name: LevelName) => setChosen({ level: name, during });
+  const isBegun = last !== null;
 
   return (
     <>
       <div className="padding">
         <h1 className="unseen">{paddingWords.title}</h1>
-        <PinRow progress={progress} current={current} onLook={setLooked} />
-        <LearningStrip plan={plan} progress={progress} />
-        <NextAction plan={plan} progress={progress} current={current} level={suggested} onLook={setLooked} />
+        <div className="padding-top">
+          <PinRow progress={progress} current={correction === null ? current : null} onLook={setLooked} />
+          {isBegun ? null : <BeforeFirst plan={plan} />}
+          <LearningStrip progress={progress} correction={correction} />
+        </div>
+        <NextAction
+          plan={plan}
+          progress={progress}
+          current={current}
+          correction={correction}
+          isLooking={looked !== null}
+          onLook={setLooked}
+        />
         <PaddingPicture plan={plan} progress={progress} current={current} level={level} />
-        <LevelReadings plan={plan} progress={progress} level={level} onLevel={chooseLevel} onPart={setPart} />
-        <ReadingPad level={level} part={part} />
+        <LevelReadings
+          plan={plan}
+          progress={progress}
+          level={level}
+          over="padding"
+          isEasing={correction === null}
+          onLevel={chooseLevel}
+          onPart={setPart}
+        />
+        <ReadingPad level={level} part={part} now={progress.now[level]} over="padding" onPart={setPart} />
       </div>
-      <DoneBoard plan={plan} progress={progress} />
+      <DoneBoard plan={plan} progress={progress} over="padding" />
       <ReadingsOverview plan={plan} progress={progress} />
       <LearningPart plan={plan} progress={progress} />
-      <ScreenTools />
+      <ScreenTools isBegun={isBegun} />
     </>
   );
+}
+
+/** What the tape reads over, if it is firm enough to come before the next piece. */
+function useFirstCorrection(progress: PadProgress): Correction | null {
+  const { learning } = useDerived();
+  const { answer } = useDeferred(learning);
+  return answer === null ? null : correctionsHere(answer.replan.corrections, progress).first;
 }

@@ -171,16 +171,21 @@ export const placeOver = (level: LevelName, half: Half): string => `the ${levelW
 export interface CorrectionWords {
   readonly level: LevelName;
   readonly half: Half;
-  readonly over: string;
   readonly piece: string;
+  /** What the tape itself reads over there; null where it has not read the half and the girth alone tells nothing. */
+  readonly told: { readonly part: "girth" | Half; readonly over: string } | null;
   readonly how:
     | { readonly kind: "peel" }
     | { readonly kind: "pullThin" }
     | { readonly kind: "trim"; readonly eachSide: string; readonly reach: string };
 }
 
-export const overSentence = ({ level, half, over }: CorrectionWords): string =>
-  sentence(`${placeOver(level, half)} is about ${over} over`);
+/** How far over, by the one figure that stands beside the tape as well. */
+export function overSentence({ level, half, told }: CorrectionWords): string {
+  if (told === null) return sentence(`the ${levelWords[level]} may be over ${halves[half]}`);
+  const where = told.part === "girth" ? "" : ` ${halves[told.part]}`;
+  return sentence(`the ${levelWords[level]} reads ${told.over} over${where}`);
+}
 
 export function correctionSentence({ level, half, piece, how }: CorrectionWords): string {
   const name = lower(piece);
@@ -198,12 +203,20 @@ export const doneWords = {
   why: (home: string, aim: string): string =>
     `There means within ${home} all round, in front and behind: a tape at home can tell no closer. The plan itself aims at ${aim}.`,
   again: "Read every level again after each step, and once more over the cover.",
-  expected: "expected, not read",
+  unread: {
+    padding: { none: "not read over the padding yet", girthOnly: "front and back not read yet" },
+    cover: { none: "not read over the cover yet", girthOnly: "front and back not read over the cover yet" },
+  },
   overall: {
     done: "Done: every level is there.",
     doneShort: "Done, as far as padding goes.",
     stopHere: "Every level is there already: you may stop here. The pieces that are left would only refine it.",
-    unread: (levels: string): string => `Every level should be there by now. Read ${levels} to be sure.`,
+    unread: {
+      padding: (levels: string): string =>
+        `Every level should be there by now, and only the tape can tell: read ${levels}, all round and in front.`,
+      cover: (levels: string): string =>
+        `Only the tape can tell, over the cover as well: read ${levels}, all round and in front.`,
+    },
     pinning: (count: number): string =>
       count === 1 ? "Not yet: one piece is still to be pinned." : `Not yet: ${count} pieces are still to be pinned.`,
     off: (levels: string): string => `Not yet: look at ${levels}.`,
@@ -219,8 +232,20 @@ const doneSentences: { readonly [kind in DoneKind]: (amount: string, part: strin
   asNearAsItGets: (amount, part) => `as near as padding gets: ${amount} off ${part}`,
 };
 
-export const doneSentence = (kind: DoneKind, amount: string, part: keyof typeof partWords): string =>
-  doneSentences[kind](amount, partWords[part]);
+/** What is only expected is never told as if the tape had said it. */
+const expectedSentences: { readonly [kind in DoneKind]: (amount: string, part: string) => string } = {
+  there: () => "should be there",
+  notYet: (amount, part) => `${amount} to go ${part}`,
+  over: (amount, part) => `perhaps over: ${amount} too much ${part}`,
+  asNearAsItGets: (amount, part) => `should be as near as padding gets: ${amount} off ${part}`,
+};
+
+export const doneSentence = (
+  kind: DoneKind,
+  amount: string,
+  part: keyof typeof partWords,
+  standing: "read" | "expected",
+): string => (standing === "read" ? doneSentences : expectedSentences)[kind](amount, partWords[part]);
 
 export const trialName = "trial";
 

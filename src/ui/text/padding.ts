@@ -12,17 +12,27 @@ const whereWords: { readonly [part in TapePartName]: string } = {
 export const remainingKinds = ["toGo", "there", "over"] as const;
 export type RemainingKind = (typeof remainingKinds)[number];
 
-/** What is left to go, in words that need no colour: the amount is already a length in the person's unit. */
-export const remainingSentence = (
+/** What is behind a figure: a reading over the padding, what is known of the bare form, or only what the plan expects. */
+export type Standing = "read" | "bare" | "expected";
+
+/**
+ * What is left to go, in words that need no colour: the amount is already a length in the person's unit. Only a reading
+ * says that it is there, or that a layer must be eased.
+ */
+export function remainingSentence(
   kind: RemainingKind,
   amount: string,
   part: TapePartName,
+  standing: Standing,
   isLastLayerOn: boolean,
-): string => {
-  if (kind === "there") return "there";
+): string {
+  if (kind === "there") return standing === "read" ? "there" : "should be there";
   if (kind === "toGo") return `${amount} to go ${whereWords[part]}`;
-  return isLastLayerOn ? `${amount} over: ease the last layer` : `${amount} over ${whereWords[part]}`;
-};
+  if (standing === "expected") return `perhaps ${amount} over: read it`;
+  return standing === "read" && isLastLayerOn
+    ? `${amount} over: ease the last layer`
+    : `${amount} over ${whereWords[part]}`;
+}
 
 /** The same for a whole line of words about one level. */
 export const levelSentence = (level: string, parts: readonly string[]): string => `${level}: ${parts.join(", ")}.`;
@@ -39,21 +49,49 @@ export const paddingWords = {
   forward: "Later piece",
   measureThen: (level: string, length: string): string => `Then measure the ${level}: about ${length}.`,
   measureFrontThen: (length: string): string => `Its front, side seam to side seam: about ${length}.`,
-  doneTitle: "Every piece is on",
-  done: "Measure each level once more. Where the tape says there, it is done.",
+  allOn: {
+    unread: (levels: string): string => `Every piece is on. Now read ${levels}.`,
+    unreadWhy:
+      "Nothing is sure until the tape has said so. Read each level all round, then its front from side seam to side seam.",
+    notYet: (levels: string): string => `Every piece is on. Look at ${levels}.`,
+    notYetWhy:
+      "Where there is some way to go, pin one more thin layer there, or plan the rest from the tape; then read it again.",
+    done: "Every piece is on, and every level is there.",
+    doneWhy: "The tape has said so at every level. The cover comes next.",
+  },
+  anotherWay: "Back to what is next",
+  goOn: "Leave it, and go on",
+  thenRead: (level: string): string => `Then read the ${level} again.`,
+  nowWith: (order: number): string => `As it stands now, with ${order === 1 ? "piece 1" : `pieces up to ${order}`} on`,
+  nowSome: (count: number): string => `As it stands now, with ${count} ${count === 1 ? "piece" : "pieces"} on`,
+  nowAll: "As it stands now, with every piece on",
+  nowBare: "As it stands now: the bare form",
+  nowCovered: "Over the cover",
   toFinishing: "Go on to finishing",
   nothing: "This form already reads what the body reads. There is nothing to pin.",
-  careTitle: "Before you begin",
+  careTitle: "With care",
+  /** Usual cautions of the trade; local rules go before them. */
   care: [
-    "Count the pins into the dish, and count them back at the end. Never hold pins between the lips.",
-    "Batting sheds fibres: wear a dust mask, and keep the room aired.",
-    "A padded form is top-heavy: widen or weight the stand before the padding grows.",
+    {
+      short: "Count the pins.",
+      long: "Count them into the dish, and count them back at the end. Never hold pins between the lips.",
+    },
+    { short: "Wear a dust mask.", long: "Batting sheds fibres: keep the room aired as well." },
+    { short: "Cut away from the hand.", long: "Close or sheathe a blade whenever you lay it down." },
+    {
+      short: "Weight the stand.",
+      long: "A padded form is top-heavy: widen or weight its stand before the padding grows.",
+    },
   ],
+  careRules: "Where your workroom or your country has rules of its own, they go first.",
+  beforeTitle: "Before the first piece",
+  braTitle: "Put the bra on the form",
   readings: "What the tape reads",
   levelTabs: "Level to measure",
   wanted: "wanted",
   now: "now",
   left: "left to go",
+  braThere: "The bra is on the form already; the disc goes inside its cup.",
   reading: (level: string, part: string): string => `${level}, ${part}`,
   about: (length: string): string => `about ${length}`,
   follows: (length: string): string => `so ${length}`,
@@ -71,3 +109,17 @@ export const paddingWords = {
   isOn: "pinned",
   isOff: "not pinned yet",
 } as const;
+
+/**
+ * The bra: it shapes what the tape at the bust runs over, so it goes on before the cups and stays. Common practice, no
+ * source.
+ */
+export const braSentence = (discs: readonly number[]): string =>
+  `Put the bra on the form, in the person’s own size and fastened as she wears it. ${
+    discs.length === 0
+      ? "Fill its cups with scraps of batting only until they lie smooth."
+      : `Its cups are filled by ${discs.length === 1 ? "disc" : "discs"} ${listed(discs.map(String))}, each when its turn comes.`
+  } It stays on, under the cover too.`;
+
+const listed = (items: readonly string[]): string =>
+  items.length < 2 ? (items[0] ?? "") : `${items.slice(0, -1).join(", ")} and ${items[items.length - 1] ?? ""}`;

@@ -6,7 +6,11 @@ import type { TapePartName } from "./padding";
 export const wallWords = {
   title: "On the wall",
   bareForm: "The bare form",
-  bareHint: "Nothing is pinned yet. Each step puts one more piece on.",
+  /** While the figures are covered the heights of the lines are covered too. */
+  bareHintCovered:
+    "Five level lines are marked on the form, at the body’s own heights. The bra goes on before the cups.",
+  braHint: "The bra goes on before the cups.",
+  wearersSide: "Left and right are the wearer’s.",
   allOn: "Every piece is on",
   piece: (order: number, all: number): string => `Piece ${order} of ${all}`,
   wanted: "wanted",
@@ -17,6 +21,7 @@ export const wallWords = {
     readonly [unit in LengthUnit]: string;
   },
   there: "there",
+  shouldBe: "should be",
   over: "over",
   guessed: "guessed",
   covered: "covered",
@@ -76,6 +81,8 @@ export const wallSentence = (where: string, level: string, parts: readonly strin
   parts.length === 0 ? `${where}. ${capital(level)}.` : `${where}. ${capital(level)}: ${parts.join(", ")}.`;
 
 export const wallPicture = {
+  /** Above LEFT and RIGHT at the corners of the section. */
+  wearers: "WEARER’S",
   title: (level: string, where: string): string => `${capital(level)} seen from above, ${where}`,
   bare: "the bare form",
   after: (order: number): string => `after piece ${order}`,

@@ -64,7 +64,7 @@ export function WallControls({ state, view, hasOwn, screen, helpOpen, act }: Wal
             onPress={() => act({ does: "fullScreen" })}
           />
         ) : null}
-        <Control name={wallControls.keys} mark="K" expanded={helpOpen} onPress={() => act({ does: "keys" })} />
+        <Control name={wallControls.keys} mark="K" keysOnly expanded={helpOpen} onPress={() => act({ does: "keys" })} />
         <a
           className="patch wall-control"
           href={placeAddress("padding")}
@@ -83,16 +83,20 @@ interface ControlProps {
   readonly mark: string;
   readonly onPress: () => void;
   readonly main?: boolean;
+  /** Of use only where there are keys. */
+  readonly keysOnly?: boolean;
   readonly disabled?: boolean;
   readonly pressed?: boolean;
   readonly expanded?: boolean;
 }
 
-function Control({ name, mark, onPress, main = false, disabled = false, pressed, expanded }: ControlProps) {
+function Control(props: ControlProps) {
+  const { name, mark, onPress, main = false, keysOnly = false, disabled = false, pressed, expanded } = props;
+  const kind = main ? " wall-control-main" : keysOnly ? " wall-control-keys" : "";
   return (
     <button
       type="button"
-      className={main ? "patch wall-control wall-control-main" : "patch wall-control"}
+      className={`patch wall-control${kind}`}
       aria-disabled={disabled}
       aria-pressed={pressed}
       aria-expanded={expanded}

@@ -1,7 +1,7 @@
 import { Fragment } from "react";
 import { type TapePart, tapeParts } from "../../app/padProgress";
 import { formatLength, tapeStep } from "../../core/lengthText";
-import { formatRemaining, remaining } from "../readout/remaining";
+import { remaining, remainingText } from "../readout/remaining";
 import { levelWords } from "../text/pictures";
 import { capital, wallWords } from "../text/wall";
 import type { WallView } from "./wallView";
@@ -52,12 +52,12 @@ export function WallFigures({ view }: { readonly view: WallView }) {
 }
 
 function PartRow({ view, part }: { readonly view: WallView; readonly part: TapePart }) {
-  const { level, readings, unit, isCovered } = view;
+  const { level, readings, unit, isRead, isCovered } = view;
   const wanted = level.body[part];
   const left = remaining(wanted.value, readings[part]);
   const write = (length: typeof wanted.value): string => formatLength(length, tapeStep[unit], "bare");
   return (
-    <tr className={`wall-row wall-row-${left.kind}`}>
+    <tr className={`wall-row wall-row-${left.kind}${isRead[part] ? "" : " wall-row-unread"}`}>
       <th scope="row">{wallWords.parts[part]}</th>
       <td>
         <Figure text={write(wanted.value)} isCovered={isCovered} isGuess={wanted.kind === "estimated"} />
@@ -67,10 +67,13 @@ function PartRow({ view, part }: { readonly view: WallView; readonly part: TapeP
       </td>
       <td className="wall-left">
         {left.kind === "there" ? (
-          <span className="wall-there">{wallWords.there}</span>
+          <>
+            {isRead[part] ? null : <span className="wall-should">{wallWords.shouldBe} </span>}
+            <span className="wall-there">{wallWords.there}</span>
+          </>
         ) : (
           <>
-            <Figure text={formatRemaining(left.amount, unit)} isCovered={isCovered} />
+            <Figure text={remainingText(wanted.value, readings[part], tapeStep[unit])} isCovered={isCovered} />
             {left.kind === "over" ? <span className="wall-over"> {wallWords.over}</span> : null}
           </>
         )}
@@ -93,7 +96,7 @@ function Figure({ text, isCovered, isGuess = false }: FigureProps) {
         <span className="unseen">{wallWords.covered}</span>
       </span>
     );
-  const [, amount = text, unit = ""] = /^(.*\d) ?([a-z]*)$/.exec(text) ?? [];
+  const [, amount = text, unit = ""] = /^(.*\d)\s?([a-z]*)$/.exec(text) ?? [];
   return (
     <span className={isGuess ? "wall-figure wall-guess" : "wall-figure"}>
       {amount}

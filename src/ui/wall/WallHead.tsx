@@ -1,4 +1,5 @@
 import { tapeStep } from "../../core/lengthText";
+import { markLinesSentence } from "../text/levelLines";
 import { pinSentence, placeSentence } from "../text/pieces";
 import { wallWords } from "../text/wall";
 import type { WallPerson } from "./wallPeople";
@@ -15,7 +16,6 @@ export function WallHead({ person, whose, view }: WallHeadProps) {
   const { plan, step, piece, unit, isCovered } = view;
   const all = plan.pieces.length;
   const ownWords = isCovered ? wallWords.ownCovered : wallWords.own;
-  const hint = all === 0 ? wallWords.nothing : wallWords.bareHint;
   return (
     <header className="wall-head">
       <h1 className="wall-action">{piece === null ? wallWords.bareForm : pinSentence(piece, tapeStep[unit])}</h1>
@@ -23,9 +23,7 @@ export function WallHead({ person, whose, view }: WallHeadProps) {
         <span className="wall-count">{wallWords.piece(step, all)}</span>
         {whose === "own" ? ownWords : wallWords.madeUp(person.name)}
       </p>
-      <p className="wall-where">
-        {piece === null ? hint : isCovered ? "" : placeSentence(piece, plan.levels, tapeStep[unit])}
-      </p>
+      <p className="wall-where">{whereWords(view)}</p>
       <ol className="wall-pins" aria-hidden>
         {plan.pieces.map(({ id, order }) => (
           <li key={id} className="wall-pin" data-state={order < step ? "on" : order === step ? "now" : "waits"} />
@@ -33,4 +31,17 @@ export function WallHead({ person, whose, view }: WallHeadProps) {
       </ol>
     </header>
   );
+}
+
+/** Where the piece lies; on the bare form, what comes before the first piece. Covered, no length is told. */
+function whereWords({ plan, piece, unit, isCovered }: WallView): string {
+  if (piece !== null) {
+    const isSided = piece.zone !== "front" && piece.zone !== "back" && piece.zone !== "round";
+    const place = isCovered ? "" : placeSentence(piece, plan.levels, tapeStep[unit]);
+    return [place, ...(isSided ? [wallWords.wearersSide] : [])].filter((words) => words !== "").join(" ");
+  }
+  if (plan.pieces.length === 0) return wallWords.nothing;
+  const hasCups = plan.pieces.some(({ zone }) => zone === "leftCup" || zone === "rightCup");
+  if (isCovered) return wallWords.bareHintCovered;
+  return `${markLinesSentence(plan.levels, tapeStep[unit])}${hasCups ? ` ${wallWords.braHint}` : ""}`;
 }

@@ -1,9 +1,9 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { tapeParts } from "../../app/padProgress";
-import type { LengthUnit } from "../../core/lengthText";
+import { type LengthUnit, tapeStep } from "../../core/lengthText";
 import { useAnnounce } from "../Announcer";
 import { useWakeLock } from "../padding/useWakeLock";
-import { formatRemaining, remaining } from "../readout/remaining";
+import { remaining, remainingText } from "../readout/remaining";
 import { remainingSentence } from "../text/padding";
 import { levelWords } from "../text/pictures";
 import { wallSentence, wallWords } from "../text/wall";
@@ -89,14 +89,17 @@ function useOwnPerson(): WallPerson | null {
 }
 
 /** Says after each step what the wall shows; covered figures are not said either. */
-function Spoken({ view: { level, step, readings, isCovered, unit } }: { readonly view: WallView }) {
+function Spoken({ view: { level, step, readings, isRead, isCovered, unit } }: { readonly view: WallView }) {
   const announce = useAnnounce();
   const where = step === 0 ? wallWords.bareForm : wallWords.after(step);
   const parts = isCovered
     ? []
     : tapeParts.map((part) => {
-        const left = remaining(level.body[part].value, readings[part]);
-        return `${wallWords.parts[part]} ${remainingSentence(left.kind, formatRemaining(left.amount, unit), part, false)}`;
+        const wanted = level.body[part].value;
+        const { kind } = remaining(wanted, readings[part]);
+        const amount = remainingText(wanted, readings[part], tapeStep[unit]);
+        const standing = isRead[part] ? "read" : "bare";
+        return `${wallWords.parts[part]} ${remainingSentence(kind, amount, part, standing, false)}`;
       });
   const sentence = wallSentence(where, levelWords[level.name], parts);
   const said = useRef(sentence);

@@ -1,4 +1,4 @@
-import { type PadProgress, type TapePart, tapeParts } from "../../app/padProgress";
+import { isConfirmed, type PadProgress, type TapePart, tapeParts } from "../../app/padProgress";
 import type { LevelName } from "../../core/body/vocabulary";
 import type { Plan, TapeReading } from "../../core/plan/plan";
 import { type Millimetres, mm } from "../../core/units";
@@ -15,6 +15,10 @@ export function wallReadings(plan: Plan, progress: PadProgress, level: LevelName
   const at = (part: TapePart): Millimetres => mm(now[part].value + planned[part] - reached[part]);
   return { girth: at("girth"), frontArc: at("frontArc"), backArc: at("backArc") };
 }
+
+/** Whether a person read this stretch with just these pieces on; everything else on the wall is what the plan expects. */
+export const isReadOnWall = (progress: PadProgress, level: LevelName, part: TapePart, step: number): boolean =>
+  step === progress.pinnedCount && isInOrder(progress) && isConfirmed(progress.now[level][part]);
 
 export const plannedReadings = (plan: Plan, level: LevelName, step: number): TapeReading =>
   (plan.pieces[step - 1]?.readingsAfter ?? plan.bareForm)[level];

@@ -50,6 +50,8 @@ export function wallScene({ level, pieces, step }: WallPicture): Scene {
     labels: [
       label("strong", at(0, frame.y + textSize * 0.6), pictureWords.back),
       label("strong", at(0, foot), pictureWords.front),
+      label("strong", at(-side, foot - textSize * 1.05), wallPicture.wearers, "start"),
+      label("strong", at(side, foot - textSize * 1.05), wallPicture.wearers, "end"),
       label("strong", at(-side, foot), pictureWords.right, "start"),
       label("strong", at(side, foot), pictureWords.left, "end"),
       label("name", at(0, (level.formSection.frontDepth - level.formSection.backDepth) / 2), pictureWords.form),

@@ -1,8 +1,9 @@
+import type { TapePart } from "../../app/padProgress";
 import type { LevelName } from "../../core/body/vocabulary";
 import type { LengthUnit } from "../../core/lengthText";
 import type { Plan, PlannedLevel, PlannedPiece, TapeReading } from "../../core/plan/plan";
 import { levelToMeasure } from "../padding/levelToMeasure";
-import { wallReadings } from "./wallReadings";
+import { isReadOnWall, wallReadings } from "./wallReadings";
 import type { WallPerson } from "./wallPeople";
 import type { WallState } from "./wallState";
 
@@ -14,6 +15,8 @@ export interface WallView {
   /** The piece that went on last; none on the bare form. */
   readonly piece: PlannedPiece | null;
   readonly readings: TapeReading;
+  /** Which stretches a person read with just these pieces on. */
+  readonly isRead: { readonly [part in TapePart]: boolean };
   readonly isCovered: boolean;
   readonly unit: LengthUnit;
 }
@@ -26,7 +29,9 @@ export function wallView({ plan, progress }: WallPerson, state: WallState, unit:
   const level = plan.levels.find((planned) => planned.name === name) ?? plan.levels[0];
   if (level === undefined) return null;
   const readings = wallReadings(plan, progress, level.name, step);
-  return { plan, level, step, piece, readings, isCovered: state.figures === "covered", unit };
+  const readAt = (part: TapePart): boolean => isReadOnWall(progress, level.name, part, step);
+  const isRead = { girth: readAt("girth"), frontArc: readAt("frontArc"), backArc: readAt("backArc") };
+  return { plan, level, step, piece, readings, isRead, isCovered: state.figures === "covered", unit };
 }
 
 /** The level that the piece changes most; before the first piece, the one that the first will change. */

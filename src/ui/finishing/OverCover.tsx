@@ -1,0 +1,39 @@
+import { useMemo, useState } from "react";
+import { coverProgress } from "../../app/coverProgress";
+import type { PadProgress, TapePart } from "../../app/padProgress";
+import type { LevelName } from "../../core/body/vocabulary";
+import type { Plan } from "../../core/plan/plan";
+import { DoneBoard } from "../learning/DoneBoard";
+import { LevelReadings } from "../padding/LevelReadings";
+import { ReadingPad } from "../padding/ReadingPad";
+import { finishingWords } from "../text/finishing";
+import { useFitting } from "../useStore";
+
+/** The tape once more, over the cover: what was read before it went on is only expected of it. */
+export function OverCover({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
+  const { work, unit } = useFitting();
+  const covered = useMemo(() => coverProgress(plan, progress, { work, unit }), [plan, progress, work, unit]);
+  const [level, setLevel] = useState<LevelName>("bust");
+  const [part, setPart] = useState<TapePart>("girth");
+  return (
+    <>
+      <section className="stitched stack">
+        <h2>{finishingWords.againTitle}</h2>
+        <p>{finishingWords.again}</p>
+        <div className="again wide">
+          <LevelReadings
+            plan={plan}
+            progress={covered}
+            level={level}
+            over="cover"
+            isEasing={false}
+            onLevel={setLevel}
+            onPart={setPart}
+          />
+          <ReadingPad level={level} part={part} now={covered.now[level]} over="cover" onPart={setPart} />
+        </div>
+      </section>
+      <DoneBoard plan={plan} progress={covered} over="cover" />
+    </>
+  );
+}

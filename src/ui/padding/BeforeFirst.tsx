@@ -1,0 +1,28 @@
+import type { Plan } from "../../core/plan/plan";
+import { markLinesSentence, markLinesWords } from "../text/levelLines";
+import { braSentence, paddingWords } from "../text/padding";
+import { useMediaQuery, wideQuery } from "../useMediaQuery";
+import { useLengths } from "../useStore";
+import { Cautions } from "./Cautions";
+import { cupOrders } from "./cupOrders";
+
+/** What comes before the first piece: the cautions, the five level lines, and the bra the cups go into. */
+export function BeforeFirst({ plan }: { readonly plan: Plan }) {
+  const { step } = useLengths();
+  const isWide = useMediaQuery(wideQuery);
+  return (
+    <div className="before">
+      <Cautions isOpen />
+      <details className="before-steps" open={isWide}>
+        <summary className="fold">{paddingWords.beforeTitle}</summary>
+        <ol className="plain-list numbered">
+          <li>
+            {markLinesSentence(plan.levels, step)} <span className="quiet">{markLinesWords.how}</span>{" "}
+            <span className="quiet">{markLinesWords.why}</span>
+          </li>
+          <li>{braSentence(cupOrders(plan))}</li>
+        </ol>
+      </details>
+    </div>
+  );
+}
