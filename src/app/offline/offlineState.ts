@@ -43,13 +43,14 @@ export function startOffline(options: OfflineOptions): Offline {
     if (isAsked) loadAnew();
     else if (hadWorker) show({ kind: "newReleaseElsewhere" });
   });
-  container?.register(workerAddress, { updateViaCache: "none" }).then(
-    (registered) => {
-      registration = registered;
+  // What blocks workers may also answer with nothing at all, which fails here like a refusal.
+  container
+    ?.register(workerAddress, { updateViaCache: "none" })
+    .then((registered) => {
       watchReleases(registered, show);
-    },
-    (trouble: unknown) => show({ kind: "failed", detail: String(trouble) }),
-  );
+      registration = registered;
+    })
+    .catch((trouble: unknown) => show({ kind: "failed", detail: String(trouble) }));
   onState(state);
   return {
     state: () => state,
