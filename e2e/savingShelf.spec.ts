@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import AxeBuilder from "@axe-core/playwright";
 import { type Download, expect, type Page, test } from "@playwright/test";
+import { sealedRecord } from "../src/app/storage/fittingRecord";
 import { watchedContext } from "./support/watchedContext";
 
 /** Keeping, files, links and tabs as a person meets them on the screens. */
@@ -84,6 +85,11 @@ test("the shelf lists, copies, names, removes and puts back, and breaks no rule 
   await copy.getByRole("textbox", { name: "Name" }).fill("Ruth");
   await copy.getByRole("textbox", { name: "Name" }).press("Enter");
   await expect(tag(page, "Ruth")).toBeVisible();
+  await page.getByText("Named Ruth.").getByRole("button", { name: "Undo" }).click();
+  await expect(copy).toBeVisible();
+  await copy.getByRole("textbox", { name: "Name" }).fill("Ruth");
+  await copy.getByRole("textbox", { name: "Name" }).press("Enter");
+  await expect(tag(page, "Ruth")).toBeVisible();
 
   const panel = tag(page, "Ruth");
   await panel.getByRole("button", { name: "Compare" }).click();
@@ -94,6 +100,9 @@ test("the shelf lists, copies, names, removes and puts back, and breaks no rule 
   expect(violations).toEqual([]);
   await panel.getByRole("button", { name: /^More/ }).click();
 
+  await more(page, "Ruth", "Put away");
+  await expect(tag(page, "Ruth")).toBeHidden();
+  await page.getByText("Put away Ruth.").getByRole("button", { name: "Undo" }).click();
   await more(page, "Ruth", "Remove");
   await expect(tag(page, "Ruth")).toBeHidden();
   await page.getByText("Removed Ruth.").getByRole("button", { name: "Undo" }).click();
@@ -225,23 +234,59 @@ test("a cleared origin is noticed and told, with the file as the way back", asyn
   await expect(page.getByText("one fitting is gone from this device", { exact: false })).toBeVisible(patiently);
 });
 
-test("what cannot be read is set aside on the shelf, raw, until the person erases it", async ({ page }) => {
-  await demoKept(page);
-  await visit(page, "fittings");
-  await page.evaluate(
-    () =>
+/** Lays something in the drawer of the fittings behind the back of the tool. */
+const layIn = (page: Page, key: string, value: unknown): Promise<void> =>
+  page.evaluate(
+    ([place, found]) =>
       new Promise<void>((resolve) => {
         const opening = indexedDB.open("padwright");
         opening.onsuccess = () => {
           const transaction = opening.result.transaction("fittings", "readwrite");
-          transaction.objectStore("fittings").put({ half: "of a record" }, "somebody-else");
+          transaction.objectStore("fittings").put(found, place);
           transaction.oncomplete = () => {
             opening.result.close();
             resolve();
           };
         };
       }),
+    [key, value] as const,
   );
+
+test("what a newer release kept can be looked at, and nothing of it changes", async ({ page }) => {
+  await demoKept(page);
+  await visit(page, "fittings");
+  const file = JSON.parse(readFileSync(new URL("../shared/demo-fitting.json", import.meta.url), "utf8"));
+  const newer = sealedRecord({
+    id: "from-tomorrow",
+    title: "Nadja",
+    changedAt: "2027-01-01T00:00:00.000Z",
+    archived: false,
+    deletedAt: null,
+    revision: 4,
+    saveMark: "z",
+    text: JSON.stringify({ ...file, id: "from-tomorrow", title: "Nadja", version: 2, tomorrow: "unheard of" }),
+  });
+  await layIn(page, "from-tomorrow", newer);
+  await page.reload();
+  await page.getByRole("button", { name: "Look at it" }).click();
+  await expect(page.getByText("This fitting was kept by a newer release", { exact: false })).toBeVisible(patiently);
+  await expect(page.getByRole("link", { name: /To look at only/ })).toBeVisible();
+  const padding = page.getByRole("link", { name: /^Padding/ });
+  await expect(padding).toContainText("0 of", patiently);
+  await padding.click();
+  await page.getByRole("button", { name: "It is pinned" }).click();
+  await expect(padding).toContainText("0 of");
+  await visit(page, "fittings");
+  const raw = await downloaded(page, () => page.getByRole("button", { name: "Save the raw text" }).click());
+  expect(raw.text).toBe(newer.text);
+  await tag(page, demo).getByRole("button", { name: "Open" }).click();
+  await expect(padding).toContainText("1 of", patiently);
+});
+
+test("what cannot be read is set aside on the shelf, raw, until the person erases it", async ({ page }) => {
+  await demoKept(page);
+  await visit(page, "fittings");
+  await layIn(page, "somebody-else", { half: "of a record" });
   await page.reload();
   const found = page.getByRole("listitem").filter({ hasText: "A fitting that cannot be read." });
   const raw = await downloaded(page, () => found.getByRole("button", { name: "Save the raw text" }).click());

@@ -12,8 +12,11 @@ export interface FittingState {
   readonly past: readonly Fitting[];
   /** Undone states, nearest first. */
   readonly future: readonly Fitting[];
-  /** The command that led here, or how else this state came about. */
-  readonly cause: Command["does"] | "load" | "undo" | "redo";
+  /**
+   * The command that led here, or how else this state came about. After "look" nothing is changed until the next load:
+   * the fitting was kept by a newer release, and only its unit may be switched, to read it.
+   */
+  readonly cause: Command["does"] | "load" | "look" | "undo" | "redo";
 }
 
 export interface FittingStore extends StoreApi<FittingState> {
@@ -21,6 +24,8 @@ export interface FittingStore extends StoreApi<FittingState> {
   readonly undo: () => void;
   readonly redo: () => void;
   readonly load: (fitting: Fitting, history?: Pick<FittingState, "past" | "future">) => void;
+  /** Shows a fitting that must not be changed. */
+  readonly look: (fitting: Fitting) => void;
 }
 
 /** An evening of measuring and pinning is some two hundred steps; more than that nobody walks back. */
@@ -34,12 +39,16 @@ export function fittingStore(start: Fitting): FittingStore {
     undo: () => store.setState(undone),
     redo: () => store.setState(redone),
     load: (fitting, history = { past: [], future: [] }) => store.setState({ ...history, fitting, cause: "load" }, true),
+    look: (fitting) => store.setState({ fitting, past: [], future: [], cause: "look" }, true),
   };
 }
 
 function after(state: FittingState, command: Command): FittingState {
+  const isLook = state.cause === "look";
+  if (isLook && command.does !== "changeUnit") return state;
   const fitting = apply(state.fitting, command);
   if (fitting === state.fitting) return state;
+  if (isLook) return { ...state, fitting };
   if (!isStep(command) || isSameText(command, state)) return { ...state, fitting, cause: command.does };
   const past = [...state.past, state.fitting].slice(-longestPast);
   return { fitting, past, future: [], cause: command.does };

@@ -18,9 +18,9 @@ import { Workroom } from "./Workroom";
 
 /** The one place where things are joined: the store, what keeps it, and the screens. */
 const store = fittingStore(newFitting(unitOfLanguage(navigator.language)));
-if (window.location.hash === demoAddress) openDemo(store);
+if (window.location.hash === demoAddress) void openDemo(store);
 window.addEventListener("hashchange", () => {
-  if (window.location.hash === demoAddress) openDemo(store);
+  if (window.location.hash === demoAddress) void openDemo(store);
 });
 
 startShelf(store);

@@ -21,6 +21,24 @@ describe("undo and redo", () => {
     expect(store.getState().future).toEqual([]);
   });
 
+  test("a fitting to look at takes no change but its unit, until another one is loaded", () => {
+    const store = fittingStore(start);
+    const looked = { ...start, title: "from tomorrow", body: { waistGirth: 36 } };
+    store.look(looked);
+    store.dispatch(waist("37"));
+    store.dispatch(draft("3"));
+    store.undo();
+    store.redo();
+    expect(store.getState()).toEqual({ fitting: looked, past: [], future: [], cause: "look" });
+    store.dispatch({ does: "changeUnit", unit: "cm" });
+    expect(store.getState()).toMatchObject({ fitting: { unit: "cm", body: { waistGirth: "36 in" } }, cause: "look" });
+    store.dispatch(waist("37"));
+    expect(store.getState()).toMatchObject({ fitting: { body: { waistGirth: "36 in" } }, past: [] });
+    store.load(start);
+    store.dispatch(waist("37"));
+    expect(store.getState().fitting.body.waistGirth).toBe("37");
+  });
+
   test("do nothing at either end", () => {
     const store = fittingStore(start);
     const before = store.getState();

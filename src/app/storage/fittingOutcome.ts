@@ -62,14 +62,19 @@ export interface NotSaved {
   readonly detail: string;
 }
 
+/**
+ * quarantined: what lay there could not be read any more; a raw copy of it went into quarantine in the same step.
+ * recreated: it had been saved before and was gone, because the browser or somebody cleared it. restored: it had been
+ * removed, in another tab. In each case the fitting is there again, with the change.
+ */
+export type FoundBySave = "quarantined" | "recreated" | "restored";
+
 export type SaveOutcome =
   | {
       readonly kind: "saved";
       readonly entry: FittingEntry;
-      /** What lay there could not be read; a raw copy of it went into quarantine in the same step. */
-      readonly quarantined: boolean;
-      /** It had been saved before and was gone: the browser or somebody cleared it. It is there again. */
-      readonly recreated: boolean;
+      /** What the save found in place of what was kept there before, if it did; the person is told. */
+      readonly found: readonly FoundBySave[];
     }
   | NotSaved;
 

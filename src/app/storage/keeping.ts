@@ -1,6 +1,6 @@
 import type { Fitting } from "../../document/fitting";
 import type { FittingState, FittingStore } from "../store";
-import type { FittingHistory } from "./fittingOutcome";
+import type { FittingHistory, FoundBySave } from "./fittingOutcome";
 import {
   type Desk,
   type OpenEvents,
@@ -20,8 +20,11 @@ export interface Keeping {
   readonly desk: Desk;
   /** The id of the fitting on the table, or null while it has never been kept. */
   openId(): string | null;
-  /** Puts a kept fitting on the table. Where that fails, the table stays as it is. */
-  open(id: string): Promise<OpenOutcome["kind"] | NotKept>;
+  /**
+   * Puts a kept fitting on the table; one that a newer release kept is put there to be looked at, as far as it is
+   * understood. Where that fails, the table stays as it is.
+   */
+  open(id: string): Promise<OpenOutcome["kind"] | "looking" | NotKept>;
   /** Puts a fitting on the table that is not kept yet. */
   put(fitting: Fitting): Promise<"put" | NotKept>;
   /** The same, letting go of a newest change that could not be kept: only for somebody who is erasing everything. */
@@ -46,6 +49,8 @@ export interface KeepingEvents {
   readonly onFirstSave: () => void;
   /** The fitting that was opened had steps to undo that could not be read. */
   readonly onHistoryLost: () => void;
+  /** A save found something else than what was kept there before. */
+  readonly onFound?: (found: FoundBySave) => void;
 }
 
 export function startKeeping(store: FittingStore, desk: Desk, events: KeepingEvents): Keeping {
@@ -76,7 +81,7 @@ class Table implements Keeping {
   }
 
   follow(state: FittingState, before: FittingState): void {
-    if (this.isLoading || state.fitting === before.fitting) return;
+    if (this.isLoading || state.fitting === before.fitting || state.cause === "look") return;
     if (state.cause === "load") void this.clear();
     else this.keep(state);
   }
@@ -85,11 +90,12 @@ class Table implements Keeping {
     return this.current?.id ?? null;
   }
 
-  async open(id: string): Promise<OpenOutcome["kind"] | NotKept> {
+  async open(id: string): Promise<OpenOutcome["kind"] | "looking" | NotKept> {
     if (this.current?.id === id) return "open";
     if (!(await this.isKept())) return "notKept";
     const self: { open: OpenFitting | null } = { open: null };
     const outcome = await openFitting(this.desk, id, this.eventsOf(self));
+    if (outcome.kind === "newer" && outcome.asUnderstood !== null) return await this.lookAt(outcome.asUnderstood);
     if (outcome.kind !== "open") return outcome.kind;
     const cleared = this.clear();
     self.open = outcome.open;
@@ -113,7 +119,16 @@ class Table implements Keeping {
     await cleared;
   }
 
+  private async lookAt(fitting: Fitting): Promise<"looking"> {
+    const cleared = this.clear();
+    this.store.look(fitting);
+    this.events.onState({ access: "newer", saving: { kind: "nothingYet" }, entry: null });
+    await cleared;
+    return "looking";
+  }
+
   keepNow(): void {
+    if (this.store.getState().cause === "look") return;
     this.keep(this.store.getState());
   }
 
@@ -180,6 +195,7 @@ class Table implements Keeping {
       onRead: (fitting, history) => {
         if (isOnTable()) this.load(fitting, history);
       },
+      onFound: (found) => this.events.onFound?.(found),
     };
   }
 

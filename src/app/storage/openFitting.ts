@@ -1,6 +1,6 @@
 import type { Fitting } from "../../document/fitting";
 import type { FittingEntry } from "./fittingRecord";
-import { type FittingHistory, type LoadOutcome, type NotSaved, notSaved } from "./fittingOutcome";
+import { type FittingHistory, type FoundBySave, type LoadOutcome, type NotSaved, notSaved } from "./fittingOutcome";
 import type { FittingStorage } from "./fittingStorage";
 import { type Locks, type Pen, takePen, waitForPen } from "./pen";
 import { type QueuedSave, type SaveQueue, type SaveState, saveQueue } from "./saveQueue";
@@ -28,8 +28,11 @@ export interface OpenFitting {
 }
 
 export interface OpenState {
-  /** elsewhere: another tab is writing; this one shows what is kept and follows. */
-  readonly access: "writing" | "elsewhere";
+  /**
+   * elsewhere: another tab is writing; this one shows what is kept and follows. newer: a newer release kept it; it is
+   * shown as far as this one understands it, and changed by nobody here.
+   */
+  readonly access: "writing" | "elsewhere" | "newer";
   readonly saving: SaveState<NotSaved>;
   readonly entry: FittingEntry | null;
 }
@@ -39,6 +42,8 @@ export interface OpenEvents {
   readonly onState: (state: OpenState) => void;
   /** What is kept has changed under us, and is now this. */
   readonly onRead: (fitting: Fitting, history: FittingHistory) => void;
+  /** A save found something else than what was kept there before. */
+  readonly onFound?: (found: FoundBySave) => void;
 }
 
 export interface Desk {
@@ -136,7 +141,7 @@ class FittingAtDesk implements OpenFitting {
       return;
     }
     this.isStranded = true;
-    this.refuse("another tab has the pen");
+    this.refuse("changedElsewhere", "another tab has the pen");
   }
 
   retry(): void {
@@ -161,6 +166,7 @@ class FittingAtDesk implements OpenFitting {
   async readAnew(): Promise<void> {
     this.queue.stop();
     const loaded = await this.desk.storage.load(this.id);
+    if (loaded.kind === "newer") this.refuse("newerRecord", "a newer release wrote it in another tab");
     if (loaded.kind !== "loaded") return;
     this.revision = loaded.entry.revision;
     this.triedMarks = [];
@@ -211,7 +217,7 @@ class FittingAtDesk implements OpenFitting {
     this.show({ access: "elsewhere" });
     this.isStranded = !(await this.queue.settled());
     this.queue.stop();
-    if (this.isStranded) this.refuse("another tab took the pen before this change was saved");
+    if (this.isStranded) this.refuse("changedElsewhere", "another tab took the pen before this change was saved");
     this.follow();
   }
 
@@ -247,12 +253,13 @@ class FittingAtDesk implements OpenFitting {
     this.revision = outcome.entry.revision;
     this.triedMarks = [];
     this.show({ entry: outcome.entry });
+    for (const found of outcome.found) this.events.onFound?.(found);
     this.desk.channel.send({ kind: "saved", id, revision: outcome.entry.revision });
     return { kind: "saved", at: outcome.entry.changedAt };
   }
 
-  private refuse(detail: string): void {
-    this.show({ saving: { kind: "notSaved", refusal: notSaved("changedElsewhere", detail) } });
+  private refuse(reason: NotSaved["reason"], detail: string): void {
+    this.show({ saving: { kind: "notSaved", refusal: notSaved(reason, detail) } });
   }
 
   private show(part: Partial<OpenState>): void {

@@ -1,6 +1,6 @@
 import type { Fitting } from "../../document/fitting";
 import { type Drawers, type DrawersToChange, failureOf } from "./drawers";
-import { type FittingHistory, notSaved, type NotSaved, type SaveOutcome } from "./fittingOutcome";
+import { type FittingHistory, type FoundBySave, notSaved, type NotSaved, type SaveOutcome } from "./fittingOutcome";
 import { entryOf, type FittingRecord, readRecord, sealedRecord } from "./fittingRecord";
 import { fittingText, readText } from "./fittingText";
 import { isHistoryOf, sealedHistory } from "./historyRecord";
@@ -43,14 +43,14 @@ async function saveInto(open: DrawersToChange, request: SaveRequest, text: strin
   const place = await clearedPlace(open, request, now);
   if (place.kind === "notSaved") return place;
   const before = place.kind === "ours" ? place.record : null;
-  const told = { quarantined: place.kind === "quarantined", recreated: place.kind === "empty" && baseRevision > 0 };
-  if (before?.saveMark === mark) return { kind: "saved", entry: entryOf(before), ...told };
+  if (before?.saveMark === mark) return { kind: "saved", entry: entryOf(before), found: [] };
   const record = sealedRecord({
     id,
     title: fitting.title,
     changedAt: now,
     archived: before?.archived ?? false,
-    deletedAt: before?.deletedAt ?? null,
+    // Whoever goes on in a fitting that another tab has removed wants it after all.
+    deletedAt: null,
     revision: (before?.revision ?? baseRevision) + 1,
     saveMark: mark,
     text,
@@ -59,7 +59,13 @@ async function saveInto(open: DrawersToChange, request: SaveRequest, text: strin
   const texts = { past: history.past.map(fittingText), future: history.future.map(fittingText) };
   await open.write("fittings", id, record);
   await open.write("histories", id, sealedHistory(text, texts, record.revision));
-  return { kind: "saved", entry: entryOf(record), ...told };
+  return { kind: "saved", entry: entryOf(record), found: foundBySave(place, before, baseRevision) };
+}
+
+function foundBySave(place: Place, before: FittingRecord | null, baseRevision: number): readonly FoundBySave[] {
+  if (place.kind === "quarantined") return ["quarantined"];
+  if (place.kind === "empty" && baseRevision > 0) return ["recreated"];
+  return before !== null && before.deletedAt !== null ? ["restored"] : [];
 }
 
 /** Steps to undo that cannot be read any more are about to be replaced; they go into quarantine first. */

@@ -20,8 +20,10 @@ export function FilePart({ keeping, listing }: { readonly keeping: Keeping; read
   const announce = useAnnounce();
   const [report, setReport] = useState<readonly string[]>([]);
   const { storage, channel } = keeping.desk;
-  const readable = listing.fittings.filter((one) => one.kind === "fitting");
-  const unreadable = listing.fittings.length - readable.length;
+  const found = listing.fittings.filter((one) => one.kind === "fitting");
+  const unreadable = listing.fittings.length - found.length;
+  // What was removed would come back with the file.
+  const readable = found.filter(({ entry }) => entry.deletedAt === null);
   const lastFile = typeof listing.settings.lastFileAt === "string" ? listing.settings.lastFileAt : null;
   const changes = readable.filter(({ entry }) => lastFile !== null && entry.changedAt > lastFile).length;
 

@@ -1,8 +1,8 @@
 import { useId, useState } from "react";
 import { goTo } from "../place";
-import { libraryWords } from "../text/library";
+import { libraryWords, troubleTexts } from "../text/library";
 import { ComparePanel } from "./ComparePanel";
-import type { TagPanel, TagProps } from "./listedEntry";
+import { type TagPanel, type TagProps, titleOf } from "./listedEntry";
 import { momentText } from "./moment";
 import { SharePanel } from "./SharePanel";
 import { listMayHaveChanged, useShelf } from "./shelf";
@@ -18,7 +18,7 @@ export function FittingTag(props: TagProps) {
   // The table is asked anew whenever the state of what lies on it changes.
   const isOnTable = useShelf(({ open }) => open !== null && keeping.openId() === entry.id);
   const progress = useProgress(fitting);
-  const title = entry.title === "" ? libraryWords.untitled : entry.title;
+  const title = titleOf(listed);
   const isRemoved = entry.deletedAt !== null;
   const open = async () => {
     const outcome = await keeping.open(entry.id);
@@ -68,20 +68,26 @@ export function FittingTag(props: TagProps) {
   );
 }
 
-function RemovedWays({ keeping, listed }: TagProps) {
+function RemovedWays({ keeping, listed, onDone, say }: TagProps) {
   const { storage } = keeping.desk;
   const { id } = listed.entry;
-  const after = async (work: Promise<unknown>) => {
-    await work;
+  const restore = async () => {
+    const outcome = await storage.restore(id);
+    if (outcome.kind === "notSaved") say(troubleTexts[outcome.reason]);
+    else onDone(libraryWords.putBack(titleOf(listed)), () => storage.remove(id));
+  };
+  const erase = async () => {
+    const outcome = await storage.erase(id);
+    if (outcome.kind === "notSaved") say(troubleTexts[outcome.reason]);
     keeping.desk.channel.send({ kind: "listChanged" });
     listMayHaveChanged();
   };
   return (
     <>
-      <button type="button" className="patch" onClick={() => void after(storage.restore(id))}>
+      <button type="button" className="patch" onClick={() => void restore()}>
         {libraryWords.restore}
       </button>
-      <button type="button" className="patch" onClick={() => void after(storage.erase(id))}>
+      <button type="button" className="patch" onClick={() => void erase()}>
         {libraryWords.erase}
       </button>
     </>

@@ -47,7 +47,7 @@ function FittingList({ keeping, listing }: { readonly keeping: Keeping; readonly
   const unit = useUnit();
   const announce = useAnnounce();
   const [sentence, setSentence] = useState("");
-  const [removed, setRemoved] = useState<ListedEntry | null>(null);
+  const [done, setDone] = useState<Done | null>(null);
   const listed = listing.fittings.filter((one) => one.kind === "fitting");
   const shown = listed.filter(({ entry }) => entry.deletedAt === null && !entry.archived);
   const putAway = listed.filter(({ entry }) => entry.deletedAt === null && entry.archived);
@@ -60,19 +60,26 @@ function FittingList({ keeping, listing }: { readonly keeping: Keeping; readonly
     if ((await keeping.put(newFitting(unit))) === "put") goTo("body");
     else say(libraryWords.notKept);
   };
-  const onRemoved = (entry: ListedEntry) => {
-    setRemoved(entry);
-    announce(libraryWords.removed(titleOf(entry)));
+  const changed = () => {
+    keeping.desk.channel.send({ kind: "listChanged" });
+    listMayHaveChanged();
+  };
+  const onDone = (text: string, undo: () => Promise<unknown>) => {
+    setSentence("");
+    setDone({ sentence: text, undo });
+    announce(text);
+    changed();
   };
   const undo = async () => {
-    if (removed) await keeping.desk.storage.restore(removed.entry.id);
-    setRemoved(null);
-    listMayHaveChanged();
+    setDone(null);
+    await done?.undo();
+    announce(libraryWords.undone);
+    changed();
   };
   const tags = (entries: readonly ListedEntry[]) => (
     <ul className="tags">
       {entries.map((one) => (
-        <FittingTag key={one.entry.id} keeping={keeping} listed={one} others={listed} onRemoved={onRemoved} say={say} />
+        <FittingTag key={one.entry.id} keeping={keeping} listed={one} others={listed} onDone={onDone} say={say} />
       ))}
     </ul>
   );
@@ -82,9 +89,9 @@ function FittingList({ keeping, listing }: { readonly keeping: Keeping; readonly
         {libraryWords.newFitting}
       </button>
       {sentence !== "" && <p className="caution">{sentence}</p>}
-      {removed && (
+      {done && (
         <p className="caution row">
-          {libraryWords.removed(titleOf(removed))}
+          {done.sentence}
           <button type="button" className="patch" onClick={() => void undo()}>
             {libraryWords.undo}
           </button>
@@ -106,7 +113,11 @@ function FittingList({ keeping, listing }: { readonly keeping: Keeping; readonly
   );
 }
 
-const titleOf = ({ entry }: ListedEntry): string => (entry.title === "" ? libraryWords.untitled : entry.title);
+/** What was done last on the shelf, and the way back from it. */
+interface Done {
+  readonly sentence: string;
+  readonly undo: () => Promise<unknown>;
+}
 
 function Folded({ title, children }: { readonly title: string; readonly children: React.ReactNode }) {
   return (

@@ -19,6 +19,12 @@ export function KeepingNotice() {
     <div className="notices" role="status" aria-label={noticeWords.label}>
       {keeping && refusal && <Refused keeping={keeping} refusal={refusal} />}
       {keeping && isElsewhere && <Elsewhere keeping={keeping} />}
+      {open?.access === "newer" && (
+        <div className="notice">
+          <p>{noticeWords.newer}</p>
+          <Press text={noticeWords.reload} onPress={() => window.location.reload()} />
+        </div>
+      )}
       {news.map((one) => (
         <News key={one.kind} news={one} />
       ))}
@@ -78,14 +84,15 @@ function News({ news }: { readonly news: ShelfNews }) {
       <p>{newsText(news)}</p>
       <div className="row">
         {news.kind === "received" && <Press text={noticeWords.keepIt} onPress={() => keeping?.keepNow()} />}
-        {(news.kind === "outdated" || news.kind === "notLoaded") && (
-          <Press text={noticeWords.reload} onPress={() => window.location.reload()} />
-        )}
+        {reloading.has(news.kind) && <Press text={noticeWords.reload} onPress={() => window.location.reload()} />}
         <Press text={noticeWords.understood} onPress={() => forget(news.kind)} />
       </div>
     </div>
   );
 }
+
+/** News that loading the page again may mend. */
+const reloading: ReadonlySet<ShelfNews["kind"]> = new Set(["outdated", "notLoaded", "lastNewer"]);
 
 function newsText(news: ShelfNews): string {
   if (news.kind === "cleared") return newsTexts.cleared(news.count);
@@ -95,7 +102,7 @@ function newsText(news: ShelfNews): string {
 /** A newer release is offered only while everything is saved; taking it loads the page anew. */
 function ReleaseNotice() {
   const offline = useShelf((state) => state.offline);
-  const isSaved = useShelf(({ open }) => open === null || open.saving.kind === "saved");
+  const isSaved = useShelf(({ open }) => open === null || open.access === "newer" || open.saving.kind === "saved");
   if (offline.kind === "newReleaseElsewhere") {
     return (
       <div className="notice">

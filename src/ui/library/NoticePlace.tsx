@@ -18,6 +18,6 @@ const KeepingNotice = lazy(() => fetchNotice().then((loaded) => ({ default: load
 const hasNotice = ({ open, news, offline }: ShelfState): boolean =>
   news.length > 0 ||
   open?.saving.kind === "notSaved" ||
-  open?.access === "elsewhere" ||
+  (open !== null && open.access !== "writing") ||
   offline.kind === "newReleaseWaits" ||
   offline.kind === "newReleaseElsewhere";

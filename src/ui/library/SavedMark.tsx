@@ -20,6 +20,7 @@ export function SavedMark() {
 }
 
 function stateOf(open: OpenState | null): { readonly kind: string; readonly text: string } {
+  if (open?.access === "newer") return { kind: "elsewhere", text: savedWords.newer };
   if (open === null || open.saving.kind === "nothingYet") return { kind: "quiet", text: "" };
   if (open.saving.kind === "notSaved") return { kind: "trouble", text: savedWords.notSaved };
   if (open.access === "elsewhere") return { kind: "elsewhere", text: savedWords.elsewhere };

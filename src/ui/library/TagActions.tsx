@@ -1,14 +1,14 @@
-import { useState } from "react";
+import { useEffect, useState } from "react";
 import { fileName, offerFile } from "../../app/share/fileOffer";
 import { writeFittingFile } from "../../app/share/fittingFile";
 import { writeSheet } from "../../app/share/measurementSheet";
+import type { NotSaved } from "../../app/storage/fittingOutcome";
 import { renameFitting } from "../../app/storage/renameFitting";
 import { newFitting } from "../newFitting";
 import { libraryWords, troubleTexts } from "../text/library";
 import { useDispatch, useUnit } from "../useStore";
-import type { TagPanel, TagProps } from "./listedEntry";
+import { type TagPanel, type TagProps, titleOf } from "./listedEntry";
 import { dayText, presentInstant } from "./moment";
-import { listMayHaveChanged } from "./shelf";
 
 interface ActionProps extends TagProps {
   readonly onPanel: (panel: TagPanel | null) => void;
@@ -16,40 +16,44 @@ interface ActionProps extends TagProps {
 
 /** Everything that can be done with a fitting besides opening it. */
 export function TagActions(props: ActionProps) {
-  const { keeping, listed, onPanel, onRemoved, say } = props;
+  const { keeping, listed, onPanel, onDone, say } = props;
   const { entry, fitting } = listed;
-  const { storage, channel } = keeping.desk;
+  const { storage } = keeping.desk;
   const unit = useUnit();
-  const after = async (work: Promise<{ readonly kind: string; readonly reason?: keyof typeof troubleTexts }>) => {
-    const outcome = await work;
-    if (outcome.reason !== undefined) say(troubleTexts[outcome.reason]);
-    channel.send({ kind: "listChanged" });
-    listMayHaveChanged();
+  const title = titleOf(listed);
+  const after = (outcome: { readonly kind: string } | NotSaved, sentence: string, undo: () => Promise<unknown>) => {
+    if (isNotSaved(outcome)) say(troubleTexts[outcome.reason]);
+    else onDone(sentence, undo);
     onPanel(null);
   };
-  const addCopy = (title: string) => {
+  const addCopy = async (copyTitle: string) => {
     const { id: _id, ...rest } = fitting;
-    void after(storage.add([{ ...rest, title }]));
+    const outcome = await storage.add([{ ...rest, title: copyTitle }]);
+    const copies = outcome.kind === "added" ? outcome.fittings : [];
+    after(outcome, libraryWords.copied(title), () => Promise.all(copies.map(({ id }) => storage.remove(id))));
+  };
+  const archive = async () => {
+    const { id, archived } = entry;
+    const outcome = await storage.setArchived(id, !archived);
+    const sentence = archived ? libraryWords.takenOut(title) : libraryWords.putAway(title);
+    after(outcome, sentence, () => storage.setArchived(id, archived));
   };
   const remove = async () => {
     const isOnTable = keeping.openId() === entry.id;
     if (isOnTable && (await keeping.put(newFitting(unit))) === "notKept") return say(libraryWords.notKept);
-    await after(storage.remove(entry.id));
-    onRemoved(listed);
+    const outcome = await storage.remove(entry.id);
+    after(outcome, libraryWords.removed(title), () => storage.restore(entry.id));
   };
   const save = (kind: "json" | "csv", text: string) =>
     offerFile(document, fileName("fitting", entry.title, presentInstant(), kind), text, kind);
   const actions: readonly (readonly [string, () => void])[] = [
-    [libraryWords.copy, () => addCopy(libraryWords.copyTitle(entry.title))],
-    [libraryWords.again, () => addCopy(libraryWords.againTitle(entry.title, dayText(presentInstant())))],
+    [libraryWords.copy, () => void addCopy(libraryWords.copyTitle(entry.title))],
+    [libraryWords.again, () => void addCopy(libraryWords.againTitle(entry.title, dayText(presentInstant())))],
     [libraryWords.compare, () => onPanel("compare")],
     [libraryWords.share, () => onPanel("share")],
     [libraryWords.saveFile, () => save("json", writeFittingFile(fitting))],
     [libraryWords.saveTable, () => save("csv", writeSheet(fitting))],
-    [
-      entry.archived ? libraryWords.unarchive : libraryWords.archive,
-      () => void after(storage.setArchived(entry.id, !entry.archived)),
-    ],
+    [entry.archived ? libraryWords.unarchive : libraryWords.archive, () => void archive()],
     [libraryWords.remove, () => void remove()],
   ];
   return (
@@ -67,21 +71,32 @@ export function TagActions(props: ActionProps) {
   );
 }
 
+const isNotSaved = (outcome: { readonly kind: string } | NotSaved): outcome is NotSaved => outcome.kind === "notSaved";
+
 /** The name is part of the fitting, so it is changed by whoever has its pen. */
-function Rename({ keeping, listed, say }: ActionProps) {
+function Rename({ keeping, listed, onDone, say }: ActionProps) {
   const dispatch = useDispatch();
   const { entry } = listed;
   const [title, setTitle] = useState(entry.title);
+  // Named elsewhere, or the naming undone.
+  useEffect(() => setTitle(entry.title), [entry.title]);
+  const named = async (name: string): Promise<string | null> => {
+    if (keeping.openId() === entry.id) {
+      dispatch({ does: "rename", title: name });
+      return null;
+    }
+    const outcome = await renameFitting(keeping.desk, entry.id, name);
+    if (outcome.kind === "saved") return null;
+    return outcome.reason === "changedElsewhere" ? libraryWords.openElsewhere : troubleTexts[outcome.reason];
+  };
   const rename = async () => {
     if (title === entry.title) return;
-    if (keeping.openId() === entry.id) {
-      dispatch({ does: "rename", title });
-      return;
-    }
-    const outcome = await renameFitting(keeping.desk, entry.id, title);
-    if (outcome.kind === "saved") say(libraryWords.renamed);
-    else say(outcome.reason === "changedElsewhere" ? libraryWords.openElsewhere : troubleTexts[outcome.reason]);
-    listMayHaveChanged();
+    const trouble = await named(title);
+    if (trouble !== null) return say(trouble);
+    onDone(libraryWords.renamed(title === "" ? libraryWords.untitled : title), async () => {
+      const troubleBack = await named(entry.title);
+      if (troubleBack !== null) say(troubleBack);
+    });
   };
   return (
     <label className="name-field">

@@ -21,6 +21,7 @@ export async function openShelf(store: FittingStore, shared: string | null): Pro
     onState: show,
     onFirstSave: () => void askToKeep(navigator.storage),
     onHistoryLost: () => tell({ kind: "historyLost" }),
+    onFound: (kind) => tell({ kind }),
   });
   shelf.setState({ keeping });
   leavingGuard(window, () => shelf.getState().open);
@@ -111,7 +112,8 @@ async function openLast(keeping: Keeping): Promise<void> {
   const last = listed.kind === "listed" ? listed.fittings.find((one) => listedId(one) === lastFitting) : undefined;
   if (last?.kind === "fitting" && last.entry.deletedAt !== null) return;
   const outcome = last === undefined ? "missing" : await keeping.open(lastFitting);
-  if (outcome === "unreadable" || outcome === "newer") tell({ kind: "lastUnreadable" });
+  if (outcome === "unreadable") tell({ kind: "lastUnreadable" });
+  if (outcome === "newer") tell({ kind: "lastNewer" });
   if (outcome === "open") remembered = lastFitting;
 }
 
@@ -121,7 +123,7 @@ async function receive(keeping: Keeping, hash: string): Promise<void> {
   else if ((await keeping.put(read.value)) === "put") {
     tell({ kind: "received" });
     goTo("plan");
-  }
+  } else tell({ kind: "tableNotKept" });
 }
 
 const isChanged = (store: FittingStore): boolean => store.getState().cause !== "load";

@@ -2,6 +2,7 @@ import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
 import type { OfflineState } from "../../app/offline/offlineState";
 import type { Keeping } from "../../app/storage/keeping";
+import type { FoundBySave } from "../../app/storage/fittingOutcome";
 import type { OpenState } from "../../app/storage/openFitting";
 
 /**
@@ -29,6 +30,12 @@ export type ShelfNews =
   | { readonly kind: "linkRefused"; readonly problem: LinkRefusal }
   /** The last fitting could not be opened; it is in the list, with its raw text. */
   | { readonly kind: "lastUnreadable" }
+  /** The last fitting was kept by a newer release and is not understood at all. */
+  | { readonly kind: "lastNewer" }
+  /** A save found something else than what was kept there before. */
+  | { readonly kind: FoundBySave }
+  /** Something was to come on the table, and what lies there is not kept yet. */
+  | { readonly kind: "tableNotKept" }
   | { readonly kind: "historyLost" }
   | { readonly kind: "notLoaded" };
 

@@ -26,6 +26,14 @@ export const newsTexts = {
   received: "This fitting came in a link. It is not kept on this device until you keep it or change something.",
   lastUnreadable:
     "Your last fitting could not be read. It was left as it is, and a raw copy is set aside under “Your fittings”.",
+  lastNewer:
+    "Your last fitting was kept by a newer release of the tool and was left as it is. Load the page again to get that release.",
+  quarantined:
+    "What was kept of this fitting could no longer be read. A raw copy of it is set aside under “Your fittings”, and what is on the screen is saved in its place.",
+  recreated: "What was kept of this fitting had been cleared from this browser. What is on the screen is saved again.",
+  restored: "This fitting had been removed in another tab. It is back on the list, with your change.",
+  tableNotKept:
+    "The fitting on the table is not saved yet, so it stays there. Save it to a file or try again first, then open the other one once more.",
   historyLost:
     "The fitting is whole, but its earlier steps could not be read, so Undo begins here. A raw copy of them is set aside.",
   notLoaded: "The part of the tool that keeps fittings could not be loaded. Nothing is kept: load the page again.",
@@ -48,6 +56,8 @@ export const noticeWords = {
   takeTheirs: "Take what is kept",
   workHere: "Work here instead",
   elsewhere: "Another tab is writing in this fitting. This one shows what is saved there.",
+  newer:
+    "This fitting was kept by a newer release of the tool. You can look at it here; to change it, load the page again to get that release.",
   keepIt: "Keep it here",
   reload: "Load again",
   release: "A newer release of the tool is ready. Your work is saved; it takes a moment.",
@@ -71,7 +81,11 @@ export const libraryWords = {
   more: "More",
   moreOf: (title: string): string => `More for ${title}`,
   rename: "Name",
-  renamed: "Named.",
+  renamed: (title: string): string => `Named ${title}.`,
+  copied: (title: string): string => `Copied ${title}.`,
+  putAway: (title: string): string => `Put away ${title}.`,
+  takenOut: (title: string): string => `Took out ${title}.`,
+  putBack: (title: string): string => `Put back ${title}.`,
   copy: "Copy",
   copyTitle: (title: string): string => (title === "" ? "Copy" : `${title} (copy)`),
   again: "Measure again",
@@ -86,6 +100,7 @@ export const libraryWords = {
   remove: "Remove",
   removed: (title: string): string => `Removed ${title}.`,
   undo: "Undo",
+  undone: "Undone.",
   restore: "Put back",
   erase: "Erase for good",
   archivedTitle: "Put away",
@@ -164,9 +179,11 @@ export const asideWords = {
   found: (what: string, when: string): string => `${what}, found ${when}`,
   kinds: { fitting: "A fitting", history: "Steps to undo", settings: "Settings of this device" },
   newer:
-    "A fitting of a newer release. It can be saved as raw text, and opens once the page is loaded again with that release.",
+    "A fitting of a newer release. Here it can be looked at and saved as raw text; it can be changed once the page is loaded again with that release.",
   unreadable: "A fitting that cannot be read.",
   saveRaw: "Save the raw text",
+  look: "Look at it",
+  cannotLook: "This release understands nothing of it. Load the page again to get the newer one.",
   erase: "Erase it",
 } as const;
 

@@ -4,5 +4,6 @@ export const savedWords = {
   saved: (time: string): string => `Saved ${time}`,
   notSaved: "Not saved",
   elsewhere: "Open in another tab",
+  newer: "To look at only",
   toFittings: "Your fittings",
 } as const;

@@ -131,7 +131,7 @@ describe("what cannot be read", () => {
     await storage.save(request(sampleFitting, 0, "a"));
     const damaged = damage(drawers, (record) => ({ ...record, title: "Somebody else" }));
     const saved = await storage.save(request(sampleWithWaist(83), 1, "b"));
-    expect(saved).toMatchObject({ kind: "saved", quarantined: true });
+    expect(saved).toMatchObject({ kind: "saved", found: ["quarantined"] });
     const items = await storage.quarantined();
     if (items.kind !== "listed") throw new Error(items.kind);
     const [fitting] = items.items.filter(({ source }) => source === "fitting");
@@ -213,6 +213,17 @@ describe("the list", () => {
     expect(await storage.load("one")).toMatchObject({ kind: "missing" });
   });
 
+  it("has a removed fitting back when somebody goes on in it, and says so", async () => {
+    const { storage } = freshStorage();
+    await storage.save(request(sampleFitting, 0, "a"));
+    await storage.remove("one");
+    expect(await storage.save(request(sampleWithWaist(70), 1, "b"))).toMatchObject({
+      entry: { deletedAt: null },
+      found: ["restored"],
+    });
+    expect(await storage.save(request(sampleWithWaist(71), 2, "c"))).toMatchObject({ found: [] });
+  });
+
   it("puts a fitting away without getting in the way of its writer", async () => {
     const { storage } = freshStorage();
     await storage.save(request(sampleFitting, 0, "a"));
@@ -229,7 +240,10 @@ describe("the list", () => {
     await storage.saveSettings({ lastFitting: "one" });
     await storage.eraseEverything();
     expect(drawers.kept.size).toBe(0);
-    expect(await storage.save(request(sampleWithWaist(70), 1, "b"))).toMatchObject({ kind: "saved", recreated: true });
+    expect(await storage.save(request(sampleWithWaist(70), 1, "b"))).toMatchObject({
+      kind: "saved",
+      found: ["recreated"],
+    });
   });
 });
 

@@ -1,11 +1,13 @@
 // @vitest-environment node
 import { describe, expect, it } from "vitest";
 import { fittingStore } from "../../../src/app/store";
+import { type FittingRecord, sealedRecord } from "../../../src/app/storage/fittingRecord";
 import { fittingStorage } from "../../../src/app/storage/fittingStorage";
+import { fittingText } from "../../../src/app/storage/fittingText";
 import { startKeeping } from "../../../src/app/storage/keeping";
 import type { Desk, OpenState } from "../../../src/app/storage/openFitting";
 import { fakeChannels, fakeLocks } from "./fakeTabs";
-import { memoryDrawers } from "./memoryDrawers";
+import { keptText, memoryDrawers } from "./memoryDrawers";
 import { sampleTitled, sampleWithWaist, waistOf } from "./sampleFittings";
 
 const rest = async () => {
@@ -34,6 +36,7 @@ function browser() {
     };
     const store = fittingStore(sampleWithWaist(80));
     const states: (OpenState | null)[] = [];
+    const found: string[] = [];
     let firstSaves = 0;
     const onFirstSave = () => {
       firstSaves += 1;
@@ -42,9 +45,10 @@ function browser() {
       onState: (state) => states.push(state),
       onFirstSave,
       onHistoryLost: () => {},
+      onFound: (what) => found.push(what),
     });
     const waist = (text: string) => store.dispatch({ does: "measure", whose: "body", name: "waistGirth", text });
-    return { store, keeping, waist, last: () => states.at(-1), firstSaves: () => firstSaves };
+    return { store, keeping, waist, found, last: () => states.at(-1), firstSaves: () => firstSaves };
   };
   const titles = async () => {
     const listed = await fittingStorage(drawers, tools).list();
@@ -108,6 +112,67 @@ describe("the table", () => {
     expect(await titles()).toEqual(["Odile, spring jacket 81"]);
     expect(await later.keeping.open("nobody")).toBe("missing");
     expect(later.keeping.openId()).toBe(id);
+  });
+
+  it("shows a fitting of a newer release, changes nothing of it, and goes on with others", async () => {
+    const { tab, drawers } = browser();
+    const newer = { ...JSON.parse(fittingText(sampleTitled("From tomorrow"))), version: 2, tomorrow: "unheard of" };
+    const record = sealedRecord({
+      id: "id-from-tomorrow",
+      title: "From tomorrow",
+      changedAt: "2027-01-01T00:00:00.000Z",
+      archived: false,
+      deletedAt: null,
+      revision: 4,
+      saveMark: "z",
+      text: JSON.stringify(newer),
+    });
+    drawers.kept.set("fittings/id-from-tomorrow", record);
+    const { store, keeping, waist, last } = tab();
+    waist("81");
+    await rest();
+    const before = keptText(drawers);
+    expect(await keeping.open("id-from-tomorrow")).toBe("looking");
+    expect(last()?.access).toBe("newer");
+    waist("70");
+    store.dispatch({ does: "changeUnit", unit: "in" });
+    keeping.keepNow();
+    await rest();
+    expect(store.getState().fitting).toMatchObject({ title: "From tomorrow", unit: "in" });
+    expect(waistOf(store.getState().fitting)).not.toBe("70");
+    expect(keptText(drawers)).toBe(before);
+    expect(await keeping.open("id-1-000000")).toBe("open");
+    waist("82");
+    await rest();
+    expect(last()).toMatchObject({ access: "writing", saving: { kind: "saved" } });
+  });
+
+  it("is told what a save found in place of what was kept", async () => {
+    const { tab, drawers } = browser();
+    const { waist, found } = tab();
+    waist("81");
+    await rest();
+    drawers.kept.delete("fittings/id-1-000000");
+    waist("82");
+    await rest();
+    drawers.kept.set("fittings/id-1-000000", { half: "a record" });
+    waist("83");
+    await rest();
+    expect(found).toEqual(["recreated", "quarantined"]);
+  });
+
+  it("says not saved at once when a newer release has written in another tab", async () => {
+    const { tab, drawers } = browser();
+    const first = tab();
+    first.waist("81");
+    await rest();
+    const second = tab();
+    await second.keeping.open("id-1-000000");
+    const { check: _check, ...kept } = drawers.kept.get("fittings/id-1-000000") as FittingRecord;
+    const text = JSON.stringify({ ...JSON.parse(kept.text), version: 2 });
+    drawers.kept.set("fittings/id-1-000000", sealedRecord({ ...kept, text, revision: 9 }));
+    await second.keeping.readAnew();
+    expect(second.last()?.saving).toMatchObject({ kind: "notSaved", refusal: { reason: "newerRecord" } });
   });
 
   it("lets nothing take the place of a change that could not be kept", async () => {
