@@ -153,11 +153,16 @@ export function readFittingText(text: string): Result<Fitting, readonly FittingP
   if (text.length > jsonLimits.characters) {
     return err([{ path: [], code: "tooLarge", what: "characters", most: jsonLimits.characters }]);
   }
+  const file = parsed(text);
+  return file === undefined ? err([{ path: [], code: "notJson" }]) : readFitting(file);
+}
+
+/** Some browsers give up on deep nesting with an error of their own, which means the same here. */
+function parsed(text: string): unknown {
   try {
-    return readFitting(JSON.parse(text));
-  } catch (error) {
-    if (error instanceof SyntaxError) return err([{ path: [], code: "notJson" }]);
-    throw error;
+    return JSON.parse(text) as unknown;
+  } catch {
+    return undefined;
   }
 }
 

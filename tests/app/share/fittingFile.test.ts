@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import { importFile } from "../../../src/app/share/fileImport";
 import { fileName } from "../../../src/app/share/fileOffer";
 import { largestFile, readFile, writeBundle, writeFittingFile } from "../../../src/app/share/fittingFile";
+import { importSheet } from "../../../src/app/share/sheetImport";
 import { fittingStorage } from "../../../src/app/storage/fittingStorage";
 import { fittingText } from "../../../src/app/storage/fittingText";
 import { readFittingText } from "../../../src/document/fitting";
@@ -138,6 +139,107 @@ describe("damaged files", () => {
         return texts === null || JSON.stringify(texts) === JSON.stringify(peopleTexts);
       }),
     );
+  });
+});
+
+describe("files of somebody who means harm", () => {
+  const { check: _check, ...plain } = JSON.parse(single);
+  const withText = (key: string, value: string): string => JSON.stringify(plain).replace(/}$/, `,"${key}":${value}}`);
+
+  it("reach no prototype, whatever their keys are called", () => {
+    for (const key of ["__proto__", "constructor", "prototype", "toString", "hasOwnProperty"]) {
+      for (const value of ['{"polluted":true}', "null", "[1]", '"x"', '{"toString":1}']) {
+        const result = read(withText(key, value));
+        expect(Reflect.get({}, "polluted")).toBeUndefined();
+        expect(Object.getPrototypeOf({})).toBe(Object.prototype);
+        if (!result.ok) continue;
+        const [fitting] = result.value;
+        if (fitting === undefined) throw new Error("nothing was read");
+        expect(Object.getPrototypeOf(fitting)).toBe(Object.prototype);
+        // What was taken up goes out and comes back word for word, or the next save would be refused.
+        expect(textsOf(read(writeFittingFile(fitting)))).toEqual([fittingText(fitting)]);
+      }
+      for (const place of ["body", "form", "drafts", "batting"]) {
+        const inside = JSON.stringify({ ...plain, [place]: 0 }).replace(
+          `"${place}":0`,
+          `"${place}":{"${key}":{"polluted":true}}`,
+        );
+        expect(read(inside).ok).toBe(false);
+        expect(Reflect.get({}, "polluted")).toBeUndefined();
+      }
+    }
+  });
+
+  it.each([
+    ["1e999", "wrongKind"],
+    ["1e308", "unreadableLength"],
+    ["-1", "unreadableLength"],
+    ["123456789012345678901234567890", "unreadableLength"],
+    ['"1e999"', "unreadableLength"],
+    [`"${"9".repeat(60)}"`, "unreadableLength"],
+    [`"${"9".repeat(61)}"`, "outOfRange"],
+    ["[[]]", "wrongKind"],
+  ])("with a length of %s are refused whole, and told why", (value, code) => {
+    const text = JSON.stringify({ ...plain, body: { waistGirth: "HERE" } }).replace('"HERE"', value);
+    const result = read(text);
+    expect(result).toMatchObject({ ok: false, problem: [{ code: "badFitting", number: 1 }] });
+    if (!result.ok && result.problem[0]?.code === "badFitting") {
+      expect(result.problem[0].problems.map((problem) => problem.code)).toContain(code);
+    }
+  });
+
+  it("with too many or too long values are refused before anything reads them", () => {
+    const many = JSON.stringify({ ...plain, junk: Array(300_001).fill(0) });
+    expect(read(many)).toMatchObject({ problem: [{ problems: [{ code: "tooLarge", what: "values" }] }] });
+    const long = JSON.stringify({ ...plain, junk: "x".repeat(4_000_001) });
+    expect(read(long)).toMatchObject({ problem: [{ problems: [{ code: "tooLarge", what: "characters" }] }] });
+  });
+});
+
+describe("importing a table", () => {
+  const fresh = { ...sampleFitting, title: "", body: {}, work: [] };
+  const named = (content: BlobPart, name = "Ines, May.csv") => Object.assign(new Blob([content]), { name });
+  const storageOf = (drawers: ReturnType<typeof memoryDrawers>) =>
+    fittingStorage(drawers, { now: () => "2026-05-02T08:00:00.000Z", newId: () => "fresh-0001" });
+  const table = "measurement;unit;body\r\nwaistGirth;in;33½\r\n";
+  const latin = Uint8Array.from(table, (sign) => sign.charCodeAt(0));
+  const utf16 = new Uint8Array(2 * table.length + 2);
+  for (const [i, sign] of [...`\uFEFF${table}`].entries()) {
+    utf16[2 * i] = sign.charCodeAt(0) & 0xff;
+    utf16[2 * i + 1] = sign.charCodeAt(0) >> 8;
+  }
+
+  it.each([
+    ["UTF-8", bytesOf(table)],
+    ["UTF-8 with a mark", bytesOf(`\uFEFF${table}`)],
+    ["UTF-16", utf16],
+    ["the western code page", latin],
+  ])("makes a fitting of it, written in %s", async (_, bytes) => {
+    const drawers = memoryDrawers();
+    const storage = storageOf(drawers);
+    const outcome = await importSheet(named(bytes as Uint8Array<ArrayBuffer>), storage, fresh);
+    expect(outcome).toMatchObject({ kind: "imported", fittings: [{ kind: "added", title: "Ines, May" }] });
+    const loaded = await storage.load("fresh-0001");
+    expect(loaded).toMatchObject({ fitting: { body: { waistGirth: "33½ in" }, form: fresh.form } });
+  });
+
+  it("takes nothing where a line is wrong, the table is too long, or nothing can be kept", async () => {
+    const drawers = memoryDrawers();
+    const storage = storageOf(drawers);
+    const wrong = named(`${table}hipGirth;in;wide\r\nbustGirth;in;wide\r\n`);
+    expect(await importSheet(wrong, storage, fresh)).toMatchObject({
+      kind: "refusedSheet",
+      problems: [
+        { code: "unknownMeasurement", line: 3 },
+        { code: "unreadableLength", line: 4 },
+      ],
+    });
+    expect(await importSheet(named("x".repeat(800_001)), storage, fresh)).toMatchObject({
+      problems: [{ code: "tooLong" }],
+    });
+    drawers.failFrom(() => ({ reason: "noRoom", when: "before" }));
+    expect(await importSheet(named(table), storage, fresh)).toMatchObject({ kind: "notSaved", reason: "noRoom" });
+    expect([...drawers.kept]).toEqual([]);
   });
 });
 
