@@ -39,6 +39,7 @@ const field = (name: RegExp) => screen.getByRole("textbox", { name });
 
 test("the trial: a text that is no length stays as typed and is not handed in; two readings are, and answered", async () => {
   const store = shown();
+  expect(await screen.findByRole("heading", { name: "What one layer may be worth" }, patience)).toBeInTheDocument();
   fireEvent.click(screen.getByRole("button", { name: "Try one layer" }));
   fireEvent.change(field(/before/), { target: { value: "28 1/4" } });
   fireEvent.change(field(/after/), { target: { value: "thirty" } });
@@ -62,6 +63,7 @@ test("the trial: a text that is no length stays as typed and is not handed in; t
     patience,
   );
   expect(screen.getByText("From 2 readings of the tape.")).toBeInTheDocument();
+  expect(screen.getByRole("heading", { name: "What one layer is worth" })).toBeInTheDocument();
 });
 
 test("news waits for a press, is undone by undo, and the reading can be left out", async () => {

@@ -16,13 +16,19 @@ import {
 
 describe("the worth of a layer", () => {
   test("in tenths of a millimetre, and beside inches in sixteenths as well", () => {
-    expect(worthSentence(mm(6.82), mm(6.2), mm(7.44), "cm")).toBe(
+    expect(worthSentence({ layer: mm(6.82), least: mm(6.2), most: mm(7.44) }, "cm", "read")).toBe(
       "One layer is worth about 6.8 mm: between 6.2 and 7.4, nine times in ten.",
     );
-    expect(worthSentence(mm(7.54), mm(6.5), mm(8.7), "in")).toBe(
+    expect(worthSentence({ layer: mm(7.54), least: mm(6.5), most: mm(8.7) }, "in", "read")).toBe(
       "One layer is worth about 5/16 in (7.5 mm): between 6.5 and 8.7 mm, nine times in ten.",
     );
   });
+});
+
+test("before anything was read a layer only may be worth it", () => {
+  expect(worthSentence({ layer: mm(6), least: mm(3), most: mm(12) }, "cm", "guessed")).toMatch(
+    /^One layer may be worth/,
+  );
 });
 
 describe("news", () => {

@@ -13,7 +13,11 @@ export function TrialAnswer({ role }: { readonly role: BattingRole }) {
   if (!work.some((entry) => entry.did === "trial")) return null;
   return (
     <section className="trial-answer" aria-label={trialWords.answer}>
-      {answer === null ? <p>{learningWords.working}</p> : <WorthText worth={answer.replan.belief[role]} role={role} />}
+      {answer === null ? (
+        <p>{learningWords.working}</p>
+      ) : (
+        <WorthText worth={answer.replan.belief[role]} role={role} standing="read" />
+      )}
     </section>
   );
 }

@@ -21,8 +21,15 @@ export function WorthPart({ role, isNamed }: { readonly role: BattingRole; reado
   return (
     <div className="worth" aria-busy={isWorking}>
       <div className="worth-words">
-        {isNamed ? <h3>{learningWords[role]}</h3> : null}
-        {now === undefined ? <p className="quiet">{learningWords.working}</p> : <WorthText worth={now} role={role} />}
+        <h3>
+          {learned === null ? learningWords.mayBe : learningWords.is}
+          {isNamed ? `: ${learningWords[role]}` : null}
+        </h3>
+        {now === undefined ? (
+          <p className="quiet">{learningWords.working}</p>
+        ) : (
+          <WorthText worth={now} role={role} standing={learned === null ? "guessed" : "read"} />
+        )}
         <p className="quiet">
           {learned === null ? learningWords.nothingRead : learningWords.readings(learned.readingCount)}
         </p>

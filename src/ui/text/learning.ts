@@ -9,6 +9,8 @@ import { levelWords } from "./pictures";
 /** Words of what the tape teaches: the trial of one layer, what a layer is worth, what a new plan would change, and whether it is done. */
 export const learningWords = {
   title: "What the tape has taught",
+  mayBe: "What one layer may be worth",
+  is: "What one layer is worth",
   newsTitle: "What is new",
   working: "Working it out…",
   replan: "Plan the rest from the tape",
@@ -76,18 +78,29 @@ export const errorWords = {
 
 export type ReadingCare = keyof typeof errorWords.choice;
 
+export interface WorthSpan {
+  readonly layer: Millimetres;
+  readonly least: Millimetres;
+  readonly most: Millimetres;
+}
+
 /** A thin thing: to a tenth of a millimetre, and beside inches to a sixteenth as well. */
 export const thinText = (length: Millimetres, unit: LengthUnit): string => {
   const fine = formatLength(length, "0.1 mm");
   return unit === "in" ? `${formatLength(length, "1/16 in")} (${fine})` : fine;
 };
 
-export const worthSentence = (layer: Millimetres, least: Millimetres, most: Millimetres, unit: LengthUnit): string => {
+/** What a layer is worth, or before anything was read only may be. */
+export const worthSentence = (
+  { layer, least, most }: WorthSpan,
+  unit: LengthUnit,
+  standing: "read" | "guessed",
+): string => {
   const between =
     unit === "in"
       ? `${formatLength(least, "0.1 mm").replace(" mm", "")} and ${formatLength(most, "0.1 mm")}`
       : `${formatLength(least, "0.1 mm").replace(" mm", "")} and ${formatLength(most, "0.1 mm").replace(" mm", "")}`;
-  return `One layer is worth about ${thinText(layer, unit)}: between ${between}, nine times in ten.`;
+  return `One layer ${standing === "read" ? "is" : "may be"} worth about ${thinText(layer, unit)}: between ${between}, nine times in ten.`;
 };
 
 const countWords = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"] as const;

@@ -74,13 +74,13 @@ export const paddingWords = {
   care: [
     {
       short: "Count the pins.",
-      long: "Count them into the dish, and count them back at the end. Never hold pins between the lips.",
+      long: "Into the dish, and back at the end; never between the lips.",
     },
-    { short: "Wear a dust mask.", long: "Batting sheds fibres: keep the room aired as well." },
-    { short: "Cut away from the hand.", long: "Close or sheathe a blade whenever you lay it down." },
+    { short: "Wear a dust mask.", long: "Batting sheds fibres; air the room as well." },
+    { short: "Cut away from the hand.", long: "Close or sheathe the blade when you lay it down." },
     {
       short: "Weight the stand.",
-      long: "A padded form is top-heavy: widen or weight its stand before the padding grows.",
+      long: "A padded form is top-heavy; widen its feet, too.",
     },
   ],
   careRules: "Where your workroom or your country has rules of its own, they go first.",

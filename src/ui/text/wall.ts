@@ -21,7 +21,7 @@ export const wallWords = {
     readonly [unit in LengthUnit]: string;
   },
   there: "there",
-  shouldBe: "should be",
+  shouldBeThere: "should be there",
   over: "over",
   guessed: "guessed",
   covered: "covered",

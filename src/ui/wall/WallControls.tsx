@@ -1,6 +1,7 @@
 import { levelNames } from "../../core/body/vocabulary";
 import { placeAddress } from "../place";
 import { levelWords } from "../text/pictures";
+import { takeHomeWords } from "../text/library";
 import { wallControls, wallWords } from "../text/wall";
 import type { FullScreen } from "./useFullScreen";
 import type { WallKey } from "./wallKey";
@@ -13,11 +14,11 @@ export interface WallControlsProps {
   readonly view: WallView;
   readonly hasOwn: boolean;
   readonly screen: FullScreen;
-  readonly helpOpen: boolean;
+  readonly panel: "none" | "keys" | "takeHome";
   readonly act: (key: WallKey) => void;
 }
 
-export function WallControls({ state, view, hasOwn, screen, helpOpen, act }: WallControlsProps) {
+export function WallControls({ state, view, hasOwn, screen, panel, act }: WallControlsProps) {
   const { step, plan, unit, isCovered } = view;
   const isMadeUp = state.person !== "own";
   return (
@@ -55,6 +56,14 @@ export function WallControls({ state, view, hasOwn, screen, helpOpen, act }: Wal
           mark="M"
           onPress={() => act({ does: "madeUp" })}
         />
+        {isMadeUp ? (
+          <Control
+            name={takeHomeWords.control}
+            mark={takeHomeWords.keys}
+            expanded={panel === "takeHome"}
+            onPress={() => act({ does: "takeHome" })}
+          />
+        ) : null}
         {isMadeUp && hasOwn ? <Control name={wallControls.own} mark="O" onPress={() => act({ does: "own" })} /> : null}
         <Control name={wallControls.unit[unit]} mark="U" onPress={() => act({ does: "unit" })} />
         {screen.allowed ? (
@@ -64,7 +73,13 @@ export function WallControls({ state, view, hasOwn, screen, helpOpen, act }: Wal
             onPress={() => act({ does: "fullScreen" })}
           />
         ) : null}
-        <Control name={wallControls.keys} mark="K" keysOnly expanded={helpOpen} onPress={() => act({ does: "keys" })} />
+        <Control
+          name={wallControls.keys}
+          mark="K"
+          keysOnly
+          expanded={panel === "keys"}
+          onPress={() => act({ does: "keys" })}
+        />
         <a
           className="patch wall-control"
           href={placeAddress("padding")}

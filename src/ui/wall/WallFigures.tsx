@@ -67,10 +67,7 @@ function PartRow({ view, part }: { readonly view: WallView; readonly part: TapeP
       </td>
       <td className="wall-left">
         {left.kind === "there" ? (
-          <>
-            {isRead[part] ? null : <span className="wall-should">{wallWords.shouldBe} </span>}
-            <span className="wall-there">{wallWords.there}</span>
-          </>
+          <span className="wall-there">{isRead[part] ? wallWords.there : wallWords.shouldBeThere}</span>
         ) : (
           <>
             <Figure text={remainingText(wanted.value, readings[part], tapeStep[unit])} isCovered={isCovered} />

@@ -1,4 +1,5 @@
 import { useEffect, useRef } from "react";
+import { takeHomeWords } from "../text/library";
 import { keyHelp, keyHelpWords, wallControls } from "../text/wall";
 
 /** All keys in one list, and the switch that puts the letter keys out of action for those whom they hinder. */
@@ -29,7 +30,7 @@ export function WallHelp({ lettersWork, onLetters, onClose }: WallHelpProps) {
     >
       <h2 id="wall-help-title">{keyHelpWords.title}</h2>
       <dl className="wall-help-keys">
-        {keyHelp.map(({ keys, does }) => (
+        {[...keyHelp, takeHomeWords].map(({ keys, does }) => (
           <div key={keys}>
             <dt>{keys}</dt>
             <dd>{does}</dd>

@@ -16,6 +16,7 @@ import { WallControls } from "./WallControls";
 import { WallFigures } from "./WallFigures";
 import { WallHead } from "./WallHead";
 import { WallHelp } from "./WallHelp";
+import { WallTakeHome } from "./WallTakeHome";
 import type { WallKey } from "./wallKey";
 import { madeUpPeople, madeUpPerson, type WallPerson } from "./wallPeople";
 import { WallSection } from "./WallSection";
@@ -37,7 +38,7 @@ export function WallPlace() {
   const room = useMemo((): WallRoom => ({ pieces, ownPinned, madeUpPeople }), [pieces, ownPinned]);
   const ownUnit = useUnit();
   const [unit, setUnit] = useState<LengthUnit>(ownUnit);
-  const [help, setHelp] = useState<"closed" | "open">("closed");
+  const [panel, setPanel] = useState<"none" | "keys" | "takeHome">("none");
   const [lettersWork, setLettersWork] = useState(true);
   const screen = useFullScreen();
   const { toggle: toggleScreen } = screen;
@@ -47,8 +48,10 @@ export function WallPlace() {
     (key: WallKey) => {
       if (key.does === "unit") setUnit((before) => (before === "in" ? "cm" : "in"));
       else if (key.does === "fullScreen") toggleScreen();
-      else if (key.does === "keys") setHelp((before) => (before === "open" ? "closed" : "open"));
-      else setState((before) => wallAfter(before, key, room));
+      else if (key.does === "keys" || key.does === "takeHome") {
+        const { does } = key;
+        setPanel((before) => (before === does ? "none" : does));
+      } else setState((before) => wallAfter(before, key, room));
     },
     [toggleScreen, room],
   );
@@ -62,18 +65,14 @@ export function WallPlace() {
       <div className="wall-stage">
         <WallSection view={view} />
         <WallFigures view={view} />
-        {help === "open" ? (
-          <WallHelp lettersWork={lettersWork} onLetters={setLettersWork} onClose={() => setHelp("closed")} />
+        {panel === "keys" ? (
+          <WallHelp lettersWork={lettersWork} onLetters={setLettersWork} onClose={() => setPanel("none")} />
+        ) : null}
+        {panel === "takeHome" && person.takeHome !== null ? (
+          <WallTakeHome fitting={person.takeHome} onClose={() => setPanel("none")} />
         ) : null}
       </div>
-      <WallControls
-        state={state}
-        view={view}
-        hasOwn={own !== null}
-        screen={screen}
-        helpOpen={help === "open"}
-        act={act}
-      />
+      <WallControls state={state} view={view} hasOwn={own !== null} screen={screen} panel={panel} act={act} />
       <Spoken view={view} />
     </div>
   );
@@ -83,7 +82,9 @@ function useOwnPerson(): WallPerson | null {
   const { planning, progress } = useDerived();
   return useMemo(
     () =>
-      planning.kind === "planned" && progress !== null ? { name: wallWords.own, plan: planning.plan, progress } : null,
+      planning.kind === "planned" && progress !== null
+        ? { name: wallWords.own, plan: planning.plan, progress, takeHome: null }
+        : null,
     [planning, progress],
   );
 }

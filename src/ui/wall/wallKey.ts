@@ -9,7 +9,8 @@ export type WallKey =
   | WallAction
   | { readonly does: "unit" }
   | { readonly does: "fullScreen" }
-  | { readonly does: "keys" };
+  | { readonly does: "keys" }
+  | { readonly does: "takeHome" };
 
 export interface PressedKey {
   readonly key: string;
@@ -53,6 +54,7 @@ const letterKeys: { readonly [key: string]: WallKey } = {
   o: { does: "own" },
   u: { does: "unit" },
   f: { does: "fullScreen" },
+  t: { does: "takeHome" },
   k: { does: "keys" },
   "?": { does: "keys" },
 };

@@ -6,7 +6,7 @@ import { derivation } from "../../app/derived";
 import type { PadProgress } from "../../app/padProgress";
 import { assert } from "../../core/result";
 import type { Plan } from "../../core/plan/plan";
-import { readFitting } from "../../document/fitting";
+import { type Fitting, readFitting } from "../../document/fitting";
 
 /** The made-up people who can stand on the wall in place of anyone in the room. Nobody was measured for them. */
 const madeUpFiles: readonly { readonly title: string }[] = [first, twoSides, odd, threeGirths];
@@ -17,6 +17,8 @@ export interface WallPerson {
   readonly name: string;
   readonly plan: Plan;
   readonly progress: PadProgress;
+  /** What a class may take home; null for the person's own fitting, which goes nowhere from the wall. */
+  readonly takeHome: Fitting | null;
 }
 
 /** A made-up person with her plan, worked out apart from any store. */
@@ -26,5 +28,5 @@ export function madeUpPerson(place: number): WallPerson {
   assert(fitting.ok, "a made-up fitting can be read");
   const { planning, progress } = derivation()(fitting.value);
   assert(planning.kind === "planned" && progress !== null, "a made-up person has a plan");
-  return { name: file.title, plan: planning.plan, progress };
+  return { name: file.title, plan: planning.plan, progress, takeHome: fitting.value };
 }
