@@ -30,6 +30,7 @@ const everyKey = [
   "k",
   "k",
   "f",
+  "t",
   "0",
   "3",
   "Home",

@@ -230,6 +230,14 @@ export const shareWords = {
     "The link is too long for a code that a camera can read across a room. Leave something out, or pass on the link.",
 } as const;
 
+export const takeHomeWords = {
+  control: "Take home",
+  keys: "T",
+  does: "the made-up person as a link and a code, for the class to take home",
+  title: "For the class to take home",
+  lead: "Whoever opens the link has this made-up person on their own device, to plan and pad for themselves.",
+} as const;
+
 export const compareWords = {
   title: (title: string): string => `Compare ${title}`,
   with: "With",

@@ -1,7 +1,6 @@
 import { levelNames } from "../../core/body/vocabulary";
 import { placeAddress } from "../place";
 import { levelWords } from "../text/pictures";
-import { takeHomeWords } from "../text/library";
 import { wallControls, wallWords } from "../text/wall";
 import type { FullScreen } from "./useFullScreen";
 import type { WallKey } from "./wallKey";
@@ -14,11 +13,11 @@ export interface WallControlsProps {
   readonly view: WallView;
   readonly hasOwn: boolean;
   readonly screen: FullScreen;
-  readonly panel: "none" | "keys" | "takeHome";
+  readonly helpOpen: boolean;
   readonly act: (key: WallKey) => void;
 }
 
-export function WallControls({ state, view, hasOwn, screen, panel, act }: WallControlsProps) {
+export function WallControls({ state, view, hasOwn, screen, helpOpen, act }: WallControlsProps) {
   const { step, plan, unit, isCovered } = view;
   const isMadeUp = state.person !== "own";
   return (
@@ -56,14 +55,6 @@ export function WallControls({ state, view, hasOwn, screen, panel, act }: WallCo
           mark="M"
           onPress={() => act({ does: "madeUp" })}
         />
-        {isMadeUp ? (
-          <Control
-            name={takeHomeWords.control}
-            mark={takeHomeWords.keys}
-            expanded={panel === "takeHome"}
-            onPress={() => act({ does: "takeHome" })}
-          />
-        ) : null}
         {isMadeUp && hasOwn ? <Control name={wallControls.own} mark="O" onPress={() => act({ does: "own" })} /> : null}
         <Control name={wallControls.unit[unit]} mark="U" onPress={() => act({ does: "unit" })} />
         {screen.allowed ? (
@@ -73,13 +64,7 @@ export function WallControls({ state, view, hasOwn, screen, panel, act }: WallCo
             onPress={() => act({ does: "fullScreen" })}
           />
         ) : null}
-        <Control
-          name={wallControls.keys}
-          mark="K"
-          keysOnly
-          expanded={panel === "keys"}
-          onPress={() => act({ does: "keys" })}
-        />
+        <Control name={wallControls.keys} mark="K" keysOnly expanded={helpOpen} onPress={() => act({ does: "keys" })} />
         <a
           className="patch wall-control"
           href={placeAddress("padding")}

@@ -1,0 +1,46 @@
+import { fireEvent, render, screen } from "@testing-library/react";
+import { expect, test } from "vitest";
+import { qrCode } from "../../src/app/share/qrCode";
+import { readLink, shareLink } from "../../src/app/share/shareLink";
+import { fittingStore } from "../../src/app/store";
+import { readFitting } from "../../src/document/fitting";
+import demoFile from "../../shared/demo-fitting.json";
+import { StoreProvider } from "../../src/ui/useStore";
+import { madeUpPeople, madeUpPerson } from "../../src/ui/wall/wallPeople";
+import { WallPlace } from "../../src/ui/wall/WallPlace";
+
+const demo = readFitting(demoFile);
+if (!demo.ok) throw new Error("the demo cannot be read");
+
+const link = () => screen.queryByRole("textbox", { name: "Link" }) as HTMLInputElement | null;
+
+test("a made-up person goes home from the wall, and the own fitting never", async () => {
+  const store = fittingStore({ ...demo.value, title: "Somebody real" });
+  render(
+    <StoreProvider store={store}>
+      <WallPlace />
+    </StoreProvider>,
+  );
+  fireEvent.keyDown(window, { key: "t" });
+  expect(link()).toBeNull();
+  expect(screen.queryByRole("button", { name: "Take home" })).toBeNull();
+  fireEvent.keyDown(window, { key: "t" });
+  fireEvent.keyDown(window, { key: "m" });
+  fireEvent.click(screen.getByRole("button", { name: "Take home" }));
+  expect(screen.getByText(/has a copy that cannot be called back/)).toBeTruthy();
+  const shared = (await screen.findByRole("textbox", { name: "Link" })) as HTMLInputElement;
+  const read = await readLink(shared.value.slice(shared.value.indexOf("#")));
+  expect(read).toMatchObject({ ok: true, value: { title: "", body: madeUpPerson(0).takeHome?.body } });
+  fireEvent.keyDown(window, { key: "o" });
+  expect(link()).toBeNull();
+});
+
+test("every made-up person fits into a code that a camera reads across a room", async () => {
+  for (let place = 0; place < madeUpPeople; place += 1) {
+    const fitting = madeUpPerson(place).takeHome;
+    if (fitting === null) throw new Error("a made-up person may be taken home");
+    const made = await shareLink(fitting, { names: true, work: false }, "https://sewing.example/padwright/index.html");
+    if (made.kind !== "link") throw new Error(made.kind);
+    expect((await qrCode(made.link)).kind, fitting.title).toBe("code");
+  }
+});
