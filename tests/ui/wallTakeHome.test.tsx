@@ -23,8 +23,8 @@ test("a made-up person goes home from the wall, and the own fitting never", asyn
   );
   fireEvent.keyDown(window, { key: "t" });
   expect(link()).toBeNull();
+  fireEvent.keyDown(window, { key: "k" });
   expect(screen.queryByRole("button", { name: "Take home" })).toBeNull();
-  fireEvent.keyDown(window, { key: "t" });
   fireEvent.keyDown(window, { key: "m" });
   fireEvent.click(screen.getByRole("button", { name: "Take home" }));
   expect(screen.getByText(/has a copy that cannot be called back/)).toBeTruthy();

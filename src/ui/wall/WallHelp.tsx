@@ -6,10 +6,12 @@ import { keyHelp, keyHelpWords, wallControls } from "../text/wall";
 export interface WallHelpProps {
   readonly lettersWork: boolean;
   readonly onLetters: (work: boolean) => void;
+  /** Shows the made-up person as a link and a code; null while the own fitting stands on the wall. */
+  readonly onTakeHome: (() => void) | null;
   readonly onClose: () => void;
 }
 
-export function WallHelp({ lettersWork, onLetters, onClose }: WallHelpProps) {
+export function WallHelp({ lettersWork, onLetters, onTakeHome, onClose }: WallHelpProps) {
   const panel = useRef<HTMLElement>(null);
   useEffect(() => {
     const before = document.activeElement;
@@ -42,6 +44,11 @@ export function WallHelp({ lettersWork, onLetters, onClose }: WallHelpProps) {
           <input type="checkbox" checked={lettersWork} onChange={(event) => onLetters(event.target.checked)} />
           {keyHelpWords.letters}
         </label>
+        {onTakeHome && (
+          <button type="button" className="patch" onClick={onTakeHome}>
+            {takeHomeWords.control}
+          </button>
+        )}
         <button type="button" className="patch" onClick={onClose}>
           {wallControls.closeKeys}
         </button>

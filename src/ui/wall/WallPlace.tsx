@@ -66,13 +66,25 @@ export function WallPlace() {
         <WallSection view={view} />
         <WallFigures view={view} />
         {panel === "keys" ? (
-          <WallHelp lettersWork={lettersWork} onLetters={setLettersWork} onClose={() => setPanel("none")} />
+          <WallHelp
+            lettersWork={lettersWork}
+            onLetters={setLettersWork}
+            onTakeHome={person.takeHome === null ? null : () => setPanel("takeHome")}
+            onClose={() => setPanel("none")}
+          />
         ) : null}
         {panel === "takeHome" && person.takeHome !== null ? (
           <WallTakeHome fitting={person.takeHome} onClose={() => setPanel("none")} />
         ) : null}
       </div>
-      <WallControls state={state} view={view} hasOwn={own !== null} screen={screen} panel={panel} act={act} />
+      <WallControls
+        state={state}
+        view={view}
+        hasOwn={own !== null}
+        screen={screen}
+        helpOpen={panel === "keys"}
+        act={act}
+      />
       <Spoken view={view} />
     </div>
   );

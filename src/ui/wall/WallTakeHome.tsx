@@ -16,7 +16,7 @@ export function WallTakeHome({ fitting, onClose }: { readonly fitting: Fitting; 
   }, []);
   return (
     <section
-      className="wall-help"
+      className="wall-help wall-home"
       ref={panel}
       tabIndex={-1}
       aria-labelledby="wall-home-title"
