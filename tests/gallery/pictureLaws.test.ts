@@ -6,6 +6,10 @@ import { mm } from "../../src/core/units";
 import { contourRings } from "../../src/ui/drawing/contourRings";
 import { figureScene } from "../../src/ui/drawing/figureScene";
 import { figureViews } from "../../src/ui/drawing/figureView";
+import { pieceScene } from "../../src/ui/drawing/pieceScene";
+import type { Scene } from "../../src/ui/drawing/scene";
+import { measureScene } from "../../src/ui/figures/measureScene";
+import { measurementNames } from "../../src/core/body/vocabulary";
 import { thicknessScene } from "../../src/ui/drawing/thicknessScene";
 import { insetRings } from "../../src/ui/drawing/insetRings";
 import { layeredSection } from "../../src/ui/drawing/layerOutlines";
@@ -117,6 +121,38 @@ describe("estimates stay dashed", () => {
     expect(roles(level)).toEqual(
       [level.body.frontArc.kind, level.body.backArc.kind].map((kind) => (kind === "measured" ? "body" : "bodyGuess")),
     );
+  });
+});
+
+/**
+ * The narrowest and lowest place each picture has on a tablet of 1180 by 820 and a phone of 390 pixels, as the style sheet
+ * lays them out; the smallest words are nine tenths of a picture's text.
+ */
+describe("words in pictures are at least twelve pixels high where they have least room", () => {
+  const smallest = ({ frame, textSize }: Scene, width: number, height: number): number =>
+    0.9 * textSize * Math.min(width / frame.width, height / frame.height);
+  const { levels, pieces } = plannedExample;
+
+  test("on the figures", () => {
+    for (const view of figureViews)
+      expect(smallest(figureScene({ levels, pieces, view, lengths }), 280, 544), view).toBeGreaterThanOrEqual(11.99);
+  });
+
+  test("on the sections", () => {
+    for (const level of levels)
+      expect(smallest(sectionScene({ level, pieces, lengths }), 350, 1000), level.name).toBeGreaterThanOrEqual(12);
+  });
+
+  test("on the pieces, on a screen; paper is nearer", () => {
+    const scene = (piece: Piece, shownOn: "screen" | "paper") => pieceScene({ piece, title: "", lengths, shownOn });
+    for (const piece of pieces) expect(smallest(scene(piece, "screen"), 322, 256), piece.id).toBeGreaterThanOrEqual(12);
+    expect(pieces.some((piece) => smallest(scene(piece, "paper"), 322, 256) < 12)).toBe(true);
+  });
+
+  test("on the measuring figures; the words of landmarks are whole", () => {
+    for (const name of measurementNames)
+      for (const whose of ["body", "form"] as const)
+        expect(smallest(measureScene(name, whose), 200, 272) / 0.9, name).toBeGreaterThanOrEqual(12);
   });
 });
 

@@ -189,6 +189,11 @@ const planned = [
       pieceScene({ piece, title: `Piece ${String(piece.order)}`, lengths: inInches }),
     ),
   ),
+  ...pieces.map((piece) =>
+    scenePicture("plan", `piece-${String(piece.order)}-on-screen`, () =>
+      pieceScene({ piece, title: `Piece ${String(piece.order)}`, lengths: inInches, shownOn: "screen" }),
+    ),
+  ),
 ].map(moving);
 
 export const pictures: readonly Picture[] = [

@@ -36,7 +36,7 @@ export function figureScene({ levels, pieces, view, now, lengths }: FigurePictur
   const body = paddedSurface(torsoCurves(levels, "bodySection"), [], top, bottom);
   const placed = shown.map((piece) => ({ piece, strips: pieceOnFigure(piece, view, sectionAt, padded) }));
   const frame = figureFrame(view, [bare, body, finished], bottom);
-  const textSize = frame.width / 25;
+  const textSize = frame.width / 21;
   const columns = {
     left: frame.x + numberRoom / 2,
     right: -frame.x - numberRoom / 2,

@@ -15,17 +15,24 @@ export interface PiecePicture {
   readonly piece: Piece;
   readonly title: string;
   readonly lengths: LengthWriter;
+  /** A screen is smaller than a sheet and farther off: its words are larger beside the piece. On paper if left out. */
+  readonly shownOn?: "paper" | "screen";
 }
 
-export function pieceScene({ piece, title, lengths }: PiecePicture): Scene {
-  return piece.cut.shape === "disc"
-    ? discScene(piece, piece.cut.diameter, title, lengths)
-    : panelScene(piece, title, lengths);
+export function pieceScene(picture: PiecePicture): Scene {
+  const { cut } = picture.piece;
+  return cut.shape === "disc" ? discScene(picture, cut.diameter) : panelScene(picture);
 }
 
-function discScene(piece: Piece, diameter: number, title: string, lengths: LengthWriter): Scene {
+/** How many lines of words would cover a piece, across and down. */
+const wordsOver = {
+  paper: { across: 16, down: 13, disc: 13 },
+  screen: { across: 9, down: 11, disc: 12 },
+} as const;
+
+function discScene({ piece, title, lengths, shownOn = "paper" }: PiecePicture, diameter: number): Scene {
   const radius = diameter / 2;
-  const size = diameter / 13;
+  const size = diameter / wordsOver[shownOn].disc;
   // A small filler may be all slope: it is then pulled thin from its middle.
   const thin = Math.min(piece.feather, radius);
   return {
@@ -79,11 +86,11 @@ function ticksInward(ring: readonly PicturePoint[], reach: number): string {
     .join("");
 }
 
-function panelScene(piece: Piece, title: string, lengths: LengthWriter): Scene {
+function panelScene({ piece, title, lengths, shownOn = "paper" }: PiecePicture): Scene {
   const widths = cutWidths(piece);
   const [right, left] = [Math.max(...widths.map((row) => row.right)), Math.max(...widths.map((row) => row.left))];
   const height = widths.at(-1)?.belowTop ?? 0;
-  const size = Math.max((right + left) / 16, height / 13);
+  const size = Math.max((right + left) / wordsOver[shownOn].across, height / wordsOver[shownOn].down);
   const outline = [
     ...widths.map((row) => at(row.left, row.belowTop)),
     ...widths.toReversed().map((row) => at(-row.right, row.belowTop)),

@@ -34,7 +34,7 @@ export function sectionScene({ level, pieces, pinned, seamShift, lengths }: Sect
   const layered = shown.length === inOrder.length ? whole : layeredSection(level.formSection, level.drop.value, shown);
   const body = bodyHalves(level);
   const frame = frameRound([...whole.surface, ...body.front, ...body.back], isMoved(seamShift));
-  const textSize = frame.width / 27;
+  const textSize = frame.width / 26;
   const callouts = numberCallouts(layered, [...body.front, ...body.back], textSize, now);
   const foot = frame.y + frame.height - textSize * (isMoved(seamShift) ? 2.1 : 0.7);
   const bar = scaleBar(at(frame.x + textSize * 0.6, foot), lengths, textSize);
@@ -152,7 +152,7 @@ function placeLabels(
 const bodyWordsAt = (frame: Frame, size: number): PicturePoint => at(frame.x + size * 0.5, frame.y + size);
 
 const seamWords = (shift: SeamShift, lengths: LengthWriter): string =>
-  pictureWords.seamMark(lengths.writeFine(shift.perSide), shift.towards);
+  pictureWords.seamMark(lengths.write(shift.perSide), shift.towards);
 
 /** From the word "body" to its line, between the back and the right side seam. */
 function bodyLeader(back: readonly PicturePoint[], frame: Frame, size: number): string {

@@ -17,7 +17,7 @@ import type { Landmark, TapeRoute } from "./tapeRoute";
 export function measureScene(name: MeasurementName, whose: "body" | "form"): Scene {
   const route = measureRoute(name, whose === "body" ? personShape : formShape);
   const frame = whose === "body" ? shots[route.shot] : withoutHead(shots[route.shot]);
-  const textSize = frame.width / 19;
+  const textSize = Math.max(frame.width / 15, frame.height / 22);
   const text = measurementTexts[name];
   const pins = landmarkMarks(route.landmarks, frame, textSize);
   return {

@@ -5,7 +5,7 @@ import { figureScene } from "../drawing/figureScene";
 import type { FigureView } from "../drawing/figureView";
 import { lengthWriter } from "../drawing/lengthWriter";
 import { planningWords } from "../text/planning";
-import { useUnit } from "../useStore";
+import { useLengths } from "../useStore";
 
 /** The padded form from the front and the back, with every piece where it goes and one of them picked out. */
 export interface PlanFiguresProps {
@@ -37,17 +37,17 @@ interface FigureOfProps {
 }
 
 export const FigureOf = memo(function FigureOf({ plan, view, shown }: FigureOfProps) {
-  const unit = useUnit();
+  const { unit, step } = useLengths();
   const scene = useMemo(
     () =>
       figureScene({
         levels: plan.levels,
         pieces: plan.pieces,
         view,
-        lengths: lengthWriter(unit),
+        lengths: lengthWriter(unit, step),
         ...(shown === null ? {} : { now: shown }),
       }),
-    [plan, view, shown, unit],
+    [plan, view, shown, unit, step],
   );
   return <Drawing scene={scene} />;
 });

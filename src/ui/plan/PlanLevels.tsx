@@ -15,7 +15,7 @@ import { placeAddress } from "../place";
 import { levelWords } from "../text/pictures";
 import { listed, planningWords } from "../text/planning";
 import { useDerived } from "../useDerived";
-import { useFitting, useLengths, useUnit } from "../useStore";
+import { useFitting, useLengths } from "../useStore";
 
 /** Every level from the top down: its section to scale, and what the tape reads on the body, on the form and after. */
 export function PlanLevels({ plan }: { readonly plan: Plan }) {
@@ -73,17 +73,17 @@ interface LevelSectionProps {
 }
 
 export function LevelSection({ plan, level, pinned }: LevelSectionProps) {
-  const unit = useUnit();
+  const { unit, step } = useLengths();
   const scene = useMemo(() => {
     const seamShift = plan.seamShifts.find((shift) => shift.level === level.name);
     return sectionScene({
       level,
       pieces: plan.pieces,
-      lengths: lengthWriter(unit),
+      lengths: lengthWriter(unit, step),
       ...(pinned === undefined ? {} : { pinned }),
       ...(seamShift === undefined ? {} : { seamShift }),
     });
-  }, [plan, level, pinned, unit]);
+  }, [plan, level, pinned, unit, step]);
   return <Drawing scene={scene} />;
 }
 
