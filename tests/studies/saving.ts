@@ -13,7 +13,7 @@ import { killedRounds } from "./savingKill";
 const rounds = Number(process.argv[2] ?? 20);
 const cases = Number(process.argv[3] ?? 20_000);
 
-print("reader            cases  refused  whole  other  thrown  slowest");
+print("reader              cases  refused  whole  other  thrown  slowest");
 const seed = Number(process.argv[4] ?? Date.now() % 1_000_000);
 const readers = await fuzzedReaders(cases, seed);
 for (const reader of readers) {
@@ -26,7 +26,7 @@ for (const reader of readers) {
     String(thrown).padStart(6),
     `${slowestMilliseconds} ms`.padStart(7),
   ];
-  print([name.padEnd(15), ...counts].join("  "));
+  print([name.padEnd(17), ...counts].join("  "));
 }
 
 const folder = await builtHarness();

@@ -4,6 +4,7 @@ import { readSheet, writeSheet } from "../../src/app/share/measurementSheet";
 import { readLink, shared, shareLink } from "../../src/app/share/shareLink";
 import { readRecord, sealedRecord } from "../../src/app/storage/fittingRecord";
 import { fittingText } from "../../src/app/storage/fittingText";
+import { parseLength } from "../../src/core/lengthText";
 import { readFittingText } from "../../src/document/fitting";
 import { sampleFitting, sampleTitled } from "../app/storage/sampleFittings";
 
@@ -21,7 +22,7 @@ export interface FuzzedReader {
   readonly slowestMilliseconds: number;
 }
 
-type Answer = "refused" | "whole" | "other";
+type Answer = "refused" | "whole" | "other" | "thrown";
 
 interface Reader {
   readonly name: string;
@@ -110,6 +111,20 @@ async function readers(): Promise<readonly Reader[]> {
   };
   const sheet = readSheet(writeSheet(sampleFitting), "cm");
   return [
+    ...["38 1/2 in", "97,8 cm", "1 m 2,5 cm", "-36⅜″"].map(
+      (good): Reader => ({
+        name: `length ${good}`,
+        good,
+        mayDiffer: true,
+        read: (text) => {
+          const read = parseLength(text, "in");
+          if (!read.ok) return "refused";
+          // Whatever is taken for a length is one number, and reads the same again.
+          const again = parseLength(text, "in");
+          return again.ok && Number.isFinite(read.value) && again.value === read.value ? "whole" : "thrown";
+        },
+      }),
+    ),
     {
       name: "fitting by hand",
       good: fittingText(sampleFitting),
