@@ -1,12 +1,13 @@
-import { mkdirSync } from "node:fs";
-import { chromium, type Page } from "@playwright/test";
-import { preview } from "vite";
+import { mkdirSync, readdirSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { type BrowserContext, type CDPSession, chromium, type Page } from "@playwright/test";
 import { systemChromium } from "../tests/support/browser";
-import { freePort } from "../tests/support/freePort";
+import { builtTool } from "../tests/studies/smokeBuild";
+import { paperPictures } from "./support/paperPictures";
 
 /**
- * Takes a picture of every screen at the four sizes it is used at, into screenshots/, from the page as it was last
- * built. Words on the command line narrow it down: `npm run screens -- padding phone`.
+ * `npm run screens`: a picture of every screen at the four sizes it is used at, a few of them in the dark as well, and
+ * the printed sheets on Letter and A4. A full run replaces all of e2e/pictures; words narrow it down to what they name
+ * (`npm run screens -- padding phone`), and `--whole` takes pages in their full length, into screenshots/.
  */
 const sizes = {
   tablet: { width: 1180, height: 820, touch: true },
@@ -14,77 +15,200 @@ const sizes = {
   projector: { width: 1920, height: 1080, touch: false },
   phone: { width: 390, height: 844, touch: true },
 } as const;
+type SizeName = keyof typeof sizes;
 
-const screens: { readonly [name: string]: (page: Page) => Promise<void> } = {
-  door: async (page) => {
-    await page.goto("/");
-  },
-  "body-empty": async (page) => {
-    await page.goto("/#body");
-  },
-  body: async (page) => {
-    await openDemo(page, "body");
-    await page.locator('[data-measurement="waistFrontArc"]').click();
-  },
-  form: (page) => openDemo(page, "form"),
-  plan: (page) => openDemo(page, "plan"),
-  padding: async (page) => {
-    await openDemo(page, "padding");
-    for (let i = 0; i < 5; i += 1) await page.getByRole("button", { name: "It is pinned" }).click();
-  },
-  "padding-typing": async (page) => {
-    await openDemo(page, "padding");
-    for (let i = 0; i < 8; i += 1) await page.getByRole("button", { name: "It is pinned" }).click();
-    await page.getByRole("tab", { name: "waist" }).click();
-    await page.getByRole("textbox", { name: /waist, all round/i }).fill("35 3/8");
-    await page.getByRole("textbox", { name: /waist, front/i }).fill("20 1/2");
-  },
-  finishing: (page) => openDemo(page, "finishing"),
-  print: (page) => openDemo(page, "print"),
-};
+const inTheDark: readonly string[] = ["body", "plan", "padding", "wall-open"];
+const darkSizes: readonly SizeName[] = ["tablet", "phone"];
 
-async function openDemo(page: Page, place: string): Promise<void> {
-  await page.goto("/#demo");
-  await page.waitForURL(/#plan$/);
-  await page.getByRole("main").getByRole("heading").first().waitFor();
-  await page.goto(`/#${place}`);
-  await page.getByRole("main").getByRole("heading").first().waitFor();
+interface Screen {
+  readonly name: string;
+  /** The way there from the screen before it: one walk passes them all. */
+  readonly reach: (page: Page) => Promise<void>;
 }
 
-const wanted = process.argv.slice(2);
-const isWanted = (...words: readonly string[]): boolean =>
-  wanted.every((word) => words.includes(word) || word.startsWith("--"));
-const isDark = wanted.includes("--dark");
-const isWhole = wanted.includes("--whole");
+const walk: readonly Screen[] = [
+  { name: "door", reach: (page) => openPlace(page, "", heading("Make a dress form")) },
+  { name: "body-empty", reach: (page) => openPlace(page, "body", heading("The body")) },
+  { name: "plan", reach: (page) => openPlace(page, "demo", ".figures svg") },
+  {
+    name: "body",
+    reach: async (page) => {
+      await openPlace(page, "body", heading("The body"));
+      await page.locator('[data-measurement="waistFrontArc"]').click();
+    },
+  },
+  { name: "form", reach: (page) => openPlace(page, "form", heading("The form")) },
+  { name: "padding-fresh", reach: (page) => openPlace(page, "padding", ".reading-lines") },
+  {
+    name: "padding",
+    reach: async (page) => {
+      for (let i = 0; i < 3; i += 1) await page.getByRole("button", { name: "It is pinned" }).click();
+      await page.getByRole("tab", { name: "waist" }).click();
+      await page.getByRole("textbox", { name: /waist, all round/i }).fill("34 7/8");
+      await page.getByRole("textbox", { name: /waist, all round/i }).press("Enter");
+      await page.getByRole("textbox", { name: /waist, front/i }).fill("19 1/2");
+      await learned(page);
+    },
+  },
+  {
+    name: "padding-learning",
+    reach: async (page) => {
+      await page.locator("section.learning").evaluate((section) => section.scrollIntoView());
+    },
+  },
+  { name: "finishing", reach: (page) => openPlace(page, "finishing", heading("Finishing")) },
+  { name: "turning", reach: (page) => openPlace(page, "turning", "canvas") },
+  {
+    name: "fittings",
+    reach: async (page) => {
+      await openPlace(page, "fittings", ".tag");
+      for (const name of ["first", "odd", "two-sides"]) {
+        const before = await page.locator(".tag").count();
+        await page.locator('input[type="file"]').setInputFiles(`shared/demo/${name}.json`);
+        await page.locator(".tag").nth(before).waitFor();
+      }
+    },
+  },
+  {
+    name: "print",
+    reach: async (page) => {
+      await openPlace(page, "print", ".sheet");
+      await page.getByRole("checkbox", { name: /A blank measuring sheet/ }).check();
+      await page.getByRole("checkbox", { name: /Cut drawings/ }).check();
+    },
+  },
+  {
+    name: "wall",
+    reach: async (page) => {
+      await openPlace(page, "wall", ".wall-table");
+      for (let i = 0; i < 4; i += 1) await page.keyboard.press("PageDown");
+    },
+  },
+  {
+    name: "wall-open",
+    reach: async (page) => {
+      await page.keyboard.press("c");
+      await page.locator(".wall-figure").first().waitFor();
+    },
+  },
+];
 
-const port = await freePort();
-const server = await preview({ preview: { port, strictPort: true }, logLevel: "error" });
+const words = process.argv.slice(2).filter((word) => !word.startsWith("--"));
+const isWhole = process.argv.includes("--whole");
+const folder = isWhole ? "screenshots" : "e2e/pictures";
+const mostBytes = 4_000_000;
+
+const taken: string[] = [];
+const tool = await builtTool();
 const executablePath = systemChromium();
 const browser = await chromium.launch({
   ...(executablePath === undefined ? {} : { executablePath }),
   args: [...(process.getuid?.() === 0 ? ["--no-sandbox"] : []), "--disable-gpu", "--disable-quic"],
 });
-mkdirSync("screenshots", { recursive: true });
-for (const [sizeName, { width, height, touch }] of Object.entries(sizes)) {
-  for (const [screenName, open] of Object.entries(screens)) {
-    if (!isWanted(sizeName, screenName)) continue;
+mkdirSync(folder, { recursive: true });
+const begun = performance.now();
+const sizeNames = Object.keys(sizes) as SizeName[];
+// Two at a time: that is what a small machine has processors for.
+await Promise.all([walkSizes(sizeNames.slice(0, 2)), walkSizes(sizeNames.slice(2))]);
+await browser.close();
+await tool.remove();
+report();
+
+async function walkSizes(names: readonly SizeName[]): Promise<void> {
+  for (const name of names) {
+    if (words.some((word) => word in sizes && word !== name)) continue;
+    const { width, height, touch } = sizes[name];
     const context = await browser.newContext({
-      baseURL: `http://127.0.0.1:${port}`,
+      baseURL: tool.server.address,
       viewport: { width, height },
       hasTouch: touch,
       isMobile: touch,
       locale: "en-US",
-      colorScheme: isDark ? "dark" : "light",
+      reducedMotion: "reduce",
+      serviceWorkers: "block",
     });
-    const page = await context.newPage();
-    await open(page);
-    await page.getByRole("main").getByRole("heading").first().waitFor();
-    await page.screenshot({
-      path: `screenshots/${screenName}-${sizeName}${isDark ? "-dark" : ""}.png`,
-      fullPage: isWhole,
-    });
+    await walkThrough(context, name);
     await context.close();
   }
 }
-await browser.close();
-await server.close();
+
+async function walkThrough(context: BrowserContext, size: SizeName): Promise<void> {
+  const page = await context.newPage();
+  const camera = await context.newCDPSession(page);
+  for (const { name, reach } of walk) {
+    await reach(page).catch((problem: unknown) => {
+      throw new Error(`The way to ${name} at the size ${size} is blocked.`, { cause: problem });
+    });
+    await keepPicture(page, camera, `${name}-${size}`);
+    if (name === "print" && size === "tablet" && isWanted("paper")) await keepPapers(page);
+    if (!inTheDark.includes(name) || !darkSizes.includes(size)) continue;
+    await page.emulateMedia({ colorScheme: "dark" });
+    await keepPicture(page, camera, `${name}-dark-${size}`);
+    await page.emulateMedia({ colorScheme: "light" });
+  }
+}
+
+async function keepPicture(page: Page, camera: CDPSession, name: string): Promise<void> {
+  if (!isWanted(name)) return;
+  await page.evaluate(async () => {
+    await document.fonts.ready;
+    await new Promise((shown) => requestAnimationFrame(() => requestAnimationFrame(shown)));
+  });
+  const { data } = await camera.send("Page.captureScreenshot", {
+    format: "webp",
+    quality: 44,
+    captureBeyondViewport: isWhole,
+  });
+  keep(name, Buffer.from(data, "base64"));
+}
+
+/** The three sheets as they come out of a printer. */
+async function keepPapers(page: Page): Promise<void> {
+  for (const paper of ["Letter", "A4"] as const) {
+    const pages = await paperPictures(page, paper);
+    pages.forEach((picture, i) => {
+      keep(`paper-${paper.toLowerCase()}-${i + 1}`, picture);
+    });
+  }
+}
+
+function keep(name: string, picture: Uint8Array): void {
+  writeFileSync(`${folder}/${name}.webp`, picture);
+  taken.push(`${name}.webp`);
+}
+
+/** Every word must be a part of the name; without words everything is wanted. */
+function isWanted(name: string): boolean {
+  return words.every((word) => name.split("-").includes(word));
+}
+
+/** The first heading of a place, so that the place before it is not taken for it. */
+function heading(words: string): string {
+  return `h1:has-text("${words}"):visible`;
+}
+
+/** Goes there by the address, as the links do, and waits until the place is filled. */
+async function openPlace(page: Page, place: string, sign: string): Promise<void> {
+  await page.goto(`/#${place}`);
+  // A phone folds some of it away, so being there has to do.
+  await page.locator("main").locator(sign).first().waitFor({ state: "attached" });
+  if (place === "demo") await page.waitForURL(/#plan$/);
+}
+
+/** What the tape has taught is worked out after the screen is shown. */
+async function learned(page: Page): Promise<void> {
+  await page.locator(".learning-strip[aria-busy=false]").waitFor();
+}
+
+function report(): void {
+  const isFull = words.length === 0 && !isWhole;
+  for (const name of isFull ? readdirSync(folder) : []) {
+    if (!taken.includes(name)) rmSync(`${folder}/${name}`);
+  }
+  const bytes = readdirSync(folder).reduce((sum, name) => sum + statSync(`${folder}/${name}`).size, 0);
+  const seconds = ((performance.now() - begun) / 1000).toFixed(0);
+  console.log(`${taken.length} pictures into ${folder} in ${seconds} s; ${(bytes / 1e6).toFixed(2)} MB in all.`);
+  if (taken.length === 0) console.log(`Nothing has the name ${words.join(" and ")}.`);
+  if (isFull && bytes > mostBytes) console.log(`That is more than the ${mostBytes / 1e6} MB these pictures may take.`);
+  process.exitCode = taken.length === 0 || (isFull && bytes > mostBytes) ? 1 : 0;
+}
