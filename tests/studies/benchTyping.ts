@@ -89,6 +89,8 @@ async function typed(inside: Browser, title: string, text: string): Promise<read
     for (const line of [0, 1, 2]) await typeReading(page, line);
   }
   if (isTraced) await inside.stopTracing();
+  // The last letter may still be on its way to the screen.
+  await page.waitForTimeout(1_000);
   const keys = await page.evaluate(() => window.watchedKeys());
   await context.close();
   return keys;
