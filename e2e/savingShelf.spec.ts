@@ -113,6 +113,30 @@ test("the shelf lists, copies, names, removes and puts back, and breaks no rule 
   await expect(page.getByText("Removed (1)")).toBeHidden();
 });
 
+test("a body measured again: the rounds are compared, and only the change is planned", async ({ page }) => {
+  await demoKept(page);
+  const padding = page.getByRole("link", { name: /^Padding/ });
+  await visit(page, "fittings");
+  await more(page, demo, "Measure again");
+  const again = page.getByRole("listitem").filter({ has: page.getByRole("heading", { name: /^Marta.*, \w+ \d/ }) });
+  await again.getByRole("button", { name: /^Open/ }).click();
+  await page.locator('[data-measurement="waistGirth"]').first().click();
+  const waist = page.getByRole("textbox", { name: /waist girth/i }).first();
+  await waist.fill("38 1/2");
+  await waist.press("Enter");
+  await saved(page);
+  // The piece that is pinned stays pinned, although the plan for the bare form is another one now.
+  await expect(padding).toContainText("1 of", patiently);
+  await visit(page, "fittings");
+  await expect(again).toContainText(/1 of \d+ pieces pinned, \d+ to go/, patiently);
+  await again.getByRole("button", { name: /^More/ }).click();
+  await again.getByRole("button", { name: "Compare" }).click();
+  await expect(again.getByText(/^1 of \d+ measurements changed\./)).toBeVisible();
+  await expect(again.getByRole("row", { name: /^Waist girth/ })).toContainText("+ 1 3/4 in");
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect(again.getByText(/^All \d+ measurements are the same\./)).toBeVisible(patiently);
+});
+
 test("everything goes out in one file and comes back on another device, and nothing leaves the origin", async ({
   page,
   browser,

@@ -7,6 +7,7 @@ import { measurementTexts } from "../text/measurements";
 import { useLengths } from "../useStore";
 import type { ListedEntry } from "./listedEntry";
 import { dayText } from "./moment";
+import { useProgress } from "./useProgress";
 
 interface CompareProps {
   readonly listed: ListedEntry;
@@ -36,10 +37,19 @@ export function ComparePanel({ listed, others, title }: CompareProps) {
           </select>
         </label>
       )}
-      {other && <Comparison rows={comparedBodies(other.fitting, listed.fitting)} />}
+      {other && <Comparison {...inOrder(listed, other)} />}
     </div>
   );
 }
+
+interface Rounds {
+  readonly earlier: ListedEntry;
+  readonly later: ListedEntry;
+}
+
+/** What was changed last counts as the later round, whichever of the two was chosen first. */
+const inOrder = (one: ListedEntry, other: ListedEntry): Rounds =>
+  one.entry.changedAt < other.entry.changedAt ? { earlier: one, later: other } : { earlier: other, later: one };
 
 /** Another round of the same person begins with the same name. */
 function likeliest({ entry }: ListedEntry, choices: readonly ListedEntry[]): ListedEntry | undefined {
@@ -47,31 +57,45 @@ function likeliest({ entry }: ListedEntry, choices: readonly ListedEntry[]): Lis
   return choices.find((choice) => name(choice.entry.title) === name(entry.title)) ?? choices[0];
 }
 
-function Comparison({ rows }: { readonly rows: readonly ComparedMeasurement[] }) {
+function Comparison({ earlier, later }: Rounds) {
   const { step } = useLengths();
+  const asks = useProgress(later.fitting);
+  const rows = comparedBodies(earlier.fitting, later.fitting);
+  const changed = rows.filter((row) => changeText(row, step) !== compareWords.same).length;
+  const heads = [
+    compareWords.reading,
+    `${compareWords.before} (${dayText(earlier.entry.changedAt)})`,
+    `${compareWords.after} (${dayText(later.entry.changedAt)})`,
+    compareWords.change,
+  ];
   return (
-    <table className="compared wide">
-      <caption className="unseen">{compareWords.bodies}</caption>
-      <thead>
-        <tr>
-          {[compareWords.reading, compareWords.before, compareWords.after, compareWords.change].map((head) => (
-            <th key={head} scope="col">
-              {head}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map((row) => (
-          <tr key={row.name}>
-            <th scope="row">{measurementTexts[row.name].label}</th>
-            <td>{row.kind === "onlyAfter" ? "" : formatLength(row.before, step)}</td>
-            <td>{row.kind === "onlyBefore" ? "" : formatLength(row.after, step)}</td>
-            <td>{changeText(row, step)}</td>
+    <>
+      <p>
+        {compareWords.summary(changed, rows.length)} {compareWords.asks(asks)}
+      </p>
+      <table className="compared wide">
+        <caption className="unseen">{compareWords.bodies}</caption>
+        <thead>
+          <tr>
+            {heads.map((head) => (
+              <th key={head} scope="col">
+                {head}
+              </th>
+            ))}
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <tr key={row.name}>
+              <th scope="row">{measurementTexts[row.name].label}</th>
+              <td>{row.kind === "onlyAfter" ? "" : formatLength(row.before, step)}</td>
+              <td>{row.kind === "onlyBefore" ? "" : formatLength(row.after, step)}</td>
+              <td>{changeText(row, step)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </>
   );
 }
 

@@ -89,7 +89,8 @@ export const libraryWords = {
   copy: "Copy",
   copyTitle: (title: string): string => (title === "" ? "Copy" : `${title} (copy)`),
   again: "Measure again",
-  againNote: "A copy with today’s date: the padding stays as it is, and you measure the body anew.",
+  againNote:
+    "Measure again makes a copy with today’s date: what is pinned stays pinned, you measure the body anew, and only the change is planned.",
   againTitle: (title: string, day: string): string => `${title === "" ? "Fitting" : title}, ${day}`,
   compare: "Compare",
   share: "Share",
@@ -111,15 +112,22 @@ export const libraryWords = {
   cannotOpen: "It could not be opened.",
 } as const;
 
+const allOn = (all: number): string => (all === 1 ? "the piece is pinned" : `all ${all} pieces pinned`);
+
 export const progressTexts = {
-  girths: (known: number, all: number): string =>
-    known === 0 ? "nothing measured yet" : `${known} of ${all} girths measured`,
+  unmeasured: "nothing measured yet",
+  girthsLeft: (names: readonly string[]): string => `left to measure: ${names.join(" and ")}`,
   waiting: "some readings need another look",
   nothing: "nothing to add: the form reads what the body reads",
   planned: (count: number): string =>
     count === 1 ? "1 piece planned, not pinned" : `${count} pieces planned, none pinned`,
-  pinned: (done: number, all: number): string => `${done} of ${all} pieces pinned`,
-  done: (all: number): string => (all === 1 ? "the piece is pinned" : `all ${all} pieces pinned`),
+  pinned: (done: number, all: number): string => `${done} of ${all} pieces pinned, ${all - done} to go`,
+  stopHere: (done: number, all: number): string => `${done} of ${all} pieces pinned; every level reads right already`,
+  allPinned: {
+    done: (all: number): string => `done: ${allOn(all)}, and every level reads right`,
+    unread: (all: number): string => `${allOn(all)}; left: read the tape at every level`,
+    notYet: (all: number): string => `${allOn(all)}; left: put right where the tape reads too little or too much`,
+  },
 } as const;
 
 export const fileWords = {
@@ -250,4 +258,8 @@ export const compareWords = {
   onlyThen: "not measured now",
   onlyNow: "not measured then",
   bodies: "Measurements of the body",
+  summary: (changed: number, all: number): string =>
+    changed === 0 ? `All ${all} measurements are the same.` : `${changed} of ${all} measurements changed.`,
+  /** What the later round asks of the padding, in the words of the list. */
+  asks: (left: string): string => (left === "" ? "" : `What the later one asks for: ${left}.`),
 } as const;

@@ -1,0 +1,51 @@
+import { expect, test } from "vitest";
+import demoFile from "../../shared/demo-fitting.json";
+import { apply } from "../../src/app/commands";
+import { derivation } from "../../src/app/derived";
+import { type Fitting, readFitting } from "../../src/document/fitting";
+import { pieceToFile } from "../../src/document/pieceFile";
+import { girthsLeft, leftToDo } from "../../src/ui/library/leftToDo";
+import { newFitting } from "../../src/ui/newFitting";
+
+const read = readFitting(demoFile);
+if (!read.ok) throw new Error("the made-up person can be read");
+const bare: Fitting = { ...read.value, work: [] };
+const at = "2026-01-10T10:00:00.000Z";
+
+const pieces = () => {
+  const { planning } = derivation()(bare);
+  if (planning.kind !== "planned") throw new Error("there is a plan");
+  return planning.plan.pieces;
+};
+const all = pieces().length;
+const padded = (count: number): Fitting =>
+  pieces()
+    .slice(0, count)
+    .reduce((fitting, piece) => apply(fitting, { does: "pin", piece: pieceToFile(piece, "", ""), at }), bare);
+
+test("the girths a plan needs come first, by name", () => {
+  const empty = newFitting("in");
+  expect(girthsLeft(empty)).toBe("nothing measured yet");
+  const waist = apply(empty, { does: "measure", whose: "body", name: "waistGirth", text: "30" });
+  expect(girthsLeft(waist)).toBe("left to measure: bust girth and full hip girth");
+  expect(girthsLeft(bare)).toBeUndefined();
+});
+
+test("then the pieces, and last the tape", () => {
+  expect(leftToDo(bare)).toBe(`${all} pieces planned, none pinned`);
+  expect(leftToDo(padded(1))).toBe(`1 of ${all} pieces pinned, ${all - 1} to go`);
+  expect(leftToDo(padded(all))).toBe(`all ${all} pieces pinned; left: read the tape at every level`);
+});
+
+test("a body measured again asks for the change alone", () => {
+  const later = apply(padded(all), { does: "measure", whose: "body", name: "waistGirth", text: "38 1/2" });
+  const [, pinned, , left] = /^(\d+) of (\d+) pieces pinned, (\d+) to go$/.exec(leftToDo(later)) ?? [];
+  expect(Number(pinned)).toBe(all);
+  expect(Number(left)).toBeGreaterThan(0);
+  expect(Number(left)).toBeLessThan(all / 2);
+});
+
+test("readings that contradict each other are told", () => {
+  const odd = apply(bare, { does: "measure", whose: "body", name: "waistFrontArc", text: "60" });
+  expect(leftToDo(odd)).toBe("some readings need another look");
+});
