@@ -78,7 +78,7 @@ test("what cannot be read stays in the field as it was typed, and the second bat
 
 const places: { readonly [place: string]: React.ReactNode } = {
   plan: <PlanPieces plan={plan} shown={null} onShow={() => {}} />,
-  "padding sheet": <PrintSheet plan={plan} />,
+  "padding sheet": <PrintSheet plan={plan} progress={padProgress(plan, demo)} />,
   "cut drawings": <CutSheet plan={plan} />,
 };
 

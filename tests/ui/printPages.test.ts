@@ -7,6 +7,7 @@ const rows = (count: number, letters: number): readonly PrintedRow[] =>
     piece: `${String(i)} ${"x".repeat(letters)}`,
     cut: "Cut two alike: 12 in wide, 3 3/4 in deep; pull the edge thin over 1 in.",
     tape: "high hip 38 3/8 in, front 19 7/8 in",
+    read: "",
   }));
 
 test("an ordinary plan is one page", () => {

@@ -1,11 +1,13 @@
 import { printingWords } from "../text/printing";
 import type { PrintedRow } from "./printPages";
+import { SheetBox } from "./SheetBox";
 
-/** The pieces on paper: a box to tick, what to cut and where it goes, what the tape should read, and room to write. */
+/** The pieces on paper: a box to tick, what to cut and where it goes, what the tape should read, and what it reads or room to write. */
 export interface PieceRow extends PrintedRow {
   readonly id: string;
   readonly name: string;
   readonly place: string;
+  readonly isPinned: boolean;
 }
 
 export interface PrintPiecesProps {
@@ -37,17 +39,17 @@ export function PrintPieces({ rows, isContinued }: PrintPiecesProps) {
         </tr>
       </thead>
       <tbody>
-        {rows.map(({ id, name, place, cut, tape }) => (
+        {rows.map(({ id, name, place, isPinned, cut, tape, read }) => (
           <tr key={id}>
             <td>
-              <span className="sheet-box" aria-hidden />
+              <SheetBox isTicked={isPinned} />
             </td>
             <th scope="row">
               <strong>{name}.</strong> {place}
             </th>
             <td>{cut}</td>
             <td>{tape}</td>
-            <td />
+            <td>{read}</td>
           </tr>
         ))}
       </tbody>

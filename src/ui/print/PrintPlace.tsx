@@ -1,4 +1,6 @@
 import { useState } from "react";
+import type { PadProgress } from "../../app/padProgress";
+import type { Plan } from "../../core/plan/plan";
 import { placeAddress } from "../place";
 import { printingWords } from "../text/printing";
 import { useDerived } from "../useDerived";
@@ -7,39 +9,68 @@ import { MeasureSheet } from "./MeasureSheet";
 import { PrintSheet } from "./PrintSheet";
 import { SheetChoice } from "./SheetChoice";
 import { type SheetKind, sheetKinds } from "./sheetKind";
+import { SmallCutSheet } from "./SmallCutSheet";
+import { useUsualSheets } from "./useUsualSheets";
 
 /** The sheets as they will lie on paper, which of them, and the patch that prints them. */
 export function PrintPlace() {
-  const { planning } = useDerived();
-  const plan = planning.kind === "planned" ? planning.plan : null;
-  const [wished, setWished] = useState<readonly SheetKind[]>(plan === null ? ["measuring"] : ["padding"]);
-  const shown = sheetKinds.filter((kind) => wished.includes(kind) && (plan !== null || kind === "measuring"));
+  const { planning, progress } = useDerived();
+  return planning.kind === "planned" && progress !== null ? (
+    <PlanSheets plan={planning.plan} progress={progress} />
+  ) : (
+    <BlankSheet />
+  );
+}
+
+function PlanSheets({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
+  const usual = useUsualSheets(plan, progress);
+  const [wished, setWished] = useState<readonly SheetKind[] | null>(null);
+  const shown = sheetKinds.filter((kind) => (wished ?? usual).includes(kind));
   return (
     <>
       <div className="place-head stack unprinted">
         <h1>{printingWords.title}</h1>
-        <p className="lead">{plan === null ? printingWords.waiting : printingWords.lead}</p>
-        <SheetChoice chosen={shown} hasPlan={plan !== null} onChoose={setWished} />
+        <p className="lead">{printingWords.lead}</p>
+        <SheetChoice chosen={shown} hasPlan onChoose={setWished} />
         <div className="row">
-          <button
-            type="button"
-            className="patch patch-main"
-            disabled={shown.length === 0}
-            onClick={() => window.print()}
-          >
-            {printingWords.print}
-          </button>
-          {plan === null ? (
-            <a className="patch" href={placeAddress("body")}>
-              {printingWords.toReadings}
-            </a>
-          ) : null}
+          <PrintButton isReady={shown.length > 0} />
         </div>
         {shown.length === 0 ? <p>{printingWords.noneChosen}</p> : null}
       </div>
-      {plan !== null && shown.includes("padding") ? <PrintSheet plan={plan} /> : null}
+      {shown.includes("padding") ? <PrintSheet plan={plan} progress={progress} /> : null}
+      {shown.includes("smallCutting") ? <SmallCutSheet plan={plan} progress={progress} /> : null}
       {shown.includes("measuring") ? <MeasureSheet /> : null}
-      {plan !== null && shown.includes("cutting") ? <CutSheet plan={plan} /> : null}
+      {shown.includes("cutting") ? <CutSheet plan={plan} /> : null}
     </>
+  );
+}
+
+/** Without a plan there is only the blank measuring sheet. */
+function BlankSheet() {
+  const [shown, setShown] = useState<readonly SheetKind[]>(["measuring"]);
+  return (
+    <>
+      <div className="place-head stack unprinted">
+        <h1>{printingWords.title}</h1>
+        <p className="lead">{printingWords.waiting}</p>
+        <SheetChoice chosen={shown} hasPlan={false} onChoose={setShown} />
+        <div className="row">
+          <PrintButton isReady={shown.length > 0} />
+          <a className="patch" href={placeAddress("body")}>
+            {printingWords.toReadings}
+          </a>
+        </div>
+        {shown.length === 0 ? <p>{printingWords.noneChosen}</p> : null}
+      </div>
+      {shown.includes("measuring") ? <MeasureSheet /> : null}
+    </>
+  );
+}
+
+function PrintButton({ isReady }: { readonly isReady: boolean }) {
+  return (
+    <button type="button" className="patch patch-main" disabled={!isReady} onClick={() => window.print()}>
+      {printingWords.print}
+    </button>
   );
 }

@@ -1,8 +1,24 @@
+import type { PadProgress } from "../../app/padProgress";
+import type { Plan } from "../../core/plan/plan";
 import { useDerived } from "../useDerived";
 import { PrintSheet } from "./PrintSheet";
+import { SmallCutSheet } from "./SmallCutSheet";
+import { useUsualSheets } from "./useUsualSheets";
 
-/** The sheet as it is printed from any place of work; without a plan there is none, and the place itself is printed. */
+/** The usual sheets as they are printed from any place of work; without a plan the place itself is printed. */
 export function PrintedSheet() {
-  const { planning } = useDerived();
-  return planning.kind === "planned" ? <PrintSheet plan={planning.plan} /> : null;
+  const { planning, progress } = useDerived();
+  return planning.kind === "planned" && progress !== null ? (
+    <UsualSheets plan={planning.plan} progress={progress} />
+  ) : null;
+}
+
+function UsualSheets({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
+  const usual = useUsualSheets(plan, progress);
+  return (
+    <>
+      <PrintSheet plan={plan} progress={progress} />
+      {usual.includes("smallCutting") ? <SmallCutSheet plan={plan} progress={progress} /> : null}
+    </>
+  );
 }

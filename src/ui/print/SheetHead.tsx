@@ -1,13 +1,14 @@
 import type { BattingRole } from "../../core/material";
 import type { Plan } from "../../core/plan/plan";
-import type { BattingEntry } from "../../document/fitting";
 import { formatArea } from "../area";
-import { battingText } from "../batting/battingText";
 import { battingUse } from "../batting/battingUse";
 import { printingWords } from "../text/printing";
+import { thinText } from "../text/learning";
+import { useDerived } from "../useDerived";
 import { useFitting } from "../useStore";
+import { useLearned } from "./useLearned";
 
-/** The head of a sheet: whose it is, the batting or both of them, and how much of each. */
+/** The head of a sheet: whose it is, the batting or both of them with the worth that is believed now, and how much of each. */
 export function SheetHead({ plan, isContinued }: { readonly plan: Plan; readonly isContinued: boolean }) {
   const { title, batting, finishingBatting, unit } = useFitting();
   const use = battingUse(plan);
@@ -15,9 +16,14 @@ export function SheetHead({ plan, isContinued }: { readonly plan: Plan; readonly
     finishingBatting !== undefined && use[role] === 0
       ? printingWords.unused
       : printingWords.area(formatArea(use[role], unit));
-  const sentence = (role: BattingRole, entry: BattingEntry): string => {
+  const learned = useLearned();
+  const { lengths } = useDerived();
+  const sentence = (role: BattingRole, name: string): string => {
     const words = role === "building" ? printingWords.batting : printingWords.finishing;
-    return `${words(battingText(entry, unit))} ${amount(role)}`;
+    const guess = role === "building" ? lengths?.batting : lengths?.finishingBatting;
+    const worth = learned?.replan.belief[role].layer ?? guess?.layerThickness;
+    const told = worth === undefined ? "" : printingWords.worth(thinText(worth, unit), learned?.readingCount ?? 0);
+    return [words(name), told, amount(role)].join(" ");
   };
   return (
     <header className="sheet-head">
@@ -26,8 +32,8 @@ export function SheetHead({ plan, isContinued }: { readonly plan: Plan; readonly
         {isContinued ? `, ${printingWords.continued}` : ""}
       </h2>
       <p>
-        {sentence("building", batting)}
-        {finishingBatting === undefined ? null : ` ${sentence("finishing", finishingBatting)}`}
+        {sentence("building", batting.name)}
+        {finishingBatting === undefined ? null : ` ${sentence("finishing", finishingBatting.name)}`}
       </p>
     </header>
   );

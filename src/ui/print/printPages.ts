@@ -1,5 +1,5 @@
 /**
- * How the pieces are shared among printed pages. The first page carries the measurements as well, and the last the
+ * How the pieces are shared among printed pages. The first page carries the measurements and the figure as well, and the last the
  * limits and cautions; what does not fit is said to go on overleaf and is never cut off. Heights are reckoned in points
  * from the letters in each cell, on Letter, the shorter of the two papers, with the sheet's own typeface.
  */
@@ -7,6 +7,8 @@ export interface PrintedRow {
   readonly piece: string;
   readonly cut: string;
   readonly tape: string;
+  /** What was read already; empty where there is room to write. */
+  readonly read: string;
 }
 
 export interface PrintedPage<Row extends PrintedRow> {
@@ -37,20 +39,31 @@ export function printPages<Row extends PrintedRow>(
   return pages.map((part, i) => ({ rows: part, isLast: i === pages.length - 1 }));
 }
 
-export const rowHeight = ({ piece, cut, tape }: PrintedRow): number =>
-  rowEdge + lineHeight * Math.max(lines(piece, lettersInPiece), lines(cut, lettersInCut), lines(tape, lettersInTape));
+export const rowHeight = ({ piece, cut, tape, read }: PrintedRow): number =>
+  rowEdge +
+  lineHeight *
+    Math.max(
+      lines(piece, lettersInPiece),
+      lines(cut, lettersInCut),
+      lines(tape, lettersInTape),
+      lines(read, lettersInRead),
+    );
 
 const lines = (text: string, letters: number): number => Math.ceil(text.length / letters);
 
-/** Letters to a line of 8.6 pt type in each column; the columns are 42, 27 and 17 hundredths of the page. */
-const lettersInPiece = 54;
-const lettersInCut = 34;
+/** Letters to a line of 8.6 pt type in each column; the columns are 40, 29, 17 and 12 hundredths of the page. */
+const lettersInPiece = 58;
+const lettersInCut = 41;
 const lettersInTape = 19;
+const lettersInRead = 13;
 const lettersAcross = 118;
 /** Points, at a line height of 1.25 and with the cell's own padding and rule. */
 const lineHeight = 10.75;
 const rowEdge = 4.2;
 const limitsHead = 18;
-/** Letter is 792 pt high less two margins of 31 pt, title, measurements, heads of the table and the lines at the foot. */
-const firstPageRoom = 490;
+/**
+ * Letter is 792 pt high less two margins of 31 pt, title, what comes before the first piece with the figure, measurements,
+ * heads of the table and the lines at the foot.
+ */
+const firstPageRoom = 372;
 const laterPageRoom = 600;

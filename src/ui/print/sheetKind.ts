@@ -1,3 +1,7 @@
 /** The sheets that can be printed, in the order they come out. */
-export const sheetKinds = ["padding", "measuring", "cutting"] as const;
+export const sheetKinds = ["padding", "smallCutting", "measuring", "cutting"] as const;
 export type SheetKind = (typeof sheetKinds)[number];
+
+/** What is printed unless somebody chooses: the padding sheet, and the small drawings where both are two pages at most. */
+export const usualSheets = (paddingPages: number, smallPages: number): readonly SheetKind[] =>
+  smallPages > 0 && paddingPages + smallPages <= 2 ? ["padding", "smallCutting"] : ["padding"];

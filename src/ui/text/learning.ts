@@ -43,8 +43,8 @@ export const learningWords = {
   leaveOutOf: (reading: string): string => `Leave out ${reading}`,
   leftOut: "Left out. Undo brings it back.",
   settled: "part of the plan made since",
-  building: "The batting you build with",
-  finishing: "The batting you finish with",
+  building: "the batting you build with",
+  finishing: "the batting you finish with",
 } as const;
 
 export const trialWords = {

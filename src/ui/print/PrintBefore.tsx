@@ -1,0 +1,37 @@
+import type { Plan } from "../../core/plan/plan";
+import { cupOrders } from "../padding/cupOrders";
+import { FigureOf } from "../plan/PlanFigures";
+import { markLinesSentence } from "../text/levelLines";
+import { braSentence } from "../text/padding";
+import { printingWords } from "../text/printing";
+import { useLengths } from "../useStore";
+
+/** What comes before the first piece, with boxes to tick, beside the figure with every piece where it goes. */
+export function PrintBefore({ plan, isBegun }: { readonly plan: Plan; readonly isBegun: boolean }) {
+  const { step } = useLengths();
+  const steps = [
+    markLinesSentence(plan.levels, step),
+    braSentence(cupOrders(plan)),
+    ...(isBegun ? [] : [printingWords.trial]),
+  ];
+  return (
+    <section className="sheet-before">
+      <div>
+        <h3 className="sheet-sub">{printingWords.before}</h3>
+        <p>{printingWords.careFirst}</p>
+        <ul className="sheet-steps">
+          {steps.map((words) => (
+            <li key={words}>
+              <span className="sheet-box" aria-hidden />
+              <span>{words}</span>
+            </li>
+          ))}
+        </ul>
+      </div>
+      <div className="sheet-figures">
+        <FigureOf plan={plan} view="front" shown={null} />
+        <FigureOf plan={plan} view="back" shown={null} />
+      </div>
+    </section>
+  );
+}

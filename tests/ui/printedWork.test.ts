@@ -1,0 +1,61 @@
+import { describe, expect, test } from "vitest";
+import type { PlannedPiece } from "../../src/core/plan/plan";
+import type { WorkEntry } from "../../src/document/fitting";
+import { pieceToFile } from "../../src/document/pieceFile";
+import { readingsAfter, takenByLevel } from "../../src/ui/print/readingsAfter";
+import { sheetKinds, usualSheets } from "../../src/ui/print/sheetKind";
+import { smallCutPages } from "../../src/ui/print/smallCutPages";
+import { printingWords } from "../../src/ui/text/printing";
+import { examplePlan as plan } from "../gallery/examplePlan";
+
+const [one, two] = plan.pieces as readonly [PlannedPiece, PlannedPiece, ...PlannedPiece[]];
+const at = "2026-01-02T03:04:05.000Z";
+const pin = (piece: PlannedPiece): WorkEntry => ({ did: "pinned", piece: pieceToFile(piece, "", ""), at });
+const read = (readings: { readonly [name: string]: string }): WorkEntry => ({ did: "measured", readings, at });
+const written = (...work: readonly WorkEntry[]) => {
+  const taken = readingsAfter({ work, unit: "cm" });
+  return [one, two].map(({ id }) =>
+    takenByLevel(taken.get(id) ?? [])
+      .map(({ level, parts }) => `${level} ${parts.map(({ part, length }) => `${part} ${length}`).join(", ")}`)
+      .join("; "),
+  );
+};
+
+describe("readings on paper", () => {
+  test("stand beside the piece that was pinned last when they were taken", () => {
+    expect(written(read({ waistGirth: "70" }), pin(one), read({ waistGirth: "72" }), pin(two))).toEqual([
+      "waist girth 720",
+      "",
+    ]);
+  });
+  test("level by level, all round first, and of a place read twice the last", () => {
+    const work = [pin(one), read({ waistFrontArc: "38" }), read({ bustGirth: "90" }), read({ waistGirth: "72" })];
+    expect(written(...work, read({ waistGirth: "73" }))[0]).toBe("bust girth 900; waist girth 730, frontArc 380");
+  });
+  test("not what was read over the cover, over a piece that came off again, or what is no length", () => {
+    expect(written(pin(one), { did: "measured", readings: { waistGirth: "72" }, over: "cover", at })).toEqual(["", ""]);
+    const off: WorkEntry = { did: "unpinned", pieceId: one.id, at };
+    expect(written(pin(one), read({ waistGirth: "72" }), off, read({ waistGirth: "70" }))).toEqual(["", ""]);
+    expect(written(pin(one), read({ waistGirth: "wide" }))).toEqual(["", ""]);
+  });
+});
+
+describe("which sheets are printed unless somebody chooses", () => {
+  test("the small drawings come along while both are two pages at most", () => {
+    expect(usualSheets(1, 1)).toEqual(["padding", "smallCutting"]);
+    expect(usualSheets(1, 2)).toEqual(["padding"]);
+    expect(usualSheets(2, 1)).toEqual(["padding"]);
+    expect(usualSheets(1, 0)).toEqual(["padding"]);
+    expect(sheetKinds.filter((kind) => usualSheets(1, 1).includes(kind))).toEqual(usualSheets(1, 1));
+  });
+  test("fifteen small drawings are a page, and none is lost", () => {
+    const cards = Array.from({ length: 31 }, (_, i) => i);
+    expect(smallCutPages(cards).map(({ length }) => length)).toEqual([15, 15, 1]);
+    expect(smallCutPages(cards).flat()).toEqual(cards);
+  });
+});
+
+test("paper says whether a layer’s worth is guessed or learned", () => {
+  expect(printingWords.worth("6 mm", 0)).toBe("One layer is guessed to be worth 6 mm.");
+  expect(printingWords.worth("5 mm", 4)).toContain("learned from 4 readings");
+});
