@@ -61,7 +61,7 @@ describe("the program", () => {
     const { status, stdout, stderr } = start(["nowhere.json", "-", "shared/demo/first.json"], "{");
     expect([status, stdout]).toEqual([2, ""]);
     expect(stderr).toBe(
-      "nowhere.json: “nowhere.json” cannot be read as a file.\n-: The file is not JSON. Look for a missing comma, quote or bracket.\n",
+      "nowhere.json: “nowhere.json” cannot be read as a file.\n-: This file is not a fitting, or a part of it is lost: it cannot be read as one. Look for the file that was saved here; in one written by hand, look for a missing comma, quote or bracket.\n",
     );
   });
 });
@@ -104,7 +104,7 @@ describe("the command", () => {
     ["no file named", [], /^No fitting file was named/],
     ["a file that is not there", ["nowhere.json"], /^“nowhere.json” cannot be read/],
     ["an option nobody knows", ["--fast", "good"], /^“--fast” is not an option/],
-    ["no JSON", ["bad"], /^The file is not JSON/],
+    ["no JSON", ["bad"], /^This file is not a fitting/],
   ])("%s: exit code 2, a sentence, nothing printed", (_what, names, sentence) => {
     const { status, stdout, stderr } = run(names, { bad: "{", good: demo("first") });
     expect([status, stdout]).toEqual([2, ""]);

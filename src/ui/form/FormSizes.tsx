@@ -1,8 +1,10 @@
 import type { RankedSize } from "../../core/plan/chooseForm";
 import { requiredMeasurementNames } from "../../core/body/vocabulary";
+import { tapeAgreement } from "../../core/tolerances";
 import { formTables } from "../../document/formTables";
 import { LengthFigure } from "../LengthFigure";
 import { formingWords } from "../text/forming";
+import { unitMarks } from "../text/workroom";
 import { useDerived } from "../useDerived";
 import { useDispatch, useFitting, useLengths } from "../useStore";
 
@@ -88,6 +90,7 @@ function SizeList({ sizes, best, table, withTool = false }: SizeListProps) {
   const dispatch = useDispatch();
   return (
     <ul className="size-list wide">
+      <SizeHead />
       {withTool ? (
         <li>
           <label className="size">
@@ -121,6 +124,31 @@ function SizeList({ sizes, best, table, withTool = false }: SizeListProps) {
   );
 }
 
+const { bust, waist, fullHip } = formingWords.sizeHead;
+const girthHeads = { bustGirth: bust, waistGirth: waist, fullHipGirth: fullHip } as const;
+
+/** What the columns are; beside each figure a screen reader hears it again. */
+function SizeHead() {
+  const { unit } = useLengths();
+  const { size, verdict } = formingWords.sizeHead;
+  return (
+    <li className="size size-head" aria-hidden>
+      <span />
+      <span>
+        {size}, {unitMarks[unit]}
+      </span>
+      <span className="size-facts">
+        <span className="size-girths">
+          {requiredMeasurementNames.map((name) => (
+            <span key={name}>{girthHeads[name]}</span>
+          ))}
+        </span>
+        <span>{verdict}</span>
+      </span>
+    </li>
+  );
+}
+
 function SizeFacts({ ranked }: { readonly ranked: RankedSize }) {
   const { step, write } = useLengths();
   return (
@@ -129,13 +157,16 @@ function SizeFacts({ ranked }: { readonly ranked: RankedSize }) {
         {requiredMeasurementNames.map((name) => {
           const girth = ranked.measurements[name];
           return girth === undefined ? null : (
-            <LengthFigure key={name} length={girth} step={step} unitShown={name === "fullHipGirth"} />
+            <span key={name}>
+              <span className="unseen">{girthHeads[name]} </span>
+              <LengthFigure length={girth} step={step} unitShown={false} />
+            </span>
           );
         })}
       </span>
       <span>
         {ranked.shortfallTotal > 0 ? formingWords.over(write(ranked.shortfallTotal)) : formingWords.nothingOver};{" "}
-        {formingWords.waistLayers(ranked.waistLayers)}
+        {ranked.waistGain <= tapeAgreement ? formingWords.noLayers : formingWords.waistLayers(ranked.waistLayers)}
       </span>
     </span>
   );

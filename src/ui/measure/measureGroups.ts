@@ -32,8 +32,10 @@ const arcRank = (name: MeasurementName): number => {
   return level + (name.endsWith("BackArc") ? 10 : 0);
 };
 
-export const measureGroups: readonly MeasureGroup[] = order.map((improves) => {
+/** A group nobody has anything to measure for is left out. */
+export const measureGroups: readonly MeasureGroup[] = order.flatMap((improves) => {
   const names = measurementNames.filter((name) => measurementFacts[name].improves === improves);
+  if (names.length === 0) return [];
   return { improves, names: improves === "frontAndBack" ? names.toSorted((a, b) => arcRank(a) - arcRank(b)) : names };
 });
 

@@ -84,7 +84,7 @@ export function fittingProblemText(problem: FittingProblem, step: LengthStep): s
   const at = problem.path.length === 0 ? "The file" : pathText(problem.path);
   switch (problem.code) {
     case "notJson":
-      return "The file is not JSON. Look for a missing comma, quote or bracket.";
+      return "This file is not a fitting, or a part of it is lost: it cannot be read as one. Look for the file that was saved here; in one written by hand, look for a missing comma, quote or bracket.";
     case "tooLarge":
       return `The file holds more than a fitting can: at most ${problem.most} ${limitWords[problem.what]}.`;
     case "newerVersion":

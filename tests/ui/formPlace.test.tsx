@@ -1,0 +1,55 @@
+import { render, screen } from "@testing-library/react";
+import { beforeEach, expect, test } from "vitest";
+import type { Fitting } from "../../src/document/fitting";
+import { fittingStore } from "../../src/app/store";
+import { formTables } from "../../src/document/formTables";
+import { measureGroups } from "../../src/ui/measure/measureGroups";
+import { newFitting } from "../../src/ui/newFitting";
+import { FormPlace } from "../../src/ui/steps/FormPlace";
+import { fittingProblemText } from "../../src/ui/text/problems";
+import { StoreProvider } from "../../src/ui/useStore";
+
+const shown = (fitting: Fitting) => {
+  const { container } = render(
+    <StoreProvider store={fittingStore(fitting)}>
+      <FormPlace />
+    </StoreProvider>,
+  );
+  return container;
+};
+
+beforeEach(() => {
+  window.location.hash = "#form";
+});
+
+test("the sizes stand in columns with heads, and each figure is named for those who cannot see them", () => {
+  const container = shown({ ...newFitting("in"), body: { bustGirth: "40", waistGirth: "32", fullHipGirth: "42" } });
+  const [head] = container.querySelectorAll(".size-head");
+  expect(head?.textContent).toBe("Size, inbustwaistfull hipFor this body");
+  const size = screen.getByRole("radio", { name: /^Size 16 bust 38 in waist 30 in full hip 40 in / });
+  expect(size).not.toBeChecked();
+});
+
+test("a size that needs nothing at the waist says no layers, and never “0 layers”", () => {
+  const container = shown({ ...newFitting("in"), body: { bustGirth: "40", waistGirth: "32", fullHipGirth: "42" } });
+  expect(container.textContent).not.toMatch(/\b0 layers/);
+  expect(screen.getByRole("radio", { name: /^Size 18 .*no layers at the waist/ })).toBeInTheDocument();
+});
+
+test("the source of every table stands alone and holds no working notes", () => {
+  expect(formTables.length).toBeGreaterThan(3);
+  for (const { source, id } of formTables) {
+    expect(source, id).toMatch(/Pattern Sizing|ASTM D5585/);
+    expect(source, id).not.toMatch(/same page|read whole|not seen|secondary/i);
+  }
+});
+
+test("no group of readings is empty", () => {
+  expect(measureGroups.length).toBeGreaterThan(8);
+  for (const { improves, names } of measureGroups) expect(names.length, improves).toBeGreaterThan(0);
+});
+
+test("a file that is no fitting is told in a sewist's words", () => {
+  expect(fittingProblemText({ path: [], code: "notJson" }, "1/8 in")).toMatch(/^This file is not a fitting/);
+  expect(fittingProblemText({ path: [], code: "notJson" }, "1/8 in")).not.toContain("JSON");
+});
