@@ -40,7 +40,7 @@ test("keys, buttons and drag turn it, a whole turn brings it back, and it never 
   expect(await painted(page)).toEqual(first);
   await figure(page).focus();
   for (let i = 0; i < 6; i += 1) await page.keyboard.press("ArrowRight");
-  await expect(figure(page)).toHaveAttribute("aria-valuetext", /from her left side/);
+  await expect(figure(page)).toHaveAttribute("aria-valuetext", /from the wearer’s left side/);
   expect(await painted(page)).not.toEqual(first);
   for (let i = 0; i < 18; i += 1) await page.getByRole("button", { name: "Turn right" }).click();
   await expect(figure(page)).toHaveAttribute("aria-valuenow", "0");
@@ -52,7 +52,7 @@ test("keys, buttons and drag turn it, a whole turn brings it back, and it never 
   await page.mouse.down();
   await page.mouse.move(middle.x - 180, middle.y, { steps: 6 });
   await page.mouse.up();
-  await expect(figure(page)).toHaveAttribute("aria-valuetext", /from her left side/);
+  await expect(figure(page)).toHaveAttribute("aria-valuetext", /from the wearer’s left side/);
 });
 
 test("the pieces go on one by one", async ({ page }) => {

@@ -9,7 +9,7 @@ export function Rail({ place }: { readonly place: Place }) {
     <header className="rail">
       <a className="rail-name" href={placeAddress("door")} aria-current={place === "door" ? "page" : undefined}>
         <NameMark />
-        {placeNames.door}
+        <span className="rail-name-word">{placeNames.door}</span>
       </a>
       <nav className="rail-places" aria-label={workroomWords.places}>
         <ul>

@@ -4,6 +4,7 @@ import { PlanWaiting } from "../plan/PlanWaiting";
 import { placeAddress } from "../place";
 import { lookSentence, turningWords } from "../text/turning";
 import { useDerived } from "../useDerived";
+import { touchQuery, useMediaQuery } from "../useMediaQuery";
 import { TurningCanvas } from "./TurningCanvas";
 import { TurningControls } from "./TurningControls";
 import { TurningPieces } from "./TurningPieces";
@@ -27,10 +28,12 @@ function TurningBench({ plan }: { readonly plan: Plan }) {
   const count = now ?? all;
   const [body, setBody] = useState<"shown" | "hidden">("shown");
   const turning = useTurning();
+  const isTouch = useMediaQuery(touchQuery);
   const { turn, tip } = turning.view;
   return (
     <>
       <div className="place-head">
+        <a href={placeAddress("plan")}>{turningWords.backToPlan}</a>
         <h1>{turningWords.title}</h1>
         <p className="lead">{turningWords.lead}</p>
       </div>
@@ -56,7 +59,7 @@ function TurningBench({ plan }: { readonly plan: Plan }) {
         <div className="turning-side stack">
           <TurningControls turning={turning} body={body} onBody={setBody} />
           <TurningPieces plan={plan} count={count} onCount={setStepped} />
-          <p id="turning-how">{turningWords.how}</p>
+          <p id="turning-how">{isTouch ? turningWords.howByTouch : turningWords.how}</p>
           <p className="quiet">
             {turningWords.byRule} {turningWords.guess}
           </p>
