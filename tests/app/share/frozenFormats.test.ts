@@ -1,7 +1,7 @@
 // @vitest-environment node
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { readFile } from "../../../src/app/share/fittingFile";
+import { readFile, writeFittingFile } from "../../../src/app/share/fittingFile";
 import { readSheet } from "../../../src/app/share/measurementSheet";
 import { readLink } from "../../../src/app/share/shareLink";
 import { fittingStorage } from "../../../src/app/storage/fittingStorage";
@@ -21,6 +21,27 @@ const odile = {
   form: { table: "misses", size: "12", waistGirth: 72 },
   work: [{ did: "measured" }, { did: "trial", plies: 1 }],
 };
+
+const thea = {
+  title: "Thea, everything",
+  notes: "Every kind of entry once.",
+  unit: "in",
+  body: {
+    bustGirth: "41 1/2",
+    waistGirth: 36.75,
+    fullHipGirth: "112,4 cm",
+    waistFrontArc: "20⅛",
+    napeToWaist: "415 mm",
+  },
+  form: { table: "misses", size: 14, waistGirth: "29 1/2" },
+  batting: { name: "bonded wadding", layerThickness: "6 mm", spread: 0.4 },
+  finishingBatting: { name: "thin wadding", layerThickness: "1/8" },
+  readingError: "5 mm",
+  drafts: { body: { bustGirth: "41 1/" }, form: {}, other: { "reading.waistGirth": "thirty" } },
+  settings: { roundInches: "1/16" },
+  extra: { fromAnotherProgram: { kept: [1, "two", null] } },
+};
+const theasWork = ["trial", "pinned", "pinned", "unpinned", "measured", "trimmed", "replanned", "replanned"];
 
 describe("formats of released versions open forever", () => {
   it("one fitting", () => {
@@ -59,6 +80,40 @@ describe("formats of released versions open forever", () => {
       historyLost: false,
       history: { past: [{ title: "Odile" }], future: [{ notes: "" }] },
       entry: { changedAt: "2026-02-02T09:00:00.000Z", revision: 1 },
+    });
+  });
+
+  it("one fitting with every kind of entry there was", () => {
+    const read = readFile(frozen("fitting-1-whole.json.txt"));
+    expect(read).toMatchObject({ ok: true, value: [thea] });
+    expect(read.ok && read.value[0]?.work.map(({ did }) => did)).toEqual(theasWork);
+    expect(read.ok && read.value.map(writeFittingFile)).toEqual([frozen("fitting-1-whole.json.txt").toString("utf8")]);
+  });
+
+  it("a link with every kind of entry there was", async () => {
+    const link = frozen("link-1-whole.txt").toString("utf8").trim();
+    const read = await readLink(link.slice(link.indexOf("#")));
+    const { title, body, form, batting, finishingBatting } = thea;
+    expect(read).toMatchObject({ ok: true, value: { title, body, form, batting, finishingBatting } });
+    expect(read.ok && read.value.work.map(({ did }) => did)).toEqual(theasWork);
+  });
+
+  it("the database with something put away, something set aside, and the settings of the device", async () => {
+    const drawers = memoryDrawers();
+    for (const [place, value] of Object.entries(JSON.parse(frozen("drawers-1-whole.json.txt").toString("utf8")))) {
+      drawers.kept.set(place, value);
+    }
+    const storage = fittingStorage(drawers, { now: () => "2030-01-01T00:00:00.000Z", newId: () => "x" });
+    expect(await storage.list()).toMatchObject({ fittings: [{ kind: "fitting", entry: { archived: true } }] });
+    expect(await storage.load("frozen-0002")).toMatchObject({
+      kind: "loaded",
+      fitting: thea,
+      historyLost: false,
+      history: { past: [{ work: [] }] },
+    });
+    expect(await storage.settings()).toEqual({ lastFitting: "frozen-0002", lastFileAt: "2026-02-02T09:00:00.000Z" });
+    expect(await storage.quarantined()).toMatchObject({
+      items: [{ source: "fitting", takenAt: "2026-02-02T09:00:00.000Z", rawText: expect.stringContaining("half") }],
     });
   });
 });
