@@ -113,7 +113,7 @@ test("a reading that cannot be is told, and left out of what is believed", async
   await pin(page, 2);
   await readGirth(page, "waist", "64");
   await expect(
-    strip(page).getByText(/Waist girth 64 in cannot be: over these pieces it should be about 3\d/),
+    strip(page).getByText(/Waist girth 64\sin cannot be: over these pieces it should be about 3\d/),
   ).toBeVisible();
   await strip(page).getByRole("button", { name: "A slip: leave it out" }).click();
   await expect(taught(page).getByText(/Nothing has been read over the form yet/)).toBeVisible();
@@ -127,5 +127,5 @@ test("over the cover the same question has the same answer", async ({ page }) =>
   await page.goto("/#finishing");
   await expect(page.getByRole("heading", { name: "Is it done?" })).toBeVisible();
   await expect(page.getByText(/Not yet: \d+ pieces are still to be pinned/)).toBeVisible();
-  await expect(page.getByText(/within 3\/8 in all round, in front and behind/)).toBeVisible();
+  await expect(page.getByText(/within 3\/8\sin all round, in front and behind/)).toBeVisible();
 });

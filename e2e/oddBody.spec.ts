@@ -8,7 +8,7 @@ test("a form larger than the body somewhere: said by place and amount, with what
   await page.getByRole("radio", { name: /Size 14/ }).check();
   await page.goto("/#plan");
   await expect(page.getByRole("heading", { name: "What padding cannot do" })).toBeVisible();
-  await expect(page.getByText(/The form is .* in larger than the body at the full hip/)).toBeVisible();
+  await expect(page.getByText(/The form is .*\sin larger than the body at the full hip/)).toBeVisible();
   await page.getByRole("link", { name: "Look at other sizes" }).click();
   await expect(heading(page, "The form")).toBeVisible();
 });
@@ -21,7 +21,7 @@ test("readings that cannot both be right are named at the reading, and the plan 
   await page.keyboard.press("Enter");
   await expect(row(page, "waistFrontArc")).toContainText("Look again");
   await row(page, "waistFrontArc").click();
-  const sentence = page.getByText(/The waist front arc of the body reads 30 in, which is not less than/);
+  const sentence = page.getByText(/The waist front arc of the body reads 30\sin, which is not less than/);
   await expect(sentence.first()).toBeVisible();
   await expect(page.getByText("enough for a plan")).toBeHidden();
   await page.goto("/#plan");
