@@ -1,7 +1,7 @@
 import { chromium, expect, type Page, test } from "@playwright/test";
 import { systemChromium } from "../tests/support/browser";
 import { rulesBroken } from "./support/rulesBroken";
-import { openDemo, readingField, row, typeGirths } from "./support/workroom";
+import { openDemo, readingField, row, typeGirths, unfoldPlan } from "./support/workroom";
 
 const at = (place: string) => async (page: Page) => {
   await page.goto(`/#${place}`);
@@ -31,6 +31,7 @@ const stories: { readonly [story: string]: { readonly [state: string]: (page: Pa
   "the demo": {
     plan: async (page) => {
       await openDemo(page);
+      await unfoldPlan(page);
       await page.getByRole("button", { name: "Change the batting" }).click();
       await page.getByRole("button", { name: "Show piece 3 on the figure" }).first().click();
     },

@@ -13,6 +13,12 @@ export async function openDemo(page: Page, place = "plan"): Promise<void> {
 export const heading = (page: Page, name: string): Locator =>
   page.getByRole("main").getByRole("heading", { name, exact: true, level: 1 });
 
+/** On a phone the parts of the plan are folded; elsewhere there is nothing to open. */
+export async function unfoldPlan(page: Page): Promise<void> {
+  const folded = page.locator(".plan-fold:not([open]) > summary");
+  while ((await folded.count()) > 0) await folded.first().click();
+}
+
 /** A line of the measuring chart. */
 export const row = (page: Page, measurement: string): Locator =>
   page.locator(`button[data-measurement="${measurement}"]`);

@@ -15,7 +15,7 @@ export function BeforeCutting({ plan }: { readonly plan: Plan }) {
     [plan, step],
   );
   return (
-    <PlanPart title={planningWords.beforeCutting} className="stack">
+    <PlanPart title={planningWords.beforeCutting} className="stack" onPhone="open">
       <BattingLine plan={plan} />
       <h3>{markLinesWords.title}</h3>
       <p>{markLinesSentence(plan.levels, step)}</p>

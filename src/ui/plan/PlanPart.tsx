@@ -1,14 +1,18 @@
 import type { ReactNode } from "react";
 import { phoneQuery, useMediaQuery } from "../useMediaQuery";
 
-/** A part of the plan under its heading. On a phone it is folded, so that the plan's own sentence fills the first screen. */
+/**
+ * A part of the plan under its heading. On a phone it is folded, so that the plan's own sentence fills the first screen; the
+ * part that asks something lies open below it.
+ */
 export interface PlanPartProps {
   readonly title: string;
   readonly className?: string;
+  readonly onPhone?: "folded" | "open";
   readonly children: ReactNode;
 }
 
-export function PlanPart({ title, className = "", children }: PlanPartProps) {
+export function PlanPart({ title, className = "", onPhone = "folded", children }: PlanPartProps) {
   const isPhone = useMediaQuery(phoneQuery);
   if (!isPhone) {
     return (
@@ -19,7 +23,7 @@ export function PlanPart({ title, className = "", children }: PlanPartProps) {
     );
   }
   return (
-    <details className={`stitched plan-fold ${className}`}>
+    <details className={`stitched plan-fold ${className}`} open={onPhone === "open"}>
       <summary className="fold">
         <h2>{title}</h2>
       </summary>
