@@ -169,7 +169,7 @@ function describe(level: PlannedLevel, layered: LayeredSection, lengths: LengthW
   return [
     `The body measures ${known(body.girth.kind, body.girth.value)} round here,`,
     `${known(body.frontArc.kind, body.frontArc.value)} of it in front.`,
-    `The form measures ${lengths.write(form.girth.value)}, and ${lengths.write(predicted.girth)} with all its padding.`,
+    `The form measures ${known(form.girth.kind, form.girth.value)}, and should measure ${lengths.write(predicted.girth)} with all its padding.`,
     numbers.length === 0 ? "No batting is shown." : `Batting shown: ${numbers.join(", ")}.`,
   ].join(" ");
 }

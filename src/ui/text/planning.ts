@@ -13,7 +13,7 @@ export const planningWords = {
   describeForm: "Describe the form",
   summary: (pieces: string, place: string): string => `${pieces}, most of it ${place}.`,
   pieces: (count: number): string => (count === 1 ? "One piece of batting" : `${count} pieces of batting`),
-  nothing: "This form already reads what the body reads: there is nothing to add.",
+  nothing: "By what is known so far this form should read what the body reads: there is nothing to add.",
   deepest: { front: "in front", back: "behind", around: "all round" },
   mostAt: (level: string, where: string): string => `at the ${level}, ${where}`,
   agreement: (length: string, holds: string): string =>
