@@ -13,6 +13,7 @@ import { tabChannel } from "../../app/storage/tabChannel";
 import type { FittingStore } from "../../app/store";
 import { goTo } from "../place";
 import { fetchNotice } from "./NoticePlace";
+import { reloadWhenKept } from "./reloadWhenKept";
 import { listMayHaveChanged, shelf, tell } from "./shelf";
 
 /** Opens the database, puts the last fitting (or the one out of a link) on the table, and keeps it from then on. */
@@ -87,7 +88,7 @@ function startWorker(): void {
     container: navigator.serviceWorker as ServiceWorkerContainer | undefined,
     workerAddress: "./sw.js",
     onState: (state) => shelf.setState({ offline: state }),
-    loadAnew: () => window.location.reload(),
+    loadAnew: () => reloadWhenKept(),
   });
   shelf.setState({ takeNewRelease: offline.takeNewRelease });
   document.addEventListener("visibilitychange", () => {
