@@ -2,7 +2,7 @@ import { expect, type Page, test } from "@playwright/test";
 import { requiredMeasurementNames } from "../src/core/body/vocabulary";
 import { measurementTexts } from "../src/ui/text/measurements";
 import { pdfText } from "./support/pdfText";
-import { openDemo, typeGirths } from "./support/workroom";
+import { openDemo, readingField, typeGirths } from "./support/workroom";
 
 const papers = ["Letter", "A4"] as const;
 
@@ -15,15 +15,20 @@ const pieceNames = (page: Page): Promise<readonly string[]> =>
     .evaluateAll((cells) => cells.map((cell) => cell.firstElementChild?.textContent?.replace(/\.$/, "") ?? ""));
 
 for (const format of papers) {
-  test(`the demo is one page on ${format}, with every piece, its size and the readings`, async ({ page }) => {
+  test(`the demo is one page on ${format}, and a second with the small cut drawings`, async ({ page }) => {
     await openDemo(page, "print");
     const names = await pieceNames(page);
     expect(names.length).toBeGreaterThan(7);
+    expect(await page.locator(".sheet-figures .drawing").count()).toBe(2);
     const pages = await printed(page, format);
-    expect(pages).toHaveLength(1);
-    for (const name of names) expect(pages[0]).toContain(name);
+    expect(pages).toHaveLength(2);
+    for (const name of names) for (const text of pages) expect(text).toContain(name);
+    expect(pages[1]).toContain("Small cut drawings for Marta Linde (made up)");
+    expect(pages[0]).toContain("Mark five level lines on the form, straight down from the nape: bust 9 3/4 in");
+    expect(pages[0]).toContain("Put the bra on the form");
+    expect(pages[0]).toContain("One layer is guessed to be worth 1/4 in (6 mm).");
     expect(pages[0]).toContain("Padding sheet for Marta Linde (made up)");
-    expect(pages[0]).toContain("36 3/4 in");
+    expect(pages[0]).toContain("36 3/4");
     expect(pages[0]).toContain("Count the pins in and out");
     expect(pages[0]).not.toContain("The plan");
   });
@@ -128,20 +133,36 @@ test("without a plan the measuring sheet can be printed, and the others wait", a
 test("with no sheet chosen there is nothing to print, and it says so", async ({ page }) => {
   await openDemo(page, "print");
   await page.getByRole("checkbox", { name: /The padding sheet/ }).uncheck();
+  await page.getByRole("checkbox", { name: /Small cut drawings/ }).uncheck();
   await expect(page.getByRole("button", { name: "Print it" })).toBeDisabled();
   await expect(page.getByText("Choose a sheet")).toBeVisible();
 });
 
-test("printing from any other place prints the sheet as well", async ({ page }) => {
+test("what is done already is ticked and filled in, and the batting’s worth is the learned one", async ({ page }) => {
+  await openDemo(page, "padding");
+  for (let i = 0; i < 3; i += 1) await page.getByRole("button", { name: "It is pinned" }).click();
+  await page.getByRole("tab", { name: "waist", exact: true }).click();
+  await readingField(page, "all round").fill("33 5/8");
+  await readingField(page, "all round").press("Enter");
+  await page.goto("/#print");
+  await expect(page.locator(".sheet-pieces .sheet-box svg")).toHaveCount(3);
+  await expect(page.locator(".sheet-pieces tbody tr").nth(2).locator("td").last()).toHaveText("waist 33 5/8");
+  await expect(page.locator(".sheet-measures tbody tr").nth(2).locator("td").nth(7)).toHaveText("33 5/8");
+  await expect(page.locator(".sheet-head").first()).toContainText("learned from one reading");
+  await expect(page.locator(".sheet-head").first()).not.toContainText("guessed");
+});
+
+test("printing from any other place prints the usual sheets as well", async ({ page }) => {
   await openDemo(page, "padding");
   const pages = await printed(page, "A4");
-  expect(pages).toHaveLength(1);
+  expect(pages).toHaveLength(2);
   expect(pages[0]).toContain("Padding sheet for Marta Linde (made up)");
 });
 
 async function chooseOnly(page: Page, name: string): Promise<void> {
   await page.getByRole("checkbox", { name: new RegExp(name) }).check();
   await page.getByRole("checkbox", { name: /The padding sheet/ }).uncheck();
+  await page.getByRole("checkbox", { name: /Small cut drawings/ }).uncheck();
 }
 
 /** Every page but the last says that it goes on, and every page but the first that it does. */
@@ -159,7 +180,7 @@ async function largestPlan(page: Page): Promise<void> {
   await page.getByText("All sizes").click();
   await page.getByRole("radio", { name: /Size 6 / }).check();
   await page.goto("/#plan");
-  await page.getByRole("button", { name: "Change the batting" }).click();
+  await page.getByRole("button", { name: "Another, or one you have measured" }).click();
   await page.getByRole("button", { name: "needled cotton" }).click();
   await page.goto("/#print");
   await expect(page.locator(".sheet").first()).toBeVisible();

@@ -1,4 +1,4 @@
-import { expect, test } from "@playwright/test";
+import { expect, type Locator, test } from "@playwright/test";
 import { leftToGo, openDemo, readingField } from "./support/workroom";
 
 test.beforeEach(async ({ page }) => {
@@ -48,17 +48,79 @@ test("piece after piece is pinned, counted, and can be taken off again", async (
   await expect(page.getByRole("link", { name: /Padding 0 of \d+ pinned/ })).toBeVisible();
 });
 
-test("the whole padding, with readings as the plan expects them, ends there at every level", async ({ page }) => {
+test("every piece on and nothing read is nowhere called there; the tape is asked for, and one level read is one level there", async ({
+  page,
+}) => {
   const pinned = page.getByRole("button", { name: "It is pinned" });
   const count = await page
     .getByRole("main")
     .getByRole("button", { name: /not pinned yet/ })
     .count();
   for (let i = 0; i < count; i += 1) await pinned.click();
-  await expect(page.getByRole("heading", { name: "Every piece is on" })).toBeVisible();
+  await expect(page.getByRole("heading", { name: "Every piece is on. Now read every level." })).toBeVisible();
   const cells = page.getByRole("region", { name: "Every level" }).locator(".overview-left");
   await expect(cells).toHaveCount(15);
-  for (const words of await cells.allTextContents()) expect(words).toBe("there");
+  for (const words of await cells.allTextContents()) expect(words).toBe("should be there");
+  await expect(leftToGo(page, "all round")).toHaveText("should be there");
+  for (const words of await page.locator(".done-state").allTextContents()) expect(words).toBe("should be there");
+  await expect(page.getByText("not read over the padding yet")).toHaveCount(5);
+
+  await page.getByRole("tab", { name: "waist", exact: true }).click();
+  for (const [part, text] of [
+    ["all round", "36 3/4"],
+    ["front", "20 1/8"],
+  ] as const) {
+    await readingField(page, part).fill(text);
+    await readingField(page, part).press("Enter");
+  }
+  await expect(page.locator(".done-state").filter({ hasText: /^there$/ })).toHaveCount(1);
+  await expect(page.getByText("not read over the padding yet")).toHaveCount(4);
+
+  await page.goto("/#finishing");
+  await expect(page.getByText("not read over the cover yet")).toHaveCount(5);
+  await page.getByRole("tab", { name: "waist", exact: true }).click();
+  for (const [part, text] of [
+    ["all round", "36 5/8"],
+    ["front", "20 1/8"],
+  ] as const) {
+    await readingField(page, part).fill(text);
+    await readingField(page, part).press("Enter");
+  }
+  await expect(page.getByText("not read over the cover yet")).toHaveCount(4);
+});
+
+test("cautions, lines and bra stand above the first piece; after it the cautions are at one press", async ({
+  page,
+}) => {
+  const dust = page.getByText("Wear a dust mask.");
+  const first = page.getByRole("heading", { name: "Wrap round 1." });
+  await expect(
+    page.getByText(/^Mark five level lines on the form, straight down from the nape: bust\s9\s3\/4\sin/),
+  ).toBeVisible();
+  await expect(page.getByText(/^Put the bra on the form, in the person’s own size/)).toBeVisible();
+  const [above, below] = [await dust.boundingBox(), await first.boundingBox()];
+  expect((above?.y ?? 1e9) + (above?.height ?? 0)).toBeLessThanOrEqual(below?.y ?? 0);
+  await page.getByRole("button", { name: "It is pinned" }).click();
+  await expect(page.getByText(/^Mark five level lines/)).toBeHidden();
+  await expect(dust).toBeHidden();
+  await page.getByText("With care", { exact: true }).click();
+  await expect(dust).toBeVisible();
+});
+
+test("on a phone the next action, the reading it should give and the pad stand together on the first screen @phone", async ({
+  page,
+}) => {
+  for (let i = 0; i < 4; i += 1) await page.getByRole("button", { name: "It is pinned" }).click();
+  await page.evaluate(() => window.scrollTo(0, 0));
+  const pad = page.getByRole("region", { name: "Number pad for the reading" });
+  const foot = async (what: Locator) => {
+    const box = await what.boundingBox();
+    return (box?.y ?? 1e9) + (box?.height ?? 0);
+  };
+  const height = page.viewportSize()?.height ?? 0;
+  expect(await foot(page.locator(".next-sentence"))).toBeLessThan(height);
+  expect(await foot(page.locator(".next-then"))).toBeLessThan(height);
+  expect(await foot(pad.getByRole("button", { name: "7/8" }))).toBeLessThanOrEqual(height);
 });
 
 test("the screen is kept awake, and the browser’s answer is shown", async ({ page }) => {
