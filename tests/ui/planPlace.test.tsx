@@ -38,10 +38,23 @@ describe("what the plan rests on", () => {
     expect(link.getAttribute("href")).toMatch(/^#body\/[a-z][A-Za-z]+$/);
   });
 
-  test("no guesses of the body: only the batting has to hold", () => {
+  test("of a measured form count as well", () => {
     const { container } = shown(demo);
+    expect(container.querySelector(".lead")?.textContent).toContain("if the guesses and the batting hold");
+    expect(screen.getByRole("link", { name: "Measure it" }).getAttribute("href")).toMatch(/^#form\//);
+  });
+
+  test("where body and form are read throughout only the batting has to hold", () => {
+    const form = {
+      ...demo.form,
+      underbustGirth: "31",
+      highHipGirth: "34",
+      underbustFrontArc: "16",
+      highHipFrontArc: "17 1/4",
+    };
+    const { container, text } = shown({ ...demo, form });
     expect(container.querySelector(".lead")?.textContent).toContain("if the batting holds");
-    expect(container.querySelector(".lead")?.textContent).not.toContain("guesses");
+    expect(text()).not.toContain("The guess that weighs most");
   });
 
   test("every figure nobody read has the word for it beside it", () => {

@@ -7,40 +7,44 @@ import { planningWords } from "../text/planning";
 import { useDerived } from "../useDerived";
 import { useFitting, useLengths } from "../useStore";
 import { deepestPlace, guessCount } from "./planSummary";
-import { weightiestGuess } from "./weightiestGuess";
+import { type WeightyGuess, weightiestGuess } from "./weightiestGuess";
 
 /** The plan in a few sentences: how much goes where, what the tape should read then, and on which guesses that rests. */
 export function PlanSummary({ plan }: { readonly plan: Plan }) {
   const { write } = useLengths();
+  const weightiest = useWeightiestGuess(plan);
   if (plan.pieces.length === 0) return <p className="lead">{planningWords.nothing}</p>;
   const guesses = guessCount(plan);
   const { agreement, agreementBut, holds } = planningWords;
   const sentence = plan.shortfalls.length === 0 ? agreement : agreementBut;
+  const restsOnGuesses = guesses > 0 || weightiest !== null;
   return (
     <>
       <p className="lead">
         {planningWords.summary(planningWords.pieces(plan.pieces.length), deepestPlace(plan))}{" "}
-        {sentence(write(tapeAgreement), guesses > 0 ? holds.guessesAndBatting : holds.batting)}
+        {sentence(write(tapeAgreement), restsOnGuesses ? holds.guessesAndBatting : holds.batting)}
       </p>
       {guesses > 0 ? <p>{planningWords.guesses(guesses)}</p> : null}
-      <Weightiest plan={plan} />
+      {weightiest === null ? null : <Weightiest guess={weightiest} />}
     </>
   );
 }
 
-/** The guess that weighs most, and the way to the field that puts a reading in its place. */
-function Weightiest({ plan }: { readonly plan: Plan }) {
+function useWeightiestGuess(plan: Plan): WeightyGuess | null {
   const fitting = useFitting();
   const { planning } = useDerived();
-  const { write } = useLengths();
   const { body, form } = fitting;
-  const guess = weightiestGuess(plan, { body, form, isFormKnown: formStanding(fitting, planning).kind === "measured" });
-  if (guess === null) return null;
-  const { label } = measurementTexts[guess.name];
+  return weightiestGuess(plan, { body, form, isFormKnown: formStanding(fitting, planning).kind === "measured" });
+}
+
+/** The guess that weighs most, and the way to the field that puts a reading in its place. */
+function Weightiest({ guess: { whose, name, spread } }: { readonly guess: WeightyGuess }) {
+  const { write } = useLengths();
+  const { label } = measurementTexts[name];
   return (
     <p>
-      {planningWords.weightiest(guess.whose, label.charAt(0).toLowerCase() + label.slice(1), write(guess.spread))}{" "}
-      <a href={placeAddress(guess.whose, guess.name)}>{planningWords.measureIt}</a>
+      {planningWords.weightiest(whose, label.charAt(0).toLowerCase() + label.slice(1), write(spread))}{" "}
+      <a href={placeAddress(whose, name)}>{planningWords.measureIt}</a>
     </p>
   );
 }
