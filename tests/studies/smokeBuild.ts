@@ -18,13 +18,20 @@ export async function builtTool(): Promise<BuiltTool> {
   const given = process.env.E2E_BUILT;
   const folder = given ?? mkdtempSync(join(tmpdir(), "padwright-built-"));
   const root = fileURLToPath(new URL("../../", import.meta.url));
-  if (given === undefined) await build({ root, logLevel: "error", build: { outDir: folder, emptyOutDir: true } });
+  const clear = () => given ?? rmSync(folder, { recursive: true, force: true });
+  if (given === undefined) {
+    const options = { root, logLevel: "error", build: { outDir: folder, emptyOutDir: true } } as const;
+    await build(options).catch((problem: unknown) => {
+      clear();
+      throw problem;
+    });
+  }
   const server = await folderServer(folder);
   return {
     server,
     remove: async () => {
       await server.stop();
-      if (given === undefined) rmSync(folder, { recursive: true, force: true });
+      clear();
     },
   };
 }
