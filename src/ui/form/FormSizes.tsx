@@ -1,12 +1,10 @@
 import type { RankedSize } from "../../core/plan/chooseForm";
 import { requiredMeasurementNames } from "../../core/body/vocabulary";
-import { tapeAgreement } from "../../core/tolerances";
 import { formTables } from "../../document/formTables";
-import { LengthFigure } from "../LengthFigure";
 import { formingWords } from "../text/forming";
-import { unitMarks } from "../text/workroom";
 import { useDerived } from "../useDerived";
 import { useDispatch, useFitting, useLengths } from "../useStore";
+import { SizeFacts, SizeHead } from "./SizeFacts";
 
 /** Which table the form follows, how its sizes suit this body, and which one is taken. */
 export function FormSizes() {
@@ -121,53 +119,5 @@ function SizeList({ sizes, best, table, withTool = false }: SizeListProps) {
         </li>
       ))}
     </ul>
-  );
-}
-
-const { bust, waist, fullHip } = formingWords.sizeHead;
-const girthHeads = { bustGirth: bust, waistGirth: waist, fullHipGirth: fullHip } as const;
-
-/** What the columns are; beside each figure a screen reader hears it again. */
-function SizeHead() {
-  const { unit } = useLengths();
-  const { size, verdict } = formingWords.sizeHead;
-  return (
-    <li className="size size-head" aria-hidden>
-      <span />
-      <span>
-        {size}, {unitMarks[unit]}
-      </span>
-      <span className="size-facts">
-        <span className="size-girths">
-          {requiredMeasurementNames.map((name) => (
-            <span key={name}>{girthHeads[name]}</span>
-          ))}
-        </span>
-        <span>{verdict}</span>
-      </span>
-    </li>
-  );
-}
-
-function SizeFacts({ ranked }: { readonly ranked: RankedSize }) {
-  const { step, write } = useLengths();
-  return (
-    <span className="size-facts">
-      <span className="size-girths">
-        {requiredMeasurementNames.map((name) => {
-          const girth = ranked.measurements[name];
-          return girth === undefined ? null : (
-            <span key={name}>
-              <span className="unseen">{girthHeads[name]} </span>
-              <LengthFigure length={girth} step={step} unitShown={false} />
-            </span>
-          );
-        })}
-      </span>
-      <span>
-        {ranked.shortfallTotal > 0 ? formingWords.over(write(ranked.shortfallTotal)) : formingWords.nothingOver};{" "}
-        {ranked.waistGain <= tapeAgreement ? formingWords.noLayers : formingWords.waistLayers(ranked.waistLayers)}
-      </span>
-    </span>
   );
 }
