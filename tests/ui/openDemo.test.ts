@@ -1,0 +1,31 @@
+import { expect, test } from "vitest";
+import type { Keeping } from "../../src/app/storage/keeping";
+import { fittingStore } from "../../src/app/store";
+import { shelf } from "../../src/ui/library/shelf";
+import { newFitting } from "../../src/ui/newFitting";
+import { openDemo } from "../../src/ui/useDemo";
+
+const answering = (answer: "put" | "notKept", asked: unknown[]): Keeping =>
+  ({
+    put: (fitting: unknown) => {
+      asked.push(fitting);
+      return Promise.resolve(answer);
+    },
+  }) as unknown as Keeping;
+
+test("the made-up person never takes the place of work that could not be kept", async () => {
+  const store = fittingStore(newFitting("in"));
+  store.dispatch({ does: "measure", whose: "body", name: "waistGirth", text: "30" });
+  const before = store.getState();
+  const asked: unknown[] = [];
+  window.location.hash = "body";
+  shelf.setState({ keeping: answering("notKept", asked), news: [] });
+  await openDemo(store);
+  expect(store.getState()).toBe(before);
+  expect(asked).toHaveLength(1);
+  expect(shelf.getState().news).toEqual([{ kind: "tableNotKept" }]);
+  expect(window.location.hash).toBe("#body");
+  shelf.setState({ keeping: answering("put", asked) });
+  await openDemo(store);
+  expect(window.location.hash).toBe("#plan");
+});
