@@ -7,7 +7,7 @@ import { useFitting } from "../useStore";
 import "./learning.css";
 import { NewsRow } from "./NewsRow";
 import { NextMadeOf } from "./NextMadeOf";
-import { SurpriseRows } from "./SurpriseRows";
+import { isStanding, SurpriseRows } from "./SurpriseRows";
 import { TrialBench } from "./TrialBench";
 import { useDeferred } from "./useDeferred";
 
@@ -24,7 +24,8 @@ export interface LearningStripProps {
 
 export function LearningStrip({ progress, correction }: LearningStripProps) {
   const { learning } = useDerived();
-  const { work } = useFitting();
+  const fitting = useFitting();
+  const { work } = fitting;
   const strip = useRef<HTMLElement>(null);
   const { answer, isWorking } = useDeferred(learning);
   const isBare = progress.pinnedCount === 0;
@@ -32,6 +33,7 @@ export function LearningStrip({ progress, correction }: LearningStripProps) {
   if (!isBare && isFirst) return null;
 
   const isComingOff = correction !== null && correction.how.kind !== "pullThin";
+  const isDoubtful = answer !== null && isStanding(answer.replan.belief.surprises, fitting);
   if (isComingOff && (answer?.replan.belief.surprises.length ?? 0) === 0) return null;
   const focus = () => strip.current?.focus();
   return (
@@ -45,7 +47,9 @@ export function LearningStrip({ progress, correction }: LearningStripProps) {
       {isBare ? <TrialOffer /> : null}
       {answer === null && !isFirst ? <p className="quiet">{learningWords.working}</p> : null}
       {answer === null ? null : <SurpriseRows surprises={answer.replan.belief.surprises} />}
-      {answer === null || isComingOff ? null : <NewsRow learned={answer} progress={progress} onDone={focus} />}
+      {answer === null || isComingOff || isDoubtful ? null : (
+        <NewsRow learned={answer} progress={progress} onDone={focus} />
+      )}
       {isComingOff ? null : <NextMadeOf progress={progress} />}
     </section>
   );

@@ -35,6 +35,10 @@ export function SurpriseRows({ surprises }: { readonly surprises: readonly Surpr
   ));
 }
 
+/** Whether a reading that cannot be still stands: nothing is planned from it, and no layer eased for it. */
+export const isStanding = (surprises: readonly Surprise[], fitting: Fitting): boolean =>
+  surprises.some((surprise) => standingAt(surprise, fitting) !== null);
+
 /** The entry of the log a surprise comes from, if it is the last reading of its place. */
 function standingAt({ name, read }: Surprise, { work, unit }: Fitting): number | null {
   const at = work.findLastIndex((entry) => entry.did === "measured" && entry.readings[name] !== undefined);

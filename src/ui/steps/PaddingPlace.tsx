@@ -1,12 +1,12 @@
 import { useState } from "react";
 import type { PadProgress, TapePart } from "../../app/padProgress";
 import type { LevelName } from "../../core/body/vocabulary";
-import type { Correction } from "../../core/plan/corrections";
 import type { Plan } from "../../core/plan/plan";
 import { correctionsHere } from "../learning/correctionsHere";
 import { DoneBoard } from "../learning/DoneBoard";
 import { LearningPart } from "../learning/LearningPart";
 import { LearningStrip } from "../learning/LearningStrip";
+import { isStanding } from "../learning/SurpriseRows";
 import { useDeferred } from "../learning/useDeferred";
 import { BeforeFirst } from "../padding/BeforeFirst";
 import { LevelReadings } from "../padding/LevelReadings";
@@ -20,6 +20,7 @@ import { ScreenTools } from "../padding/ScreenTools";
 import { PlanWaiting } from "../plan/PlanWaiting";
 import { paddingWords } from "../text/padding";
 import { useDerived } from "../useDerived";
+import { useFitting } from "../useStore";
 
 /** Padding: pin the next piece, lay the tape, type what it reads, see what is left to go. */
 export function PaddingPlace() {
@@ -32,7 +33,7 @@ export function PaddingPlace() {
 function PaddingBench({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
   const [looked, setLooked] = useState<number | null>(null);
   const current = plan.pieces.find(({ order }) => order === looked) ?? progress.next;
-  const first = useFirstCorrection(progress);
+  const { first, isDoubtful } = useTapeSays(progress);
   const correction = looked === null ? first : null;
   const last = progress.pieces.findLast(({ pinned }) => pinned)?.piece ?? null;
   const atHand = looked === null ? (last ?? current) : current;
@@ -67,7 +68,7 @@ function PaddingBench({ plan, progress }: { readonly plan: Plan; readonly progre
           progress={progress}
           level={level}
           over="padding"
-          isEasing={correction === null}
+          isEasing={correction === null && !isDoubtful}
           onLevel={chooseLevel}
           onPart={setPart}
         />
@@ -81,9 +82,13 @@ function PaddingBench({ plan, progress }: { readonly plan: Plan; readonly progre
   );
 }
 
-/** What the tape reads over, if it is firm enough to come before the next piece. */
-function useFirstCorrection(progress: PadProgress): Correction | null {
+/** What the tape reads over, if it is firm enough to come before the next piece; and whether a reading cannot be. */
+function useTapeSays(progress: PadProgress) {
+  const fitting = useFitting();
   const { learning } = useDerived();
   const { answer } = useDeferred(learning);
-  return answer === null ? null : correctionsHere(answer.replan.corrections, progress).first;
+  return {
+    first: answer === null ? null : correctionsHere(answer.replan.corrections, progress).first,
+    isDoubtful: answer !== null && isStanding(answer.replan.belief.surprises, fitting),
+  };
 }

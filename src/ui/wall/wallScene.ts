@@ -64,11 +64,11 @@ export function wallScene({ level, pieces, step }: WallPicture): Scene {
 const textShare = 1 / 13;
 const textSizeOf = ({ width }: Frame): number => width * textShare;
 
-/** Room for the number of the piece at hand all round, for a word at the top and for a row of words at the foot. */
+/** Room for the number of the piece at hand all round, for a word at the top and for two rows of words at the foot. */
 function frameRound(points: readonly PicturePoint[]): Frame {
   const side = Math.max(...points.map(({ x }) => Math.abs(x)));
   const width = (2 * side) / (1 - 3.4 * textShare);
   const text = width * textShare;
   const [back, front] = [Math.min(...points.map(({ y }) => y)), Math.max(...points.map(({ y }) => y))];
-  return { x: -width / 2, y: back - text * 2.8, width, height: front - back + text * 5.6 };
+  return { x: -width / 2, y: back - text * 2.8, width, height: front - back + text * 6.7 };
 }
