@@ -32,8 +32,8 @@ const stories: { readonly [story: string]: { readonly [state: string]: (page: Pa
     plan: async (page) => {
       await openDemo(page);
       await unfoldPlan(page);
-      await page.getByRole("button", { name: "Change the batting" }).click();
       await page.getByRole("button", { name: "Show piece 3 on the figure" }).first().click();
+      await page.getByRole("button", { name: "Change the batting" }).click();
     },
     body: at("body"),
     form: at("form"),
