@@ -3,14 +3,13 @@ import { type BattingRole, battingRoles } from "../../core/material";
 import type { Plan } from "../../core/plan/plan";
 import { homeTape } from "../../core/tolerances";
 import { learningWords, placeOver, placesOver } from "../text/learning";
-import { useDerived } from "../useDerived";
 import { useFitting } from "../useStore";
 import { CorrectionRow } from "./CorrectionRow";
 import { correctionsHere } from "./correctionsHere";
 import { MadeOfText } from "./NextMadeOf";
 import { ReadingCare } from "./ReadingCare";
 import { ReadingsBehind } from "./ReadingsBehind";
-import { useDeferred } from "./useDeferred";
+import { useAnswer } from "./useAnswer";
 import { WorthPart } from "./WorthPart";
 
 /** What the tape has taught: the worth of a layer with its plot, what else is over, and what the pieces left can be made of. */
@@ -32,8 +31,7 @@ export function LearningPart({ plan, progress }: { readonly plan: Plan; readonly
 }
 
 function OverPart({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
-  const { learning } = useDerived();
-  const { answer } = useDeferred(learning);
+  const { answer } = useAnswer("learning");
   if (answer === null) return null;
   const { others, believed } = correctionsHere(answer.replan.corrections, progress);
   if (others.length === 0 && believed.length === 0) return null;
@@ -58,8 +56,7 @@ function OverPart({ plan, progress }: { readonly plan: Plan; readonly progress: 
 
 /** Beside the next piece, which is told above: all those that are left, or would be left by a new plan. */
 function UsesPart({ progress }: { readonly progress: PadProgress }) {
-  const { madeOf } = useDerived();
-  const { answer } = useDeferred(madeOf);
+  const { answer } = useAnswer("madeOf");
   const isLeft = (id: string): boolean => progress.pieces.some(({ piece, pinned }) => piece.id === id && !pinned);
   const left = answer?.filter(({ piece }) => isLeft(piece.id)) ?? [];
   if (left.length === 0) return null;

@@ -2,14 +2,13 @@ import { useRef, useState } from "react";
 import type { PadProgress } from "../../app/padProgress";
 import type { Correction } from "../../core/plan/corrections";
 import { learningWords, trialWords } from "../text/learning";
-import { useDerived } from "../useDerived";
 import { useFitting } from "../useStore";
 import "./learning.css";
 import { NewsRow } from "./NewsRow";
 import { NextMadeOf } from "./NextMadeOf";
 import { isStanding, SurpriseRows } from "./SurpriseRows";
 import { TrialBench } from "./TrialBench";
-import { useDeferred } from "./useDeferred";
+import { useAnswer } from "./useAnswer";
 
 /**
  * What the tape says about the next action, in a strip above it: try a layer first, plan the rest anew, where to read
@@ -23,11 +22,10 @@ export interface LearningStripProps {
 }
 
 export function LearningStrip({ progress, correction }: LearningStripProps) {
-  const { learning } = useDerived();
   const fitting = useFitting();
   const { work } = fitting;
   const strip = useRef<HTMLElement>(null);
-  const { answer, isWorking } = useDeferred(learning);
+  const { answer, isWorking } = useAnswer("learning");
   const isBare = progress.pinnedCount === 0;
   const isFirst = !work.some((entry) => entry.did === "trial" || entry.did === "measured");
   if (!isBare && isFirst) return null;

@@ -2,14 +2,12 @@ import type { PadProgress } from "../../app/padProgress";
 import type { MadeOf } from "../../app/cutPieces";
 import { madeOfSentence } from "../text/learning";
 import { pieceName } from "../text/pieces";
-import { useDerived } from "../useDerived";
 import { useLengths } from "../useStore";
-import { useDeferred } from "./useDeferred";
+import { useAnswer } from "./useAnswer";
 
 /** Once the rest was planned anew: what the next piece can be made of. */
 export function NextMadeOf({ progress }: { readonly progress: PadProgress }) {
-  const { madeOf } = useDerived();
-  const { answer } = useDeferred(madeOf);
+  const { answer } = useAnswer("madeOf");
   const next = answer?.find(({ piece }) => piece.id === progress.next?.id);
   if (next === undefined) return null;
   return (

@@ -1,15 +1,13 @@
 import type { BattingRole } from "../../core/material";
 import { learningWords, trialWords } from "../text/learning";
-import { useDerived } from "../useDerived";
 import { useFitting } from "../useStore";
-import { useDeferred } from "./useDeferred";
+import { useAnswer } from "./useAnswer";
 import { WorthText } from "./WorthText";
 
 /** What the trials so far say a layer is worth. */
 export function TrialAnswer({ role }: { readonly role: BattingRole }) {
-  const { learning } = useDerived();
   const { work } = useFitting();
-  const { answer } = useDeferred(learning);
+  const { answer } = useAnswer("learning");
   if (!work.some((entry) => entry.did === "trial")) return null;
   return (
     <section className="trial-answer" aria-label={trialWords.answer}>

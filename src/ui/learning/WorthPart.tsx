@@ -6,17 +6,15 @@ import { WorthPlot } from "../drawing/WorthPlot";
 import type { WorthReading } from "../drawing/worthScene";
 import { learningWords, trialName } from "../text/learning";
 import { levelWords } from "../text/pictures";
-import { useDerived } from "../useDerived";
 import { useUnit } from "../useStore";
 import { thinWriter } from "./thinLengths";
-import { useDeferred } from "./useDeferred";
+import { useAnswer } from "./useAnswer";
 import { WorthText } from "./WorthText";
 
 /** The worth of a layer of one batting: in words, and drawn reading by reading. */
 export function WorthPart({ role, isNamed }: { readonly role: BattingRole; readonly isNamed: boolean }) {
-  const { learning, worth } = useDerived();
-  const { answer: learned, isWorking } = useDeferred(learning);
-  const { answer: history } = useDeferred(worth);
+  const { answer: learned, isWorking } = useAnswer("learning");
+  const { answer: history } = useAnswer("worth");
   const now = learned?.replan.belief[role] ?? history?.before[role];
   return (
     <div className="worth" aria-busy={isWorking}>

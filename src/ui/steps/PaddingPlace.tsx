@@ -7,7 +7,7 @@ import { DoneBoard } from "../learning/DoneBoard";
 import { LearningPart } from "../learning/LearningPart";
 import { LearningStrip } from "../learning/LearningStrip";
 import { isStanding } from "../learning/SurpriseRows";
-import { useDeferred } from "../learning/useDeferred";
+import { useAnswer } from "../learning/useAnswer";
 import { BeforeFirst } from "../padding/BeforeFirst";
 import { LevelReadings } from "../padding/LevelReadings";
 import { levelToMeasure } from "../padding/levelToMeasure";
@@ -85,8 +85,7 @@ function PaddingBench({ plan, progress }: { readonly plan: Plan; readonly progre
 /** What the tape reads over, if it is firm enough to come before the next piece; and whether a reading cannot be. */
 function useTapeSays(progress: PadProgress) {
   const fitting = useFitting();
-  const { learning } = useDerived();
-  const { answer } = useDeferred(learning);
+  const { answer } = useAnswer("learning");
   return {
     first: answer === null ? null : correctionsHere(answer.replan.corrections, progress).first,
     isDoubtful: answer !== null && isStanding(answer.replan.belief.surprises, fitting),
