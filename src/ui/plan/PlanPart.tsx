@@ -14,7 +14,7 @@ export interface PlanPartProps {
 
 export function PlanPart({ title, className = "", onPhone = "folded", children }: PlanPartProps) {
   const isPhone = useMediaQuery(phoneQuery);
-  if (!isPhone) {
+  if (!isPhone || onPhone === "open") {
     return (
       <section className={`stitched ${className}`}>
         <h2>{title}</h2>
@@ -23,7 +23,7 @@ export function PlanPart({ title, className = "", onPhone = "folded", children }
     );
   }
   return (
-    <details className={`stitched plan-fold ${className}`} open={onPhone === "open"}>
+    <details className={`stitched plan-fold ${className}`}>
       <summary className="fold">
         <h2>{title}</h2>
       </summary>
