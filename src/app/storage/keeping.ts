@@ -31,6 +31,8 @@ export interface Keeping {
   letGo(fitting: Fitting): Promise<void>;
   /** Keeps what lies on the table now, without waiting for a change. */
   keepNow(): void;
+  /** Ends the pause before a save: the page is about to be put aside. */
+  hurry(): void;
   retry(): void;
   takeOver(): Promise<void>;
   /** Lets go of what was refused and shows what is kept. */
@@ -58,6 +60,9 @@ export function startKeeping(store: FittingStore, desk: Desk, events: KeepingEve
   store.subscribe((state, before) => table.follow(state, before));
   return table;
 }
+
+/** What is told anew with every letter of a text. */
+const writtenByLetter: ReadonlySet<FittingState["cause"]> = new Set(["draft", "rename", "note", "nameBatting"]);
 
 /** A new fitting on its way to its first save, with the newest change that is to be in it. */
 interface Beginning {
@@ -132,6 +137,10 @@ class Table implements Keeping {
     this.keep(this.store.getState());
   }
 
+  hurry(): void {
+    this.current?.hurry();
+  }
+
   retry(): void {
     this.current?.retry();
   }
@@ -165,7 +174,8 @@ class Table implements Keeping {
   }
 
   private keep(state: FittingState): void {
-    if (this.current) this.current.keep(state.fitting, { past: state.past, future: state.future });
+    const pause = this.desk.pauses?.[writtenByLetter.has(state.cause) ? "letter" : "change"];
+    if (this.current) this.current.keep(state.fitting, { past: state.past, future: state.future }, pause);
     else if (this.beginning) this.beginning.newest = state;
     else this.begin(state);
   }

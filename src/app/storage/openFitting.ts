@@ -13,8 +13,13 @@ import type { TabChannel } from "./tabChannel";
 export interface OpenFitting {
   readonly id: string;
   state(): OpenState;
-  /** Keeps a committed change with the steps around it. Refused, and said so, while another tab writes. */
-  keep(fitting: Fitting, history: FittingHistory): void;
+  /**
+   * Keeps a change with the steps around it, at once or after a pause in milliseconds. Refused, and said so, while another tab
+   * writes.
+   */
+  keep(fitting: Fitting, history: FittingHistory, pause?: number): void;
+  /** Ends the pause before a save. */
+  hurry(): void;
   /** Tries again to save what was not saved. */
   retry(): void;
   /** Asks the tab that writes to save and let go; takes the pen by force if no answer comes. */
@@ -51,8 +56,16 @@ export interface Desk {
   readonly locks: Locks | undefined;
   readonly channel: TabChannel;
   readonly later: (milliseconds: number, work: () => void) => () => void;
+  /** How long a change waits before it is saved; at once where nothing is said. */
+  readonly pauses?: SavePauses;
   /** How long a writing tab has to save and let go before its pen is taken, in milliseconds. */
   readonly takeOverPatience?: number;
+}
+
+/** Milliseconds of quiet before a save: after a letter of a text that is not finished, and after everything else. */
+export interface SavePauses {
+  readonly letter: number;
+  readonly change: number;
 }
 
 export type OpenOutcome =
@@ -135,13 +148,17 @@ class FittingAtDesk implements OpenFitting {
     return this.shown;
   }
 
-  keep(fitting: Fitting, history: FittingHistory): void {
+  keep(fitting: Fitting, history: FittingHistory, pause = 0): void {
     if (this.shown.access === "writing") {
-      this.queue.offer({ fitting, history });
+      this.queue.offer({ fitting, history }, pause);
       return;
     }
     this.isStranded = true;
     this.refuse("changedElsewhere", "another tab has the pen");
+  }
+
+  hurry(): void {
+    this.queue.hurry();
   }
 
   retry(): void {

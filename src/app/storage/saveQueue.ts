@@ -1,6 +1,6 @@
 /**
- * Saves every change at once, one save at a time, always the newest. While one save is under way later changes wait,
- * and only the last of them is saved next. What the person is shown is one of the four states; "saved" is said only
+ * Saves every change at once, or after the short pause it came with, one save at a time, always the newest. While one save
+ * is under way later changes wait, and only the last of them is saved next. What the person is shown is one of the four states; "saved" is said only
  * when the newest change offered is the one that was kept.
  */
 export type SaveState<Refusal> =
@@ -24,11 +24,16 @@ export interface SaveQueueOptions<Change, Refusal> {
 }
 
 export interface SaveQueue<Change> {
-  /** Hands over the newest change to be saved. */
-  offer(change: Change): void;
+  /**
+   * Hands over the newest change to be saved, at once or after a pause in milliseconds. A change with the same pause puts it off
+   * again, though not without end; one with a longer pause does not.
+   */
+  offer(change: Change, pause?: number): void;
+  /** Ends a pause: saves what is waiting now. */
+  hurry(): void;
   /** Tries the newest change again, now. */
   retry(): void;
-  /** Waits until nothing is under way, and tells whether the newest change offered has been kept. */
+  /** Waits until nothing is under way, ending a pause, and tells whether the newest change offered has been kept. */
   settled(): Promise<boolean>;
   /** Drops what is waiting and stops; a save under way still ends by itself. */
   stop(): void;
@@ -37,63 +42,122 @@ export interface SaveQueue<Change> {
 /** Milliseconds to wait before the first, second… try again after a passing trouble; the last one repeats. */
 export const pauses: readonly number[] = [500, 2_000, 8_000, 30_000];
 
+/** How often a change may put off the one before it: somebody who writes without a rest is saved all the same. */
+export const mostPutOffs = 12;
+
 interface Waiting<Change> {
   readonly change: Change;
   readonly mark: string;
+  readonly pause: number;
 }
 
 export function saveQueue<Change, Refusal>(options: SaveQueueOptions<Change, Refusal>): SaveQueue<Change> {
-  let newest: Waiting<Change> | null = null;
-  let running: Promise<void> | null = null;
-  let callOff: () => void = () => {};
-  let tries = 0;
+  return new Queue(options);
+}
 
-  const takeUp = (): void => {
-    callOff();
-    if (running || !newest) return;
-    // A trouble stays on the screen until it is over, and does not flicker while it is tried again.
-    if (tries === 0) options.onState({ kind: "saving" });
-    running = saveNewest(newest);
-  };
+class Queue<Change, Refusal> implements SaveQueue<Change> {
+  private readonly options: SaveQueueOptions<Change, Refusal>;
+  private newest: Waiting<Change> | null = null;
+  private running: Promise<void> | null = null;
+  private callOff: () => void = () => {};
+  private tries = 0;
+  /** The pause that is under way before a save, and how often it was put off. */
+  private pausing: number | null = null;
+  private putOffs = 0;
+  private isSaidToSave = false;
 
-  const saveNewest = async (first: Waiting<Change>): Promise<void> => {
+  constructor(options: SaveQueueOptions<Change, Refusal>) {
+    this.options = options;
+  }
+
+  offer(change: Change, pause = 0): void {
+    this.newest = { change, mark: this.options.newMark(), pause };
+    if (this.running) return;
+    if (pause > 0) this.pauseBefore(pause);
+    else this.takeUp();
+  }
+
+  hurry(): void {
+    if (this.pausing !== null) this.takeUp();
+  }
+
+  retry(): void {
+    this.takeUp();
+  }
+
+  async settled(): Promise<boolean> {
+    for (;;) {
+      this.hurry();
+      if (!this.running) return this.newest === null;
+      await this.running;
+    }
+  }
+
+  stop(): void {
+    this.endPause();
+    this.newest = null;
+  }
+
+  private takeUp(): void {
+    this.endPause();
+    if (this.running || !this.newest) return;
+    this.showSaving();
+    this.running = this.saveNewest(this.newest);
+  }
+
+  private pauseBefore(pause: number): void {
+    this.showSaving();
+    if (this.pausing !== null && (this.pausing < pause || this.putOffs >= mostPutOffs)) return;
+    const putOffs = this.pausing === null ? 0 : this.putOffs + 1;
+    this.endPause();
+    this.pausing = pause;
+    this.putOffs = putOffs;
+    this.callOff = this.options.later(pause, () => this.takeUp());
+  }
+
+  private endPause(): void {
+    this.callOff();
+    this.pausing = null;
+    this.putOffs = 0;
+  }
+
+  private async saveNewest(first: Waiting<Change>): Promise<void> {
     let waiting = first;
     for (;;) {
-      const outcome = await options.save(waiting.change, waiting.mark);
-      if (newest === waiting || newest === null) {
-        running = null;
-        return settle(waiting, outcome);
+      const outcome = await this.options.save(waiting.change, waiting.mark);
+      if (this.newest === waiting || this.newest === null) {
+        this.running = null;
+        return this.settle(waiting, outcome);
       }
-      waiting = newest;
+      waiting = this.newest;
+      if (waiting.pause > 0) {
+        this.running = null;
+        return this.pauseBefore(waiting.pause);
+      }
     }
-  };
+  }
 
-  const settle = (waiting: Waiting<Change>, outcome: QueuedSave<Refusal>): void => {
-    if (newest !== waiting) return;
+  private settle(waiting: Waiting<Change>, outcome: QueuedSave<Refusal>): void {
+    if (this.newest !== waiting) return;
     if (outcome.kind === "saved") {
-      newest = null;
-      tries = 0;
-      options.onState({ kind: "saved", at: outcome.at });
+      this.newest = null;
+      this.tries = 0;
+      this.show({ kind: "saved", at: outcome.at });
       return;
     }
-    if (outcome.passing) callOff = options.later(pauses[Math.min(tries, pauses.length - 1)] ?? 0, takeUp);
-    tries += 1;
-    options.onState({ kind: "notSaved", refusal: outcome.refusal });
-  };
+    const pause = pauses[Math.min(this.tries, pauses.length - 1)] ?? 0;
+    if (outcome.passing) this.callOff = this.options.later(pause, () => this.takeUp());
+    this.tries += 1;
+    this.show({ kind: "notSaved", refusal: outcome.refusal });
+  }
 
-  return {
-    offer: (change) => {
-      newest = { change, mark: options.newMark() };
-      takeUp();
-    },
-    retry: takeUp,
-    settled: async () => {
-      while (running) await running;
-      return newest === null;
-    },
-    stop: () => {
-      callOff();
-      newest = null;
-    },
-  };
+  // A trouble stays on the screen until it is over, and does not flicker while it is tried again.
+  private showSaving(): void {
+    if (this.tries === 0 && !this.isSaidToSave) this.show({ kind: "saving" });
+  }
+
+  private show(state: SaveState<Refusal>): void {
+    this.isSaidToSave = state.kind === "saving";
+    this.options.onState(state);
+  }
 }

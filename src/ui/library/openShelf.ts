@@ -49,6 +49,8 @@ function openDesk(): Desk {
       const timer = setTimeout(work, milliseconds);
       return () => clearTimeout(timer);
     },
+    // The screen shows first what was done; the letters of one reading are saved together, or with the reading.
+    pauses: { letter: 500, change: 20 },
   };
 }
 
@@ -75,6 +77,11 @@ function show(open: OpenState | null): void {
 function startListening(keeping: Keeping): void {
   keeping.desk.channel.hear(({ kind }) => {
     if (kind !== "penWanted") listMayHaveChanged();
+  });
+  // A page that is put aside may never run again.
+  window.addEventListener("pagehide", () => keeping.hurry());
+  document.addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "hidden") keeping.hurry();
   });
   window.addEventListener("hashchange", () => {
     const shared = takeLink(window);

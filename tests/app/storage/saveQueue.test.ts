@@ -1,7 +1,7 @@
 // @vitest-environment node
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { pauses, type QueuedSave, type SaveState, saveQueue } from "../../../src/app/storage/saveQueue";
+import { mostPutOffs, pauses, type QueuedSave, type SaveState, saveQueue } from "../../../src/app/storage/saveQueue";
 
 interface Pending {
   readonly change: number;
@@ -102,6 +102,56 @@ describe("the queue of saves", () => {
     expect(states).toEqual([{ kind: "saving" }]);
   });
 
+  it("saves what is written letter by letter after a pause, together, and says so from the first letter on", async () => {
+    const { queue, pending, states, timers } = watchedQueue();
+    for (const letter of [1, 2, 3]) queue.offer(letter, 500);
+    expect(states).toEqual([{ kind: "saving" }]);
+    expect(pending).toEqual([]);
+    expect(timers).toMatchObject([{ milliseconds: 500 }]);
+    timers.splice(0)[0]?.work();
+    expect(pending).toMatchObject([{ change: 3 }]);
+    queue.offer(4, 500);
+    await pending[0]?.end(saved);
+    expect(states).toEqual([{ kind: "saving" }]);
+    timers.splice(0)[0]?.work();
+    await pending[0]?.end(saved);
+    expect(states).toEqual([{ kind: "saving" }, { kind: "saved", at: "noon" }]);
+  });
+
+  it("puts a save off only so often, and what waits shortly is not put off by a letter", () => {
+    const { queue, pending, timers } = watchedQueue();
+    queue.offer(0, 500);
+    const seen = Array.from({ length: mostPutOffs + 3 }, (_, i) => {
+      queue.offer(i + 1, 500);
+      return timers[0];
+    });
+    expect(new Set(seen).size).toBe(mostPutOffs);
+    timers.splice(0)[0]?.work();
+    expect(pending).toMatchObject([{ change: mostPutOffs + 3 }]);
+
+    const other = watchedQueue();
+    other.queue.offer(1, 20);
+    other.queue.offer(2, 500);
+    expect(other.timers).toMatchObject([{ milliseconds: 20 }]);
+    other.queue.offer(3);
+    expect(other.timers).toEqual([]);
+    expect(other.pending).toMatchObject([{ change: 3 }]);
+  });
+
+  it("ends a pause when the page is put aside or closed", async () => {
+    const { queue, pending } = watchedQueue();
+    queue.hurry();
+    queue.offer(1, 500);
+    queue.hurry();
+    expect(pending).toMatchObject([{ change: 1 }]);
+    await pending[0]?.end(saved);
+    queue.offer(2, 500);
+    const settled = queue.settled();
+    expect(pending).toMatchObject([{ change: 2 }]);
+    await pending[0]?.end(saved);
+    expect(await settled).toBe(true);
+  });
+
   it("saves a change that is offered while it says saved", async () => {
     const seen: number[] = [];
     const queue = saveQueue<number, string>({
@@ -121,15 +171,22 @@ describe("the queue of saves", () => {
   });
 
   it("never says saved unless the newest change offered was kept, in any order of events", async () => {
-    const event = fc.oneof(fc.constant("offer"), fc.constant("retry"), fc.constantFrom(saved, full, lost));
+    const event = fc.oneof(
+      fc.constantFrom("offer", "letter", "time"),
+      fc.constantFrom("retry", "hurry"),
+      fc.constantFrom(saved, full, lost),
+    );
     let saves = 0;
     await fc.assert(
       fc.asyncProperty(fc.array(event, { maxLength: 40 }), async (events) => {
-        const { queue, pending, last } = watchedQueue();
+        const { queue, pending, last, timers } = watchedQueue();
         let [offered, kept] = [0, 0];
         for (const what of events) {
           if (what === "offer") queue.offer(++offered);
+          else if (what === "letter") queue.offer(++offered, 500);
+          else if (what === "time") timers.shift()?.work();
           else if (what === "retry") queue.retry();
+          else if (what === "hurry") queue.hurry();
           else if (typeof what === "object" && pending[0]) {
             if (what.kind === "saved") kept = pending[0].change;
             await pending[0].end(what);
@@ -141,7 +198,7 @@ describe("the queue of saves", () => {
           }
         }
       }),
-      { numRuns: 500 },
+      { numRuns: 1_000 },
     );
     expect(saves).toBeGreaterThan(100);
   });
