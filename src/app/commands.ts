@@ -216,7 +216,7 @@ function leaveOut(fitting: Fitting, at: number): Fitting {
   return isLeftOutable(fitting, at) ? { ...fitting, work: fitting.work.filter((_, i) => i !== at) } : fitting;
 }
 
-export function isLeftOutable({ work }: Fitting, at: number): boolean {
+export function isLeftOutable({ work }: Pick<Fitting, "work">, at: number): boolean {
   const did = work[at]?.did;
   return (did === "measured" || did === "trial") && at > work.findLastIndex((entry) => entry.did === "replanned");
 }

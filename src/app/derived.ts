@@ -5,7 +5,7 @@ import { chooseForm, type RankedSize } from "../core/plan/chooseForm";
 import type { PlanInput } from "../core/plan/basis";
 import type { Plan } from "../core/plan/plan";
 import { planFitting } from "../core/plan/planFitting";
-import type { Fitting } from "../document/fitting";
+import type { SettledFitting } from "../document/fitting";
 import { type FittingMeasurements, fittingMeasurements } from "../document/fittingMeasurements";
 import type { FittingProblem } from "../document/fittingProblem";
 import { formTables } from "../document/formTables";
@@ -55,9 +55,9 @@ export type Planning =
       readonly size: string | null;
     };
 
-export function derivation(): (fitting: Fitting) => Derived {
+export function derivation(): (fitting: SettledFitting) => Derived {
   const lengthsOf = remembered(
-    ({ unit, body, form, batting, finishingBatting, readingError }: Fitting) => [
+    ({ unit, body, form, batting, finishingBatting, readingError }: SettledFitting) => [
       unit,
       body,
       form,
@@ -113,7 +113,7 @@ interface ReadLengths {
 interface Ranked {
   readonly read: ReadLengths;
   readonly problems: FittingProblems;
-  readonly fitting: Fitting;
+  readonly fitting: SettledFitting;
 }
 interface Checked {
   readonly read: ReadLengths;
@@ -124,7 +124,7 @@ interface Checked {
 interface Underway {
   readonly planning: Planning;
   readonly read: ReadLengths;
-  readonly fitting: Fitting;
+  readonly fitting: SettledFitting;
 }
 interface Asked extends Underway {
   /** The plan before anything was planned anew. */
@@ -132,10 +132,10 @@ interface Asked extends Underway {
 }
 interface Planned {
   readonly planning: Planning;
-  readonly fitting: Fitting;
+  readonly fitting: SettledFitting;
 }
 
-function readLengths(fitting: Fitting): ReadLengths {
+function readLengths(fitting: SettledFitting): ReadLengths {
   const read = fittingMeasurements(fitting);
   return read.ok ? { lengths: read.value, entries: [] } : { lengths: null, entries: read.problem };
 }
@@ -181,7 +181,7 @@ function planOfLengths({ read: { lengths }, problems, ranking, size }: Checked):
 }
 
 /** The last time the rest was planned anew: as long as it is the same, so is the plan in force. */
-const lastReplan = ({ work }: Fitting) => work.findLast((entry) => entry.did === "replanned");
+const lastReplan = ({ work }: SettledFitting) => work.findLast((entry) => entry.did === "replanned");
 
 function planUnderway({ planning, read: { lengths }, fitting }: Underway): Planning {
   if (planning.kind === "waiting" || lengths === null) return planning;

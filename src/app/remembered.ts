@@ -9,7 +9,7 @@ export function remembered<Input, Answer>(
   let last: { readonly parts: readonly unknown[]; readonly answer: Answer } | null = null;
   return (input) => {
     const now = parts(input);
-    if (last === null || now.some((part, i) => !Object.is(part, last?.parts[i])))
+    if (last?.parts.length !== now.length || now.some((part, i) => !Object.is(part, last?.parts[i])))
       last = { parts: now, answer: work(input) };
     return last.answer;
   };

@@ -148,6 +148,9 @@ export interface Fitting extends KnownFitting {
   readonly extra: { readonly [key: string]: unknown };
 }
 
+/** A fitting without the texts that are still being typed. */
+export type SettledFitting = Omit<Fitting, "drafts">;
+
 /** Reads a fitting from the text of a file, which may be anyone's. */
 export function readFittingText(text: string): Result<Fitting, readonly FittingProblem[]> {
   if (text.length > jsonLimits.characters) {

@@ -5,7 +5,14 @@ import type { LengthUnit } from "../core/lengthText";
 import type { Batting } from "../core/material";
 import { err, ok, type Result } from "../core/result";
 import { type Millimetres, mm, ratio } from "../core/units";
-import { type BattingEntry, type Entries, type Entry, entryLength, type Fitting, measurementEntries } from "./fitting";
+import {
+  type BattingEntry,
+  type Entries,
+  type Entry,
+  entryLength,
+  type SettledFitting,
+  measurementEntries,
+} from "./fitting";
 import type { FilePath, FittingProblem } from "./fittingProblem";
 import { formTables } from "./formTables";
 
@@ -32,7 +39,7 @@ export type FormOfFitting = { readonly measured: Measurements } & (
 const usualSpread = ratio(0.5);
 const usualReadingError = mm(5);
 
-export function fittingMeasurements(fitting: Fitting): Result<FittingMeasurements, readonly FittingProblem[]> {
+export function fittingMeasurements(fitting: SettledFitting): Result<FittingMeasurements, readonly FittingProblem[]> {
   const { unit, finishingBatting, readingError } = fitting;
   const body = entriesLengths(["body"], fitting.body, unit);
   const form = formOfFitting(fitting);
@@ -66,7 +73,7 @@ export function entriesLengths(
   return ok(Object.fromEntries(read.flatMap(({ name, length }) => (length.ok ? [[name, length.value]] : []))));
 }
 
-function formOfFitting({ form, unit }: Fitting): Result<FormOfFitting, readonly FittingProblem[]> {
+function formOfFitting({ form, unit }: SettledFitting): Result<FormOfFitting, readonly FittingProblem[]> {
   const readings = entriesLengths(["form"], measurementEntries(form), unit);
   const table = formTables.find(({ id }) => id === form.table);
   const size = table?.sizes.find(({ name }) => name === String(form.size));
@@ -91,7 +98,7 @@ function tableToChooseFrom(
 }
 
 function tableProblems(
-  form: Fitting["form"],
+  form: SettledFitting["form"],
   table: FormTable | undefined,
   isSizeKnown: boolean,
 ): readonly FittingProblem[] {

@@ -1,6 +1,6 @@
 import { type Derived, derivation } from "../app/derived";
 import type { FittingStore } from "../app/store";
-import type { Fitting } from "../document/fitting";
+import type { SettledFitting } from "../document/fitting";
 import { useFitting, useStoreItself } from "./useStore";
 
 /**
@@ -11,9 +11,9 @@ export function useDerived(): Derived {
   return derivationOf(useStoreItself())(useFitting());
 }
 
-const derivations = new WeakMap<FittingStore, (fitting: Fitting) => Derived>();
+const derivations = new WeakMap<FittingStore, (fitting: SettledFitting) => Derived>();
 
-function derivationOf(store: FittingStore): (fitting: Fitting) => Derived {
+function derivationOf(store: FittingStore): (fitting: SettledFitting) => Derived {
   const known = derivations.get(store);
   if (known) return known;
   const made = derivation();

@@ -4,7 +4,8 @@ import type { Command } from "../app/commands";
 import type { FittingState, FittingStore } from "../app/store";
 import type { LengthStep, LengthUnit } from "../core/lengthText";
 import type { Millimetres } from "../core/units";
-import type { Fitting } from "../document/fitting";
+import type { Drafts, SettledFitting } from "../document/fitting";
+import { remembered } from "../app/remembered";
 import { lengthStepOf } from "./lengthStep";
 import { shownLength } from "./text/shownLength";
 
@@ -25,7 +26,24 @@ export function useFittingState<Part>(pick: (state: FittingState) => Part): Part
   return useZustand(useStoreItself(), pick);
 }
 
-export const useFitting = (): Fitting => useFittingState((state) => state.fitting);
+/** The fitting on the table without the texts that are being typed: the same one as long as only those change. */
+export const useFitting = (): SettledFitting => useFittingState(settledOf(useStoreItself()));
+
+/** The texts that are being typed. */
+export const useDrafts = (): Drafts => useFittingState((state) => state.fitting.drafts);
+
+const settled = new WeakMap<FittingStore, (state: FittingState) => SettledFitting>();
+
+function settledOf(store: FittingStore): (state: FittingState) => SettledFitting {
+  const known = settled.get(store);
+  if (known) return known;
+  const pick = remembered(
+    ({ fitting: { drafts: _, ...parts } }: FittingState) => Object.values(parts),
+    ({ fitting }): SettledFitting => fitting,
+  );
+  settled.set(store, pick);
+  return pick;
+}
 
 export const useUnit = (): LengthUnit => useFittingState((state) => state.fitting.unit);
 

@@ -6,7 +6,7 @@ import type { Answered, Asked } from "../../src/app/answers/slowQuestion";
 import { apply, type Command } from "../../src/app/commands";
 import { derivation } from "../../src/app/derived";
 import { assert } from "../../src/core/result";
-import { type Fitting, readFitting } from "../../src/document/fitting";
+import { type Fitting, readFitting, type SettledFitting } from "../../src/document/fitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 
 const read = readFitting(demoFile);
@@ -82,7 +82,7 @@ describe("beside the page", () => {
   });
 
   test("a letter typed elsewhere, or one more reading, plans nothing anew that stays as it was", () => {
-    const seen: Fitting[] = [];
+    const seen: SettledFitting[] = [];
     const answer = answersFor((fitting) => {
       seen.push(fitting);
       return derive(fitting);

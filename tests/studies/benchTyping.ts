@@ -41,7 +41,7 @@ let worst95 = 0;
 for (const { title, pieces, text } of [demo, plannedFile(largestFittingFile())]) {
   const keys = await typed(browser, title, text);
   const changing = keys.filter(({ changed }) => changed);
-  if (changing.length < 60) throw new Error(`Only ${changing.length} keys changed a difference.`);
+  if (changing.length < 40) throw new Error(`Only ${changing.length} keys changed a difference.`);
   const p95 = (part: (key: WatchedKey) => number) => quantile(changing.map(part), 0.95);
   const whole = changing.map(({ queued, worked, drawn }) => queued + worked + drawn);
   const times = [

@@ -24,13 +24,16 @@ declare global {
 export function keyWatch(): void {
   const keys: { changed: boolean; queued: number; worked: number; drawn: number }[] = [];
   const words = () => [...document.querySelectorAll(".reading-left")].map((line) => line.textContent).join("|");
+  let look: MutationObserver | undefined;
   const onKey = ({ timeStamp }: KeyboardEvent) => {
+    // A letter that changed nothing, such as a decimal point, must not be given the change of the next one.
+    look?.disconnect();
     const [heard, before] = [performance.now(), words()];
     const key = { changed: false, queued: heard - timeStamp, worked: 0, drawn: 0 };
     keys.push(key);
-    const look = new MutationObserver(() => {
+    const watcher = new MutationObserver(() => {
       if (words() === before) return;
-      look.disconnect();
+      watcher.disconnect();
       const changed = performance.now();
       key.changed = true;
       key.worked = changed - heard;
@@ -40,8 +43,8 @@ export function keyWatch(): void {
         }),
       );
     });
-    look.observe(document.body, { subtree: true, childList: true, characterData: true });
-    setTimeout(() => look.disconnect(), 1_000);
+    watcher.observe(document.body, { subtree: true, childList: true, characterData: true });
+    look = watcher;
   };
   document.addEventListener("keydown", onKey, true);
   window.watchedKeys = () => keys;

@@ -1,4 +1,4 @@
-import type { Fitting } from "../../document/fitting";
+import type { SettledFitting } from "../../document/fitting";
 import type { Derived } from "../derived";
 import type { Answered, Asked, SlowAnswer, SlowQuestion } from "./slowQuestion";
 
@@ -11,7 +11,7 @@ export interface Answering {
   ask<Question extends SlowQuestion>(
     question: Question,
     derived: Derived,
-    fitting: Fitting,
+    fitting: SettledFitting,
   ): Promise<SlowAnswer<Question>>;
 }
 
@@ -30,7 +30,7 @@ interface Waiting {
 
 export function answering(start: () => Beside | null): Answering {
   let beside: Beside | null | undefined;
-  let lastSent: Fitting | null = null;
+  let lastSent: SettledFitting | null = null;
   let count = 0;
   const waiting = new Map<number, Waiting>();
   const known = new WeakMap<() => unknown, Promise<unknown>>();
@@ -57,7 +57,7 @@ export function answering(start: () => Beside | null): Answering {
     return beside;
   };
 
-  const elsewhere = (question: SlowQuestion, fitting: Fitting): Promise<unknown> =>
+  const elsewhere = (question: SlowQuestion, fitting: SettledFitting): Promise<unknown> =>
     new Promise((resolve, reject) => {
       const worker = begun();
       if (worker === null) return reject(new Error("there is no worker"));
@@ -68,7 +68,7 @@ export function answering(start: () => Beside | null): Answering {
     });
 
   return {
-    ask: <Question extends SlowQuestion>(question: Question, derived: Derived, fitting: Fitting) => {
+    ask: <Question extends SlowQuestion>(question: Question, derived: Derived, fitting: SettledFitting) => {
       const ask = derived[question];
       const answer = known.get(ask) ?? elsewhere(question, fitting).catch(() => onThePage(ask));
       known.set(ask, answer);

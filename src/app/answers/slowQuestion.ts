@@ -1,4 +1,4 @@
-import type { Fitting } from "../../document/fitting";
+import type { SettledFitting } from "../../document/fitting";
 import type { Derived } from "../derived";
 
 /** The questions about a fitting whose answers take a tablet some time, because they plan or learn. */
@@ -10,7 +10,7 @@ export type SlowAnswer<Question extends SlowQuestion> = ReturnType<Derived[Quest
 export interface Asked {
   readonly number: number;
   readonly question: SlowQuestion;
-  readonly fitting: Fitting | null;
+  readonly fitting: SettledFitting | null;
 }
 
 /** What comes back from it. */

@@ -4,7 +4,7 @@ import type { BattingEntry } from "../../document/fitting";
 import { LengthField } from "../field/LengthField";
 import { lengthFieldState } from "../field/lengthFieldState";
 import { battingWords } from "../text/batting";
-import { useDispatch, useFitting, useLengths } from "../useStore";
+import { useDispatch, useDrafts, useFitting, useLengths } from "../useStore";
 import { BattingGuesses } from "./BattingGuesses";
 import { thinStep } from "./battingText";
 
@@ -15,7 +15,8 @@ export interface BattingFieldsProps {
 }
 
 export function BattingFields({ which, batting }: BattingFieldsProps) {
-  const { drafts, unit, work } = useFitting();
+  const { unit, work } = useFitting();
+  const drafts = useDrafts();
   const isRead = work.some(({ did }) => did === "measured" || did === "trial");
   const { step } = useLengths();
   const dispatch = useDispatch();

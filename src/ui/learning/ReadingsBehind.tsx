@@ -1,7 +1,7 @@
 import { isLeftOutable } from "../../app/commands";
 import type { MeasurementName } from "../../core/body/vocabulary";
 import type { Millimetres } from "../../core/units";
-import { entryLength, type Entry, type Fitting, type WorkEntry } from "../../document/fitting";
+import { entryLength, type Entry, type SettledFitting, type WorkEntry } from "../../document/fitting";
 import { useAnnounce } from "../Announcer";
 import { learningWords } from "../text/learning";
 import { measurementTexts } from "../text/measurements";
@@ -51,7 +51,7 @@ export function ReadingsBehind() {
 
 type ReadEntry = Extract<WorkEntry, { readonly did: "measured" | "trial" }>;
 
-function readingText(entry: ReadEntry, { unit }: Fitting, write: (length: Millimetres) => string): string {
+function readingText(entry: ReadEntry, { unit }: SettledFitting, write: (length: Millimetres) => string): string {
   const written = (typed: Entry): string => {
     const length = entryLength(typed, unit);
     return length.ok ? write(length.value) : String(typed);

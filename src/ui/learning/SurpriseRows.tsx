@@ -1,5 +1,5 @@
 import type { Surprise } from "../../core/calibration/believed";
-import { entryLength, type Fitting } from "../../document/fitting";
+import { entryLength, type SettledFitting } from "../../document/fitting";
 import { useAnnounce } from "../Announcer";
 import { learningWords } from "../text/learning";
 import { measurementTexts } from "../text/measurements";
@@ -36,11 +36,11 @@ export function SurpriseRows({ surprises }: { readonly surprises: readonly Surpr
 }
 
 /** Whether a reading that cannot be still stands: nothing is planned from it, and no layer eased for it. */
-export const isStanding = (surprises: readonly Surprise[], fitting: Fitting): boolean =>
+export const isStanding = (surprises: readonly Surprise[], fitting: SettledFitting): boolean =>
   surprises.some((surprise) => standingAt(surprise, fitting) !== null);
 
 /** The entry of the log a surprise comes from, if it is the last reading of its place. */
-function standingAt({ name, read }: Surprise, { work, unit }: Fitting): number | null {
+function standingAt({ name, read }: Surprise, { work, unit }: SettledFitting): number | null {
   const at = work.findLastIndex((entry) => entry.did === "measured" && entry.readings[name] !== undefined);
   const last = work[at];
   const typed = last?.did === "measured" ? last.readings[name] : undefined;

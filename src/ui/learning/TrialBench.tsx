@@ -5,7 +5,7 @@ import { parseLength } from "../../core/lengthText";
 import { type Millimetres, mm } from "../../core/units";
 import { useAnnounce } from "../Announcer";
 import { thinText, trialWords } from "../text/learning";
-import { useDispatch, useFitting } from "../useStore";
+import { useDispatch, useDrafts, useFitting } from "../useStore";
 import { TrialAnswer } from "./TrialAnswer";
 import { TrialField, TrialPad } from "./TrialField";
 
@@ -41,7 +41,8 @@ export function TrialBench() {
 
 /** What the two readings mean so far, and how to hand them in. */
 function useTrial(role: BattingRole) {
-  const { drafts, unit, batting, finishingBatting } = useFitting();
+  const { unit, batting, finishingBatting } = useFitting();
+  const drafts = useDrafts();
   const dispatch = useDispatch();
   const announce = useAnnounce();
   const [before = "", after = ""] = moments.map((name) => drafts.other[trialDraftKeys[name]]);

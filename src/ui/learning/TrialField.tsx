@@ -5,13 +5,13 @@ import { lengthFieldState } from "../field/lengthFieldState";
 import { trialWords } from "../text/learning";
 import { useDerived } from "../useDerived";
 import { touchQuery, useMediaQuery } from "../useMediaQuery";
-import { useDispatch, useFitting, useLengths } from "../useStore";
+import { useDispatch, useDrafts, useLengths, useUnit } from "../useStore";
 
 /** The two readings of a trial: each a field of its own, and one pad that writes into the field at hand. */
 type Moment = keyof typeof trialDraftKeys;
 
 export function TrialField({ moment, onActive }: { readonly moment: Moment; readonly onActive: () => void }) {
-  const { drafts } = useFitting();
+  const drafts = useDrafts();
   const { unit, step, write } = useLengths();
   const { planning } = useDerived();
   const dispatch = useDispatch();
@@ -40,7 +40,8 @@ export function TrialField({ moment, onActive }: { readonly moment: Moment; read
 }
 
 export function TrialPad({ moment }: { readonly moment: Moment }) {
-  const { drafts, unit } = useFitting();
+  const drafts = useDrafts();
+  const unit = useUnit();
   const dispatch = useDispatch();
   const key = trialDraftKeys[moment];
   const text = drafts.other[key] ?? "";

@@ -1,13 +1,13 @@
 import { useState } from "react";
 import type { Keeping } from "../../app/storage/keeping";
 import { libraryWords, noticeWords } from "../text/library";
-import { useFitting } from "../useStore";
+import { useFittingState } from "../useStore";
 import { SharePanel } from "./SharePanel";
 import { useShelf } from "./shelf";
 
 /** What lies on the table and was never kept, such as the made-up person: it can be kept or shared as it is. */
 export function UnkeptTag({ keeping }: { readonly keeping: Keeping }) {
-  const fitting = useFitting();
+  const fitting = useFittingState((state) => state.fitting);
   const isKept = useShelf((state) => state.open !== null);
   const [isSharing, setSharing] = useState(false);
   if (isKept || Object.keys(fitting.body).length === 0) return null;

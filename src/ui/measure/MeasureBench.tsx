@@ -7,7 +7,7 @@ import { fieldWords } from "../text/field";
 import { measurementTexts } from "../text/measurements";
 import { measuringWords } from "../text/measuring";
 import { touchQuery, useMediaQuery, wideQuery } from "../useMediaQuery";
-import { useDispatch, useFitting, useLengths, useStoreItself } from "../useStore";
+import { useDispatch, useDrafts, useFitting, useLengths, useStoreItself } from "../useStore";
 import { MeasureGuide, MeasureMore } from "./MeasureGuide";
 import { MeasureProblems } from "./MeasureProblems";
 import { useMeasurement } from "./useMeasurement";
@@ -80,6 +80,7 @@ export function MeasureBench({ whose, name, next, focusTurn, onNext, onLeave }: 
 function useBenchField(whose: "body" | "form", name: MeasurementName, focusTurn: number) {
   const input = useRef<HTMLInputElement>(null);
   const fitting = useFitting();
+  const drafts = useDrafts();
   const store = useStoreItself();
   const dispatch = useDispatch();
   const { unit, step } = useLengths();
@@ -99,7 +100,7 @@ function useBenchField(whose: "body" | "form", name: MeasurementName, focusTurn:
 
   const field = lengthFieldState({
     entry: fitting[whose][name],
-    draft: fitting.drafts[whose][name],
+    draft: drafts[whose][name],
     unit,
     step,
     onDraft: (text) => dispatch({ does: "draft", of: whose, key: name, text }),

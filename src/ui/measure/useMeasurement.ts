@@ -3,7 +3,7 @@ import { type LevelName, levelNames, type MeasurementName } from "../../core/bod
 import type { Millimetres } from "../../core/units";
 import { entryLength } from "../../document/fitting";
 import { useDerived } from "../useDerived";
-import { useFitting } from "../useStore";
+import { useDrafts, useFitting } from "../useStore";
 
 /** What is known of one measurement now: read by a person, guessed by the tool or a table, half typed, or nothing. */
 export type KnownMeasurement =
@@ -16,7 +16,7 @@ export type KnownMeasurement =
 export function useMeasurement(whose: "body" | "form", name: MeasurementName): KnownMeasurement {
   const fitting = useFitting();
   const { planning } = useDerived();
-  const draft = fitting.drafts[whose][name];
+  const draft = useDrafts()[whose][name];
   if (draft !== undefined) return { kind: "draft", text: draft };
   const entry = fitting[whose][name];
   const length = entry === undefined ? undefined : entryLength(entry, fitting.unit);

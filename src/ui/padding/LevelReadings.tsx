@@ -8,7 +8,7 @@ import type { Millimetres } from "../../core/units";
 import { tapeSpan } from "../drawing/tapeScene";
 import { levelWords } from "../text/pictures";
 import { paddingWords } from "../text/padding";
-import { useFitting } from "../useStore";
+import { useDrafts, useUnit } from "../useStore";
 import { type ReadOver, useReadingsKept } from "./useReadingsKept";
 import "./padding.css";
 import { ReadingLine } from "./ReadingLine";
@@ -30,7 +30,8 @@ export interface LevelReadingsProps {
 }
 
 export function LevelReadings({ plan, progress, level, over, isEasing, onLevel, onPart }: LevelReadingsProps) {
-  const { drafts, unit } = useFitting();
+  const drafts = useDrafts();
+  const unit = useUnit();
   useReadingsKept(level, over);
   const draftOf = (part: TapePart): string | undefined => drafts.other[readingDraftKey(readingName(level, part))];
   const typedLength = (part: TapePart): Millimetres | undefined => {

@@ -4,7 +4,7 @@ import type { LevelName } from "../../core/body/vocabulary";
 import { FractionPad } from "../field/FractionPad";
 import { paddingWords, tapePartNames } from "../text/padding";
 import { levelWords } from "../text/pictures";
-import { useDispatch, useFitting, useLengths, useStoreItself } from "../useStore";
+import { useDispatch, useDrafts, useLengths, useStoreItself } from "../useStore";
 import { keepReadings, type ReadOver } from "./useReadingsKept";
 
 /**
@@ -20,8 +20,8 @@ export interface ReadingPadProps {
 }
 
 export function ReadingPad({ level, part, now, over, onPart }: ReadingPadProps) {
-  const { drafts, unit } = useFitting();
-  const { write } = useLengths();
+  const drafts = useDrafts();
+  const { unit, write } = useLengths();
   const dispatch = useDispatch();
   const store = useStoreItself();
   const key = readingDraftKey(readingName(level, part));
