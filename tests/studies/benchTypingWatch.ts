@@ -17,29 +17,28 @@ declare global {
 }
 
 /**
- * Runs in the page: watches every letter from its keydown to the frame after the change of the words. The first
- * animation frame after the change comes before it is painted, the second after: so the sum is never too small, and up
- * to one frame too large.
+ * Runs in the page: watches every letter from its keydown to the frame that shows the changed words. When that frame was
+ * presented the browser says itself (Event Timing, in steps of 8 ms); where the words changed only after it, the second
+ * animation frame from then on is taken, which is never too early and up to one frame too late.
  */
 export function keyWatch(): void {
-  const keys: { changed: boolean; queued: number; worked: number; drawn: number }[] = [];
+  const keys: { at: number; changed: boolean; changedAt: number; queued: number; framed: number; shown: number }[] = [];
   const words = () => [...document.querySelectorAll(".reading-left")].map((line) => line.textContent).join("|");
   let look: MutationObserver | undefined;
   const onKey = ({ timeStamp }: KeyboardEvent) => {
     // A letter that changed nothing, such as a decimal point, must not be given the change of the next one.
     look?.disconnect();
     const [heard, before] = [performance.now(), words()];
-    const key = { changed: false, queued: heard - timeStamp, worked: 0, drawn: 0 };
+    const key = { at: timeStamp, changed: false, changedAt: heard, queued: heard - timeStamp, framed: 0, shown: 0 };
     keys.push(key);
     const watcher = new MutationObserver(() => {
       if (words() === before) return;
       watcher.disconnect();
-      const changed = performance.now();
       key.changed = true;
-      key.worked = changed - heard;
+      key.changedAt = performance.now();
       requestAnimationFrame(() =>
         requestAnimationFrame(() => {
-          key.drawn = performance.now() - changed;
+          key.framed = performance.now();
         }),
       );
     });
@@ -47,5 +46,19 @@ export function keyWatch(): void {
     look = watcher;
   };
   document.addEventListener("keydown", onKey, true);
-  window.watchedKeys = () => keys;
+  const onTimes = (list: PerformanceObserverEntryList) => {
+    for (const { name, startTime, duration } of list.getEntries()) {
+      if (!/^(keydown|keypress|beforeinput|input)$/.test(name)) continue;
+      const key = keys.findLast(({ at }) => at <= startTime + 1);
+      if (key !== undefined) key.shown = Math.max(key.shown, startTime + duration);
+    }
+  };
+  new PerformanceObserver(onTimes).observe({ type: "event", durationThreshold: 16 } as PerformanceObserverInit);
+  window.watchedKeys = () =>
+    keys.map(({ at, changed, changedAt, queued, framed, shown }) => ({
+      changed,
+      queued,
+      worked: changedAt - at - queued,
+      drawn: (shown > changedAt ? Math.min(shown, framed) : framed) - changedAt,
+    }));
 }

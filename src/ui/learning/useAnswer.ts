@@ -1,4 +1,4 @@
-import { useEffect, useState } from "react";
+import { startTransition, useEffect, useState } from "react";
 import { answering, type Answering } from "../../app/answers/answering";
 import type { SlowAnswer, SlowQuestion } from "../../app/answers/slowQuestion";
 import { useDerived } from "../useDerived";
@@ -23,7 +23,9 @@ export function useAnswer<Question extends SlowQuestion>(question: Question): An
   useEffect(() => {
     let isStale = false;
     void answers.ask(question, derived, fitting).then((answer) => {
-      if (!isStale) setTold((last) => (last?.ask === derived[question] ? last : { ask: derived[question], answer }));
+      const ask = derived[question];
+      // Shown between letters, not before them.
+      if (!isStale) startTransition(() => setTold((last) => (last?.ask === ask ? last : { ask, answer })));
     });
     return () => {
       isStale = true;

@@ -46,12 +46,22 @@ function openDesk(): Desk {
     locks: navigator.locks as LockManager | undefined,
     channel: tabChannel(typeof BroadcastChannel === "undefined" ? undefined : new BroadcastChannel("padwright")),
     later: (milliseconds, work) => {
-      const timer = setTimeout(work, milliseconds);
-      return () => clearTimeout(timer);
+      let isOff = false;
+      const timer = setTimeout(() => whenIdle(() => (isOff ? undefined : work())), milliseconds);
+      return () => {
+        isOff = true;
+        clearTimeout(timer);
+      };
     },
     // The screen shows first what was done; the letters of one reading are saved together, or with the reading.
     pauses: { letter: 500, change: 20 },
   };
+}
+
+/** Between two letters rather than in the middle of one; soon in any case. */
+function whenIdle(work: () => void): void {
+  if (typeof requestIdleCallback === "function") requestIdleCallback(work, { timeout: 400 });
+  else work();
 }
 
 /** A page without a secure origin has no randomUUID; the same form from the same randomness does there. */
