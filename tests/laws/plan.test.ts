@@ -51,7 +51,9 @@ describe("law 1: a body that reads like its form", () => {
         const form = changed({ fullHipGirth: mm((measurements.bustGirth ?? 0) + 40) }, measurements);
         const { bustGirth, underbustGirth, waistGirth, fullHipGirth } = form;
         const body = changed({}, { bustGirth, underbustGirth, waistGirth, fullHipGirth });
-        expect(planFor({ body, form, batting: { name: "", layerThickness: mm(6), spread: ratio(0.2) } }).pieces).toEqual([]);
+        expect(
+          planFor({ body, form, batting: { name: "", layerThickness: mm(6), spread: ratio(0.2) } }).pieces,
+        ).toEqual([]);
       }
     },
   );
