@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
-import AxeBuilder from "@axe-core/playwright";
 import { type Download, expect, type Page, test } from "@playwright/test";
 import { sealedRecord } from "../src/app/storage/fittingRecord";
+import { rulesBroken } from "./support/rulesBroken";
 import { watchedContext } from "./support/watchedContext";
 
 /** Keeping, files, links and tabs as a person meets them on the screens. */
@@ -94,10 +94,7 @@ test("the shelf lists, copies, names, removes and puts back, and breaks no rule 
   const panel = tag(page, "Ruth");
   await panel.getByRole("button", { name: "Compare" }).click();
   await expect(panel.getByRole("table")).toContainText("the same");
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa"])
-    .analyze();
-  expect(violations).toEqual([]);
+  expect(await rulesBroken(page)).toEqual([]);
   await panel.getByRole("button", { name: /^More/ }).click();
 
   await more(page, "Ruth", "Put away");

@@ -47,13 +47,17 @@ export function Rail({ place }: { readonly place: Place }) {
 const PlaceState = lazy(() => import("./PlaceState").then((loaded) => ({ default: loaded.PlaceState })));
 
 /** The mark of the tool: a pad pinned under a tape. */
+/** The mark of the tool, the same as on its icon: neck and shoulders of a form, and a tape round it. */
 function NameMark() {
   return (
-    <svg className="rail-mark" width="34" height="34" viewBox="0 0 34 34" aria-hidden focusable="false">
-      <path className="rail-mark-pad" d="M6 14 C6 6 28 6 28 14 C30 24 24 31 17 31 C10 31 4 24 6 14 Z" />
-      <path className="rail-mark-tape" d="M1 17 C10 23 24 23 33 17 L33 22 C24 28 10 28 1 22 Z" />
-      <path className="rail-mark-tick" d="M9 21 V24 M13 22.2 V25.2 M17 22.6 V26.6 M21 22.2 V25.2 M25 21 V24" />
-      <circle className="rail-mark-pin" cx="17" cy="11" r="3" />
+    <svg className="rail-mark" width="34" height="34" viewBox="40 34 432 432" aria-hidden focusable="false">
+      <path
+        className="rail-mark-form"
+        d="M204 58 C205 106 200 120 174 132 L104 161 C88 169 88 189 98 199 C125 223 132 244 124 282 C122 312 152 350 153 386 C154 414 140 432 134 462 H378 C372 432 358 414 359 386 C360 350 390 312 388 282 C380 244 387 223 414 199 C424 189 424 169 408 161 L338 132 C312 120 307 106 308 58 Z"
+      />
+      <path className="rail-mark-tape" d="M264 340 H308 V420 L286 434 L264 420 Z" />
+      <path className="rail-mark-tape" d="M116 251 C194 282 318 282 396 251 V328 C318 358 194 358 116 328 Z" />
+      <path className="rail-mark-tick" d="M166 266 V298 M226 273 V306 M286 273 V306 M346 266 V298" />
     </svg>
   );
 }

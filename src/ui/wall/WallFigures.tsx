@@ -93,10 +93,11 @@ function Figure({ text, isCovered, isGuess = false }: FigureProps) {
         <span className="unseen">{wallWords.covered}</span>
       </span>
     );
-  const [, amount = text, unit = ""] = /^(.*\d)\s?([a-z]*)$/.exec(text) ?? [];
+  const [, whole = text, fraction = "", unit = ""] = /^(.*?\d)(\s\d+\/\d+)?\s?([a-z]*)$/.exec(text) ?? [];
   return (
     <span className={isGuess ? "wall-figure wall-guess" : "wall-figure"}>
-      {amount}
+      {whole}
+      {fraction === "" ? null : <span className="wall-fraction">{fraction}</span>}
       {unit === "" ? null : <span className="wall-figure-unit"> {unit}</span>}
       {isGuess ? <span className="unseen"> {wallWords.guessed}</span> : null}
     </span>
