@@ -27,9 +27,7 @@ test.beforeEach(async ({ page }) => {
   await openDemo(page, "padding");
 });
 
-test("one layer tried at the waist says what it is worth, and the page stays clean @phone @portrait", async ({
-  page,
-}) => {
+test("one layer tried at the waist says what it is worth, and the page stays clean @phone", async ({ page }) => {
   await tryLayer(page, "28 1/4", "30 1/8");
   await expect(strip(page).getByText(/One layer is worth about 5\/16 in \(7\.\d mm\)/)).toBeVisible();
   await expect(strip(page).getByText(/You had put down 1\/4 in \(6 mm\)/)).toBeVisible();
@@ -61,7 +59,7 @@ test("a text that is no length is kept through a reload, and nothing is learned 
   await expect(page.getByRole("textbox", { name: /Waist before/ })).toHaveValue("about 28");
 });
 
-test("news is one sentence; the rest is planned at a press, from pieces that are cut, and undo has the old plan @phone @portrait", async ({
+test("news is one sentence; the rest is planned at a press, from pieces that are cut, and undo has the old plan @phone", async ({
   page,
 }) => {
   await pin(page, 3);

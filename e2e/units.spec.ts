@@ -30,6 +30,6 @@ test("the plan does not change with the unit", async ({ page }) => {
   const pieces = page.getByRole("navigation").getByRole("link", { name: /The plan/ });
   const before = await pieces.textContent();
   await page.getByRole("radio", { name: "centimetres" }).check();
-  await expect(page.getByText(/m² of batting/)).toBeVisible();
+  await expect(page.getByText(/m², which is the pieces/)).toBeVisible();
   expect(await pieces.textContent()).toBe(before);
 });
