@@ -25,7 +25,7 @@ export function ensureBrowser(): string {
   if (found !== undefined && !isExecutable(found)) {
     throw new Error(`No browser can be started at ${found}; correct CHROMIUM_PATH.`);
   }
-  if (process.getuid?.() === 0 && isDebian()) installOnDebian();
+  if (aptHasPackages()) installOnDebian();
   const chromium = systemChromium();
   if (chromium === undefined) {
     installWithPlaywright();
@@ -41,7 +41,8 @@ function named(): string | undefined {
   return process.env.CHROMIUM_PATH || undefined;
 }
 
-function onPath(name: string): string | undefined {
+/** Where a program is that can be run. */
+export function onPath(name: string): string | undefined {
   return (process.env.PATH ?? "")
     .split(delimiter)
     .map((folder) => join(folder, name))
@@ -64,9 +65,10 @@ function installOnDebian(): void {
 /** Printed pages are counted in tests, and the count depends on the font: Debian machines all use this one. */
 const debianFont = "/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf";
 
-function isDebian(): boolean {
+/** Whether packages can be installed without asking anybody: as root on Debian. */
+export function aptHasPackages(): boolean {
   const release = "/etc/os-release";
-  return existsSync(release) && /^ID=debian$/m.test(readFileSync(release, "utf8"));
+  return process.getuid?.() === 0 && existsSync(release) && /^ID=debian$/m.test(readFileSync(release, "utf8"));
 }
 
 function isExecutable(path: string): boolean {
@@ -78,7 +80,8 @@ function isExecutable(path: string): boolean {
   }
 }
 
-function installWithApt(packages: readonly string[]): void {
+/** Throws an error that says what to install by hand when it cannot. */
+export function installWithApt(packages: readonly string[]): void {
   console.log(`Installing ${packages.join(" and ")} with apt-get.`);
   const env = { ...process.env, DEBIAN_FRONTEND: "noninteractive" };
   const calls = [

@@ -64,7 +64,7 @@ export function LevelReadings({ plan, progress, level, over, isEasing, onLevel, 
             isLastOn={isEasing && progress.pinnedCount > 0}
             over={over}
             span={span}
-            onActive={() => onPart(part)}
+            onPart={onPart}
           />
         ))}
       </div>

@@ -1,4 +1,4 @@
-import { useMemo } from "react";
+import { memo, useMemo } from "react";
 import { isConfirmed, type NowReading, readingName, type TapePart } from "../../app/padProgress";
 import { readingDraftKey } from "../../app/commands";
 import { formatLength } from "../../core/lengthText";
@@ -29,10 +29,20 @@ export interface ReadingLineProps {
   readonly over: ReadOver;
   /** How much of the tape is drawn (mm): the same for the stretches of one level. */
   readonly span: number;
-  readonly onActive: () => void;
+  /** Told when the caret comes into its field. */
+  readonly onPart: (part: TapePart) => void;
 }
 
-export function ReadingLine({ level, part, wanted, now, draft, isLastOn, over, span, onActive }: ReadingLineProps) {
+/** A letter in one stretch draws the others anew only if what they read changes with it. */
+export const ReadingLine = memo(Line, isSameLine);
+
+function isSameLine(before: ReadingLineProps, after: ReadingLineProps): boolean {
+  const names = ["level", "part", "wanted", "draft", "isLastOn", "over", "span", "onPart"] as const;
+  const isSameReading = before.now.kind === after.now.kind && before.now.value === after.now.value;
+  return isSameReading && names.every((name) => Object.is(before[name], after[name]));
+}
+
+function Line({ level, part, wanted, now, draft, isLastOn, over, span, onPart }: ReadingLineProps) {
   const { unit, step, write } = useLengths();
   const reads = now.kind === "read" && draft === undefined ? formatLength(now.value, step, "bare") : undefined;
   const dispatch = useDispatch();
@@ -79,7 +89,7 @@ export function ReadingLine({ level, part, wanted, now, draft, isLastOn, over, s
         step={step}
         ghost={now.kind === "follows" ? paddingWords.follows(write(now.value)) : paddingWords.about(write(now.value))}
         padInstead={isTouch}
-        onFocus={onActive}
+        onFocus={() => onPart(part)}
       />
       <div className="reading-tape">
         <Drawing scene={tape} hidden />

@@ -1,6 +1,6 @@
-import { useEffect, useRef } from "react";
 import { takeHomeWords } from "../text/library";
 import { keyHelp, keyHelpWords, wallControls } from "../text/wall";
+import { WallPanel } from "./WallPanel";
 
 /** All keys in one list, and the switch that puts the letter keys out of action for those whom they hinder. */
 export interface WallHelpProps {
@@ -12,25 +12,8 @@ export interface WallHelpProps {
 }
 
 export function WallHelp({ lettersWork, onLetters, onTakeHome, onClose }: WallHelpProps) {
-  const panel = useRef<HTMLElement>(null);
-  useEffect(() => {
-    const before = document.activeElement;
-    panel.current?.focus({ preventScroll: true });
-    return () => {
-      if (before instanceof HTMLElement) before.focus({ preventScroll: true });
-    };
-  }, []);
   return (
-    <section
-      className="wall-help"
-      ref={panel}
-      tabIndex={-1}
-      aria-labelledby="wall-help-title"
-      onKeyDown={(event) => {
-        if (event.key === "Escape") onClose();
-      }}
-    >
-      <h2 id="wall-help-title">{keyHelpWords.title}</h2>
+    <WallPanel id="wall-help-title" title={keyHelpWords.title} onClose={onClose}>
       <dl className="wall-help-keys">
         {[...keyHelp, takeHomeWords].map(({ keys, does }) => (
           <div key={keys}>
@@ -54,6 +37,6 @@ export function WallHelp({ lettersWork, onLetters, onTakeHome, onClose }: WallHe
         </button>
       </div>
       <p className="quiet">{keyHelpWords.private}</p>
-    </section>
+    </WallPanel>
   );
 }
