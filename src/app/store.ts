@@ -56,7 +56,10 @@ function after(state: FittingState, command: Command): FittingState {
 
 /** A name or a note is one step however many letters it has, as long as nothing else is done in between. */
 const isSameText = (command: Command, { cause }: FittingState): boolean =>
-  command.does === cause && (command.does === "rename" || command.does === "note" || command.does === "nameBatting");
+  command.does === cause && writtenByLetter.has(command.does);
+
+/** What is told anew with every letter of a text. */
+export const writtenByLetter: ReadonlySet<FittingState["cause"]> = new Set(["rename", "note", "nameBatting"]);
 
 /** Texts still being typed are not part of the steps: they stay as they are through undo and redo. */
 function undone(state: FittingState): FittingState {

@@ -78,15 +78,7 @@ export function answering(start: () => Beside | null): Answering {
 }
 
 const onThePage = (ask: () => unknown): Promise<unknown> =>
-  new Promise((resolve, reject) => {
-    setTimeout(() => {
-      try {
-        resolve(ask());
-      } catch (problem) {
-        reject(problem);
-      }
-    }, nextPaintMs);
-  });
+  new Promise<void>((resolve) => setTimeout(resolve, nextPaintMs)).then(ask);
 
 /** Two frames of a slow tablet, so that a press is seen before the planning begins. */
 const nextPaintMs = 40;

@@ -1,5 +1,5 @@
 import type { Fitting } from "../../document/fitting";
-import type { FittingState, FittingStore } from "../store";
+import { type FittingState, type FittingStore, writtenByLetter } from "../store";
 import type { FittingHistory, FoundBySave } from "./fittingOutcome";
 import {
   type Desk,
@@ -60,9 +60,6 @@ export function startKeeping(store: FittingStore, desk: Desk, events: KeepingEve
   store.subscribe((state, before) => table.follow(state, before));
   return table;
 }
-
-/** What is told anew with every letter of a text. */
-const writtenByLetter: ReadonlySet<FittingState["cause"]> = new Set(["draft", "rename", "note", "nameBatting"]);
 
 /** A new fitting on its way to its first save, with the newest change that is to be in it. */
 interface Beginning {
@@ -174,7 +171,8 @@ class Table implements Keeping {
   }
 
   private keep(state: FittingState): void {
-    const pause = this.desk.pauses?.[writtenByLetter.has(state.cause) ? "letter" : "change"];
+    const isWrittenByLetter = state.cause === "draft" || writtenByLetter.has(state.cause);
+    const pause = this.desk.pauses?.[isWrittenByLetter ? "letter" : "change"];
     if (this.current) this.current.keep(state.fitting, { past: state.past, future: state.future }, pause);
     else if (this.beginning) this.beginning.newest = state;
     else this.begin(state);

@@ -8,6 +8,7 @@ import { cutSentence, pieceName, placeSentence } from "../text/pieces";
 import { cuttingSheetWords, printingWords } from "../text/printing";
 import { useFittingState, useLengths, useUnit } from "../useStore";
 import { type CutCard, cutCard, cutPages } from "./cutPages";
+import { SheetPage } from "./SheetPage";
 
 /** The cut drawings: every piece with its sizes in the order of pinning, after a square that tests the printer. */
 export function CutSheet({ plan }: { readonly plan: Plan }) {
@@ -19,11 +20,7 @@ export function CutSheet({ plan }: { readonly plan: Plan }) {
       {pages.map(({ parts, isLast }, i) => {
         const cards = parts.flatMap((part) => part.cards);
         return (
-          <article key={cards[0]?.piece.id ?? "first"} className="sheet">
-            <h2 className="sheet-title">
-              {title}
-              {i > 0 ? `, ${printingWords.continued}` : ""}
-            </h2>
+          <SheetPage key={cards[0]?.piece.id ?? "first"} title={title} isFirst={i === 0} isLast={isLast}>
             {i === 0 ? <CutHead /> : null}
             {cards.length === 0 ? <p>{printingWords.none}</p> : null}
             <div className="sheet-cards">
@@ -31,8 +28,7 @@ export function CutSheet({ plan }: { readonly plan: Plan }) {
                 <CutDrawing key={card.piece.id} card={card} />
               ))}
             </div>
-            {isLast ? null : <p className="sheet-overleaf">{printingWords.overleaf}</p>}
-          </article>
+          </SheetPage>
         );
       })}
     </section>

@@ -4,6 +4,7 @@ import { MeasureFigure } from "../figures/MeasureFigure";
 import { measurementTexts } from "../text/measurements";
 import { measuringSheetWords, printingWords } from "../text/printing";
 import { type MeasureCardFacts, measurePages } from "./measurePages";
+import { SheetPage } from "./SheetPage";
 
 /** The blank measuring sheet: every reading with its drawing, how it is taken, and room to write it for body and form. */
 export const MeasureSheet = memo(function MeasureSheet() {
@@ -12,11 +13,7 @@ export const MeasureSheet = memo(function MeasureSheet() {
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a narrow screen scrolls the sheet sideways, with keys as well.
     <section className="sheets" tabIndex={0} aria-label={title}>
       {measurePages.map(({ parts, isLast }, i) => (
-        <article key={parts[0]?.cards[0]?.name} className="sheet">
-          <h2 className="sheet-title">
-            {title}
-            {i > 0 ? `, ${printingWords.continued}` : ""}
-          </h2>
+        <SheetPage key={parts[0]?.cards[0]?.name} title={title} isFirst={i === 0} isLast={isLast}>
           {i === 0 ? <MeasureHead /> : null}
           {parts.map(({ heading, cards, isContinued }) => (
             <section key={heading}>
@@ -31,8 +28,7 @@ export const MeasureSheet = memo(function MeasureSheet() {
               </div>
             </section>
           ))}
-          {isLast ? null : <p className="sheet-overleaf">{printingWords.overleaf}</p>}
-        </article>
+        </SheetPage>
       ))}
     </section>
   );

@@ -5,11 +5,12 @@ import { useCutFrom } from "../batting/useCutFrom";
 import { Drawing } from "../drawing/Drawing";
 import { lengthWriter } from "../drawing/lengthWriter";
 import { pieceName } from "../text/pieces";
-import { cuttingSheetWords, printingWords } from "../text/printing";
+import { cuttingSheetWords } from "../text/printing";
 import { useFittingState, useLengths } from "../useStore";
 import { type CutCard, cutCard } from "./cutPages";
 import { SheetBox } from "./SheetBox";
 import { smallCutPages } from "./smallCutPages";
+import { SheetPage } from "./SheetPage";
 
 /** Every piece drawn small, three abreast, to lie beside the padding sheet: its sizes, its centre line and its thin edge. */
 export function SmallCutSheet({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
@@ -20,11 +21,7 @@ export function SmallCutSheet({ plan, progress }: { readonly plan: Plan; readonl
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a narrow screen scrolls the sheet sideways, with keys as well.
     <section className="sheets" tabIndex={0} aria-label={title}>
       {pages.map((cards, i) => (
-        <article key={cards[0]?.piece.id ?? "first"} className="sheet">
-          <h2 className="sheet-title">
-            {title}
-            {i > 0 ? `, ${printingWords.continued}` : ""}
-          </h2>
+        <SheetPage key={cards[0]?.piece.id ?? "first"} title={title} isFirst={i === 0} isLast={i === pages.length - 1}>
           <p>{cuttingSheetWords.how.join(" ")}</p>
           <div className="sheet-cards sheet-cards-small">
             {cards.map(({ piece, name, words, scene }) => (
@@ -38,8 +35,7 @@ export function SmallCutSheet({ plan, progress }: { readonly plan: Plan; readonl
               </section>
             ))}
           </div>
-          {i === pages.length - 1 ? null : <p className="sheet-overleaf">{printingWords.overleaf}</p>}
-        </article>
+        </SheetPage>
       ))}
     </section>
   );

@@ -1,8 +1,8 @@
 import type { PadProgress } from "../../app/padProgress";
 import type { Measurements } from "../../core/body/measurements";
 import type { Plan } from "../../core/plan/plan";
-import { squareMm } from "../../core/units";
 import { formatArea } from "../area";
+import { withWaste } from "../batting/battingUse";
 import { OverCover } from "../finishing/OverCover";
 import { Sentences } from "../finishing/Sentences";
 import { waistTape } from "../finishing/waistTape";
@@ -83,7 +83,7 @@ function Supplies({ plan, body }: PartProps) {
   const { unit, write } = useLengths();
   const { batting } = useFitting();
   const tape = waistTape(plan, body);
-  const area = formatArea(squareMm(plan.battingArea * wasteShare), unit);
+  const area = formatArea(withWaste(plan.battingArea), unit);
   return (
     <section className="stitched stack">
       <h2>{finishingWords.suppliesTitle}</h2>
@@ -100,6 +100,5 @@ function Supplies({ plan, body }: PartProps) {
   );
 }
 
-/** Common practice, no source: a quarter more than the pieces, and a dozen pins to each. */
-const wasteShare = 1.25;
+/** Common practice, no source: a dozen pins to each piece. */
 const pinsPerPiece = 12;
