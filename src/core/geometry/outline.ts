@@ -1,4 +1,4 @@
-import { type QuarterCurve, quarterCurve, quarterLengths as lengthsOf, unitQuarter } from "./superellipse";
+import { quarterCurve, quarterLengths as lengthsOf, type UnitQuarter, unitQuarter } from "./superellipse";
 
 /** Four quarters of superellipses that join at the sides and at centre front and back: half-breadths and depths in mm. */
 export interface QuarteredShape {
@@ -47,8 +47,7 @@ export function quarterLengths(section: QuarteredShape): QuarterLengths {
 /** The outline of a section with `4 * 2 * perPart` points. */
 export function sectionOutline(section: QuarteredShape, perPart: number): Outline {
   const quarters = quarterLengths(section);
-  const perQuarter = 2 * perPart;
-  const count = 4 * perQuarter;
+  const count = 4 * 2 * perPart;
   const outline = {
     count,
     x: new Float64Array(count),
@@ -59,21 +58,8 @@ export function sectionOutline(section: QuarteredShape, perPart: number): Outlin
     quarters,
   };
   const unit = unitQuarter(section.exponent, perPart);
-  for (const [quarter, run] of quarterRuns(section, quarters).entries()) {
-    const drawn = quarterCurve(unit, run.breadth, run.depth);
-    const order = Array.from({ length: perQuarter + 1 }, (_, i) => (run.startsAtSide ? perQuarter - i : i));
-    const chords = chordSums(drawn, order);
-    const scale = run.length / (chords[perQuarter] as number);
-    for (let i = 0; i < perQuarter; i++) {
-      const from = order[i] as number;
-      const at = quarter * perQuarter + i;
-      outline.x[at] = run.left * (drawn.x[from] as number);
-      outline.y[at] = run.front * (drawn.y[from] as number);
-      outline.normalX[at] = run.left * (drawn.normalX[from] as number);
-      outline.normalY[at] = run.front * (drawn.normalY[from] as number);
-      outline.along[at] = run.from + scale * (chords[i] as number);
-    }
-  }
+  for (const [quarter, run] of quarterRuns(section, quarters).entries())
+    drawQuarter(outline, 2 * perPart * quarter, unit, run);
   return outline;
 }
 
@@ -85,32 +71,39 @@ interface QuarterRun {
   readonly front: 1 | -1;
   readonly from: number;
   readonly length: number;
-  readonly startsAtSide: boolean;
 }
 
 /** The quarters in order: right back, right front, left front, left back. */
 function quarterRuns(section: QuarteredShape, quarters: QuarterLengths): readonly QuarterRun[] {
   const { leftBreadth, rightBreadth, frontDepth, backDepth } = section;
-  const right = { breadth: rightBreadth, left: -1 } as const;
-  const left = { breadth: leftBreadth, left: 1 } as const;
-  const front = { depth: frontDepth, front: 1 } as const;
-  const back = { depth: backDepth, front: -1 } as const;
   const { rightBack, rightFront, leftFront, leftBack } = quarters;
+  const [start, side] = [-rightFront - rightBack, -rightFront];
   return [
-    { ...right, ...back, from: -rightFront - rightBack, length: rightBack, startsAtSide: false },
-    { ...right, ...front, from: -rightFront, length: rightFront, startsAtSide: true },
-    { ...left, ...front, from: 0, length: leftFront, startsAtSide: false },
-    { ...left, ...back, from: leftFront, length: leftBack, startsAtSide: true },
+    { breadth: rightBreadth, depth: backDepth, left: -1, front: -1, from: start, length: rightBack },
+    { breadth: rightBreadth, depth: frontDepth, left: -1, front: 1, from: side, length: rightFront },
+    { breadth: leftBreadth, depth: frontDepth, left: 1, front: 1, from: 0, length: leftFront },
+    { breadth: leftBreadth, depth: backDepth, left: 1, front: -1, from: leftFront, length: leftBack },
   ];
 }
 
-function chordSums({ x, y }: QuarterCurve, order: readonly number[]): Float64Array {
-  const sums = new Float64Array(order.length);
-  for (let i = 1; i < order.length; i++) {
-    const [at, before] = [order[i] as number, order[i - 1] as number];
-    const runX = (x[at] as number) - (x[before] as number);
-    const runY = (y[at] as number) - (y[before] as number);
-    sums[i] = (sums[i - 1] as number) + Math.sqrt(runX * runX + runY * runY);
+/** Draws one quarter's points from a place in the lists on, its last point left to the next quarter. */
+function drawQuarter(outline: Outline, at: number, unit: UnitQuarter, run: QuarterRun): void {
+  const drawn = quarterCurve(unit, run.breadth, run.depth);
+  const steps = unit.count - 1;
+  // Points of a quarter are told from its centre to its side; right front and left back are walked the other way.
+  const [first, step] = run.left === run.front ? [0, 1] : [steps, -1];
+  let chords = 0;
+  for (let i = 0; i < steps; i++) {
+    const [from, to] = [first + step * i, first + step * (i + 1)];
+    const [x, y] = [drawn.x[from] as number, drawn.y[from] as number];
+    const [runX, runY] = [(drawn.x[to] as number) - x, (drawn.y[to] as number) - y];
+    outline.x[at + i] = run.left * x;
+    outline.y[at + i] = run.front * y;
+    outline.normalX[at + i] = run.left * (drawn.normalX[from] as number);
+    outline.normalY[at + i] = run.front * (drawn.normalY[from] as number);
+    outline.along[at + i] = chords;
+    chords += Math.sqrt(runX * runX + runY * runY);
   }
-  return sums;
+  const scale = run.length / chords;
+  for (let i = at; i < at + steps; i++) outline.along[i] = run.from + scale * (outline.along[i] as number);
 }

@@ -5,6 +5,8 @@
  */
 export interface Steering {
   readonly start: readonly number[];
+  /** What is read at the start, where that is known already. */
+  readonly startReadings?: readonly number[];
   readonly targets: readonly number[];
   readonly least: readonly number[];
   readonly most: readonly number[];
@@ -18,13 +20,14 @@ export interface Steering {
 export interface Steered {
   readonly kind: "onTarget" | "nearest";
   readonly knobs: readonly number[];
+  readonly readings: readonly number[];
 }
 
 /** How far a secant slope may stray from its first guess, either way, before it is held: past that it measured a jump. */
 const slopeRange = { least: 0.2, most: 8 } as const;
 
 export function steer(read: (knobs: readonly number[]) => readonly number[], steering: Steering): Steered {
-  let state = begin(steering.start, read, steering);
+  let state = begin(steering.start, steering.startReadings ?? read(steering.start), steering);
   let best = state;
   let idle = 0;
   for (let round = 0; round < steering.rounds && best.cost > 0 && idle < patience; round++) {
@@ -40,7 +43,7 @@ export function steer(read: (knobs: readonly number[]) => readonly number[], ste
     idle = state.cost < best.cost * worthwhile ? 0 : idle + 1;
     if (state.cost < best.cost) best = state;
   }
-  return { kind: best.cost === 0 ? "onTarget" : "nearest", knobs: best.knobs };
+  return { kind: best.cost === 0 ? "onTarget" : "nearest", knobs: best.knobs, readings: best.readings };
 }
 
 /** The search ends once so many rounds on end have brought no improvement worth the while: what is left is a jump. */
@@ -59,12 +62,7 @@ interface State {
   readonly highs: readonly number[];
 }
 
-function begin(
-  knobs: readonly number[],
-  read: (knobs: readonly number[]) => readonly number[],
-  steering: Steering,
-): State {
-  const readings = read(knobs);
+function begin(knobs: readonly number[], readings: readonly number[], steering: Steering): State {
   const blank: State = {
     knobs,
     readings,

@@ -63,7 +63,7 @@ export function shape(problem: ShapeProblem): Shape {
   const bare = read(none, none);
   const gains = targets.map((target, i) => Math.max(0, target - (bare[i] as number)));
   const start = gains.map((gain, i) => (gain <= shapingPrecision ? 0 : firstCrown(i, gain)));
-  const crowns = steer((knobs) => read(knobs, none), {
+  const { knobs: crowns, readings: crowned } = steer((knobs) => read(knobs, none), {
     start,
     targets,
     least: none,
@@ -72,20 +72,20 @@ export function shape(problem: ShapeProblem): Shape {
     longestStep: (crown) => Math.max(6, crown / 3),
     precision: shapingPrecision,
     rounds: 16,
-  }).knobs;
-  const reached = read(crowns, none);
-  const trims = steer((knobs) => read(crowns, knobs), {
+  });
+  const { knobs: trims, readings } = steer((knobs) => read(crowns, knobs), {
     start: none,
+    startReadings: crowned,
     targets,
     least: targets.map(() => -mostTrim),
     most: targets.map(() => mostTrim),
-    slopes: targets.map((_, i) => Math.max(4, ((reached[i] as number) - (bare[i] as number)) / 2)),
+    slopes: targets.map((_, i) => Math.max(4, ((crowned[i] as number) - (bare[i] as number)) / 2)),
     longestStep: () => mostTrim / 3,
     precision: shapingPrecision,
     rounds: 10,
-  }).knobs;
-  const found = pads(problem, crowns, trims);
-  return { pads: [...found.others, ...found.backs[0]], readings: readLevels(problem, beneath, found) };
+  });
+  const { others, backs } = pads(problem, crowns, trims);
+  return { pads: [...others, ...backs[0]], readings: problem.stations.map((_, level) => quartersAt(readings, level)) };
 }
 
 /** A side of a slab is trimmed by at most this share of its width. */
@@ -102,6 +102,11 @@ const isCup = (knob: number): boolean => knob === 0 || knob === 1;
 const firstCrown = (knob: number, gain: number): number => gain / (isCup(knob) ? cupSlope : hillSlope) + 2;
 
 const asList = (quarters: QuarterReadings): readonly number[] => quarterNames.map((name) => quarters[name]);
+
+function quartersAt(list: Knobs, level: number): QuarterReadings {
+  const at = (quarter: number) => mm(list[4 * level + quarter] as number);
+  return { leftFront: at(0), rightFront: at(1), leftBack: at(2), rightBack: at(3) };
+}
 
 /**
  * What the tape reads in quarters over a setting of the pads. The distance to an outline is taken in the plane of the way from

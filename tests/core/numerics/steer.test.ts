@@ -49,8 +49,22 @@ describe("steering many knobs at once", () => {
       },
       steering({ start: [3, 4] }),
     );
-    expect(told).toEqual({ kind: "onTarget", knobs: [3, 4] });
+    expect(told).toEqual({ kind: "onTarget", knobs: [3, 4], readings: [10, 20] });
     expect(reads).toBe(1);
+  });
+
+  test("a start that was read before is not read again, and the readings told are those of the knobs told", () => {
+    let reads = 0;
+    const read = ([a = 0, b = 0]: readonly number[]) => {
+      reads++;
+      return [2 * a, 3 * b];
+    };
+    const known = steer(read, steering({ start: [5, 20 / 3], startReadings: [10, 20] }));
+    expect(reads).toBe(0);
+    expect(known).toEqual({ kind: "onTarget", knobs: [5, 20 / 3], readings: [10, 20] });
+    const found = steer(read, steering({ startReadings: [0, 0] }));
+    expect(found.readings).toEqual(read(found.knobs));
+    expect(found.kind).toBe("onTarget");
   });
 
   test("a reading that jumps over its target ends on the nearer side and says so", () => {
@@ -70,7 +84,7 @@ describe("steering many knobs at once", () => {
 
   test("a knob that starts at the end it would have to go beyond is excused", () => {
     const told = steer(([a = 0, b = 0]) => [a, b], steering({ start: [4, 20], most: [4, 100] }));
-    expect(told).toEqual({ kind: "onTarget", knobs: [4, 20] });
+    expect(told).toEqual({ kind: "onTarget", knobs: [4, 20], readings: [4, 20] });
   });
 
   test("no step is longer than allowed, no knob leaves its range, and it never reads more often than its rounds", () => {
@@ -96,6 +110,7 @@ describe("steering many knobs at once", () => {
     expect(steer(() => [], steering({ start: [], targets: [], least: [], most: [], slopes: [] }))).toEqual({
       kind: "onTarget",
       knobs: [],
+      readings: [],
     });
   });
 });
