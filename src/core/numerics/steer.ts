@@ -30,7 +30,8 @@ export function steer(read: (knobs: readonly number[]) => readonly number[], ste
   let state = begin(steering.start, steering.startReadings ?? read(steering.start), steering);
   let best = state;
   let idle = 0;
-  for (let round = 0; round < steering.rounds && best.cost > 0 && idle < patience; round++) {
+  const enough = (steering.precision / 2) ** 2;
+  for (let round = 0; round < steering.rounds && best.cost > enough && idle < patience; round++) {
     const knobs = state.knobs.map((_, i) => turned(i, state, steering, round >= steering.rounds / 2));
     const readings = read(knobs);
     state = {
@@ -46,7 +47,10 @@ export function steer(read: (knobs: readonly number[]) => readonly number[], ste
   return { kind: best.cost === 0 ? "onTarget" : "nearest", knobs: best.knobs, readings: best.readings };
 }
 
-/** The search ends once so many rounds on end have brought no improvement worth the while: what is left is a jump. */
+/**
+ * The search ends once all readings together miss no more beyond the precision than half of it, or once so many rounds on end
+ * have brought no improvement worth the while: what is left is a jump.
+ */
 const patience = 6;
 
 /** An improvement that leaves more than this share of the cost is not worth another round. */

@@ -12,21 +12,18 @@ import type { Surface } from "./surface";
  */
 export function cutSizes(pads: readonly Pad[], surface: Surface): readonly PieceCut[] {
   const rowsByDrop = new Map<number, Row>();
-  const rowAt = (drop: number): Row => {
+  const rowAt = (drop: number, beneath: number): Row => {
     const found = rowsByDrop.get(drop) ?? newRow(drop, surface);
     rowsByDrop.set(drop, found);
+    for (; found.counted < beneath; found.counted++) addPad(found.beneath, pads[found.counted] as Pad, found);
     return found;
   };
-  // All heights are opened before the first pad goes on, so that each of them feels every pad beneath.
-  for (const pad of pads) for (const row of pad.rows) rowAt(row.drop);
-  return pads.map((pad) => {
-    const cut = cutOf(
+  return pads.map((pad, i) =>
+    cutOf(
       pad,
-      pad.rows.map((row) => measure(row, pad, rowAt(row.drop))),
-    );
-    for (const row of rowsByDrop.values()) addPad(row.beneath, pad, row);
-    return cut;
-  });
+      pad.rows.map((row) => measure(row, pad, rowAt(row.drop, i))),
+    ),
+  );
 }
 
 interface Row {
@@ -34,6 +31,8 @@ interface Row {
   readonly outline: Outline;
   readonly turn: Float64Array;
   readonly beneath: Float64Array;
+  /** How many pads, from the first on, are counted in what lies beneath. */
+  counted: number;
 }
 
 /** Points in each eighth of the outline: a cut is wanted to the millimetre, not finer. */
@@ -50,7 +49,7 @@ function newRow(drop: number, surface: Surface): Row {
     const dot = (normalX[i] as number) * (normalX[next] as number) + (normalY[i] as number) * (normalY[next] as number);
     turn[i] = Math.abs(Math.atan2(cross, dot));
   }
-  return { drop, outline, turn, beneath: new Float64Array(count) };
+  return { drop, outline, turn, beneath: new Float64Array(count), counted: 0 };
 }
 
 /** A row of a pad measured on its surface: widths to each side of the centre line, and how far out the centre line lies. */

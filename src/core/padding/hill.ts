@@ -197,7 +197,7 @@ function tip(hill: Hill, surface: Surface, height: number, wide: Extent, narrow:
     return extentOf(row, height);
   };
   let [inside, outside] = [0, 1];
-  for (let step = 0; step < 12; step++) {
+  for (let step = 0; step < 8; step++) {
     const middle = (inside + outside) / 2;
     const found = at(middle);
     if (found.left + found.right >= pinnableWidth) inside = middle;

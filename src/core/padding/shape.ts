@@ -1,6 +1,6 @@
 import type { QuarterReadings } from "../body/levelReadings";
 import { heightCurve } from "../geometry/heightCurve";
-import type { QuarterLengths } from "../geometry/outline";
+import { type QuarterLengths, sectionOutline } from "../geometry/outline";
 import { steer } from "../numerics/steer";
 import { shapingPrecision } from "../tolerances";
 import { mm } from "../units";
@@ -57,13 +57,15 @@ export const highestCrown = 220;
 export function shape(problem: ShapeProblem): Shape {
   const targets = problem.targets.flatMap(asList);
   const none = targets.map(() => 0);
-  const beneath = problem.stations.map((station) => stackThickness(problem.beneath, station));
-  const read = (crowns: Knobs, trims: Knobs) =>
-    readLevels(problem, beneath, pads(problem, crowns, trims)).flatMap(asList);
+  const read = reader(problem, problem.stations);
+  const roughRead = reader(problem, roughStations(problem));
   const bare = read(none, none);
+  const roughBare = roughRead(none, none);
   const gains = targets.map((target, i) => Math.max(0, target - (bare[i] as number)));
   const start = gains.map((gain, i) => (gain <= shapingPrecision ? 0 : firstCrown(i, gain)));
-  const { knobs: crowns, readings: crowned } = steer((knobs) => read(knobs, none), {
+  const short = bare.map((reading, i) => reading - (roughBare[i] as number));
+  const roughly = (knobs: Knobs) => roughRead(knobs, none).map((reading, i) => reading + (short[i] as number));
+  const crowns = steer(roughly, {
     start,
     targets,
     least: none,
@@ -72,7 +74,8 @@ export function shape(problem: ShapeProblem): Shape {
     longestStep: (crown) => Math.max(6, crown / 3),
     precision: shapingPrecision,
     rounds: 16,
-  });
+  }).knobs;
+  const crowned = read(crowns, none);
   const { knobs: trims, readings } = steer((knobs) => read(crowns, knobs), {
     start: none,
     startReadings: crowned,
@@ -87,6 +90,22 @@ export function shape(problem: ShapeProblem): Shape {
   const { others, backs } = pads(problem, crowns, trims);
   return { pads: [...others, ...backs[0]], readings: problem.stations.map((_, level) => quartersAt(readings, level)) };
 }
+
+/** Reads the tape in quarters, level by level, over what lies beneath and the pads of a setting. */
+function reader(problem: ShapeProblem, stations: readonly Station[]): (crowns: Knobs, trims: Knobs) => Knobs {
+  const beneath = stations.map((station) => stackThickness(problem.beneath, station));
+  return (crowns, trims) => readLevels(problem, stations, beneath, pads(problem, crowns, trims)).flatMap(asList);
+}
+
+/**
+ * The levels with half as many points, to steer crowns by: chords are then up to 0.4 mm short of the arc, and nearly as short with
+ * padding as without, so that what the bare form reads short is added and what is left is for the trims, which feel every point.
+ */
+const roughStations = ({ stations, surface }: ShapeProblem): readonly Station[] =>
+  stations.map(({ drop }) => ({ drop, outline: sectionOutline(surface.sectionAt(drop), roughPoints) }));
+
+/** Points in each eighth of the outline. */
+const roughPoints = 12;
 
 /** A side of a slab is trimmed by at most this share of its width. */
 const mostTrim = 0.45;
@@ -111,21 +130,24 @@ function quartersAt(list: Knobs, level: number): QuarterReadings {
 /**
  * What the tape reads in quarters over a setting of the pads. The distance to an outline is taken in the plane of the way from
  * centre front, which leans at centre back, because half the girth grows downwards: a pad that is even there reads a little
- * lopsided, and its mirror image a little otherwise. So on an uneven problem the tape is read over the pads counted either way
- * round, and the mean of both is steered; an even problem has no left and right to tell apart.
+ * lopsided, and its mirror image a little otherwise. So on an uneven problem back pads are counted either way round, half their
+ * thickness each, and that is steered; an even problem has no left and right to tell apart.
  */
 function readLevels(
-  { stations, offsets, firstLayer }: ShapeProblem,
+  { offsets, firstLayer }: ShapeProblem,
+  stations: readonly Station[],
   beneath: readonly Float64Array[],
   { others, backs }: FoundPads,
 ): readonly QuarterReadings[] {
   const [overLeft, overRight] = backs;
   return stations.map((station, level) => {
-    const under = beneath[level] as Float64Array;
-    const all = stackThickness(others, station);
-    const read = (back: Pads) => paddedTape(station, stacked(all, back, under, station), firstLayer);
-    const { leftFront, rightFront, leftBack, rightBack } =
-      overRight === null ? evenBack(read(overLeft)) : meanOf(read(overLeft), read(overRight));
+    const thickness = Float64Array.from(beneath[level] as Float64Array);
+    for (const pad of others) addPad(thickness, pad, station);
+    const share = overRight === null ? 1 : 1 / 2;
+    for (const pad of overLeft) addPad(thickness, pad, station, share * pad.thickness);
+    for (const pad of overRight ?? []) addPad(thickness, pad, station, share * pad.thickness);
+    const read = paddedTape(station, thickness, firstLayer);
+    const { leftFront, rightFront, leftBack, rightBack } = overRight === null ? evenBack(read) : read;
     const offset = offsets[level] as QuarterReadings;
     return {
       leftFront: mm(leftFront + offset.leftFront),
@@ -139,21 +161,6 @@ function readLevels(
 function evenBack({ leftFront, rightFront, leftBack, rightBack }: QuarterLengths): QuarterLengths {
   const half = (leftBack + rightBack) / 2;
   return { leftFront, rightFront, leftBack: half, rightBack: half };
-}
-
-const meanOf = (one: QuarterLengths, other: QuarterLengths): QuarterLengths => ({
-  leftFront: (one.leftFront + other.leftFront) / 2,
-  rightFront: (one.rightFront + other.rightFront) / 2,
-  leftBack: (one.leftBack + other.leftBack) / 2,
-  rightBack: (one.rightBack + other.rightBack) / 2,
-});
-
-/** The thickness of everything at one height: the other pads, the back pads on them and what lies beneath. */
-function stacked(others: Float64Array, back: Pads, under: Float64Array, station: Station): Float64Array {
-  const total = others.slice();
-  for (const pad of back) addPad(total, pad, station);
-  for (let i = 0; i < total.length; i++) total[i] = (total[i] as number) + (under[i] as number);
-  return total;
 }
 
 const isEven = ({ targets, offsets, cups, sideCrowns }: ShapeProblem): boolean =>
