@@ -6,7 +6,7 @@ import { tapeQuarters } from "../tape/tape";
 import { mm, ratio } from "../units";
 import type { Belief, LevelBelief, Surprise } from "./believed";
 import { type Evidence, type Observation, observations, quarterNames } from "./evidence";
-import { type LayerWorth, worthThickness, type Worths } from "./layerWorth";
+import { type LayerCounts, layerCounter, type LayerWorth, worthThickness, type Worths } from "./layerWorth";
 
 /**
  * What the tape readings tell: the worth of a layer of each batting, and what the padded form reads now in every quarter
@@ -19,12 +19,13 @@ import { type LayerWorth, worthThickness, type Worths } from "./layerWorth";
  */
 export function belief(evidence: Evidence): Belief {
   const prior = priorState(evidence);
-  const { rows, surprises } = sifted(evidence, prior);
+  const simulator: Simulator = { stations: evidence.stations, layers: layerCounter(evidence.stations) };
+  const { rows, surprises } = sifted(evidence, prior, simulator);
   const precision = symmetric(prior.covariance).inverse();
   let state = prior.mean;
   let covariance = prior.covariance;
   for (let round = 0; round < gaussNewtonRounds; round++) {
-    const tell = teller(state, evidence.stations);
+    const tell = teller(state, simulator);
     const linear = rows.map((row) => linearised(row, state, tell));
     const information = precision.map((line) => [...line]);
     const pull = precision.map((line) => line.reduce((sum, weight, j) => sum + weight * (prior.mean[j] as number), 0));
@@ -43,7 +44,7 @@ export function belief(evidence: Evidence): Belief {
     state = held(solved.solve(pull));
     covariance = solved.inverse();
   }
-  return { ...told(evidence, state, covariance), surprises };
+  return { ...told(evidence, state, covariance, simulator), surprises };
 }
 
 /** The readings are almost linear in the worths: the third round no longer moves the state by a tenth of its spread. */
@@ -56,8 +57,9 @@ const gaussNewtonRounds = 4;
 function sifted(
   evidence: Evidence,
   prior: Gaussian,
+  simulator: Simulator,
 ): { readonly rows: readonly Observation[]; readonly surprises: readonly Surprise[] } {
-  const tell = teller(prior.mean, evidence.stations);
+  const tell = teller(prior.mean, simulator);
   const judged = observations(evidence).map((row) => {
     const { value, slope, observed } = linearised(row, prior.mean, tell);
     const spread = Math.sqrt(variance(slope, prior.covariance) + evidence.readingError ** 2);
@@ -147,27 +149,31 @@ interface Told {
 
 type Quarters = { readonly [name in (typeof quarterNames)[number]]: number };
 
+/** What readings are simulated over: the levels, and how many layers of each batting any pads put there. */
+interface Simulator {
+  readonly stations: readonly Station[];
+  readonly layers: (level: number, pinned: readonly Pad[]) => LayerCounts;
+}
+
+type Tell = (level: number, pinned: readonly Pad[]) => Told;
+
 /** Readings of one level over the same pads share their simulation. */
-function teller(
-  state: readonly number[],
-  stations: readonly Station[],
-): (level: number, pinned: readonly Pad[]) => Told {
+function teller(state: readonly number[], { stations, layers }: Simulator): Tell {
   const known = stations.map(() => new Map<readonly Pad[], Told>());
   return (level, pinned) => {
     const byPads = known[level] as Map<readonly Pad[], Told>;
-    const found = byPads.get(pinned) ?? tellLevel(stations[level] as Station, pinned, state);
+    const found = byPads.get(pinned) ?? tellLevel(stations[level] as Station, layers(level, pinned), state);
     byPads.set(pinned, found);
     return found;
   };
 }
 
-function tellLevel(station: Station, pinned: readonly Pad[], state: readonly number[]): Told {
-  const read = (at: readonly number[]): Quarters =>
-    tapeQuarters(station.outline, worthThickness(pinned, worthsOf(at), station));
+function tellLevel(station: Station, layers: LayerCounts, state: readonly number[]): Told {
+  const read = (at: readonly number[]): Quarters => tapeQuarters(station.outline, worthThickness(layers, worthsOf(at)));
   const quarters = read(state);
   const slopes = Array.from({ length: worthCount }, (_, i): Quarters => {
     const role = i < 2 ? "building" : "finishing";
-    if (!pinned.some((pad) => pad.batting === role)) return { leftFront: 0, rightFront: 0, leftBack: 0, rightBack: 0 };
+    if (layers[role].every((count) => count === 0)) return { leftFront: 0, rightFront: 0, leftBack: 0, rightBack: 0 };
     const moved = read(state.map((number, j) => (i === j ? number + difference : number)));
     const slope = (name: keyof Quarters) => (moved[name] - quarters[name]) / difference;
     return {
@@ -181,11 +187,7 @@ function tellLevel(station: Station, pinned: readonly Pad[], state: readonly num
 }
 
 /** One reading as the state tells it, and how it moves with each number of the state (finite differences for the worths). */
-function linearised(
-  row: Omit<Observation, "name">,
-  state: readonly number[],
-  tell: (level: number, pinned: readonly Pad[]) => Told,
-): Linearised {
+function linearised(row: Omit<Observation, "name">, state: readonly number[], tell: Tell): Linearised {
   const { quarters, slopes } = tell(row.level, row.pinned);
   const slope = state.map((_, i) => (i < worthCount ? summed(row, slopes[i] as Quarters) : 0));
   let offset = 0;
@@ -216,6 +218,7 @@ function told(
   evidence: Evidence,
   state: readonly number[],
   covariance: Gaussian["covariance"],
+  simulator: Simulator,
 ): Omit<Belief, "surprises"> {
   const worths = worthsOf(state);
   const deviation = (i: number) => Math.sqrt((covariance[i] as readonly number[])[i] as number);
@@ -230,7 +233,7 @@ function told(
   return {
     building: layer(worths.building, 0),
     finishing: layer(worths.finishing, 2),
-    levels: evidence.stations.map((_, level) => levelBelief(evidence, level, state, covariance)),
+    levels: evidence.stations.map((_, level) => levelBelief(evidence, level, state, covariance, simulator)),
   };
 }
 
@@ -243,9 +246,10 @@ function levelBelief(
   level: number,
   state: readonly number[],
   covariance: Gaussian["covariance"],
+  simulator: Simulator,
 ): LevelBelief {
   const pinned = evidence.pinnedNow;
-  const simulation = teller(state, evidence.stations);
+  const simulation = teller(state, simulator);
   const quarter = (name: (typeof quarterNames)[number]) => tell({ [name]: 1 });
   const tell = (parts: Partial<QuarterReadings> | { readonly [name: string]: number }) => {
     const quarters = { leftFront: 0, rightFront: 0, leftBack: 0, rightBack: 0, ...parts };

@@ -15,10 +15,29 @@ export interface LayerWorth {
 
 export type Worths = { readonly [role in BattingRole]: LayerWorth };
 
-/** The compressed thickness (mm) of pinned pads at each point of the outline at one height, for given worths of their layers. */
-export function worthThickness(pads: readonly Pad[], worths: Worths, station: Station): Float64Array {
-  const building = layerCounts(pads, "building", station);
-  const finishing = layerCounts(pads, "finishing", station);
+/** How many layers of each batting lie at each point of an outline, edges that are pulled thin counted in part. */
+export type LayerCounts = { readonly [role in BattingRole]: Float64Array };
+
+/** Counts the layers of pinned pads at a level, once for every list of pads. */
+export function layerCounter(stations: readonly Station[]): (level: number, pads: readonly Pad[]) => LayerCounts {
+  const known = stations.map(() => new Map<readonly Pad[], LayerCounts>());
+  return (level, pads) => {
+    const byPads = known[level] as Map<readonly Pad[], LayerCounts>;
+    const found = byPads.get(pads) ?? countLayers(pads, stations[level] as Station);
+    byPads.set(pads, found);
+    return found;
+  };
+}
+
+function countLayers(pads: readonly Pad[], station: Station): LayerCounts {
+  const { count } = station.outline;
+  const counts = { building: new Float64Array(count), finishing: new Float64Array(count) };
+  for (const pad of pads) addPad(counts[pad.batting], pad, station, pad.plies);
+  return counts;
+}
+
+/** The compressed thickness (mm) of counted layers at each point of the outline, for given worths of a layer. */
+export function worthThickness({ building, finishing }: LayerCounts, worths: Worths): Float64Array {
   return building.map((count, i) => {
     const other = finishing[i] as number;
     const whole = count + other;
@@ -28,11 +47,4 @@ export function worthThickness(pads: readonly Pad[], worths: Worths, station: St
     const worth = (layers: number, { layer, squeeze }: LayerWorth) => layers * layer * (1 - squeeze * (1 - free));
     return worth(count, worths.building) + worth(other, worths.finishing);
   });
-}
-
-/** How many layers lie at each point, edges that are pulled thin counted in part. */
-function layerCounts(pads: readonly Pad[], role: BattingRole, station: Station): Float64Array {
-  const counts = new Float64Array(station.outline.count);
-  for (const pad of pads) if (pad.batting === role) addPad(counts, pad, station, pad.plies);
-  return counts;
 }

@@ -5,7 +5,7 @@ import { type Slab, slabs, type StackMaterial } from "./hill";
 import type { Pad } from "./pad";
 import { type FirstLayer, paddedTape } from "./paddedTape";
 import { roundCounts, roundPads } from "./rounds";
-import { type CupPlace, highestCrown, shape } from "./shape";
+import { type CupPlace, highestCrown, type Knobs, shape } from "./shape";
 import { stackThickness, type Station } from "./stack";
 import type { Surface } from "./surface";
 
@@ -47,20 +47,21 @@ export function shapeBatch(batch: Batch): readonly Pad[] {
 
 interface Shaped {
   readonly pads: readonly Pad[];
+  readonly crowns: Knobs;
   readonly miss: number;
 }
 
 function divided(batch: Batch, material: StackMaterial): Shaped {
-  let best = shapeWith(batch, material, divisions[0]);
+  let best = shapeWith(batch, material, divisions[0], null);
   for (const division of divisions.slice(1)) {
     if (best.pads.length <= mostPieces && best.miss <= tapeAgreement) return best;
-    const found = shapeWith(batch, material, division);
+    const found = shapeWith(batch, material, division, best.crowns);
     if (isBetter(found, best)) best = found;
   }
   // Ridges over the side seams come in whole plies that the tape cannot steer: where they keep it from reading true, they go.
   const plain =
     best.miss > tapeAgreement
-      ? shapeWith({ ...batch, sides: batch.sides.map(withoutRidge) }, material, divisions[0])
+      ? shapeWith({ ...batch, sides: batch.sides.map(withoutRidge) }, material, divisions[0], null)
       : best;
   return isBetter(plain, best) ? plain : best;
 }
@@ -100,7 +101,7 @@ const divisions: readonly [Division, ...Division[]] = [
   { front: 3, back: 2, side: 2, cup: 2 },
 ];
 
-function shapeWith(batch: Batch, material: StackMaterial, division: Division): Shaped {
+function shapeWith(batch: Batch, material: StackMaterial, division: Division, similarCrowns: Knobs | null): Shaped {
   const { stations, surface } = batch;
   const layerThickness = material.inner.layer;
   const gains = levelGains(batch);
@@ -119,6 +120,7 @@ function shapeWith(batch: Batch, material: StackMaterial, division: Division): S
     offsets: batch.offsets,
     firstLayer: batch.firstLayer,
     sideCrowns,
+    similarCrowns,
     cups: [cupPlace(batch, "left"), cupPlace(batch, "right")],
     chestShares: [
       chestShare("leftFront", gains, counts, layerThickness),
@@ -126,7 +128,7 @@ function shapeWith(batch: Batch, material: StackMaterial, division: Division): S
     ],
     slabs: slabPlan(material, gains, counts, sideCrowns, division),
   });
-  return { pads: [...rounds, ...found.pads], miss: worstMiss(found.readings, batch.targets) };
+  return { pads: [...rounds, ...found.pads], crowns: found.crowns, miss: worstMiss(found.readings, batch.targets) };
 }
 
 const worstMiss = (readings: readonly QuarterReadings[], targets: readonly QuarterReadings[]): number =>

@@ -29,6 +29,8 @@ export interface ShapeProblem {
   readonly firstLayer: FirstLayer;
   readonly sideCrowns: { readonly left: readonly number[]; readonly right: readonly number[] };
   readonly cups: readonly [left: CupPlace, right: CupPlace];
+  /** Crowns that were found for the same targets with other slabs, if there are any: a good place to start from. */
+  readonly similarCrowns: Knobs | null;
   /** How much of the front hill at the underbust goes on up over the chest beneath the bra. */
   readonly chestShares: readonly [left: number, right: number];
   readonly slabs: {
@@ -43,13 +45,14 @@ export type CupPlace = Pick<Cup, "along" | "drop" | "radius">;
 
 export interface Shape {
   readonly pads: readonly Pad[];
+  readonly crowns: Knobs;
   readonly readings: readonly QuarterReadings[];
 }
 
 const quarterNames = ["leftFront", "rightFront", "leftBack", "rightBack"] as const;
 
 /** Knobs are kept level by level, each level's quarters in the order of `quarterNames`. */
-type Knobs = readonly number[];
+export type Knobs = readonly number[];
 
 /** No hill is taken higher than this (mm): about the depth of a small form, past which nothing would stay put. */
 export const highestCrown = 220;
@@ -62,7 +65,7 @@ export function shape(problem: ShapeProblem): Shape {
   const bare = read(none, none);
   const roughBare = roughRead(none, none);
   const gains = targets.map((target, i) => Math.max(0, target - (bare[i] as number)));
-  const start = gains.map((gain, i) => (gain <= shapingPrecision ? 0 : firstCrown(i, gain)));
+  const start = problem.similarCrowns ?? gains.map((gain, i) => (gain <= shapingPrecision ? 0 : firstCrown(i, gain)));
   const short = bare.map((reading, i) => reading - (roughBare[i] as number));
   const roughly = (knobs: Knobs) => roughRead(knobs, none).map((reading, i) => reading + (short[i] as number));
   const crowns = steer(roughly, {
@@ -88,7 +91,11 @@ export function shape(problem: ShapeProblem): Shape {
     rounds: 10,
   });
   const { others, backs } = pads(problem, crowns, trims);
-  return { pads: [...others, ...backs[0]], readings: problem.stations.map((_, level) => quartersAt(readings, level)) };
+  return {
+    pads: [...others, ...backs[0]],
+    crowns,
+    readings: problem.stations.map((_, level) => quartersAt(readings, level)),
+  };
 }
 
 /** Reads the tape in quarters, level by level, over what lies beneath and the pads of a setting. */

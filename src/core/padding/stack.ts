@@ -115,13 +115,15 @@ function nearestSide(
     const [row, below] = [rows[i] as PieceRow, rows[i + 1] as PieceRow];
     const away = i === at ? 0 : drop - below.drop;
     if (away * away >= least) break;
-    least = Math.min(least, squareDistance(s, drop, row[side], row.drop, below[side], below.drop));
+    const [place, placeBelow] = side === "start" ? [row.start, below.start] : [row.end, below.end];
+    least = Math.min(least, squareDistance(s, drop, place, row.drop, placeBelow, below.drop));
   }
   for (let i = at + 1; i < to; i++) {
     const [row, below] = [rows[i] as PieceRow, rows[i + 1] as PieceRow];
     const away = row.drop - drop;
     if (away * away >= least) break;
-    least = Math.min(least, squareDistance(s, drop, row[side], row.drop, below[side], below.drop));
+    const [place, placeBelow] = side === "start" ? [row.start, below.start] : [row.end, below.end];
+    least = Math.min(least, squareDistance(s, drop, place, row.drop, placeBelow, below.drop));
   }
   return least;
 }
