@@ -1,4 +1,4 @@
-import { quarterCurve, quarterLengths as lengthsOf, type UnitQuarter, unitQuarter } from "./superellipse";
+import { quarterLengths as lengthsOf, quarterPoint, type UnitQuarter, unitQuarter } from "./superellipse";
 
 /** Four quarters of superellipses that join at the sides and at centre front and back: half-breadths and depths in mm. */
 export interface QuarteredShape {
@@ -88,21 +88,22 @@ function quarterRuns(section: QuarteredShape, quarters: QuarterLengths): readonl
 
 /** Draws one quarter's points from a place in the lists on, its last point left to the next quarter. */
 function drawQuarter(outline: Outline, at: number, unit: UnitQuarter, run: QuarterRun): void {
-  const drawn = quarterCurve(unit, run.breadth, run.depth);
+  const { breadth, depth, left, front } = run;
   const steps = unit.count - 1;
   // Points of a quarter are told from its centre to its side; right front and left back are walked the other way.
-  const [first, step] = run.left === run.front ? [0, 1] : [steps, -1];
+  const [first, step] = left === front ? [0, 1] : [steps, -1];
+  let point = quarterPoint(unit, first, breadth, depth);
   let chords = 0;
   for (let i = 0; i < steps; i++) {
-    const [from, to] = [first + step * i, first + step * (i + 1)];
-    const [x, y] = [drawn.x[from] as number, drawn.y[from] as number];
-    const [runX, runY] = [(drawn.x[to] as number) - x, (drawn.y[to] as number) - y];
-    outline.x[at + i] = run.left * x;
-    outline.y[at + i] = run.front * y;
-    outline.normalX[at + i] = run.left * (drawn.normalX[from] as number);
-    outline.normalY[at + i] = run.front * (drawn.normalY[from] as number);
+    outline.x[at + i] = left * point.x;
+    outline.y[at + i] = front * point.y;
+    outline.normalX[at + i] = left * point.normalX;
+    outline.normalY[at + i] = front * point.normalY;
     outline.along[at + i] = chords;
+    const next = quarterPoint(unit, first + step * (i + 1), breadth, depth);
+    const [runX, runY] = [next.x - point.x, next.y - point.y];
     chords += Math.sqrt(runX * runX + runY * runY);
+    point = next;
   }
   const scale = run.length / chords;
   for (let i = at; i < at + steps; i++) outline.along[i] = run.from + scale * (outline.along[i] as number);

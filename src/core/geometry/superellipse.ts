@@ -32,18 +32,9 @@ export interface QuarterPoint {
 }
 
 /** Points from centre (x = 0) to side (y = 0), both ends included: twice `perPart` steps, even within each part. */
-export function quarterPoints(quarter: Quarter, perPart: number): readonly QuarterPoint[] {
-  const { x, y, normalX, normalY } = quarterCurve(
-    unitQuarter(quarter.exponent, perPart),
-    quarter.breadth,
-    quarter.depth,
-  );
-  return Array.from(x, (_, i) => ({
-    x: x[i] as number,
-    y: y[i] as number,
-    normalX: normalX[i] as number,
-    normalY: normalY[i] as number,
-  }));
+export function quarterPoints({ breadth, depth, exponent }: Quarter, perPart: number): readonly QuarterPoint[] {
+  const unit = unitQuarter(exponent, perPart);
+  return Array.from({ length: unit.count }, (_, i) => quarterPoint(unit, i, breadth, depth));
 }
 
 /** The points of the quarter of half-breadth and depth 1, with the powers its normals need. Every quarter of the exponent is a stretched one. */
@@ -72,30 +63,17 @@ export function unitQuarter(exponent: number, perPart: number): UnitQuarter {
   return { count, v, w: v.toReversed(), powerV, powerW: powerV.toReversed() };
 }
 
-/** The points of a quarter, one coordinate a list, from centre to side. */
-export interface QuarterCurve {
-  readonly x: Float64Array;
-  readonly y: Float64Array;
-  readonly normalX: Float64Array;
-  readonly normalY: Float64Array;
-}
-
-export function quarterCurve(unit: UnitQuarter, breadth: number, depth: number): QuarterCurve {
-  const { count, v, w, powerV, powerW } = unit;
-  const x = new Float64Array(count);
-  const y = new Float64Array(count);
-  const normalX = new Float64Array(count);
-  const normalY = new Float64Array(count);
-  for (let i = 0; i < count; i++) {
-    const slopeX = (powerV[i] as number) * depth;
-    const slopeY = (powerW[i] as number) * breadth;
-    const size = Math.sqrt(slopeX * slopeX + slopeY * slopeY) || 1;
-    x[i] = breadth * (v[i] as number);
-    y[i] = depth * (w[i] as number);
-    normalX[i] = slopeX / size;
-    normalY[i] = slopeY / size;
-  }
-  return { x, y, normalX, normalY };
+/** One point of a quarter, counted from the centre. */
+export function quarterPoint(
+  { v, w, powerV, powerW }: UnitQuarter,
+  i: number,
+  breadth: number,
+  depth: number,
+): QuarterPoint {
+  const slopeX = (powerV[i] as number) * depth;
+  const slopeY = (powerW[i] as number) * breadth;
+  const size = Math.sqrt(slopeX * slopeX + slopeY * slopeY) || 1;
+  return { x: breadth * (v[i] as number), y: depth * (w[i] as number), normalX: slopeX / size, normalY: slopeY / size };
 }
 
 /** Nodes and weights of 10-point Gauss-Legendre quadrature on (0, 1) (Abramowitz and Stegun 1964, table 25.4, halved). */

@@ -6,22 +6,24 @@ import { addPad } from "./stack";
 import type { Surface } from "./surface";
 
 /**
- * The size to cut each pad, in the order of pinning, on the surface it lies on: the bare form with every pad beneath it.
+ * The size to cut each pad, in the order of pinning, on the surface it lies on: the bare form with every pad beneath it, those that are
+ * pinned already first.
  * A stretch of the surface that turns through an angle a under padding of thickness t is longer by a·t (parallel curves),
  * so a width is the bare width plus the padding beneath summed over the turn of the outline.
  */
-export function cutSizes(pads: readonly Pad[], surface: Surface): readonly PieceCut[] {
+export function cutSizes(pads: readonly Pad[], surface: Surface, pinned: readonly Pad[] = []): readonly PieceCut[] {
+  const all = [...pinned, ...pads];
   const rowsByDrop = new Map<number, Row>();
   const rowAt = (drop: number, beneath: number): Row => {
     const found = rowsByDrop.get(drop) ?? newRow(drop, surface);
     rowsByDrop.set(drop, found);
-    for (; found.counted < beneath; found.counted++) addPad(found.beneath, pads[found.counted] as Pad, found);
+    for (; found.counted < beneath; found.counted++) addPad(found.beneath, all[found.counted] as Pad, found);
     return found;
   };
   return pads.map((pad, i) =>
     cutOf(
       pad,
-      pad.rows.map((row) => measure(row, pad, rowAt(row.drop, i))),
+      pad.rows.map((row) => measure(row, pad, rowAt(row.drop, pinned.length + i))),
     ),
   );
 }

@@ -60,8 +60,10 @@ export const highestCrown = 220;
 export function shape(problem: ShapeProblem): Shape {
   const targets = problem.targets.flatMap(asList);
   const none = targets.map(() => 0);
-  const read = reader(problem, problem.stations);
-  const roughRead = reader(problem, roughStations(problem));
+  const ridges = ridgePads(problem);
+  const fixed = [...problem.beneath, ...ridges];
+  const read = reader(problem, problem.stations, fixed);
+  const roughRead = reader(problem, roughStations(problem), fixed);
   const bare = read(none, none);
   const roughBare = roughRead(none, none);
   const gains = targets.map((target, i) => Math.max(0, target - (bare[i] as number)));
@@ -92,15 +94,19 @@ export function shape(problem: ShapeProblem): Shape {
   });
   const { others, backs } = pads(problem, crowns, trims);
   return {
-    pads: [...others, ...backs[0]],
+    pads: [...others, ...ridges, ...backs[0]],
     crowns,
     readings: problem.stations.map((_, level) => quartersAt(readings, level)),
   };
 }
 
-/** Reads the tape in quarters, level by level, over what lies beneath and the pads of a setting. */
-function reader(problem: ShapeProblem, stations: readonly Station[]): (crowns: Knobs, trims: Knobs) => Knobs {
-  const beneath = stations.map((station) => stackThickness(problem.beneath, station));
+/** Reads the tape in quarters, level by level, over what is fixed and the pads of a setting. */
+function reader(
+  problem: ShapeProblem,
+  stations: readonly Station[],
+  fixed: Pads,
+): (crowns: Knobs, trims: Knobs) => Knobs {
+  const beneath = stations.map((station) => stackThickness(fixed, station));
   return (crowns, trims) => readLevels(problem, stations, beneath, pads(problem, crowns, trims)).flatMap(asList);
 }
 
@@ -179,15 +185,24 @@ const isEven = ({ targets, offsets, cups, sideCrowns }: ShapeProblem): boolean =
 
 type Pads = readonly Pad[];
 
+/** The ridges over both side seams, which no knob turns. */
+function ridgePads(problem: ShapeProblem): Pads {
+  const ridge = (zone: "leftSide" | "rightSide", heights: readonly number[]) =>
+    heights.every((height) => height === 0)
+      ? []
+      : sidePads({ zone, crown: levelCurve(problem, heights, "zero") }, problem.surface, problem.slabs.side);
+  return [...ridge("leftSide", problem.sideCrowns.left), ...ridge("rightSide", problem.sideCrowns.right)];
+}
+
 /** The pads for a setting of the knobs, those at the back counted one way round or, on an uneven problem, both ways. */
 interface FoundPads {
   readonly others: Pads;
   readonly backs: readonly [overLeft: Pads, overRight: Pads | null];
 }
 
-/** All pads for a setting of the knobs: cups, sides, front and back, smallest slab first in each. */
+/** All pads for a setting of the knobs: cups, front and back, smallest slab first in each. */
 function pads(problem: ShapeProblem, crowns: Knobs, trims: Knobs): FoundPads {
-  const { surface, cups, slabs, sideCrowns } = problem;
+  const { surface, cups, slabs } = problem;
   const curve = (knobs: Knobs, quarter: number, ends: "zero" | "same") => knobCurve(problem, knobs, quarter, ends);
   const hill = (zone: "front" | "back", left: number, right: number): Hill => ({
     zone,
@@ -204,17 +219,7 @@ function pads(problem: ShapeProblem, crowns: Knobs, trims: Knobs): FoundPads {
       },
       slabs.cup,
     );
-  const ridge = (zone: "leftSide" | "rightSide", heights: readonly number[]) =>
-    heights.every((height) => height === 0)
-      ? []
-      : sidePads({ zone, crown: levelCurve(problem, heights, "zero") }, surface, slabs.side);
-  const others = [
-    ...cup(0),
-    ...cup(1),
-    ...ridge("leftSide", sideCrowns.left),
-    ...ridge("rightSide", sideCrowns.right),
-    ...hillPads(hill("front", 0, 1), surface, slabs.front),
-  ];
+  const others = [...cup(0), ...cup(1), ...hillPads(hill("front", 0, 1), surface, slabs.front)];
   const back = contours(hill("back", 2, 3), surface, slabs.back);
   const counted = (way: WayToBack): Pads => back.map((contour) => contourPad(contour, way));
   const overLeft = counted("overLeft");

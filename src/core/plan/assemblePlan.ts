@@ -15,7 +15,7 @@ import type { Start } from "./start";
 export function assemblePlan({ body, form }: PlanInput, from: Basis, start: Start, pads: readonly Pad[]): Plan {
   const { targets, stations, surface } = from;
   const ordered = pinningOrder(pads);
-  const cuts = cutSizes([...start.pinned, ...ordered], surface).slice(start.pinned.length);
+  const cuts = cutSizes(ordered, surface, start.pinned);
   const { pieces, before } = orderedPieces(ordered, cuts, stations, start, (name, read) =>
     shiftedReading(read, targets[name]),
   );
