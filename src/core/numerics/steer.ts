@@ -51,7 +51,7 @@ export function steer(read: (knobs: readonly number[]) => readonly number[], ste
  * The search ends once all readings together miss no more beyond the precision than half of it, or once so many rounds on end
  * have brought no improvement worth the while: what is left is a jump.
  */
-const patience = 6;
+const patience = 4;
 
 /** An improvement that leaves more than this share of the cost is not worth another round. */
 const worthwhile = 0.97;

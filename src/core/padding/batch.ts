@@ -1,11 +1,10 @@
 import type { ApexReadings } from "../body/heightReadings";
 import type { QuarterReadings } from "../body/levelReadings";
-import { tapeAgreement } from "../tolerances";
 import { type Slab, slabs, type StackMaterial } from "./hill";
 import type { Pad } from "./pad";
 import { type FirstLayer, paddedTape } from "./paddedTape";
 import { roundCounts, roundPads } from "./rounds";
-import { type CupPlace, highestCrown, type Knobs, shape } from "./shape";
+import { type Crowned, type CupPlace, highestCrown, type Knobs, shape } from "./shape";
 import { stackThickness, type Station } from "./stack";
 import type { Surface } from "./surface";
 
@@ -35,73 +34,21 @@ export interface SideWish {
   readonly spread: number;
 }
 
-/**
- * The pads that take the tape from where it stands to its targets, pinned ones left out, in no particular order. The stacks
- * are first divided finely; if that makes more pieces than a person wants to cut, the pads are made of more plies. With two
- * battings every sensible use of them is tried, and the fewest pieces that read true are taken.
- */
-export function shapeBatch(batch: Batch): readonly Pad[] {
-  const tries = materials(batch.layers).map((material) => divided(batch, material));
-  return tries.reduce((best, found) => (isBetter(found, best) ? found : best)).pads;
-}
-
-interface Shaped {
-  readonly pads: readonly Pad[];
-  readonly crowns: Knobs;
-  readonly miss: number;
-}
-
-function divided(batch: Batch, material: StackMaterial): Shaped {
-  let best = shapeWith(batch, material, divisions[0], null);
-  for (const division of divisions.slice(1)) {
-    if (best.pads.length <= mostPieces && best.miss <= tapeAgreement) return best;
-    const found = shapeWith(batch, material, division, best.crowns);
-    if (isBetter(found, best)) best = found;
-  }
-  // Ridges over the side seams come in whole plies that the tape cannot steer: where they keep it from reading true, they go.
-  const plain =
-    best.miss > tapeAgreement
-      ? shapeWith({ ...batch, sides: batch.sides.map(withoutRidge) }, material, divisions[0], null)
-      : best;
-  return isBetter(plain, best) ? plain : best;
-}
-
-/** A breadth nobody is sure of raises no ridge. */
-const withoutRidge = (side: SideWish): SideWish => ({ ...side, spread: Math.max(side.spread, side.left, side.right) });
-
-/** True readings first, then fewer pieces. */
-function isBetter(found: Shaped, best: Shaped): boolean {
-  if (found.miss > Math.max(best.miss, tapeAgreement)) return false;
-  return found.pads.length < best.pads.length || (best.miss > tapeAgreement && found.miss < best.miss);
-}
-
-/** One batting for everything; with a second one, that on the outside or that for everything. */
-function materials({ building, finishing }: Batch["layers"]): readonly StackMaterial[] {
-  const build = { batting: "building", layer: building } as const;
-  const one: StackMaterial = { inner: build, outer: build };
-  if (finishing === null) return [one];
-  const finish = { batting: "finishing", layer: finishing } as const;
-  return [one, { inner: build, outer: finish }, { inner: finish, outer: finish }];
-}
-
-/** A plan should not ask for more pieces than this. */
-const mostPieces = 16;
-
 /** Into how many pads the highest stack of each kind is divided at most, from fine to coarse. */
-interface Division {
+export interface Division {
   readonly front: number;
   readonly back: number;
   readonly side: number;
   readonly cup: number;
 }
 
-const divisions: readonly [Division, ...Division[]] = [
-  { front: 5, back: 4, side: 2, cup: 3 },
-  { front: 4, back: 3, side: 2, cup: 2 },
-  { front: 3, back: 2, side: 2, cup: 2 },
-];
-
-function shapeWith(batch: Batch, material: StackMaterial, division: Division, similarCrowns: Knobs | null): Shaped {
+/** Crowns for a batch in one material and division, started from similar ones where there are any, and how many pads they make. */
+export function crownBatch(
+  batch: Batch,
+  material: StackMaterial,
+  division: Division,
+  similarCrowns: Knobs | null,
+): Crowned {
   const { stations, surface } = batch;
   const layerThickness = material.inner.layer;
   const gains = levelGains(batch);
@@ -128,18 +75,15 @@ function shapeWith(batch: Batch, material: StackMaterial, division: Division, si
     ],
     slabs: slabPlan(material, gains, counts, sideCrowns, division),
   });
-  return { pads: [...rounds, ...found.pads], crowns: found.crowns, miss: worstMiss(found.readings, batch.targets) };
+  return {
+    crowns: found.crowns,
+    padCount: rounds.length + found.padCount,
+    trimmed: () => {
+      const { pads, readings } = found.trimmed();
+      return { pads: [...rounds, ...pads], readings };
+    },
+  };
 }
-
-const worstMiss = (readings: readonly QuarterReadings[], targets: readonly QuarterReadings[]): number =>
-  Math.max(
-    ...readings.map((read, level) => {
-      const target = targets[level] as QuarterReadings;
-      const front = read.leftFront + read.rightFront - target.leftFront - target.rightFront;
-      const back = read.leftBack + read.rightBack - target.leftBack - target.rightBack;
-      return Math.max(Math.abs(front), Math.abs(back), Math.abs(front + back));
-    }),
-  );
 
 interface QuarterGains {
   readonly leftFront: number;

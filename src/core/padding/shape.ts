@@ -1,7 +1,7 @@
 import type { QuarterReadings } from "../body/levelReadings";
 import { heightCurve } from "../geometry/heightCurve";
 import { type QuarterLengths, sectionOutline } from "../geometry/outline";
-import { steer } from "../numerics/steer";
+import { type Steering, steer } from "../numerics/steer";
 import { shapingPrecision } from "../tolerances";
 import { mm } from "../units";
 import { type Cup, cupPads } from "./cup";
@@ -43,9 +43,15 @@ export interface ShapeProblem {
 
 export type CupPlace = Pick<Cup, "along" | "drop" | "radius">;
 
+/** A setting of the crowns that reads about right, and how many pads it makes; trimming makes it read as well as it can. */
+export interface Crowned {
+  readonly crowns: Knobs;
+  readonly padCount: number;
+  readonly trimmed: () => Shape;
+}
+
 export interface Shape {
   readonly pads: readonly Pad[];
-  readonly crowns: Knobs;
   readonly readings: readonly QuarterReadings[];
 }
 
@@ -57,7 +63,7 @@ export type Knobs = readonly number[];
 /** No hill is taken higher than this (mm): about the depth of a small form, past which nothing would stay put. */
 export const highestCrown = 220;
 
-export function shape(problem: ShapeProblem): Shape {
+export function shape(problem: ShapeProblem): Crowned {
   const targets = problem.targets.flatMap(asList);
   const none = targets.map(() => 0);
   const ridges = ridgePads(problem);
@@ -66,23 +72,42 @@ export function shape(problem: ShapeProblem): Shape {
   const roughRead = reader(problem, roughStations(problem), fixed);
   const bare = read(none, none);
   const roughBare = roughRead(none, none);
-  const gains = targets.map((target, i) => Math.max(0, target - (bare[i] as number)));
-  const start = problem.similarCrowns ?? gains.map((gain, i) => (gain <= shapingPrecision ? 0 : firstCrown(i, gain)));
   const short = bare.map((reading, i) => reading - (roughBare[i] as number));
   const roughly = (knobs: Knobs) => roughRead(knobs, none).map((reading, i) => reading + (short[i] as number));
-  const crowns = steer(roughly, {
-    start,
+  const { knobs: crowns } = steer(roughly, crownSteering(problem, targets, bare));
+  const crowned = pads(problem, crowns, none);
+  return {
+    crowns,
+    padCount: crowned.others.length + ridges.length + crowned.backs[0].length,
+    trimmed: () => {
+      const steering = trimSteering(targets, bare, read(crowns, none));
+      const { knobs: trims, readings } = steer((knobs) => read(crowns, knobs), steering);
+      const { others, backs } = pads(problem, crowns, trims);
+      return {
+        pads: [...others, ...ridges, ...backs[0]],
+        readings: problem.stations.map((_, level) => quartersAt(readings, level)),
+      };
+    },
+  };
+}
+
+function crownSteering({ similarCrowns }: ShapeProblem, targets: Knobs, bare: Knobs): Steering {
+  const gains = targets.map((target, i) => Math.max(0, target - (bare[i] as number)));
+  return {
+    start: similarCrowns ?? gains.map((gain, i) => (gain <= shapingPrecision ? 0 : firstCrown(i, gain))),
     targets,
-    least: none,
+    least: targets.map(() => 0),
     most: targets.map(() => highestCrown),
     slopes: targets.map((_, i) => (isCup(i) ? cupSlope : hillSlope)),
     longestStep: (crown) => Math.max(6, crown / 3),
     precision: shapingPrecision,
     rounds: 16,
-  }).knobs;
-  const crowned = read(crowns, none);
-  const { knobs: trims, readings } = steer((knobs) => read(crowns, knobs), {
-    start: none,
+  };
+}
+
+function trimSteering(targets: Knobs, bare: Knobs, crowned: Knobs): Steering {
+  return {
+    start: targets.map(() => 0),
     startReadings: crowned,
     targets,
     least: targets.map(() => -mostTrim),
@@ -91,12 +116,6 @@ export function shape(problem: ShapeProblem): Shape {
     longestStep: () => mostTrim / 3,
     precision: shapingPrecision,
     rounds: 10,
-  });
-  const { others, backs } = pads(problem, crowns, trims);
-  return {
-    pads: [...others, ...ridges, ...backs[0]],
-    crowns,
-    readings: problem.stations.map((_, level) => quartersAt(readings, level)),
   };
 }
 

@@ -1,5 +1,5 @@
 import { levelNames } from "../body/vocabulary";
-import { shapeBatch } from "../padding/batch";
+import { shapeBatch } from "../padding/shapeBatch";
 import { noBonus } from "../padding/paddedTape";
 import { assemblePlan } from "./assemblePlan";
 import { basis, noOffset, type PlanInput } from "./basis";

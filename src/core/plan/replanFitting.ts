@@ -5,7 +5,7 @@ import { belief } from "../calibration/belief";
 import type { Belief, BelievedWorth, LevelBelief } from "../calibration/believed";
 import type { BareSpread, Evidence, Reread } from "../calibration/evidence";
 import type { Batting } from "../material";
-import { shapeBatch } from "../padding/batch";
+import { shapeBatch } from "../padding/shapeBatch";
 import type { Pad } from "../padding/pad";
 import { type FirstLayer, noBonus, paddedTape } from "../padding/paddedTape";
 import type { Piece } from "../padding/piece";
