@@ -1,5 +1,7 @@
+import ConvexHull from "jsts/org/locationtech/jts/algorithm/ConvexHull.js";
+import Coordinate from "jsts/org/locationtech/jts/geom/Coordinate.js";
+import GeometryFactory from "jsts/org/locationtech/jts/geom/GeometryFactory.js";
 import { describe, expect, test } from "vitest";
-import { hull } from "../../src/core/geometry/hull";
 import type { Piece, PieceZone } from "../../src/core/padding/piece";
 import type { Plan, PlannedLevel } from "../../src/core/plan/plan";
 import { mm } from "../../src/core/units";
@@ -26,8 +28,12 @@ const lengths = lengthWriter("cm");
 const closed = (points: readonly PicturePoint[]): number => lineLength([...points, ...points.slice(0, 1)]);
 
 function tautLength(points: readonly PicturePoint[]): number {
-  const corners = hull(Float64Array.from(points.flatMap(({ x, y }) => [x, y])));
-  return closed(Array.from({ length: corners.length / 2 }, (_, i) => at(corners[2 * i] ?? 0, corners[2 * i + 1] ?? 0)));
+  return new ConvexHull(
+    points.map(({ x, y }) => new Coordinate(x, y)),
+    new GeometryFactory(),
+  )
+    .getConvexHull()
+    .getLength();
 }
 
 const plans: readonly (readonly [string, Plan])[] = [

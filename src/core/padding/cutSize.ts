@@ -14,11 +14,14 @@ import type { Surface } from "./surface";
 export function cutSizes(pads: readonly Pad[], surface: Surface, pinned: readonly Pad[] = []): readonly PieceCut[] {
   const all = [...pinned, ...pads];
   const rowsByDrop = new Map<number, Row>();
+  // How many pads, from the first on, each row has felt so far: one that nobody asks for again feels no more.
+  const felt = new Map<Row, number>();
   const rowAt = (drop: number, beneath: number): Row => {
-    const found = rowsByDrop.get(drop) ?? newRow(drop, surface);
-    rowsByDrop.set(drop, found);
-    for (; found.counted < beneath; found.counted++) addPad(found.beneath, all[found.counted] as Pad, found);
-    return found;
+    const row = rowsByDrop.get(drop) ?? newRow(drop, surface);
+    rowsByDrop.set(drop, row);
+    for (const pad of all.slice(felt.get(row) ?? 0, beneath)) addPad(row.beneath, pad, row);
+    felt.set(row, beneath);
+    return row;
   };
   return pads.map((pad, i) =>
     cutOf(
@@ -33,8 +36,6 @@ interface Row {
   readonly outline: Outline;
   readonly turn: Float64Array;
   readonly beneath: Float64Array;
-  /** How many pads, from the first on, are counted in what lies beneath. */
-  counted: number;
 }
 
 /** Points in each eighth of the outline: a cut is wanted to the millimetre, not finer. */
@@ -51,7 +52,7 @@ function newRow(drop: number, surface: Surface): Row {
     const dot = (normalX[i] as number) * (normalX[next] as number) + (normalY[i] as number) * (normalY[next] as number);
     turn[i] = Math.abs(Math.atan2(cross, dot));
   }
-  return { drop, outline, turn, beneath: new Float64Array(count), counted: 0 };
+  return { drop, outline, turn, beneath: new Float64Array(count) };
 }
 
 /** A row of a pad measured on its surface: widths to each side of the centre line, and how far out the centre line lies. */
@@ -89,8 +90,9 @@ function centreAlong(pad: Pad, row: PieceRow, { quarters }: Outline): number {
 }
 
 /** The length of the surface over a stretch of the bare outline (mm); negative if the stretch runs backwards. */
-function stretch({ outline, turn, beneath }: Row, from: number, to: number): number {
-  if (to < from) return -stretch({ outline, turn, beneath } as Row, to, from);
+function stretch(row: Row, from: number, to: number): number {
+  if (to < from) return -stretch(row, to, from);
+  const { outline, turn, beneath } = row;
   const { count, along, quarters } = outline;
   const girth = quarters.leftFront + quarters.leftBack + quarters.rightFront + quarters.rightBack;
   let added = 0;
@@ -99,13 +101,14 @@ function stretch({ outline, turn, beneath }: Row, from: number, to: number): num
     const start = along[i] as number;
     const end = next === 0 ? (along[0] as number) + girth : (along[next] as number);
     const mean = ((beneath[i] as number) + (beneath[next] as number)) / 2;
-    for (const shift of [0, girth]) {
-      const shared = Math.min(to, end + shift) - Math.max(from, start + shift);
-      if (shared > 0) added += (mean * (turn[i] as number) * shared) / (end - start);
-    }
+    const shared = overlap(from, to, start, end) + overlap(from, to, start + girth, end + girth);
+    if (shared > 0) added += (mean * (turn[i] as number) * shared) / (end - start);
   }
   return to - from + added;
 }
+
+const overlap = (from: number, to: number, start: number, end: number): number =>
+  Math.max(0, Math.min(to, end) - Math.max(from, start));
 
 /** How far the padded surface lies from the form's axis at a place, for the length of a piece from top to bottom. */
 function distanceOut({ outline, beneath }: Row, along: number): number {

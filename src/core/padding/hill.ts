@@ -189,19 +189,33 @@ const lengthOf = (run: readonly Extent[]): number => {
 
 /** Between a row that is wide enough and one that is not, the place where the slab is just wide enough, by halving. */
 function tip(hill: Hill, surface: Surface, height: number, wide: Extent, narrow: Extent): Extent {
-  const [inner, outer] = [surface.drops.indexOf(wide.drop), surface.drops.indexOf(narrow.drop)];
-  const at = (share: number): Extent => {
-    const mix = (values: readonly number[]) =>
-      (values[inner] as number) + ((values[outer] as number) - (values[inner] as number)) * share;
-    const row = hillRow(hill, mix(surface.drops), mix(surface.frontQuarter), mix(surface.backQuarter));
-    return extentOf(row, height);
-  };
+  const { drops, frontQuarter, backQuarter } = surface;
+  const [inner, outer] = [drops.indexOf(wide.drop), drops.indexOf(narrow.drop)];
+  const at = (share: number): Extent =>
+    extentOf(
+      hillRow(
+        hill,
+        between(drops, inner, outer, share),
+        between(frontQuarter, inner, outer, share),
+        between(backQuarter, inner, outer, share),
+      ),
+      height,
+    );
+  let found = wide;
   let [inside, outside] = [0, 1];
-  for (let step = 0; step < 8; step++) {
+  for (let step = 0; step < tipSteps; step++) {
     const middle = (inside + outside) / 2;
-    const found = at(middle);
-    if (found.left + found.right >= pinnableWidth) inside = middle;
-    else outside = middle;
+    const tried = at(middle);
+    if (tried.left + tried.right >= pinnableWidth) {
+      inside = middle;
+      found = tried;
+    } else outside = middle;
   }
-  return at(inside);
+  return found;
 }
+
+/** Rows lie at most 20 mm apart: halved so often, a tip is found to a tenth of a millimetre. */
+const tipSteps = 8;
+
+const between = (values: readonly number[], inner: number, outer: number, share: number): number =>
+  (values[inner] as number) + ((values[outer] as number) - (values[inner] as number)) * share;

@@ -16,6 +16,11 @@ export const noBonus: FirstLayer = { layer: 1, bonus: 0 };
 
 /** The tape over a stack of planned thickness at one height, in quarters (mm), the first layer's bonus counted in. */
 export function paddedTape(station: Station, thickness: Float64Array, { layer, bonus }: FirstLayer): QuarterLengths {
-  const whole = bonus === 0 ? thickness : thickness.map((planned) => planned + bonus * Math.min(1, planned / layer));
+  if (bonus === 0) return tapeQuarters(station.outline, thickness);
+  const whole = new Float64Array(thickness.length);
+  for (let i = 0; i < whole.length; i++) {
+    const planned = thickness[i] as number;
+    whole[i] = planned + bonus * Math.min(1, planned / layer);
+  }
   return tapeQuarters(station.outline, whole);
 }

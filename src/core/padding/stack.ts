@@ -112,28 +112,28 @@ function nearestSide(
 ): number {
   let least = found;
   for (let i = at; i >= from; i--) {
-    const [row, below] = [rows[i] as PieceRow, rows[i + 1] as PieceRow];
-    const away = i === at ? 0 : drop - below.drop;
+    const away = i === at ? 0 : drop - (rows[i + 1] as PieceRow).drop;
     if (away * away >= least) break;
-    const [place, placeBelow] = side === "start" ? [row.start, below.start] : [row.end, below.end];
-    least = Math.min(least, squareDistance(s, drop, place, row.drop, placeBelow, below.drop));
+    least = Math.min(least, squareDistance(rows, i, side, s, drop));
   }
   for (let i = at + 1; i < to; i++) {
-    const [row, below] = [rows[i] as PieceRow, rows[i + 1] as PieceRow];
-    const away = row.drop - drop;
+    const away = (rows[i] as PieceRow).drop - drop;
     if (away * away >= least) break;
-    const [place, placeBelow] = side === "start" ? [row.start, below.start] : [row.end, below.end];
-    least = Math.min(least, squareDistance(s, drop, place, row.drop, placeBelow, below.drop));
+    least = Math.min(least, squareDistance(rows, i, side, s, drop));
   }
   return least;
 }
 
-function squareDistance(s: number, drop: number, fromS: number, fromDrop: number, toS: number, toDrop: number): number {
-  const runS = toS - fromS;
-  const runDrop = toDrop - fromDrop;
-  const share = ((s - fromS) * runS + (drop - fromDrop) * runDrop) / (runS * runS + runDrop * runDrop);
+/** The square of the distance to one edge of a side: that from a row to the next. It is asked very often, so it makes no lists. */
+function squareDistance(rows: readonly PieceRow[], i: number, side: "start" | "end", s: number, drop: number): number {
+  const row = rows[i] as PieceRow;
+  const below = rows[i + 1] as PieceRow;
+  const place = side === "start" ? row.start : row.end;
+  const runS = (side === "start" ? below.start : below.end) - place;
+  const runDrop = below.drop - row.drop;
+  const share = ((s - place) * runS + (drop - row.drop) * runDrop) / (runS * runS + runDrop * runDrop);
   const held = Math.max(0, Math.min(1, share));
-  const awayS = s - fromS - held * runS;
-  const awayDrop = drop - fromDrop - held * runDrop;
+  const awayS = s - place - held * runS;
+  const awayDrop = drop - row.drop - held * runDrop;
   return awayS * awayS + awayDrop * awayDrop;
 }

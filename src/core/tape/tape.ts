@@ -1,4 +1,4 @@
-import { hull } from "../geometry/hull";
+import { tautRing } from "../geometry/tautRing";
 import type { Outline, QuarterLengths } from "../geometry/outline";
 import { assert } from "../result";
 
@@ -9,7 +9,7 @@ import { assert } from "../result";
  * (along x = 0 and y = 0) through the padding onto the tape.
  */
 export function tapeQuarters(outline: Outline, thickness: Float64Array): QuarterLengths {
-  return hullQuarters(hull(paddedPoints(outline, thickness)));
+  return ringQuarters(tautRing(paddedPoints(outline, thickness)));
 }
 
 /** The padded outline as flat coordinates, before the tape is laid round it. */
@@ -24,7 +24,7 @@ export function paddedPoints(outline: Outline, thickness: Float64Array): Float64
 }
 
 /** Splits a closed convex curve's length by the lines x = 0 and y = 0, which must both cross it. */
-function hullQuarters(corners: Float64Array): QuarterLengths {
+function ringQuarters(corners: Float64Array): QuarterLengths {
   const count = corners.length / 2;
   assert(count >= 3, "the tape lies round a section with some breadth and depth");
   let [leftFront, rightFront, leftBack, rightBack] = [0, 0, 0, 0];
