@@ -9,6 +9,7 @@ import { pieceToFile } from "../../src/document/pieceFile";
 import { newFitting } from "../../src/ui/newFitting";
 import { PlaceState } from "../../src/ui/PlaceState";
 import { weightiestGuess } from "../../src/ui/plan/weightiestGuess";
+import { FinishingPlace } from "../../src/ui/steps/FinishingPlace";
 import { PlanPlace } from "../../src/ui/steps/PlanPlace";
 import { StoreProvider } from "../../src/ui/useStore";
 import { estimated, measured } from "../../src/core/body/reading";
@@ -183,3 +184,34 @@ describe("the rail beside the padding", () => {
 });
 
 const at = "2026-01-10T10:00:00.000Z";
+
+describe("what to have", () => {
+  // A plan that uses both, which few do.
+  const twoBattings: Fitting = {
+    ...newFitting("cm"),
+    body: { bustGirth: "100", waistGirth: "104", fullHipGirth: "110" },
+    form: { bustGirth: "84", waistGirth: "66", fullHipGirth: "92" },
+    batting: { name: "thin wadding", layerThickness: "3 mm" },
+    finishingBatting: { name: "wool felt", layerThickness: "1.5 mm" },
+  };
+  const needs = (parts: React.ReactNode, fitting: Fitting) => {
+    const { container } = shown(fitting, parts);
+    return [...container.querySelectorAll("li, p")]
+      .map(({ textContent }) => textContent ?? "")
+      .filter((line) => line.includes("a quarter more"))
+      .map((line) => line.replace(/ The largest is .*$/, ""));
+  };
+
+  test("finishing asks for the same battings as the plan, each of two by its own name", () => {
+    for (const fitting of [demo, twoBattings]) {
+      const planned = needs(<PlanPlace />, fitting);
+      expect(planned.length).toBeGreaterThan(0);
+      expect(needs(<FinishingPlace />, fitting)).toEqual(planned);
+    }
+    const both = needs(<FinishingPlace />, twoBattings);
+    expect(both.length).toBe(2);
+    expect(both[0]).toContain("Thin wadding");
+    expect(both[1]).toContain("Wool felt");
+    expect(needs(<FinishingPlace />, demo).length).toBe(1);
+  });
+});

@@ -1,7 +1,9 @@
-import type { BattingRole } from "../../core/material";
+import { type BattingRole, battingRoles } from "../../core/material";
 import { cutArea } from "../../core/padding/cutSize";
 import type { Plan } from "../../core/plan/plan";
 import { squareMm, type SquareMillimetres } from "../../core/units";
+import type { Fitting } from "../../document/fitting";
+import { battingWords, twoBattingNames } from "../text/batting";
 
 /** How much of each batting a plan asks for, laid flat (mm²). */
 export function battingUse({ pieces }: Plan): { readonly [role in BattingRole]: SquareMillimetres } {
@@ -13,7 +15,30 @@ export function battingUse({ pieces }: Plan): { readonly [role in BattingRole]: 
 }
 
 /** With what lies between the pieces on the sheet. Common practice, no source: a quarter more than the pieces. */
-export const withWaste = (area: SquareMillimetres): SquareMillimetres => squareMm(area * 1.25);
+const withWaste = (area: SquareMillimetres): SquareMillimetres => squareMm(area * 1.25);
+
+/** One batting a plan takes: what it is called and how much of it to have (mm²). */
+export interface BattingNeed {
+  readonly role: BattingRole;
+  readonly name: string;
+  readonly area: SquareMillimetres;
+}
+
+/** The battings a plan is cut from, with what lies between the pieces; none that no piece is cut from. */
+export function battingNeeds(
+  plan: Plan,
+  { batting, finishingBatting }: Pick<Fitting, "batting" | "finishingBatting">,
+): readonly BattingNeed[] {
+  const use = battingUse(plan);
+  const names = finishingBatting && twoBattingNames(batting.name, finishingBatting.name);
+  return battingRoles
+    .filter((role) => plan.pieces.some((piece) => piece.batting === role))
+    .map((role) => ({
+      role,
+      name: (names?.[role] ?? batting.name) || battingWords.usual,
+      area: withWaste(use[role]),
+    }));
+}
 
 /** The one batting every piece is cut from; null where both are used, or none. */
 export function onlyBatting({ pieces }: Plan): BattingRole | null {

@@ -2,12 +2,13 @@ import type { PadProgress } from "../../app/padProgress";
 import type { Measurements } from "../../core/body/measurements";
 import type { Plan } from "../../core/plan/plan";
 import { formatArea } from "../area";
-import { withWaste } from "../batting/battingUse";
+import { battingNeeds } from "../batting/battingUse";
 import { OverCover } from "../finishing/OverCover";
 import { Sentences } from "../finishing/Sentences";
 import { waistTape } from "../finishing/waistTape";
 import { placeAddress } from "../place";
 import { PlanWaiting } from "../plan/PlanWaiting";
+import { battingNeed } from "../text/batting";
 import { finishingWords } from "../text/finishing";
 import { useDerived } from "../useDerived";
 import { useFitting, useLengths } from "../useStore";
@@ -81,15 +82,14 @@ function WaistTapePart({ plan, body }: PartProps) {
 
 function Supplies({ plan, body }: PartProps) {
   const { unit, write } = useLengths();
-  const { batting } = useFitting();
+  const needs = battingNeeds(plan, useFitting());
   const tape = waistTape(plan, body);
-  const area = formatArea(withWaste(plan.battingArea), unit);
   return (
     <section className="stitched stack">
       <h2>{finishingWords.suppliesTitle}</h2>
       <Sentences
         sentences={[
-          finishingWords.supplies(batting.name, area),
+          ...needs.map(({ name, area }) => battingNeed(name, formatArea(area, unit))),
           finishingWords.supplyBra,
           finishingWords.supplyCover,
           ...(tape ? [finishingWords.supplyTape(write(tape.length))] : []),

@@ -39,6 +39,10 @@ export function twoBattingNames(building: string, finishing: string): { readonly
   return { building: names.building || "the first batting", finishing: names.finishing || "the second batting" };
 }
 
+/** How much of a batting to have. */
+export const battingNeed = (name: string, area: string): string =>
+  `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${area}, which is the pieces and a quarter more for what lies between them.`;
+
 /**
  * Starting guesses for one layer under a snug tape. Trade and hobby statements, none from a laboratory: needled cotton
  * about 2.5 mm (a trade poster), bonded polyester about 5 mm at 68 g/m² (the same), and 4 to 8 mm for 140 to 170 g/m²

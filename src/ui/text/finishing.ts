@@ -33,8 +33,6 @@ export const finishingWords = {
   tapeTilt: (front: string, back: string): string =>
     `Waist to floor is ${front} in front and ${back} behind: tilt the tape by the difference.`,
   suppliesTitle: "What it takes",
-  supplies: (kind: string, area: string): string =>
-    `${kind}: ${area}, which is the pieces and a quarter more for what lies between them.`,
   supplyBra: "A bra in the person’s own size that can stay on the form.",
   supplyCover: "Stretch knit for the cover: about one metre (a yard and a bit), washed hot first.",
   supplyTape: (length: string): string => `Twill tape: ${length}, and the same again for each further line you mark.`,

@@ -36,8 +36,7 @@ export const planningWords = {
   sayWhichForm: "Say which form it is",
   beforeCutting: "Before you cut",
   shopping: "What to have ready",
-  buy: (batting: string, area: string, largest: string): string =>
-    `${batting.charAt(0).toUpperCase()}${batting.slice(1)}: ${area}, which is the pieces and a quarter more for what lies between them. The largest is ${largest}.`,
+  largest: (size: string): string => `The largest is ${size}.`,
   everythingElse: "Pins, cover, tape: all it takes",
   cannot: "What padding cannot do",
   otherForm: "Look at other sizes",
