@@ -50,6 +50,8 @@ export const learningWords = {
 export const trialWords = {
   title: "Try one layer first",
   offer: "Before you cut: find out in two minutes what one layer of your batting is worth.",
+  /** The same where a telephone has no room for it. */
+  offerShort: "Two minutes tell what a layer is worth.",
   open: "Try one layer",
   close: "Put this away",
   how: "Wrap one layer round the bare form at the waist, ends butted, and pin it. Read the tape before and after, each time snug and level.",
