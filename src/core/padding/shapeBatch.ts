@@ -100,4 +100,5 @@ const divisions: readonly [Division, ...Division[]] = [
   { front: 5, back: 4, side: 2, cup: 3 },
   { front: 4, back: 3, side: 2, cup: 2 },
   { front: 3, back: 2, side: 2, cup: 2 },
+  { front: 2, back: 2, side: 2, cup: 2 },
 ];
