@@ -6,11 +6,13 @@ export function remembered<Input, Answer>(
   parts: (input: Input) => readonly unknown[],
   work: (input: Input) => Answer,
 ): (input: Input) => Answer {
-  let last: { readonly parts: readonly unknown[]; readonly answer: Answer } | null = null;
+  let last: { readonly input: Input; readonly parts: readonly unknown[]; readonly answer: Answer } | null = null;
   return (input) => {
+    // The same input again, as it comes from every screen that asks, has the same parts.
+    if (last !== null && Object.is(last.input, input)) return last.answer;
     const now = parts(input);
-    if (last?.parts.length !== now.length || now.some((part, i) => !Object.is(part, last?.parts[i])))
-      last = { parts: now, answer: work(input) };
+    const isSame = last?.parts.length === now.length && now.every((part, i) => Object.is(part, last?.parts[i]));
+    last = { input, parts: now, answer: last !== null && isSame ? last.answer : work(input) };
     return last.answer;
   };
 }

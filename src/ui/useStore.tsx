@@ -1,6 +1,6 @@
 import { createContext, type ReactNode, useContext, useMemo } from "react";
 import { useStore as useZustand } from "zustand";
-import type { Command } from "../app/commands";
+import type { Command, DraftOwner } from "../app/commands";
 import type { FittingState, FittingStore } from "../app/store";
 import type { LengthStep, LengthUnit } from "../core/lengthText";
 import type { Millimetres } from "../core/units";
@@ -8,6 +8,7 @@ import type { Drafts, SettledFitting } from "../document/fitting";
 import { remembered } from "../app/remembered";
 import { lengthStepOf } from "./lengthStep";
 import { shownLength } from "./text/shownLength";
+import { useSoon } from "./useSoon";
 
 /** How the screens reach the store: the fitting and the way to change it. What follows from it is in `useDerived`. */
 const StoreContext = createContext<FittingStore | null>(null);
@@ -30,7 +31,17 @@ export function useFittingState<Part>(pick: (state: FittingState) => Part): Part
 export const useFitting = (): SettledFitting => useFittingState(settledOf(useStoreItself()));
 
 /** The texts that are being typed. */
-export const useDrafts = (): Drafts => useFittingState((state) => state.fitting.drafts);
+export const useDrafts = (): Drafts => useFittingState(draftsOf);
+
+/** The one text that is being typed here, letter by letter. */
+export const useDraft = (of: DraftOwner, key: string): string | undefined =>
+  useFittingState((state) => draftsOf(state)[of][key]);
+
+/** The texts that are being typed, for whatever stands beside the field: a letter shows in its field a frame before. */
+export const useDraftsSoon = (): Drafts => useSoon(useStoreItself(), draftsOf, isLetter);
+
+const draftsOf = (state: FittingState): Drafts => state.fitting.drafts;
+const isLetter = ({ cause }: FittingState): boolean => cause === "draft";
 
 const settled = new WeakMap<FittingStore, (state: FittingState) => SettledFitting>();
 

@@ -1,19 +1,19 @@
-import type { PointerEvent } from "react";
+import { memo, type PointerEvent } from "react";
 import type { LengthUnit } from "../../core/lengthText";
 import { fieldWords } from "../text/field";
-import { digitKeys, type PadKey, partKeys, pressKey } from "./padKeys";
+import { digitKeys, type PadKey, partKeys } from "./padKeys";
 
-/** The pad beside a length field, for a thumb: whole inches and then eighths, or centimetres and a half. */
+/**
+ * The pad beside a length field, for a thumb: whole inches and then eighths, or centimetres and a half. It knows nothing
+ * of the text it writes, so that a letter does not draw it anew; what a key does to the text is in `pressKey`.
+ */
 export interface FractionPadProps {
   readonly unit: LengthUnit;
-  readonly text: string;
-  /** Nothing was typed since the field was opened, so that the first digit starts anew. */
-  readonly untouched: boolean;
-  readonly onText: (text: string) => void;
+  readonly onKey: (key: PadKey) => void;
 }
 
-export function FractionPad({ unit, text, untouched, onText }: FractionPadProps) {
-  const press = (key: PadKey) => () => onText(pressKey(text, key, untouched));
+export const FractionPad = memo(function FractionPad({ unit, onKey }: FractionPadProps) {
+  const press = (key: PadKey) => () => onKey(key);
   const parts = partKeys(unit);
   return (
     <fieldset className="pad">
@@ -37,7 +37,7 @@ export function FractionPad({ unit, text, untouched, onText }: FractionPadProps)
       </div>
     </fieldset>
   );
-}
+});
 
 interface PadButtonProps {
   readonly press: () => void;

@@ -49,26 +49,28 @@ export function LengthField(props: LengthFieldProps) {
         <span className="unseen"> {unitNames[unit]}</span>
       </label>
       <span className="field-line">
-        <input
-          id={id}
-          ref={props.inputRef}
-          className="field-input"
-          type="text"
-          inputMode={padInstead ? "none" : "decimal"}
-          enterKeyHint="next"
-          autoComplete="off"
-          autoCorrect="off"
-          spellCheck={false}
-          maxLength={40}
-          placeholder={ghost}
-          value={state.text}
-          aria-invalid={shownProblem !== null && !isHalfTyped(state.text)}
-          aria-describedby={`${id}-note`}
-          onChange={(event) => state.type(event.target.value)}
-          onBlur={state.commit}
-          onFocus={props.onFocus}
-          onKeyDown={onKeyDown}
-        />
+        <span className="field-box">
+          <input
+            id={id}
+            ref={props.inputRef}
+            className="field-input"
+            type="text"
+            inputMode={padInstead ? "none" : "decimal"}
+            enterKeyHint="next"
+            autoComplete="off"
+            autoCorrect="off"
+            spellCheck={false}
+            maxLength={40}
+            placeholder={ghost}
+            value={state.text}
+            aria-invalid={shownProblem !== null && !isHalfTyped(state.text)}
+            aria-describedby={`${id}-note`}
+            onChange={(event) => state.type(event.target.value)}
+            onBlur={state.commit}
+            onFocus={props.onFocus}
+            onKeyDown={onKeyDown}
+          />
+        </span>
         <span className="field-unit" aria-hidden>
           {unitMarks[unit]}
         </span>

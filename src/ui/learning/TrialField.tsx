@@ -1,25 +1,26 @@
 import { trialDraftKeys } from "../../app/commands";
 import { FractionPad } from "../field/FractionPad";
+import { usePadInto } from "../field/usePadInto";
 import { LengthField } from "../field/LengthField";
 import { lengthFieldState } from "../field/lengthFieldState";
 import { trialWords } from "../text/learning";
 import { useDerived } from "../useDerived";
 import { touchQuery, useMediaQuery } from "../useMediaQuery";
-import { useDispatch, useDrafts, useLengths, useUnit } from "../useStore";
+import { useDispatch, useDraft, useLengths, useUnit } from "../useStore";
 
 /** The two readings of a trial: each a field of its own, and one pad that writes into the field at hand. */
 type Moment = keyof typeof trialDraftKeys;
 
 export function TrialField({ moment, onActive }: { readonly moment: Moment; readonly onActive: () => void }) {
-  const drafts = useDrafts();
+  const key = trialDraftKeys[moment];
+  const draft = useDraft("other", key);
   const { unit, step, write } = useLengths();
   const { planning } = useDerived();
   const dispatch = useDispatch();
   const isTouch = useMediaQuery(touchQuery);
-  const key = trialDraftKeys[moment];
   const state = lengthFieldState({
     entry: undefined,
-    draft: drafts.other[key],
+    draft,
     unit,
     step,
     onDraft: (text) => dispatch({ does: "draft", of: "other", key, text: text === "" ? null : text }),
@@ -40,22 +41,14 @@ export function TrialField({ moment, onActive }: { readonly moment: Moment; read
 }
 
 export function TrialPad({ moment }: { readonly moment: Moment }) {
-  const drafts = useDrafts();
   const unit = useUnit();
-  const dispatch = useDispatch();
-  const key = trialDraftKeys[moment];
-  const text = drafts.other[key] ?? "";
+  const onKey = usePadInto(trialDraftKeys[moment]);
   return (
     <section className="trial-pad" aria-label={trialWords.pad}>
       <p className="reading-pad-into">
         {trialWords.padInto} <strong>{trialWords[moment]}</strong>
       </p>
-      <FractionPad
-        unit={unit}
-        text={text}
-        untouched={text === ""}
-        onText={(next) => dispatch({ does: "draft", of: "other", key, text: next === "" ? null : next })}
-      />
+      <FractionPad unit={unit} onKey={onKey} />
     </section>
   );
 }

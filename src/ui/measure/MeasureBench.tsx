@@ -3,6 +3,7 @@ import type { MeasurementName } from "../../core/body/vocabulary";
 import { FractionPad } from "../field/FractionPad";
 import { LengthField } from "../field/LengthField";
 import { lengthFieldState } from "../field/lengthFieldState";
+import { pressKey } from "../field/padKeys";
 import { fieldWords } from "../text/field";
 import { measurementTexts } from "../text/measurements";
 import { measuringWords } from "../text/measuring";
@@ -58,7 +59,7 @@ export function MeasureBench({ whose, name, next, focusTurn, onNext, onLeave }: 
       </div>
       <Known known={known} />
       <MeasureProblems whose={whose} name={name} />
-      <FractionPad unit={unit} text={field.text} untouched={!field.isDraft} onText={field.type} />
+      <FractionPad unit={unit} onKey={(key) => field.type(pressKey(field.text, key, !field.isDraft))} />
       {isTouch ? (
         <button type="button" className="patch patch-plain" onClick={() => setPadInstead(!padInstead)}>
           {padInstead ? fieldWords.useKeyboard : fieldWords.usePad}

@@ -1,14 +1,11 @@
 import { type KeyboardEvent, useRef } from "react";
-import { levelWithReadings, type PadProgress, readingName, type TapePart, tapeParts } from "../../app/padProgress";
-import { readingDraftKey } from "../../app/commands";
+import { type PadProgress, type TapePart, tapeParts } from "../../app/padProgress";
 import { type LevelName, levelNames } from "../../core/body/vocabulary";
-import { parseLength } from "../../core/lengthText";
 import type { Plan } from "../../core/plan/plan";
-import type { Millimetres } from "../../core/units";
 import { tapeSpan } from "../drawing/tapeScene";
 import { levelWords } from "../text/pictures";
 import { paddingWords } from "../text/padding";
-import { useDrafts, useUnit } from "../useStore";
+import { touchQuery, useMediaQuery } from "../useMediaQuery";
 import { type ReadOver, useReadingsKept } from "./useReadingsKept";
 import "./padding.css";
 import { ReadingLine } from "./ReadingLine";
@@ -30,20 +27,8 @@ export interface LevelReadingsProps {
 }
 
 export function LevelReadings({ plan, progress, level, over, isEasing, onLevel, onPart }: LevelReadingsProps) {
-  const drafts = useDrafts();
-  const unit = useUnit();
+  const isTouch = useMediaQuery(touchQuery);
   useReadingsKept(level, over);
-  const draftOf = (part: TapePart): string | undefined => drafts.other[readingDraftKey(readingName(level, part))];
-  const typedLength = (part: TapePart): Millimetres | undefined => {
-    const text = draftOf(part);
-    const length = text === undefined ? null : parseLength(text, unit);
-    return length?.ok ? length.value : undefined;
-  };
-  const now = levelWithReadings(progress.now[level], {
-    girth: typedLength("girth"),
-    frontArc: typedLength("frontArc"),
-    backArc: typedLength("backArc"),
-  });
   const planned = plan.levels.find(({ name }) => name === level);
   if (planned === undefined) return null;
   const span = tapeSpan(tapeParts.map((part) => planned.body[part].value - plan.bareForm[level][part]));
@@ -59,11 +44,11 @@ export function LevelReadings({ plan, progress, level, over, isEasing, onLevel, 
             level={level}
             part={part}
             wanted={planned.body[part]}
-            now={now[part]}
-            draft={draftOf(part)}
+            kept={progress.now[level]}
             isLastOn={isEasing && progress.pinnedCount > 0}
             over={over}
             span={span}
+            isTouch={isTouch}
             onPart={onPart}
           />
         ))}

@@ -1,5 +1,5 @@
 import { memo, useMemo } from "react";
-import { isConfirmed, type NowReading, readingName, type TapePart } from "../../app/padProgress";
+import { isConfirmed, type LevelNow, readingName, type TapePart } from "../../app/padProgress";
 import { readingDraftKey } from "../../app/commands";
 import { formatLength } from "../../core/lengthText";
 import type { Reading } from "../../core/body/reading";
@@ -14,39 +14,34 @@ import { remaining, remainingText } from "../readout/remaining";
 import { standingOf } from "../readout/standing";
 import { paddingWords, remainingSentence, tapePartNames } from "../text/padding";
 import { levelWords } from "../text/pictures";
-import { touchQuery, useMediaQuery } from "../useMediaQuery";
 import { useDispatch, useLengths } from "../useStore";
+import { LeftWords } from "./LeftWords";
 import { overEntry, type ReadOver } from "./useReadingsKept";
+import { useTypedReading } from "./useTypedReading";
 
 /** One stretch of the tape: wanted, now, left to go, and the field for what it reads. */
 export interface ReadingLineProps {
   readonly level: LevelName;
   readonly part: TapePart;
   readonly wanted: Reading;
-  readonly now: NowReading;
-  readonly draft: string | undefined;
+  /** What the tape reads at this level without what is being typed. */
+  readonly kept: LevelNow;
   readonly isLastOn: boolean;
   readonly over: ReadOver;
   /** How much of the tape is drawn (mm): the same for the stretches of one level. */
   readonly span: number;
+  /** A finger is at hand, and the pad with it. */
+  readonly isTouch: boolean;
   /** Told when the caret comes into its field. */
   readonly onPart: (part: TapePart) => void;
 }
 
-/** A letter in one stretch draws the others anew only if what they read changes with it. */
-export const ReadingLine = memo(Line, isSameLine);
-
-function isSameLine(before: ReadingLineProps, after: ReadingLineProps): boolean {
-  const names = ["level", "part", "wanted", "draft", "isLastOn", "over", "span", "onPart"] as const;
-  const isSameReading = before.now.kind === after.now.kind && before.now.value === after.now.value;
-  return isSameReading && names.every((name) => Object.is(before[name], after[name]));
-}
-
-function Line({ level, part, wanted, now, draft, isLastOn, over, span, onPart }: ReadingLineProps) {
+export const ReadingLine = memo(function ReadingLine(line: ReadingLineProps) {
+  const { level, part, wanted, kept, isLastOn, over, span, isTouch, onPart } = line;
+  const { draft, now } = useTypedReading(level, part, kept);
   const { unit, step, write } = useLengths();
   const reads = now.kind === "read" && draft === undefined ? formatLength(now.value, step, "bare") : undefined;
   const dispatch = useDispatch();
-  const isTouch = useMediaQuery(touchQuery);
   const name = readingName(level, part);
   const key = readingDraftKey(name);
   const left = remaining(wanted.value, now.value);
@@ -94,10 +89,7 @@ function Line({ level, part, wanted, now, draft, isLastOn, over, span, onPart }:
       <div className="reading-tape">
         <Drawing scene={tape} hidden />
       </div>
-      <p className="reading-left">
-        <span className="reading-mark" aria-hidden />
-        {words}
-      </p>
+      <LeftWords words={words} />
     </div>
   );
-}
+});

@@ -2,9 +2,10 @@ import { readingDraftKey } from "../../app/commands";
 import { isConfirmed, type LevelNow, readingName, type TapePart, tapeParts } from "../../app/padProgress";
 import type { LevelName } from "../../core/body/vocabulary";
 import { FractionPad } from "../field/FractionPad";
+import { usePadInto } from "../field/usePadInto";
 import { paddingWords, tapePartNames } from "../text/padding";
 import { levelWords } from "../text/pictures";
-import { useDispatch, useDrafts, useLengths, useStoreItself } from "../useStore";
+import { useDraftsSoon, useLengths, useStoreItself } from "../useStore";
 import { keepReadings, type ReadOver } from "./useReadingsKept";
 
 /**
@@ -20,9 +21,8 @@ export interface ReadingPadProps {
 }
 
 export function ReadingPad({ level, part, now, over, onPart }: ReadingPadProps) {
-  const drafts = useDrafts();
+  const drafts = useDraftsSoon();
   const { unit, write } = useLengths();
-  const dispatch = useDispatch();
   const store = useStoreItself();
   const key = readingDraftKey(readingName(level, part));
   const text = drafts.other[key] ?? "";
@@ -49,12 +49,7 @@ export function ReadingPad({ level, part, now, over, onPart }: ReadingPadProps) 
           </button>
         ))}
       </div>
-      <FractionPad
-        unit={unit}
-        text={text}
-        untouched={text === ""}
-        onText={(next) => dispatch({ does: "draft", of: "other", key, text: next === "" ? null : next })}
-      />
+      <FractionPad unit={unit} onKey={usePadInto(key)} />
       <button
         type="button"
         className="patch reading-keep"
