@@ -1,13 +1,15 @@
 /** What became of one letter. The three times, in ms, follow each other without a gap. */
 export interface WatchedKey {
-  /** Whether what is left to go reads otherwise after it. */
+  /** Whether what is left to go in the stretch typed into reads otherwise after it. */
   readonly changed: boolean;
   /** From the event's own time, which the browser sets when the key goes down, until the page heard of it. */
   readonly queued: number;
-  /** Until the new words were in the page. */
+  /** Until the new words and the tape drawn with them were in the page. */
   readonly worked: number;
   /** Until the frame that shows them was out. */
   readonly drawn: number;
+  /** Whether they missed the first frame after the key, and came with a later one. */
+  readonly isLate: boolean;
 }
 
 declare global {
@@ -17,35 +19,55 @@ declare global {
 }
 
 /**
- * Runs in the page: watches every letter from its keydown to the frame that shows the changed words. When that frame was
- * presented the browser says itself (Event Timing, in steps of 8 ms); where the words changed only after it, the second
- * animation frame from then on is taken, which is never too early and up to one frame too late.
+ * Runs in the page: watches every letter from its keydown to the frame that shows the changed words and the changed
+ * tape of the stretch it was typed into; whatever changes there once more before the next letter counts as well. When
+ * the first frame after the key was presented the browser says itself (Event Timing, to the nearest 8 ms; nothing below
+ * 16). Where the last change came after that frame was made, the second animation frame from then on is taken.
  */
 export function keyWatch(): void {
-  const keys: { at: number; changed: boolean; changedAt: number; queued: number; framed: number; shown: number }[] = [];
-  const words = () => [...document.querySelectorAll(".reading-left")].map((line) => line.textContent).join("|");
-  let look: MutationObserver | undefined;
+  const keys: {
+    at: number;
+    changed: boolean;
+    changedAt: number;
+    heard: number;
+    made: number;
+    later: number;
+    shown: number;
+  }[] = [];
+  let line: Element | null = null;
+  let seen = { words: "", tape: "" };
+  const look = () => ({
+    words: line?.querySelector(".reading-left")?.textContent ?? "",
+    tape: Array.from(line?.querySelectorAll("path") ?? [], (path) => path.getAttribute("d")).join(),
+  });
+  document.addEventListener("focusin", ({ target }) => {
+    line = target instanceof Element ? target.closest(".reading") : null;
+    seen = look();
+  });
   const onKey = ({ timeStamp }: KeyboardEvent) => {
-    // A letter that changed nothing, such as a decimal point, must not be given the change of the next one.
-    look?.disconnect();
-    const [heard, before] = [performance.now(), words()];
-    const key = { at: timeStamp, changed: false, changedAt: heard, queued: heard - timeStamp, framed: 0, shown: 0 };
+    const heard = performance.now();
+    const key = { at: timeStamp, changed: false, changedAt: heard, heard, made: 0, later: 0, shown: timeStamp + 16 };
     keys.push(key);
-    const watcher = new MutationObserver(() => {
-      if (words() === before) return;
-      watcher.disconnect();
-      key.changed = true;
-      key.changedAt = performance.now();
-      requestAnimationFrame(() =>
-        requestAnimationFrame(() => {
-          key.framed = performance.now();
-        }),
-      );
+    requestAnimationFrame(() => {
+      key.made = performance.now();
     });
-    watcher.observe(document.body, { subtree: true, childList: true, characterData: true });
-    look = watcher;
   };
   document.addEventListener("keydown", onKey, true);
+  const watcher = new MutationObserver(() => {
+    const [key, now] = [keys.at(-1), look()];
+    if (key === undefined || (now.words === seen.words && now.tape === seen.tape)) return;
+    key.changed ||= now.words !== seen.words;
+    key.changedAt = performance.now();
+    seen = now;
+    if (key.made === 0) return;
+    requestAnimationFrame(() =>
+      requestAnimationFrame(() => {
+        key.later = performance.now();
+      }),
+    );
+  });
+  const changes = { subtree: true, childList: true, characterData: true, attributeFilter: ["d"] };
+  watcher.observe(document.body, changes);
   const onTimes = (list: PerformanceObserverEntryList) => {
     for (const { name, startTime, duration } of list.getEntries()) {
       if (!/^(keydown|keypress|beforeinput|input)$/.test(name)) continue;
@@ -55,10 +77,11 @@ export function keyWatch(): void {
   };
   new PerformanceObserver(onTimes).observe({ type: "event", durationThreshold: 16 } as PerformanceObserverInit);
   window.watchedKeys = () =>
-    keys.map(({ at, changed, changedAt, queued, framed, shown }) => ({
+    keys.map(({ at, changed, changedAt, heard, later, shown }) => ({
       changed,
-      queued,
-      worked: changedAt - at - queued,
-      drawn: (shown > changedAt ? Math.min(shown, framed) : framed) - changedAt,
+      queued: heard - at,
+      worked: changedAt - heard,
+      drawn: Math.max(shown, later) - changedAt,
+      isLate: later > 0,
     }));
 }

@@ -3,6 +3,7 @@ import { formatLength, type LengthStep, type LengthUnit } from "../../core/lengt
 import { fieldWords } from "../text/field";
 import { lengthProblemText } from "../text/problems";
 import { unitMarks, unitNames } from "../text/workroom";
+import { useLater } from "../useSoon";
 import type { LengthFieldState } from "./lengthFieldState";
 
 /**
@@ -29,6 +30,8 @@ export interface LengthFieldProps {
 export function LengthField(props: LengthFieldProps) {
   const { label, labelShown = true, state, unit, step, ghost, size = "plain", padInstead = false } = props;
   const id = useId();
+  // A browser looks after the words of an empty field at every letter of a full one too, as long as they are there.
+  const isEmpty = useLater(state.text === "") || state.text === "";
   const unreadable = state.meaning !== null && !state.meaning.ok ? state.meaning.problem : null;
   const shownProblem = unreadable;
   const echo = state.isForeign && state.meaning?.ok ? fieldWords.means(formatLength(state.meaning.value, step)) : null;
@@ -61,7 +64,7 @@ export function LengthField(props: LengthFieldProps) {
             autoCorrect="off"
             spellCheck={false}
             maxLength={40}
-            placeholder={ghost}
+            placeholder={isEmpty ? ghost : undefined}
             value={state.text}
             aria-invalid={shownProblem !== null && !isHalfTyped(state.text)}
             aria-describedby={`${id}-note`}

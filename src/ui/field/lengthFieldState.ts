@@ -59,6 +59,7 @@ export function entryText(entry: Entry | undefined, unit: LengthUnit, step: Leng
 /** A text has a unit of its own that is not the one at hand when it means the same whatever the unit and not the same bare. */
 function hasOtherUnit(text: string, unit: LengthUnit): boolean {
   const bare = text.trim().replace(/\s*(?:"|''|[a-z.]+)$/i, "");
+  if (bare === text.trim()) return false;
   const [whole, alone] = [parseLength(text, unit), parseLength(bare, unit)];
   return whole.ok && (!alone.ok || alone.value !== whole.value);
 }

@@ -89,7 +89,7 @@ export const ReadingLine = memo(function ReadingLine(line: ReadingLineProps) {
       <div className="reading-tape">
         <Drawing scene={tape} hidden />
       </div>
-      <LeftWords words={words} />
+      <LeftWords words={words} isUnread={!isConfirmed(now)} />
     </div>
   );
 });
