@@ -4,9 +4,10 @@ import { type Slab, slabs, type StackMaterial } from "./hill";
 import type { Pad } from "./pad";
 import { type FirstLayer, paddedTape } from "./paddedTape";
 import { roundCounts, roundPads } from "./rounds";
-import { type Crowned, type CupPlace, highestCrown, type Knobs, shape } from "./shape";
+import { type Crowned, type CupPlace, highestCrown, shaper, type Shaping, type Slabs } from "./shape";
+import { sidePads } from "./sidePad";
 import { stackThickness, type Station } from "./stack";
-import type { Surface } from "./surface";
+import { levelCurve, type Surface } from "./surface";
 
 /**
  * Everything the padding is shaped from, in one go: the bare form, what the tape must read at each level, how far the body
@@ -34,56 +35,80 @@ export interface SideWish {
   readonly spread: number;
 }
 
-/** Into how many pads the highest stack of each kind is divided at most, from fine to coarse. */
+/** Into how many pads the highest stack of each kind is divided at most. */
 export interface Division {
   readonly front: number;
   readonly back: number;
-  readonly side: number;
   readonly cup: number;
 }
 
-/** Crowns for a batch in one material and division, started from similar ones where there are any, and how many pads they make. */
-export function crownBatch(
-  batch: Batch,
-  material: StackMaterial,
-  division: Division,
-  similarCrowns: Knobs | null,
-): Crowned {
-  const { stations, surface } = batch;
+/** Rounds and ridges of one material for a batch, and how the rest is shaped on them in any division. */
+export function ground(batch: Batch, material: StackMaterial): (division: Division) => Shaping {
+  const { stations, surface, targets, offsets, firstLayer } = batch;
   const layerThickness = material.inner.layer;
   const gains = levelGains(batch);
   const even = stations.map((_, level) => evenThickness(gains[level] as QuarterGains, batch.sides[level] as SideWish));
   const counts = roundCounts(even, layerThickness * (1 + batch.caution));
-  const rounds = roundPads(counts, surface, material.inner);
-  const sideCrowns = {
-    left: stations.map((_, level) => sideCrown("left", level, batch, gains, counts, layerThickness)),
-    right: stations.map((_, level) => sideCrown("right", level, batch, gains, counts, layerThickness)),
-  };
-  const found = shape({
+  const crown = (side: "left" | "right") =>
+    stations.map((_, level) => sideCrown(side, level, batch, gains, counts, layerThickness));
+  const sideCrowns = { left: crown("left"), right: crown("right") };
+  const fixed = [...roundPads(counts, surface, material.inner), ...ridgePads(batch, material, sideCrowns)];
+  const shape = shaper({
     surface,
     stations,
-    targets: batch.targets,
-    beneath: [...batch.pinned, ...rounds],
-    offsets: batch.offsets,
-    firstLayer: batch.firstLayer,
-    sideCrowns,
-    similarCrowns,
+    targets,
+    beneath: [...batch.pinned, ...fixed],
+    offsets,
+    firstLayer,
     cups: [cupPlace(batch, "left"), cupPlace(batch, "right")],
     chestShares: [
       chestShare("leftFront", gains, counts, layerThickness),
       chestShare("rightFront", gains, counts, layerThickness),
     ],
-    slabs: slabPlan(material, gains, counts, sideCrowns, division),
+    isEven: isEven(batch, sideCrowns),
   });
-  return {
-    crowns: found.crowns,
-    padCount: rounds.length + found.padCount,
-    trimmed: () => {
-      const { pads, readings } = found.trimmed();
-      return { pads: [...rounds, ...pads], readings };
-    },
+  return (division) => {
+    const { padCount, crowned } = shape(slabPlan(material, gains, counts, division));
+    const withFixed = ({ crowns, padCount: count, trimmed }: Crowned): Crowned => ({
+      crowns,
+      padCount: fixed.length + count,
+      trimmed: () => {
+        const { pads, readings } = trimmed();
+        return { pads: [...fixed, ...pads], readings };
+      },
+    });
+    return {
+      padCount: (crowns) => fixed.length + padCount(crowns),
+      crowned: (similar) => withFixed(crowned(similar)),
+    };
   };
 }
+
+interface SideCrowns {
+  readonly left: readonly number[];
+  readonly right: readonly number[];
+}
+
+const isEven = ({ targets, offsets, apex }: Batch, { left, right }: SideCrowns): boolean =>
+  [...targets, ...offsets].every(
+    ({ leftFront, rightFront, leftBack, rightBack }) => leftFront === rightFront && leftBack === rightBack,
+  ) &&
+  apex.leftDrop.value === apex.rightDrop.value &&
+  left.every((crown, level) => crown === right[level]);
+
+/** The ridges over both side seams. */
+function ridgePads({ stations, surface }: Batch, material: StackMaterial, { left, right }: SideCrowns): readonly Pad[] {
+  const stack = slabStack(material, [...left, ...right], ridgeDivision, thickestPad);
+  const drops = stations.map(({ drop }) => drop);
+  const ridge = (zone: "leftSide" | "rightSide", heights: readonly number[]) =>
+    heights.every((height) => height === 0)
+      ? []
+      : sidePads({ zone, crown: levelCurve(drops, heights, "zero") }, surface, stack);
+  return [...ridge("leftSide", left), ...ridge("rightSide", right)];
+}
+
+/** A ridge is low: two pads are enough for any. */
+const ridgeDivision = 2;
 
 interface QuarterGains {
   readonly leftFront: number;
@@ -198,25 +223,30 @@ function slabPlan(
   material: StackMaterial,
   gains: readonly QuarterGains[],
   counts: readonly number[],
-  sideCrowns: { readonly left: readonly number[]; readonly right: readonly number[] },
   division: Division,
-) {
-  const layerThickness = material.inner.layer;
+): Slabs {
   const rest = (gain: number, level: number) =>
-    Math.max(0, gain - ((counts[level] as number) * layerThickness * Math.PI) / 2) / (Math.PI / 4);
+    Math.max(0, gain - ((counts[level] as number) * material.inner.layer * Math.PI) / 2) / (Math.PI / 4);
   const front = gains.map((gain, level) => (level === 0 ? 0 : rest(Math.max(gain.leftFront, gain.rightFront), level)));
   const back = gains.map((gain, level) => rest(Math.max(gain.leftBack, gain.rightBack), level));
   const bust = gains[0] as QuarterGains;
   const cup = rest(Math.max(bust.leftFront, bust.rightFront), 0);
-  const stack = (heights: readonly number[], most: number, thickest: number): readonly Slab[] => {
-    const layers = Math.round(Math.max(...heights) / layerThickness);
-    const mostPlies = Math.max(1, Math.floor(thickest / layerThickness));
-    return slabs(material, Math.max(1, Math.min(mostPlies, Math.ceil((layers - 1) / (most - 1)))), highestCrown);
-  };
   return {
-    front: stack(front, division.front, thickestPad),
-    back: stack(back, division.back, thickestPad),
-    side: stack([...sideCrowns.left, ...sideCrowns.right], division.side, thickestPad),
-    cup: stack([cup], division.cup, thickestDisc),
+    front: slabStack(material, front, division.front, thickestPad),
+    back: slabStack(material, back, division.back, thickestPad),
+    cup: slabStack(material, [cup], division.cup, thickestDisc),
   };
+}
+
+/** Slabs for stacks of these heights, divided into at most so many pads, none of them thicker than it may be. */
+function slabStack(
+  material: StackMaterial,
+  heights: readonly number[],
+  most: number,
+  thickest: number,
+): readonly Slab[] {
+  const layerThickness = material.inner.layer;
+  const layers = Math.round(Math.max(...heights) / layerThickness);
+  const mostPlies = Math.max(1, Math.floor(thickest / layerThickness));
+  return slabs(material, Math.max(1, Math.min(mostPlies, Math.ceil((layers - 1) / (most - 1)))), highestCrown);
 }

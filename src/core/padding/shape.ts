@@ -1,5 +1,4 @@
 import type { QuarterReadings } from "../body/levelReadings";
-import { heightCurve } from "../geometry/heightCurve";
 import { type QuarterLengths, sectionOutline } from "../geometry/outline";
 import { type Steering, steer } from "../numerics/steer";
 import { shapingPrecision } from "../tolerances";
@@ -8,9 +7,8 @@ import { type Cup, cupPads } from "./cup";
 import { contourPad, contours, type Hill, hillPads, type Slab, type WayToBack } from "./hill";
 import type { Pad } from "./pad";
 import { type FirstLayer, paddedTape } from "./paddedTape";
-import { sidePads } from "./sidePad";
 import { addPad, stackThickness, type Station } from "./stack";
-import { reach, type Surface } from "./surface";
+import { levelCurve, type Surface } from "./surface";
 
 /**
  * Shapes the padding so that the simulated tape reads its targets: every quarter of every level has a crown of its own
@@ -22,28 +20,36 @@ export interface ShapeProblem {
   /** The five levels, bust first, at the body's drops. */
   readonly stations: readonly Station[];
   readonly targets: readonly QuarterReadings[];
-  /** What already lies on the form and what comes under everything: pinned pieces and rounds. */
+  /** What no knob turns: pinned pieces, and the rounds and ridges that come under everything. */
   readonly beneath: readonly Pad[];
   /** What the tape was found to read beyond the simulation of what is pinned, by level. */
   readonly offsets: readonly QuarterReadings[];
   readonly firstLayer: FirstLayer;
-  readonly sideCrowns: { readonly left: readonly number[]; readonly right: readonly number[] };
   readonly cups: readonly [left: CupPlace, right: CupPlace];
-  /** Crowns that were found for the same targets with other slabs, if there are any: a good place to start from. */
-  readonly similarCrowns: Knobs | null;
   /** How much of the front hill at the underbust goes on up over the chest beneath the bra. */
   readonly chestShares: readonly [left: number, right: number];
-  readonly slabs: {
-    readonly front: readonly Slab[];
-    readonly back: readonly Slab[];
-    readonly side: readonly Slab[];
-    readonly cup: readonly Slab[];
-  };
+  /** Whether left and right are asked the same of everywhere, and lie on the same. */
+  readonly isEven: boolean;
+}
+
+/** What hills and cups are cut into. */
+export interface Slabs {
+  readonly front: readonly Slab[];
+  readonly back: readonly Slab[];
+  readonly cup: readonly Slab[];
 }
 
 export type CupPlace = Pick<Cup, "along" | "drop" | "radius">;
 
-/** A setting of the crowns that reads about right, and how many pads it makes; trimming makes it read as well as it can. */
+/** The padding of one problem cut into one set of slabs. */
+export interface Shaping {
+  /** How many pads there would be at these crowns. */
+  readonly padCount: (crowns: Knobs) => number;
+  /** Steers the crowns, from similar ones where there are any. */
+  readonly crowned: (similar: Knobs | null) => Crowned;
+}
+
+/** A setting of the crowns that reads about right; trimming makes it read as well as it can. */
 export interface Crowned {
   readonly crowns: Knobs;
   readonly padCount: number;
@@ -63,38 +69,39 @@ export type Knobs = readonly number[];
 /** No hill is taken higher than this (mm): about the depth of a small form, past which nothing would stay put. */
 export const highestCrown = 220;
 
-export function shape(problem: ShapeProblem): Crowned {
+/** Reads what lies beneath once, and shapes over it with any slabs. */
+export function shaper(problem: ShapeProblem): (slabs: Slabs) => Shaping {
   const targets = problem.targets.flatMap(asList);
   const none = targets.map(() => 0);
-  const ridges = ridgePads(problem);
-  const fixed = [...problem.beneath, ...ridges];
-  const read = reader(problem, problem.stations, fixed);
-  const roughRead = reader(problem, roughStations(problem), fixed);
-  const bare = read(none, none);
-  const roughBare = roughRead(none, none);
+  const read = tapeOver(problem, problem.stations);
+  const roughRead = tapeOver(problem, roughly(problem));
+  const bare = read(noPads);
+  const roughBare = roughRead(noPads);
   const short = bare.map((reading, i) => reading - (roughBare[i] as number));
-  const roughly = (knobs: Knobs) => roughRead(knobs, none).map((reading, i) => reading + (short[i] as number));
-  const { knobs: crowns } = steer(roughly, crownSteering(problem, targets, bare));
-  const crowned = pads(problem, crowns, none);
-  return {
-    crowns,
-    padCount: crowned.others.length + ridges.length + crowned.backs[0].length,
-    trimmed: () => {
-      const steering = trimSteering(targets, bare, read(crowns, none));
-      const { knobs: trims, readings } = steer((knobs) => read(crowns, knobs), steering);
-      const { others, backs } = pads(problem, crowns, trims);
+  return (slabs) => {
+    const padsAt = (crowns: Knobs, trims: Knobs) => pads(problem, slabs, crowns, trims);
+    const padCount = (crowns: Knobs) => allOf(padsAt(crowns, none)).length;
+    const trimmed = (crowns: Knobs): Shape => {
+      const steering = trimSteering(targets, bare, read(padsAt(crowns, none)));
+      const { knobs: trims, readings } = steer((knobs) => read(padsAt(crowns, knobs)), steering);
       return {
-        pads: [...others, ...ridges, ...backs[0]],
+        pads: allOf(padsAt(crowns, trims)),
         readings: problem.stations.map((_, level) => quartersAt(readings, level)),
       };
-    },
+    };
+    const crowned = (similar: Knobs | null): Crowned => {
+      const tape = (knobs: Knobs) => roughRead(padsAt(knobs, none)).map((reading, i) => reading + (short[i] as number));
+      const { knobs: crowns } = steer(tape, crownSteering(similar, targets, bare));
+      return { crowns, padCount: padCount(crowns), trimmed: () => trimmed(crowns) };
+    };
+    return { padCount, crowned };
   };
 }
 
-function crownSteering({ similarCrowns }: ShapeProblem, targets: Knobs, bare: Knobs): Steering {
+function crownSteering(similar: Knobs | null, targets: Knobs, bare: Knobs): Steering {
   const gains = targets.map((target, i) => Math.max(0, target - (bare[i] as number)));
   return {
-    start: similarCrowns ?? gains.map((gain, i) => (gain <= shapingPrecision ? 0 : firstCrown(i, gain))),
+    start: similar ?? gains.map((gain, i) => (gain <= shapingPrecision ? 0 : firstCrown(i, gain))),
     targets,
     least: targets.map(() => 0),
     most: targets.map(() => highestCrown),
@@ -119,21 +126,17 @@ function trimSteering(targets: Knobs, bare: Knobs, crowned: Knobs): Steering {
   };
 }
 
-/** Reads the tape in quarters, level by level, over what is fixed and the pads of a setting. */
-function reader(
-  problem: ShapeProblem,
-  stations: readonly Station[],
-  fixed: Pads,
-): (crowns: Knobs, trims: Knobs) => Knobs {
-  const beneath = stations.map((station) => stackThickness(fixed, station));
-  return (crowns, trims) => readLevels(problem, stations, beneath, pads(problem, crowns, trims)).flatMap(asList);
+/** Reads the tape in quarters, level by level, over what lies beneath and some pads. */
+function tapeOver(problem: ShapeProblem, stations: readonly Station[]): (found: FoundPads) => Knobs {
+  const beneath = stations.map((station) => stackThickness(problem.beneath, station));
+  return (found) => readLevels(problem, stations, beneath, found).flatMap(asList);
 }
 
 /**
  * The levels with half as many points, to steer crowns by: chords are then up to 0.4 mm short of the arc, and nearly as short with
  * padding as without, so that what the bare form reads short is added and what is left is for the trims, which feel every point.
  */
-const roughStations = ({ stations, surface }: ShapeProblem): readonly Station[] =>
+const roughly = ({ stations, surface }: ShapeProblem): readonly Station[] =>
   stations.map(({ drop }) => ({ drop, outline: sectionOutline(surface.sectionAt(drop), roughPoints) }));
 
 /** Points in each eighth of the outline. */
@@ -195,23 +198,7 @@ function evenBack({ leftFront, rightFront, leftBack, rightBack }: QuarterLengths
   return { leftFront, rightFront, leftBack: half, rightBack: half };
 }
 
-const isEven = ({ targets, offsets, cups, sideCrowns }: ShapeProblem): boolean =>
-  [...targets, ...offsets].every(
-    ({ leftFront, rightFront, leftBack, rightBack }) => leftFront === rightFront && leftBack === rightBack,
-  ) &&
-  cups[0].drop === cups[1].drop &&
-  sideCrowns.left.every((crown, level) => crown === sideCrowns.right[level]);
-
 type Pads = readonly Pad[];
-
-/** The ridges over both side seams, which no knob turns. */
-function ridgePads(problem: ShapeProblem): Pads {
-  const ridge = (zone: "leftSide" | "rightSide", heights: readonly number[]) =>
-    heights.every((height) => height === 0)
-      ? []
-      : sidePads({ zone, crown: levelCurve(problem, heights, "zero") }, problem.surface, problem.slabs.side);
-  return [...ridge("leftSide", problem.sideCrowns.left), ...ridge("rightSide", problem.sideCrowns.right)];
-}
 
 /** The pads for a setting of the knobs, those at the back counted one way round or, on an uneven problem, both ways. */
 interface FoundPads {
@@ -219,9 +206,13 @@ interface FoundPads {
   readonly backs: readonly [overLeft: Pads, overRight: Pads | null];
 }
 
+const noPads: FoundPads = { others: [], backs: [[], null] };
+
+const allOf = ({ others, backs }: FoundPads): Pads => [...others, ...backs[0]];
+
 /** All pads for a setting of the knobs: cups, front and back, smallest slab first in each. */
-function pads(problem: ShapeProblem, crowns: Knobs, trims: Knobs): FoundPads {
-  const { surface, cups, slabs } = problem;
+function pads(problem: ShapeProblem, slabs: Slabs, crowns: Knobs, trims: Knobs): FoundPads {
+  const { surface, cups, isEven } = problem;
   const curve = (knobs: Knobs, quarter: number, ends: "zero" | "same") => knobCurve(problem, knobs, quarter, ends);
   const hill = (zone: "front" | "back", left: number, right: number): Hill => ({
     zone,
@@ -242,7 +233,7 @@ function pads(problem: ShapeProblem, crowns: Knobs, trims: Knobs): FoundPads {
   const back = contours(hill("back", 2, 3), surface, slabs.back);
   const counted = (way: WayToBack): Pads => back.map((contour) => contourPad(contour, way));
   const overLeft = counted("overLeft");
-  return { others, backs: [overLeft, isEven(problem) ? null : counted("overRight")] };
+  return { others, backs: [overLeft, isEven ? null : counted("overRight")] };
 }
 
 /**
@@ -269,16 +260,9 @@ function knobCurve(
     const chest = problem.chestShares[quarter as 0 | 1] * (values[1] as number);
     values[0] = chest + Math.max(0, bust - tallestCup(problem.cups[quarter as 0 | 1]));
   }
-  return levelCurve(problem, values, ends);
-}
-
-function levelCurve(
-  { stations }: ShapeProblem,
-  values: readonly number[],
-  ends: "zero" | "same",
-): (drop: number) => number {
-  const drops = stations.map((station) => station.drop);
-  const [first, last] = [drops[0] as number, drops[drops.length - 1] as number];
-  if (ends === "same") return heightCurve(drops, values);
-  return heightCurve([first - reach.aboveBust, ...drops, last + reach.belowFullHip], [0, ...values, 0]);
+  return levelCurve(
+    problem.stations.map((station) => station.drop),
+    values,
+    ends,
+  );
 }

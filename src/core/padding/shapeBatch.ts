@@ -1,10 +1,10 @@
 import type { QuarterReadings } from "../body/levelReadings";
 import { assert } from "../result";
 import { tapeAgreement } from "../tolerances";
-import { type Batch, crownBatch, type Division, type SideWish } from "./batch";
+import { type Batch, type Division, ground, type SideWish } from "./batch";
 import type { StackMaterial } from "./hill";
 import type { Pad } from "./pad";
-import type { Crowned, Knobs } from "./shape";
+import type { Crowned, Knobs, Shaping } from "./shape";
 
 /**
  * The pads that take the tape from where it stands to its targets, pinned ones left out, in no particular order. The stacks
@@ -36,34 +36,50 @@ interface SimilarCrowns {
   readonly crowns: Knobs;
 }
 
-function divided(batch: Batch, material: StackMaterial, { best: before, similar }: Search): Search {
-  const { inner } = material;
-  let best = before;
-  let crowns = similar?.inner === inner ? similar.crowns : null;
-  const tooMany: Crowned[] = [];
-  for (const division of divisions) {
-    const found = crownBatch(batch, material, division, crowns);
-    crowns = found.crowns;
-    if (found.padCount > mostPieces) tooMany.push(found);
-    else best = better(found, best, batch);
-    if (best !== null && best.pads.length <= mostPieces && best.miss <= tapeAgreement)
-      return { best, similar: { inner, crowns } };
+/**
+ * Tries the divisions of one material, the finest first as long as it makes few enough pieces, then by the fewest. How many a division
+ * makes is counted at crowns that were found for another: they hardly differ, and counting costs little beside steering.
+ */
+function divided(batch: Batch, material: StackMaterial, search: Search): Search {
+  const [finest, ...coarser] = divisions.map(ground(batch, material)) as [Shaping, ...Shaping[]];
+  const known = search.similar?.inner === material.inner ? search.similar.crowns : null;
+  const first = known === null ? finest.crowned(null) : null;
+  const crowns = known ?? (first as Crowned).crowns;
+  const tries = [
+    { padCount: finest.padCount(crowns), crowned: () => first ?? finest.crowned(crowns) },
+    ...coarser.map((shaping) => ({ padCount: shaping.padCount(crowns), crowned: () => shaping.crowned(crowns) })),
+  ];
+  let { best } = search;
+  for (const { padCount, crowned } of byPieces(tries)) {
+    if (isTrue(best) && padCount >= best.pads.length) continue;
+    const found = better(crowned(), best, batch);
+    const isNew = found !== best;
+    best = found;
+    if (isNew && isTrue(best) && best.pads.length <= mostPieces) break;
   }
-  for (const found of tooMany.sort((a, b) => a.padCount - b.padCount)) best = better(found, best, batch);
   // Ridges over the side seams come in whole plies that the tape cannot steer: where they keep it from reading true, they go.
-  if (best === null || best.miss > tapeAgreement) {
+  if (!isTrue(best)) {
     const plain = { ...batch, sides: batch.sides.map(withoutRidge) };
-    best = better(crownBatch(plain, material, divisions[0], null), best, batch);
+    best = better(ground(plain, material)(divisions[0]).crowned(null), best, batch);
   }
-  return { best, similar: crowns === null ? null : { inner, crowns } };
+  return { best, similar: { inner: material.inner, crowns } };
 }
+
+/** Those that make few enough pieces as they come, then the others from few to many. */
+function byPieces<Try extends { readonly padCount: number }>(tries: readonly Try[]): readonly Try[] {
+  const few = tries.filter(({ padCount }) => padCount <= mostPieces);
+  const many = tries.filter(({ padCount }) => padCount > mostPieces);
+  return [...few, ...many.sort((a, b) => a.padCount - b.padCount)];
+}
+
+const isTrue = (shaped: Shaped | null): shaped is Shaped => shaped !== null && shaped.miss <= tapeAgreement;
 
 /** A breadth nobody is sure of raises no ridge. */
 const withoutRidge = (side: SideWish): SideWish => ({ ...side, spread: Math.max(side.spread, side.left, side.right) });
 
 /** True readings first, then fewer pieces; what has no fewer than a true one is not even trimmed. */
 function better(found: Crowned, best: Shaped | null, { targets }: Batch): Shaped {
-  if (best !== null && best.miss <= tapeAgreement && found.padCount >= best.pads.length) return best;
+  if (isTrue(best) && found.padCount >= best.pads.length) return best;
   const { pads, readings } = found.trimmed();
   const shaped = { pads, miss: worstMiss(readings, targets) };
   return best === null || isBetter(shaped, best) ? shaped : best;
@@ -97,8 +113,8 @@ function materials({ building, finishing }: Batch["layers"]): readonly StackMate
 const mostPieces = 16;
 
 const divisions: readonly [Division, ...Division[]] = [
-  { front: 5, back: 4, side: 2, cup: 3 },
-  { front: 4, back: 3, side: 2, cup: 2 },
-  { front: 3, back: 2, side: 2, cup: 2 },
-  { front: 2, back: 2, side: 2, cup: 2 },
+  { front: 5, back: 4, cup: 3 },
+  { front: 4, back: 3, cup: 2 },
+  { front: 3, back: 2, cup: 2 },
+  { front: 2, back: 2, cup: 2 },
 ];

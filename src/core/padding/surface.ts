@@ -45,6 +45,20 @@ export function formSurface(drops: readonly number[], sections: readonly Section
   };
 }
 
+/**
+ * A number known at each level drawn smoothly over the height: with ends that are the same it stays as it is above the bust and
+ * below the full hip; else it runs out to nothing where the padding's reach ends.
+ */
+export function levelCurve(
+  drops: readonly number[],
+  values: readonly number[],
+  ends: "zero" | "same",
+): (drop: number) => number {
+  const [first, last] = [drops[0] as number, drops[drops.length - 1] as number];
+  if (ends === "same") return heightCurve(drops, values);
+  return heightCurve([first - reach.aboveBust, ...drops, last + reach.belowFullHip], [0, ...values, 0]);
+}
+
 function sectionCurve(drops: readonly number[], sections: readonly Section[]): (drop: number) => Section {
   const curve = <Part extends number>(part: (section: Section) => Part) => {
     const at = heightCurve(drops, sections.map(part));
