@@ -82,16 +82,13 @@ export function contours(hill: Hill, surface: Surface, stack: readonly Slab[]): 
   const rows = surface.drops.map((drop, row) =>
     hillRow(hill, drop, surface.frontQuarter[row] as number, surface.backQuarter[row] as number),
   );
-  const top = rows.reduce((highest, { left, right }) => Math.max(highest, left.crown, right.crown), 0);
+  const top = rows.reduce((highest, { left, right }) => Math.max(highest, left.root, right.root), 0);
   return [...stack].reverse().flatMap((slab) => {
-    const height = contourHeight(slab);
-    if (top <= height) return [];
-    const extents = rows.map((row) => extentOf(row, height));
-    return pinnableRuns(extents, (from, to) => tip(hill, surface, height, from, to)).map((run) => ({
-      zone: hill.zone,
-      slab,
-      extents: run,
-    }));
+    const cut = hillRoot(contourHeight(slab));
+    if (top <= cut) return [];
+    const extents = rows.map((row) => extentOf(row, cut));
+    const tipBetween = (wide: number, narrow: number) => tip(rows[wide] as HillRow, rows[narrow] as HillRow, cut);
+    return pinnableRuns(extents, tipBetween).map((run) => ({ zone: hill.zone, slab, extents: run }));
   });
 }
 
@@ -119,14 +116,15 @@ interface HillRow {
 }
 
 interface SideRow {
-  readonly crown: number;
+  /** The root of the crown: see `hillRoot`. */
+  readonly root: number;
   readonly trim: number;
   readonly quarter: number;
 }
 
 function hillRow(hill: Hill, drop: number, front: number, back: number): HillRow {
   const quarter = hill.zone === "front" ? front : back;
-  const side = ({ crown, trim }: HillSide): SideRow => ({ crown: crown(drop), trim: trim(drop), quarter });
+  const side = ({ crown, trim }: HillSide): SideRow => ({ root: hillRoot(crown(drop)), trim: trim(drop), quarter });
   const [left, right] = [side(hill.left), side(hill.right)];
   // Seen from centre back, the wearer's left lies the other way along the surface.
   return hill.zone === "front"
@@ -134,10 +132,11 @@ function hillRow(hill: Hill, drop: number, front: number, back: number): HillRow
     : { drop, left: right, right: left, centre: front + back };
 }
 
-const extentOf = ({ drop, left, right, centre }: HillRow, height: number): Extent => ({
+/** What a hill covers in one row above the height with this root. */
+const extentOf = ({ drop, left, right, centre }: HillRow, cut: number): Extent => ({
   drop,
-  left: sideExtent(left, height),
-  right: sideExtent(right, height),
+  left: sideExtent(left.root, left.trim, left.quarter, cut),
+  right: sideExtent(right.root, right.trim, right.quarter, cut),
   centre,
 });
 
@@ -147,10 +146,13 @@ const extentOf = ({ drop, left, right, centre }: HillRow, height: number): Exten
  */
 const hillPower = 1.1;
 
+/** A hill of crown c has fallen to height h where the cosine of the way is the root of h over the root of c. */
+const hillRoot = (height: number): number => (height > 0 ? height ** (1 / hillPower) : 0);
+
 /** How far a contour runs from the centre line to one side: where the hill has fallen to the height. */
-function sideExtent({ crown, trim, quarter }: SideRow, height: number): number {
-  if (crown <= height) return 0;
-  const way = (2 / Math.PI) * Math.acos((height / crown) ** (1 / hillPower));
+function sideExtent(root: number, trim: number, quarter: number, cut: number): number {
+  if (root <= cut) return 0;
+  const way = (2 / Math.PI) * Math.acos(cut / root);
   return quarter * Math.min(furthestShare, way * (1 + trim));
 }
 
@@ -160,7 +162,7 @@ const furthestShare = 0.97;
 /** Runs of rows wide enough to pin, each drawn out to where the width has shrunk to the narrowest; runs too short are left out. */
 function pinnableRuns(
   extents: readonly Extent[],
-  tipBetween: (wide: Extent, narrow: Extent) => Extent,
+  tipBetween: (wide: number, narrow: number) => Extent,
 ): readonly (readonly Extent[])[] {
   const isWide = (extent: Extent | undefined) => extent !== undefined && extent.left + extent.right >= pinnableWidth;
   const runs: Extent[][] = [];
@@ -168,10 +170,10 @@ function pinnableRuns(
     if (!isWide(extent)) continue;
     const before = extents[i - 1];
     const after = extents[i + 1];
-    if (!isWide(before)) runs.push(before === undefined ? [] : clear(tipBetween(extent, before), extent));
+    if (!isWide(before)) runs.push(before === undefined ? [] : clear(tipBetween(i, i - 1), extent));
     const run = runs[runs.length - 1] as Extent[];
     run.push(extent);
-    if (!isWide(after) && after !== undefined) run.push(...clear(tipBetween(extent, after), extent));
+    if (!isWide(after) && after !== undefined) run.push(...clear(tipBetween(i, i + 1), extent));
   }
   return runs.filter((run) => lengthOf(run) >= pinnableWidth);
 }
@@ -187,35 +189,33 @@ const lengthOf = (run: readonly Extent[]): number => {
   return first === undefined || last === undefined ? 0 : last.drop - first.drop;
 };
 
-/** Between a row that is wide enough and one that is not, the place where the slab is just wide enough, by halving. */
-function tip(hill: Hill, surface: Surface, height: number, wide: Extent, narrow: Extent): Extent {
-  const { drops, frontQuarter, backQuarter } = surface;
-  const [inner, outer] = [drops.indexOf(wide.drop), drops.indexOf(narrow.drop)];
-  const at = (share: number): Extent =>
-    extentOf(
-      hillRow(
-        hill,
-        between(drops, inner, outer, share),
-        between(frontQuarter, inner, outer, share),
-        between(backQuarter, inner, outer, share),
-      ),
-      height,
+/**
+ * Between a row that is wide enough and one that is not, the place where the slab is just wide enough, by halving. Rows lie so close that
+ * the hill runs straight from one to the next.
+ */
+function tip(wide: HillRow, narrow: HillRow, cut: number): Extent {
+  const between = (from: number, to: number, share: number) => from + (to - from) * share;
+  const side = (from: SideRow, to: SideRow, share: number) =>
+    sideExtent(
+      between(from.root, to.root, share),
+      between(from.trim, to.trim, share),
+      between(from.quarter, to.quarter, share),
+      cut,
     );
-  let found = wide;
   let [inside, outside] = [0, 1];
   for (let step = 0; step < tipSteps; step++) {
     const middle = (inside + outside) / 2;
-    const tried = at(middle);
-    if (tried.left + tried.right >= pinnableWidth) {
-      inside = middle;
-      found = tried;
-    } else outside = middle;
+    const width = side(wide.left, narrow.left, middle) + side(wide.right, narrow.right, middle);
+    if (width >= pinnableWidth) inside = middle;
+    else outside = middle;
   }
-  return found;
+  return {
+    drop: between(wide.drop, narrow.drop, inside),
+    left: side(wide.left, narrow.left, inside),
+    right: side(wide.right, narrow.right, inside),
+    centre: between(wide.centre, narrow.centre, inside),
+  };
 }
 
-/** Rows lie at most 20 mm apart: halved so often, a tip is found to a tenth of a millimetre. */
-const tipSteps = 8;
-
-const between = (values: readonly number[], inner: number, outer: number, share: number): number =>
-  (values[inner] as number) + ((values[outer] as number) - (values[inner] as number)) * share;
+/** Rows lie at most 16 mm apart: halved so often, a tip is found to a hundredth of a millimetre. */
+const tipSteps = 10;
