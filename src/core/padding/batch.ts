@@ -42,8 +42,13 @@ export interface Division {
   readonly cup: number;
 }
 
-/** Rounds and ridges of one material for a batch, and how the rest is shaped on them in any division. */
-export function ground(batch: Batch, material: StackMaterial): (division: Division) => Shaping {
+/** Rounds and ridges of one material for a batch: how high the rounds are at each level (mm), and how the rest is shaped in any division. */
+export interface Ground {
+  readonly roundHeights: readonly number[];
+  readonly divided: (division: Division) => Shaping;
+}
+
+export function ground(batch: Batch, material: StackMaterial): Ground {
   const { stations, surface, targets, offsets, firstLayer } = batch;
   const layerThickness = material.inner.layer;
   const gains = levelGains(batch);
@@ -67,7 +72,7 @@ export function ground(batch: Batch, material: StackMaterial): (division: Divisi
     ],
     isEven: isEven(batch, sideCrowns),
   });
-  return (division) => {
+  const divided = (division: Division): Shaping => {
     const { padCount, crowned } = shape(slabPlan(material, gains, counts, division));
     const withFixed = ({ crowns, padCount: count, trimmed }: Crowned): Crowned => ({
       crowns,
@@ -82,6 +87,7 @@ export function ground(batch: Batch, material: StackMaterial): (division: Divisi
       crowned: (similar) => withFixed(crowned(similar)),
     };
   };
+  return { roundHeights: counts.map((count) => count * layerThickness), divided };
 }
 
 interface SideCrowns {

@@ -26,7 +26,7 @@ export function cutSizes(pads: readonly Pad[], surface: Surface, pinned: readonl
   return pads.map((pad, i) =>
     cutOf(
       pad,
-      pad.rows.map((row) => measure(row, pad, rowAt(row.drop, pinned.length + i))),
+      measuredRows(pad).map((row) => measure(row, pad, rowAt(row.drop, pinned.length + i))),
     ),
   );
 }
@@ -123,8 +123,16 @@ function distanceOut({ outline, beneath }: Row, along: number): number {
   return Math.hypot(outline.x[nearest] as number, outline.y[nearest] as number) + (beneath[nearest] as number);
 }
 
+const isDisc = ({ zone }: Pad): boolean => zone === "leftCup" || zone === "rightCup";
+
+/** A disc is measured across its middle, every other pad at each of its rows. */
+function measuredRows(pad: Pad): readonly PieceRow[] {
+  const middle = Math.floor(pad.rows.length / 2);
+  return isDisc(pad) ? pad.rows.slice(middle, middle + 1) : pad.rows;
+}
+
 function cutOf(pad: Pad, rows: readonly MeasuredRow[]): PieceCut {
-  if (pad.zone === "leftCup" || pad.zone === "rightCup") {
+  if (isDisc(pad)) {
     return { shape: "disc", diameter: mm(Math.max(...rows.map((row) => row.whole))) };
   }
   let below = 0;

@@ -14,7 +14,7 @@ import type { Crowned, Knobs, Shaping } from "./shape";
 export function shapeBatch(batch: Batch): readonly Pad[] {
   const { best } = materials(batch.layers).reduce<Search>((search, material) => divided(batch, material, search), {
     best: null,
-    similar: null,
+    heights: null,
   });
   assert(best !== null, "there is always a material to pad with");
   return best.pads;
@@ -22,7 +22,8 @@ export function shapeBatch(batch: Batch): readonly Pad[] {
 
 interface Search {
   readonly best: Shaped | null;
-  readonly similar: SimilarCrowns | null;
+  /** How high the padding was found to stand over the form, rounds counted in (mm, in the order of the knobs): any material comes near it. */
+  readonly heights: Knobs | null;
 }
 
 interface Shaped {
@@ -30,46 +31,40 @@ interface Shaped {
   readonly miss: number;
 }
 
-/** Crowns stand on the rounds, so that those of another material tell something only where the rounds are of the same batting. */
-interface SimilarCrowns {
-  readonly inner: StackMaterial["inner"];
-  readonly crowns: Knobs;
-}
-
 /**
- * Tries the divisions of one material, the finest first as long as it makes few enough pieces, then by the fewest. How many a division
- * makes is counted at crowns that were found for another: they hardly differ, and counting costs little beside steering.
+ * Tries the divisions of one material: the finest that makes few enough pieces, then coarser ones, or else by the fewest pieces. How many a
+ * division makes is counted at the crowns last found, for another division or another material: counting costs little beside steering.
  */
 function divided(batch: Batch, material: StackMaterial, search: Search): Search {
-  const [finest, ...coarser] = divisions.map(ground(batch, material)) as [Shaping, ...Shaping[]];
-  const known = search.similar?.inner === material.inner ? search.similar.crowns : null;
-  const first = known === null ? finest.crowned(null) : null;
-  const crowns = known ?? (first as Crowned).crowns;
-  const tries = [
-    { padCount: finest.padCount(crowns), crowned: () => first ?? finest.crowned(crowns) },
-    ...coarser.map((shaping) => ({ padCount: shaping.padCount(crowns), crowned: () => shaping.crowned(crowns) })),
-  ];
+  const { roundHeights, divided: shapingOf } = ground(batch, material);
+  const rounds = roundHeights.flatMap((height) => [height, height, height, height]);
+  let crowns: Knobs | null = search.heights?.map((height, i) => Math.max(0, height - (rounds[i] as number))) ?? null;
   let { best } = search;
-  for (const { padCount, crowned } of byPieces(tries)) {
-    if (isTrue(best) && padCount >= best.pads.length) continue;
-    const found = better(crowned(), best, batch);
-    const isNew = found !== best;
-    best = found;
+  let left: readonly Shaping[] = divisions.map(shapingOf);
+  for (let next = nextToTry(left, crowns, best); next !== undefined; next = nextToTry(left, crowns, best)) {
+    const tried = next;
+    const found = tried.crowned(crowns);
+    const taken = better(found, best, batch);
+    const isNew = taken !== best;
+    [best, crowns, left] = [taken, found.crowns, left.filter((shaping) => shaping !== tried)];
     if (isNew && isTrue(best) && best.pads.length <= mostPieces) break;
   }
   // Ridges over the side seams come in whole plies that the tape cannot steer: where they keep it from reading true, they go.
   if (!isTrue(best)) {
     const plain = { ...batch, sides: batch.sides.map(withoutRidge) };
-    best = better(ground(plain, material)(divisions[0]).crowned(null), best, batch);
+    best = better(ground(plain, material).divided(divisions[0]).crowned(null), best, batch);
   }
-  return { best, similar: { inner: material.inner, crowns } };
+  return { best, heights: crowns?.map((crown, i) => crown + (rounds[i] as number)) ?? null };
 }
 
-/** Those that make few enough pieces as they come, then the others from few to many. */
-function byPieces<Try extends { readonly padCount: number }>(tries: readonly Try[]): readonly Try[] {
-  const few = tries.filter(({ padCount }) => padCount <= mostPieces);
-  const many = tries.filter(({ padCount }) => padCount > mostPieces);
-  return [...few, ...many.sort((a, b) => a.padCount - b.padCount)];
+/** Of the divisions that are left: the finest that makes few enough pieces, or the one with the fewest; none that cannot beat a true best. */
+function nextToTry(left: readonly Shaping[], crowns: Knobs | null, best: Shaped | null): Shaping | undefined {
+  if (crowns === null) return left[0];
+  const counted = left
+    .map((shaping) => ({ shaping, padCount: shaping.padCount(crowns) }))
+    .filter(({ padCount }) => !isTrue(best) || padCount < best.pads.length);
+  const few = counted.find(({ padCount }) => padCount <= mostPieces);
+  return (few ?? [...counted].sort((a, b) => a.padCount - b.padCount)[0])?.shaping;
 }
 
 const isTrue = (shaped: Shaped | null): shaped is Shaped => shaped !== null && shaped.miss <= tapeAgreement;
