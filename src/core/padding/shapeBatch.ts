@@ -15,6 +15,7 @@ export function shapeBatch(batch: Batch): readonly Pad[] {
   const { best } = materials(batch.layers).reduce<Search>((search, material) => divided(batch, material, search), {
     best: null,
     heights: null,
+    inner: null,
   });
   assert(best !== null, "there is always a material to pad with");
   return best.pads;
@@ -24,6 +25,8 @@ interface Search {
   readonly best: Shaped | null;
   /** How high the padding was found to stand over the form, rounds counted in (mm, in the order of the knobs): any material comes near it. */
   readonly heights: Knobs | null;
+  /** What the rounds of the last material were made of: on others a count at those heights says little. */
+  readonly inner: StackMaterial["inner"] | null;
 }
 
 interface Shaped {
@@ -41,25 +44,30 @@ function divided(batch: Batch, material: StackMaterial, search: Search): Search 
   let crowns: Knobs | null = search.heights?.map((height, i) => Math.max(0, height - (rounds[i] as number))) ?? null;
   let { best } = search;
   let left: readonly Shaping[] = divisions.map(shapingOf);
-  for (let next = nextToTry(left, crowns, best); next !== undefined; next = nextToTry(left, crowns, best)) {
+  let tooMany: readonly Crowned[] = [];
+  let next = crowns !== null && search.inner === material.inner ? nextToTry(left, crowns, best) : left[0];
+  while (next !== undefined) {
     const tried = next;
     const found = tried.crowned(crowns);
-    const taken = better(found, best, batch);
-    const isNew = taken !== best;
+    const taken = found.padCount > mostPieces ? best : better(found, best, batch);
+    if (found.padCount > mostPieces) tooMany = [...tooMany, found];
+    const isTaken = taken !== best;
     [best, crowns, left] = [taken, found.crowns, left.filter((shaping) => shaping !== tried)];
-    if (isNew && isTrue(best) && best.pads.length <= mostPieces) break;
+    if (isTaken && isTrue(best)) break;
+    next = nextToTry(left, crowns, best);
   }
+  for (const found of [...tooMany].sort((a, b) => a.padCount - b.padCount)) best = better(found, best, batch);
   // Ridges over the side seams come in whole plies that the tape cannot steer: where they keep it from reading true, they go.
   if (!isTrue(best)) {
     const plain = { ...batch, sides: batch.sides.map(withoutRidge) };
     best = better(ground(plain, material).divided(divisions[0]).crowned(null), best, batch);
   }
-  return { best, heights: crowns?.map((crown, i) => crown + (rounds[i] as number)) ?? null };
+  const heights = crowns?.map((crown, i) => crown + (rounds[i] as number)) ?? null;
+  return { best, heights, inner: material.inner };
 }
 
 /** Of the divisions that are left: the finest that makes few enough pieces, or the one with the fewest; none that cannot beat a true best. */
-function nextToTry(left: readonly Shaping[], crowns: Knobs | null, best: Shaped | null): Shaping | undefined {
-  if (crowns === null) return left[0];
+function nextToTry(left: readonly Shaping[], crowns: Knobs, best: Shaped | null): Shaping | undefined {
   const counted = left
     .map((shaping) => ({ shaping, padCount: shaping.padCount(crowns) }))
     .filter(({ padCount }) => !isTrue(best) || padCount < best.pads.length);
