@@ -42,7 +42,7 @@ export const Drawing = memo(function Drawing({ scene, size = "fitted", hidden = 
   );
 });
 
-function Words({ item }: { readonly item: Label }) {
+const Words = memo(function Words({ item }: { readonly item: Label }) {
   return (
     <text
       className={`words-${item.role}`}
@@ -55,4 +55,4 @@ function Words({ item }: { readonly item: Label }) {
       {item.text}
     </text>
   );
-}
+});

@@ -1,8 +1,9 @@
-import { memo, useMemo } from "react";
+import { memo } from "react";
 import { pictureWords } from "../text/pictures";
 import { Drawing } from "./Drawing";
 import type { LengthWriter } from "./lengthWriter";
-import { tapeScene, tapeSpan } from "./tapeScene";
+import { tapeSpan } from "./tapeScene";
+import { useTapeScene } from "./useTapeScene";
 
 /**
  * What the tape reads at one level and what it has to read: all round, in front and behind, each as digits and as a length
@@ -44,10 +45,7 @@ interface TapeRowProps extends TapeReadoutRow {
 }
 
 const TapeRow = memo(function TapeRow({ name, wanted, isEstimated, now, state, words, span, lengths }: TapeRowProps) {
-  const scene = useMemo(
-    () => tapeScene({ name, wanted, now, isEstimated, span, words, lengths }),
-    [name, wanted, now, isEstimated, span, words, lengths],
-  );
+  const scene = useTapeScene({ name, wanted, now, isEstimated, span, words, lengths });
   return (
     <div className="tape-row" data-state={state}>
       <p className="tape-name">{name}</p>

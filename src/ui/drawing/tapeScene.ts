@@ -1,8 +1,8 @@
 import { pictureWords } from "../text/pictures";
 import { inchMm, type LengthWriter } from "./lengthWriter";
-import { circle, closedPath, openPath, segment } from "./pathText";
+import { circle, closedPath, number, openPath, segment } from "./pathText";
 import { at } from "./picturePoint";
-import { label, mark, type Label, type Scene } from "./scene";
+import { label, mark, type Label, type Mark, type Scene } from "./scene";
 
 /**
  * One reading on a drawn tape. The tape lies along the foot with its own numbers; on it lies the padded form as a band
@@ -36,12 +36,51 @@ export const tapeSpan = (gains: readonly number[]): number =>
 /** A few centimetres, so that a tape nearly there still shows its numbers (mm). */
 const shortestSpan = 70;
 
-export function tapeScene({ name, wanted, now, isEstimated, span, words, lengths }: TapePicture): Scene {
+/** What of the picture stays while a reading is typed: the tape with its numbers and the pin, and where a reading lies on it. */
+export interface TapeGround {
+  readonly first: number;
+  readonly pin: number;
+  readonly beneath: readonly Mark[];
+  readonly above: readonly Mark[];
+  readonly labels: readonly Label[];
+}
+
+export type TapeGroundOf = Pick<TapePicture, "wanted" | "isEstimated" | "span" | "lengths">;
+
+export function tapeGround({ wanted, isEstimated, span, lengths }: TapeGroundOf): TapeGround {
   const first = wanted - span * pinShare;
-  const place = (reading: number): number => ((reading - first) / span) * width;
-  const pin = place(wanted);
-  const end = now === null ? 0 : Math.min(width - 4, Math.max(10, place(now)));
-  const scale = tapeScale(first, first + span, lengths);
+  const pin = placeOf(wanted, first, span);
+  const scale = tapeScale(first, first + span, lengths).map(({ reading, isMajor }) => ({
+    reading,
+    isMajor,
+    x: placeOf(reading, first, span),
+  }));
+  return {
+    first,
+    pin,
+    beneath: [
+      mark("tape", closedPath([at(-2, tapeTop), at(width + 2, tapeTop), at(width + 2, tapeFoot), at(-2, tapeFoot)])),
+      mark("tapeTick", ...scale.map(({ x, isMajor }) => segment(at(x, tapeTop), at(x, tapeTop + (isMajor ? 11 : 6))))),
+    ],
+    above: [
+      mark(isEstimated ? "wantGuess" : "want", segment(at(pin, 8), at(pin, tapeFoot))),
+      mark("pin", circle(at(pin, 7), 6)),
+    ],
+    labels: scale.flatMap(({ reading, isMajor, x }): readonly Label[] =>
+      isMajor && x > 14 && x < width - 14 && Math.abs(x - pin) > 12
+        ? [label("onTape", at(x, tapeFoot - 9), lengths.writeBare(reading))]
+        : [],
+    ),
+  };
+}
+
+const placeOf = (reading: number, first: number, span: number): number => ((reading - first) / span) * width;
+
+/** The whole picture; whoever draws it anew with every letter hands in the part that stays. */
+export function tapeScene(picture: TapePicture, ground: TapeGround = tapeGround(picture)): Scene {
+  const { name, wanted, now, isEstimated, span, words, lengths } = picture;
+  const { first, pin, beneath, above, labels } = ground;
+  const end = now === null ? 0 : Math.min(width - 4, Math.max(10, placeOf(now, first, span)));
   const band =
     now === null
       ? ""
@@ -63,26 +102,14 @@ export function tapeScene({ name, wanted, now, isEstimated, span, words, lengths
     frame: { x: 0, y: 0, width, height: tapeFoot + 2 },
     textSize: 15,
     marks: [
-      mark("tape", closedPath([at(-2, tapeTop), at(width + 2, tapeTop), at(width + 2, tapeFoot), at(-2, tapeFoot)])),
-      mark(
-        "tapeTick",
-        ...scale.map(({ reading, isMajor }) =>
-          segment(at(place(reading), tapeTop), at(place(reading), tapeTop + (isMajor ? 11 : 6))),
-        ),
-      ),
+      ...beneath,
       mark("layer", band),
       mark("hatch", isOver ? "" : gapHatch(Math.max(end, 0), pin, 1)),
       mark("over", isOver ? gapHatch(pin, end, -1) : ""),
       mark("seamMoved", now === null ? "" : openPath([at(end, bandTop - 4), at(end, tapeTop + 12)])),
-      mark(isEstimated ? "wantGuess" : "want", segment(at(pin, 8), at(pin, tapeFoot))),
-      mark("pin", circle(at(pin, 7), 6)),
+      ...above,
     ],
-    labels: scale.flatMap(({ reading, isMajor }): readonly Label[] => {
-      const x = place(reading);
-      return isMajor && x > 14 && x < width - 14 && Math.abs(x - pin) > 12
-        ? [label("onTape", at(x, tapeFoot - 9), lengths.writeBare(reading))]
-        : [];
-    }),
+    labels,
   };
 }
 
@@ -90,11 +117,14 @@ export function tapeScene({ name, wanted, now, isEstimated, span, words, lengths
 function gapHatch(from: number, to: number, slant: 1 | -1): string {
   const step = 7;
   const count = Math.max(0, Math.floor((to - from) / step));
-  return Array.from({ length: count }, (_, i) => {
-    const left = from + i * step + (to - from - count * step) / 2;
+  const [foot, top] = [number(tapeTop - 1), number(bandTop + 1)];
+  let strokes = "";
+  let left = from + (to - from - count * step) / 2;
+  for (let i = 0; i < count; i++, left += step) {
     const [start, end] = slant === 1 ? [left, left + step] : [left + step, left];
-    return segment(at(start, tapeTop - 1), at(end, bandTop + 1));
-  }).join("");
+    strokes += `M${number(start)} ${foot}L${number(end)} ${top}`;
+  }
+  return strokes;
 }
 
 /** The marks of a tape between two readings: as fine as they can be told apart, numbered as often as there is room. */

@@ -1,4 +1,4 @@
-import { memo, useMemo } from "react";
+import { memo } from "react";
 import { isConfirmed, type LevelNow, readingName, type TapePart } from "../../app/padProgress";
 import { readingDraftKey } from "../../app/commands";
 import { formatLength } from "../../core/lengthText";
@@ -6,7 +6,7 @@ import type { Reading } from "../../core/body/reading";
 import type { LevelName } from "../../core/body/vocabulary";
 import { Drawing } from "../drawing/Drawing";
 import { lengthWriter } from "../drawing/lengthWriter";
-import { tapeScene } from "../drawing/tapeScene";
+import { useTapeScene } from "../drawing/useTapeScene";
 import { LengthField } from "../field/LengthField";
 import { lengthFieldState } from "../field/lengthFieldState";
 import { LengthFigure } from "../LengthFigure";
@@ -47,19 +47,15 @@ export const ReadingLine = memo(function ReadingLine(line: ReadingLineProps) {
   const left = remaining(wanted.value, now.value);
   const amount = remainingText(wanted.value, now.value, step);
   const words = remainingSentence(left.kind, amount, part, standingOf(now), isLastOn);
-  const tape = useMemo(
-    () =>
-      tapeScene({
-        name: tapePartNames[part],
-        wanted: wanted.value,
-        now: now.value,
-        isEstimated: wanted.kind === "estimated",
-        span,
-        words,
-        lengths: lengthWriter(unit),
-      }),
-    [part, wanted, now.value, span, words, unit],
-  );
+  const tape = useTapeScene({
+    name: tapePartNames[part],
+    wanted: wanted.value,
+    now: now.value,
+    isEstimated: wanted.kind === "estimated",
+    span,
+    words,
+    lengths: lengthWriter(unit, step),
+  });
   const field = lengthFieldState({
     entry: reads,
     draft,
