@@ -45,7 +45,15 @@ function divided(batch: Batch, material: StackMaterial, search: Search): Search 
   let { best } = search;
   let left: readonly Shaping[] = divisions.map(shapingOf);
   let tooMany: readonly Crowned[] = [];
-  let next = crowns !== null && search.inner === material.inner ? nextToTry(left, crowns, best) : left[0];
+  let isOwnGround = search.inner === material.inner;
+  if (isTrue(best) && !isOwnGround) {
+    // On other rounds first the coarsest: if that makes no fewer pieces than a true best, none of its material does.
+    const coarsest = shapingOf(divisions[divisions.length - 1] as Division).crowned(crowns);
+    if (coarsest.padCount >= best.pads.length) return search;
+    crowns = coarsest.crowns;
+    isOwnGround = true;
+  }
+  let next = crowns !== null && isOwnGround ? nextToTry(left, crowns, best) : left[0];
   while (next !== undefined) {
     const tried = next;
     const found = tried.crowned(crowns);
