@@ -186,13 +186,13 @@ describe("the rail beside the padding", () => {
 const at = "2026-01-10T10:00:00.000Z";
 
 describe("what to have", () => {
-  // A plan that uses both, which few do.
+  // A plan that uses both.
   const twoBattings: Fitting = {
     ...newFitting("cm"),
-    body: { bustGirth: "100", waistGirth: "104", fullHipGirth: "110" },
+    body: { bustGirth: "100", waistGirth: "96", fullHipGirth: "110" },
     form: { bustGirth: "84", waistGirth: "66", fullHipGirth: "92" },
-    batting: { name: "thin wadding", layerThickness: "3 mm" },
-    finishingBatting: { name: "wool felt", layerThickness: "1.5 mm" },
+    batting: { name: "thin wadding", layerThickness: "5 mm" },
+    finishingBatting: { name: "wool felt", layerThickness: "2 mm" },
   };
   const needs = (parts: React.ReactNode, fitting: Fitting) => {
     const { container } = shown(fitting, parts);
