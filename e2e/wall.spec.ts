@@ -14,7 +14,8 @@ test("without a fitting a made-up person stands on the wall, readable from the b
   await page.keyboard.press("PageDown");
   await expect(page.getByText("Piece 1 of")).toBeVisible();
   // Digits of the figures' face are seven tenths of the type size high; ask the browser rather than trust it.
-  const heights = await page.evaluate(() => {
+  const heights = await page.evaluate(async () => {
+    await document.fonts.ready;
     const pen = document.createElement("canvas").getContext("2d");
     return [...document.querySelectorAll(".wall-figure, .wall-fraction")].map((figure) => {
       const { fontSize, fontFamily } = getComputedStyle(figure);

@@ -1,9 +1,9 @@
-import { useEffect } from "react";
+import { useLayoutEffect } from "react";
 import { type WallKey, wallKey } from "./wallKey";
 
-/** Listens to the whole page while the wall is up, so that a clicker works wherever the focus is. */
+/** Listens to the whole page while the wall is up, from its first frame on, so that a clicker works wherever the focus is. */
 export function useWallKeys(act: (key: WallKey) => void, lettersWork: boolean): void {
-  useEffect(() => {
+  useLayoutEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (event.defaultPrevented || isForControl(event)) return;
       const { key, shiftKey: shift } = event;
