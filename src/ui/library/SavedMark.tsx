@@ -2,15 +2,14 @@ import type { OpenState } from "../../app/storage/openFitting";
 import { placeAddress } from "../place";
 import { savedWords } from "../text/saved";
 import { timeText } from "./moment";
-import { useSoon } from "../useSoon";
-import { type ShelfState, shelf } from "./shelf";
+import { useShelf } from "./shelf";
 
 /**
  * Whether the newest change is kept, beside the tools of the band, as a way to the shelf. It says "saved" only when it
  * is; screen readers hear of it when something is not, from the notice.
  */
 export function SavedMark() {
-  const open = useSoon(shelf, openOf, isSaving);
+  const open = useShelf((state) => state.open);
   const state = stateOf(open);
   return (
     <a className={`saved-mark saved-mark-${state.kind}`} href={placeAddress("fittings")}>
@@ -19,11 +18,6 @@ export function SavedMark() {
     </a>
   );
 }
-
-const openOf = ({ open }: ShelfState): OpenState | null => open;
-
-/** A save begins with a letter, and the letter is shown first. */
-const isSaving = ({ open }: ShelfState): boolean => open?.saving.kind === "saving";
 
 function stateOf(open: OpenState | null): { readonly kind: string; readonly text: string } {
   if (open?.access === "newer") return { kind: "elsewhere", text: savedWords.newer };
