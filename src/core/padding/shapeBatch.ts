@@ -43,12 +43,13 @@ function divided(batch: Batch, material: StackMaterial, search: Search): Search 
   const rounds = roundHeights.flatMap((height) => [height, height, height, height]);
   let crowns: Knobs | null = search.heights?.map((height, i) => Math.max(0, height - (rounds[i] as number))) ?? null;
   let { best } = search;
-  let left: readonly Shaping[] = divisions.map(shapingOf);
+  const shapings = divisions.map(shapingOf);
+  let left: readonly Shaping[] = shapings;
   let tooMany: readonly Crowned[] = [];
   let isOwnGround = search.inner === material.inner;
   if (isTrue(best) && !isOwnGround) {
     // On other rounds first the coarsest: if that makes no fewer pieces than a true best, none of its material does.
-    const coarsest = shapingOf(divisions[divisions.length - 1] as Division).crowned(crowns);
+    const coarsest = (shapings[shapings.length - 1] as Shaping).crowned(crowns);
     if (coarsest.padCount >= best.pads.length) return search;
     crowns = coarsest.crowns;
     isOwnGround = true;
