@@ -19,6 +19,7 @@ import { inchMm, lengthWriter } from "../../src/ui/drawing/lengthWriter";
 import { at, lineLength, type PicturePoint } from "../../src/ui/drawing/picturePoint";
 import { bodyHalves, sectionScene } from "../../src/ui/drawing/sectionScene";
 import { spreadOut } from "../../src/ui/drawing/columnCallouts";
+import { type StandInStage, standInScene, standInStages } from "../../src/ui/drawing/standInScene";
 import { tapeScale, tapeScene } from "../../src/ui/drawing/tapeScene";
 import { depthBands } from "../../src/ui/drawing/depthBands";
 import { plannedExample } from "./plannedExample";
@@ -118,6 +119,41 @@ describe("pictures of a mirrored plan", () => {
   });
 });
 
+describe("what the work comes to, at the door", () => {
+  const { levels, pieces } = plannedExample;
+  const spans = (stage: StandInStage, role: string) => {
+    const scene = standInScene(levels, pieces, stage);
+    return (scene.marks.find((item) => item.role === role)?.path ?? "")
+      .split("Z")
+      .filter((ring) => ring !== "")
+      .map((ring) => ring.match(/[ML](-?[\d.]+)/g)?.map((point) => Number(point.slice(1))) ?? [])
+      .map((across) => Math.max(...across) - Math.min(...across));
+  };
+
+  test("the tape lies round bust, waist and full hip, as broad as the body there", () => {
+    const broad = (["bust", "waist", "fullHip"] as const).map((name) => {
+      const section = levels.find((level) => level.name === name)?.bodySection;
+      return (section?.leftBreadth ?? 0) + (section?.rightBreadth ?? 0);
+    });
+    const tapes = spans("covered", "tape");
+    expect(tapes.length).toBe(3);
+    // The figure has a ring every ten millimetres, and its edges slope by less than one in two.
+    tapes.forEach((tape, i) => {
+      expect(Math.abs(tape - (broad[i] ?? 0))).toBeLessThan(5);
+    });
+  });
+
+  test("the last but one piece in front is at hand; on the bare form there is none", () => {
+    expect(spans("padding", "pieceNow").length).toBe(1);
+    expect(spans("form", "pieceNow").length).toBe(0);
+  });
+
+  test("all three stand in one frame, so that they can be compared", () => {
+    const frames = standInStages.map((stage) => standInScene(levels, pieces, stage).frame);
+    expect(new Set(frames.map((frame) => JSON.stringify(frame))).size).toBe(1);
+  });
+});
+
 describe("estimates stay dashed", () => {
   const roles = (level: PlannedLevel): readonly string[] =>
     sectionScene({ level, pieces: [], lengths })
@@ -139,9 +175,16 @@ describe("words in pictures are at least twelve pixels high where they have leas
     0.9 * textSize * Math.min(width / frame.width, height / frame.height);
   const { levels, pieces } = plannedExample;
 
-  test("on the figures", () => {
+  test("on the figures, those of the plan and those beside the next action", () => {
     for (const view of figureViews)
-      expect(smallest(figureScene({ levels, pieces, view, lengths }), 280, 544), view).toBeGreaterThanOrEqual(11.99);
+      for (const [width, height] of [
+        [280, 544],
+        [358, 352],
+        [290, 336],
+      ] as const)
+        expect(smallest(figureScene({ levels, pieces, view, lengths }), width, height), view).toBeGreaterThanOrEqual(
+          12,
+        );
   });
 
   test("on the sections", () => {

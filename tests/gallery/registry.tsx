@@ -8,6 +8,7 @@ import { lengthWriter } from "../../src/ui/drawing/lengthWriter";
 import { pieceScene, testSquareScene } from "../../src/ui/drawing/pieceScene";
 import type { Scene } from "../../src/ui/drawing/scene";
 import { sectionScene } from "../../src/ui/drawing/sectionScene";
+import { standInScene, standInStages } from "../../src/ui/drawing/standInScene";
 import { TapeReadout, type TapeReadoutRow } from "../../src/ui/drawing/TapeReadout";
 import { thicknessScene } from "../../src/ui/drawing/thicknessScene";
 import { WorthPlot } from "../../src/ui/drawing/WorthPlot";
@@ -88,6 +89,10 @@ const depths = figureViews.map((view) =>
       lengths: view === "side" ? inInches : inCentimetres,
     }),
   ),
+);
+
+const standIns = standInStages.map((stage) =>
+  scenePicture("stand-in", stage, () => standInScene(examplePlan.levels, examplePlan.pieces, stage)),
 );
 
 const cuts = [0, 4, 7, 9, 11].flatMap((i) => {
@@ -201,6 +206,7 @@ export const pictures: readonly Picture[] = [
   ...workingSections,
   ...figures,
   ...depths,
+  ...standIns,
   ...cuts,
   testSquare,
   ...tapes,

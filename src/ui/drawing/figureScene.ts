@@ -36,7 +36,7 @@ export function figureScene({ levels, pieces, view, now, lengths }: FigurePictur
   const body = paddedSurface(torsoCurves(levels, "bodySection"), [], top, bottom);
   const placed = shown.map((piece) => ({ piece, strips: pieceOnFigure(piece, view, sectionAt, padded) }));
   const frame = figureFrame(view, [bare, body, finished], bottom);
-  const textSize = frame.width / 21;
+  const textSize = Math.max(frame.width / 21, frame.height / 25.2);
   const columns = {
     left: frame.x + numberRoom / 2,
     right: -frame.x - numberRoom / 2,
@@ -91,10 +91,10 @@ export function figureFrame(view: FigureView, surfaces: readonly PaddedSurface[]
 
 /** Beside the figure there is room for the numbers of pieces on both sides, and on the right for the names of the levels. */
 const numberRoom = 52;
-const wordRoom = 104;
+const wordRoom = 118;
 
 /** The padding where it stands out beyond the bare form. */
-function paddingMarks(padded: PaddedSurface, view: FigureView): readonly Mark[] {
+export function paddingMarks(padded: PaddedSurface, view: FigureView): readonly Mark[] {
   const { left, right } = silhouette(padded, view);
   const below = (points: readonly PicturePoint[]) => points.filter(({ y }) => y >= armholeDrop);
   return [mark("layer", closedPath([...below(left), ...below(right).toReversed()]))];
@@ -110,7 +110,7 @@ export function levelLines(levels: readonly PlannedLevel[], padded: PaddedSurfac
   return [mark("formLine", ...lines)];
 }
 
-function pieceMarks(
+export function pieceMarks(
   placed: readonly { readonly piece: Piece; readonly strips: readonly FacingStrip[] }[],
   now: number | undefined,
 ): readonly Mark[] {
@@ -136,7 +136,7 @@ const stripHatch = (strip: FacingStrip): string =>
  * The body's outline. From the front and back it hangs on the breadth, which follows from the girths; from the side it is
  * firm between levels whose arcs were measured.
  */
-function bodyMarks(levels: readonly PlannedLevel[], body: PaddedSurface, view: FigureView): readonly Mark[] {
+export function bodyMarks(levels: readonly PlannedLevel[], body: PaddedSurface, view: FigureView): readonly Mark[] {
   const { left, right } = silhouette(body, view);
   const isFirm = (drop: number): boolean => {
     const below = levels.findIndex((level) => level.drop.value >= drop);

@@ -1,13 +1,12 @@
 import { useMemo } from "react";
 import type { Plan } from "../../core/plan/plan";
-import { BattingLine } from "../batting/BattingLine";
 import { levelLines, markLinesSentence, markLinesWords } from "../text/levelLines";
 import { planningWords } from "../text/planning";
 import { useLengths } from "../useStore";
 import { PlanPart } from "./PlanPart";
 import { PlanShopping } from "./PlanShopping";
 
-/** What is settled before anything is cut: which batting, the lines on the form, and what to have ready. */
+/** What is done before anything is cut: the lines on the form, and what to have ready. */
 export function BeforeCutting({ plan }: { readonly plan: Plan }) {
   const { step } = useLengths();
   const areHeightsGuessed = useMemo(
@@ -16,7 +15,6 @@ export function BeforeCutting({ plan }: { readonly plan: Plan }) {
   );
   return (
     <PlanPart title={planningWords.beforeCutting} className="stack" onPhone="open">
-      <BattingLine plan={plan} />
       <h3>{markLinesWords.title}</h3>
       <p>{markLinesSentence(plan.levels, step)}</p>
       <p className="quiet">

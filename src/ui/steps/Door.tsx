@@ -1,7 +1,11 @@
+import { lazy, Suspense } from "react";
 import { goTo } from "../place";
 import { doorWords } from "../text/workroom";
 import { useFitting, useFittingState } from "../useStore";
 import { useOpenDemo } from "../useDemo";
+
+/** Planned and drawn after the words are on the screen; their places are kept free. */
+const DoorFigures = lazy(() => import("./DoorFigures").then(({ DoorFigures }) => ({ default: DoorFigures })));
 
 /** Where one comes in: what the tool does, two ways to begin, and that nothing leaves the device. */
 export function Door() {
@@ -27,6 +31,11 @@ export function Door() {
             <p className="quiet">{isBegun ? doorWords.demoReplaces : doorWords.demoNote}</p>
           </div>
         </div>
+      </div>
+      <div className="door-figures">
+        <Suspense fallback={null}>
+          <DoorFigures />
+        </Suspense>
       </div>
       <section className="door-private">
         <h2>{doorWords.privacyTitle}</h2>

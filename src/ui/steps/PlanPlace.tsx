@@ -1,5 +1,6 @@
 import { useState } from "react";
 import type { Plan } from "../../core/plan/plan";
+import { BattingLine } from "../batting/BattingLine";
 import { BeforeCutting } from "../plan/BeforeCutting";
 import { FormQuestion } from "../plan/FormQuestion";
 import { PlanFigures } from "../plan/PlanFigures";
@@ -14,7 +15,7 @@ import { planningWords } from "../text/planning";
 import { turnIt } from "../text/turnIt";
 import { useDerived } from "../useDerived";
 
-/** The plan: in a sentence, what comes before the cutting, in pictures, level by level, and piece by piece. */
+/** The plan: in a sentence, in pictures, what comes before the cutting, level by level, and piece by piece. */
 export function PlanPlace() {
   const { planning } = useDerived();
   if (planning.kind === "waiting") return <PlanWaiting />;
@@ -29,6 +30,7 @@ function PlanOnTable({ plan }: { readonly plan: Plan }) {
         <h1>{planningWords.title}</h1>
         <PlanSummary plan={plan} />
         <FormQuestion />
+        <BattingLine plan={plan} />
         <div className="row">
           <a className="patch patch-main" href={placeAddress("padding")}>
             {planningWords.toPadding}
@@ -39,13 +41,13 @@ function PlanOnTable({ plan }: { readonly plan: Plan }) {
         </div>
       </div>
       <PlanLimits plan={plan} />
-      <BeforeCutting plan={plan} />
-      <PlanPart title={planningWords.where} className="plan-where">
+      <PlanPart title={planningWords.where} className="plan-where" onPhone="open">
         <PlanFigures plan={plan} shown={shownPiece} onShow={setShownPiece} />
         <a className="patch" href={placeAddress("turning")}>
           {turnIt}
         </a>
       </PlanPart>
+      <BeforeCutting plan={plan} />
       <PlanPart title={planningWords.levels}>
         <PlanLevels plan={plan} />
       </PlanPart>

@@ -36,6 +36,11 @@ export const pictureWords = {
   now: "now",
   packet: "believed before",
   believed: "believed now",
+  standIn: {
+    form: "A dress form, smaller than the body round it",
+    padding: "Batting pinned on where the body is fuller",
+    covered: "Covered: the tape reads as on the body",
+  },
 } as const;
 
 export const levelWords: { readonly [level in LevelName]: string } = {

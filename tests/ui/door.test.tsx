@@ -1,0 +1,20 @@
+import { render, screen } from "@testing-library/react";
+import { expect, test } from "vitest";
+import { fittingStore } from "../../src/app/store";
+import { newFitting } from "../../src/ui/newFitting";
+import { Door } from "../../src/ui/steps/Door";
+import { StoreProvider } from "../../src/ui/useStore";
+
+test("the door has its two ways at once, and then three figures with their words", async () => {
+  const { container } = render(
+    <StoreProvider store={fittingStore(newFitting("in"))}>
+      <Door />
+    </StoreProvider>,
+  );
+  expect(screen.getByRole("button", { name: "Start with three girths" })).toBeTruthy();
+  expect(screen.getByRole("button", { name: /made-up person/ })).toBeTruthy();
+  expect(await screen.findByText("Covered: the tape reads as on the body")).toBeTruthy();
+  expect(container.querySelectorAll(".door-stages svg").length).toBe(3);
+  for (const path of container.querySelectorAll(".door-stages path"))
+    expect(path.getAttribute("d")).not.toMatch(/NaN|Infinity/);
+});
