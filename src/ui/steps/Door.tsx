@@ -1,11 +1,17 @@
-import { lazy, Suspense } from "react";
+import { type ComponentType, lazy, Suspense } from "react";
 import { goTo } from "../place";
 import { doorWords } from "../text/workroom";
 import { useFitting, useFittingState } from "../useStore";
 import { useOpenDemo } from "../useDemo";
 
-/** Planned and drawn after the words are on the screen; their places are kept free. */
-const DoorFigures = lazy(() => import("./DoorFigures").then(({ DoorFigures }) => ({ default: DoorFigures })));
+/** Planned and drawn after the words are on the screen; their places are kept free. Without them the door is as good a door. */
+const DoorFigures = lazy<ComponentType>(() =>
+  import("./DoorFigures").then(
+    ({ DoorFigures }) => ({ default: DoorFigures }),
+    () => ({ default: NoFigures }),
+  ),
+);
+const NoFigures = () => null;
 
 /** Where one comes in: what the tool does, two ways to begin, and that nothing leaves the device. */
 export function Door() {
