@@ -30,6 +30,14 @@ test("the sizes stand in columns with heads, and each figure is named for those 
   expect(size).not.toBeChecked();
 });
 
+test("the size chosen before stands among the first, beside the best", () => {
+  const body = { bustGirth: "40", waistGirth: "32", fullHipGirth: "42" };
+  const container = shown({ ...newFitting("in"), body, form: { table: "misses", size: "12" } });
+  const first = [...(container.querySelector(".size-list")?.querySelectorAll<HTMLInputElement>("input") ?? [])];
+  expect(first.filter(({ checked }) => checked).length).toBe(1);
+  expect(container.querySelectorAll("input[type=radio]:checked").length).toBe(1);
+});
+
 test("a size that needs nothing at the waist says no layers, and never “0 layers”", () => {
   const container = shown({ ...newFitting("in"), body: { bustGirth: "40", waistGirth: "32", fullHipGirth: "42" } });
   expect(container.textContent).not.toMatch(/\b0 layers/);

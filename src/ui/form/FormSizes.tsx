@@ -1,3 +1,4 @@
+import { useState } from "react";
 import type { RankedSize } from "../../core/plan/chooseForm";
 import { requiredMeasurementNames } from "../../core/body/vocabulary";
 import { formTables } from "../../document/formTables";
@@ -48,15 +49,19 @@ interface SizeChoiceProps {
   readonly table: string;
 }
 
-/** The best size and the two next to it in the open, the rest behind a fold. */
+/**
+ * The best size, the two next to it and the one that was chosen before in the open, the rest behind a fold. A size chosen
+ * in the fold stays where the finger found it.
+ */
 function SizeChoice({ ranking, order, table }: SizeChoiceProps) {
   const { form } = useFitting();
   const { write } = useLengths();
+  const [chosenBefore] = useState(form.size);
   const best = ranking[0];
   if (best === undefined) return null;
   const at = order.indexOf(best.size);
   const inOrder = order.flatMap((name) => ranking.filter(({ size }) => size === name));
-  const near = inOrder.filter((_, i) => Math.abs(i - at) <= 1);
+  const near = inOrder.filter(({ size }, i) => Math.abs(i - at) <= 1 || size === String(chosenBefore));
   const isFarChosen = form.size !== undefined && !near.some(({ size }) => size === String(form.size));
   return (
     <>
