@@ -1,5 +1,5 @@
 import { expect, type Page, test } from "@playwright/test";
-import { heading, row } from "./support/workroom";
+import { heading, openDemo, row } from "./support/workroom";
 
 /** Tabs on until the thing with that name has the focus; a person would do no other. */
 async function tabTo(page: Page, name: RegExp): Promise<void> {
@@ -73,4 +73,42 @@ test("one press skips the band, and arriving somewhere puts the focus at its beg
   await page.getByRole("link", { name: /The form/ }).press("Enter");
   await expect(heading(page, "The form")).toBeVisible();
   await expect(page.getByRole("main")).toBeFocused();
+});
+
+test("whatever goes away at a press leaves the focus near it, and never at the top of the page", async ({ page }) => {
+  const pressed = async (name: string | RegExp, within = page.locator("body")) => {
+    const button = within.getByRole("button", { name }).first();
+    await button.focus();
+    await button.press("Enter");
+    await expect.poll(() => page.evaluate(() => document.activeElement?.tagName), String(name)).not.toBe("BODY");
+  };
+  await openDemo(page, "turning");
+  await pressed("The bare form");
+  await pressed("Every piece");
+
+  await page.goto("/#padding");
+  await pressed("Try one layer");
+  const trial = page.locator(".trial");
+  await trial.getByRole("textbox", { name: /before/ }).fill("28 1/4");
+  await trial.getByRole("textbox", { name: /before/ }).press("Enter");
+  await expect(trial.getByRole("textbox", { name: /after/ })).toBeFocused();
+  await page.keyboard.type("30");
+  await pressed("Learn from it");
+  const pieces = await page.locator(".padding-pins button").count();
+  expect(pieces).toBeGreaterThan(5);
+  await page.locator(".padding-pins button").nth(3).click();
+  await pressed("Back to what is next");
+  for (let i = 0; i < pieces; i += 1) await pressed(/It is pinned|Leave it, and go on/);
+  await expect(page.getByRole("heading", { name: /^Every piece is on/ })).toBeVisible();
+
+  await page.goto("/#body");
+  await row(page, "waistGirth").click();
+  const waist = page.getByRole("textbox", { name: "Waist girth" });
+  await waist.fill("93");
+  await waist.press("Enter");
+  await pressed("It is in centimetres");
+  for (let i = 0; i < 200 && (await page.getByRole("button", { name: "Undo" }).isEnabled()); i += 1) {
+    await pressed("Undo");
+  }
+  await expect(page.getByRole("button", { name: "Undo" })).toBeDisabled();
 });

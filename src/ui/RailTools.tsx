@@ -1,4 +1,4 @@
-import { useEffect } from "react";
+import { useCallback, useEffect } from "react";
 import { useAnnounce } from "./Announcer";
 import { SavedMark } from "./library/SavedMark";
 import { unitMarks, unitNames, workroomWords } from "./text/workroom";
@@ -43,25 +43,27 @@ function UndoRedo() {
   const canUndo = useFittingState((state) => state.past.length > 0);
   const canRedo = useFittingState((state) => state.future.length > 0);
 
+  const undo = useCallback(() => {
+    if (store.getState().past.length === 0) return;
+    store.undo();
+    announce(workroomWords.undone);
+  }, [store, announce]);
+  const redo = useCallback(() => {
+    if (store.getState().future.length === 0) return;
+    store.redo();
+    announce(workroomWords.redone);
+  }, [store, announce]);
+
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z" || isTyping(event.target)) return;
       event.preventDefault();
-      if (event.shiftKey) store.redo();
-      else store.undo();
+      (event.shiftKey ? redo : undo)();
     };
     window.addEventListener("keydown", onKey);
     return () => window.removeEventListener("keydown", onKey);
-  }, [store]);
+  }, [undo, redo]);
 
-  const undo = () => {
-    store.undo();
-    announce(workroomWords.undone);
-  };
-  const redo = () => {
-    store.redo();
-    announce(workroomWords.redone);
-  };
   return (
     <div className="rail-undo">
       <button type="button" className="rail-tool" disabled={!canUndo} onClick={undo}>

@@ -5,6 +5,7 @@ import { askedThingOf, type Place, usePlace } from "./place";
 import { fetchPlaces, placeContents } from "./placeContents";
 import { Rail } from "./Rail";
 import { placeNames, workroomWords } from "./text/workroom";
+import { useFocusKept } from "./useFocusKept";
 import { usePrintedSheet } from "./usePrintedSheet";
 
 /** The workroom: the band with the places on one side, and the place where the work is on the other. */
@@ -12,6 +13,7 @@ export function Workroom() {
   const place = usePlace();
   const main = useRef<HTMLElement>(null);
   useArrival(place, main);
+  useFocusKept();
   const Contents = placeContents[place];
   const PrintedSheet = usePrintedSheet();
 

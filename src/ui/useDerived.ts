@@ -13,7 +13,7 @@ export function useDerived(): Derived {
 
 const derivations = new WeakMap<FittingStore, (fitting: SettledFitting) => Derived>();
 
-function derivationOf(store: FittingStore): (fitting: SettledFitting) => Derived {
+export function derivationOf(store: FittingStore): (fitting: SettledFitting) => Derived {
   const known = derivations.get(store);
   if (known) return known;
   const made = derivation();

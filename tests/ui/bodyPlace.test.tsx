@@ -52,3 +52,26 @@ test("a link to one reading opens the bench with it", () => {
   expect(screen.getByRole("textbox", { name: /Nape to waist/ })).toBeVisible();
   expect(screen.getByRole("textbox", { name: /Nape to waist/ })).toHaveFocus();
 });
+
+test("whoever types a reading that cannot be stays with it once, and is told in its field; then Enter goes on", () => {
+  const { store } = shown(withBody({ bustGirth: "38" }));
+  const waist = screen.getByRole("textbox", { name: /^Waist girth/ });
+  waist.focus();
+  fireEvent.change(waist, { target: { value: "83" } });
+  fireEvent.keyDown(waist, { key: "Enter" });
+  expect(store.getState().fitting.body.waistGirth).toBe("83");
+  expect(waist).toHaveFocus();
+  const described = (waist.getAttribute("aria-describedby") ?? "").split(" ");
+  const told = described.map((id) => document.getElementById(id)?.textContent ?? "").join(" ");
+  expect(told).toMatch(/looks like centimetres typed as inches/);
+  fireEvent.keyDown(waist, { key: "Enter" });
+  expect(screen.getByRole("textbox", { name: /^Full hip girth/ })).toHaveFocus();
+});
+
+test("a sound reading goes on at once", () => {
+  shown(withBody({ bustGirth: "38" }));
+  const waist = screen.getByRole("textbox", { name: /^Waist girth/ });
+  fireEvent.change(waist, { target: { value: "31" } });
+  fireEvent.keyDown(waist, { key: "Enter" });
+  expect(screen.getByRole("textbox", { name: /^Full hip girth/ })).toHaveFocus();
+});

@@ -1,5 +1,6 @@
 import { type KeyboardEvent, type RefObject, useId } from "react";
 import { formatLength, type LengthStep, type LengthUnit } from "../../core/lengthText";
+import { useAnnounce } from "../Announcer";
 import { fieldWords } from "../text/field";
 import { lengthProblemText } from "../text/problems";
 import { unitMarks, unitNames } from "../text/workroom";
@@ -19,6 +20,8 @@ export interface LengthFieldProps {
   /** What the field shows faintly while it is empty: an estimate, or an example. */
   readonly ghost?: string;
   readonly size?: "large" | "plain";
+  /** The id of what else is to be said of it. */
+  readonly describedBy?: string;
   /** The pad beside the field stands in for the tablet's own keyboard. */
   readonly padInstead?: boolean;
   readonly inputRef?: RefObject<HTMLInputElement | null>;
@@ -30,6 +33,7 @@ export interface LengthFieldProps {
 export function LengthField(props: LengthFieldProps) {
   const { label, labelShown = true, state, unit, step, ghost, size = "plain", padInstead = false } = props;
   const id = useId();
+  const announce = useAnnounce();
   // A browser looks after the words of an empty field at every letter of a full one too, as long as they are there.
   const isEmpty = useLater(state.text === "") || state.text === "";
   const unreadable = state.meaning !== null && !state.meaning.ok ? state.meaning.problem : null;
@@ -41,6 +45,7 @@ export function LengthField(props: LengthFieldProps) {
       event.preventDefault();
       state.commit();
       if (unreadable === null) props.onEnter?.();
+      else announce(lengthProblemText(unreadable, step));
     }
     if (event.key === "Escape") props.onEscape?.();
   };
@@ -67,7 +72,7 @@ export function LengthField(props: LengthFieldProps) {
             placeholder={isEmpty ? ghost : undefined}
             value={state.text}
             aria-invalid={shownProblem !== null && !isHalfTyped(state.text)}
-            aria-describedby={`${id}-note`}
+            aria-describedby={props.describedBy === undefined ? `${id}-note` : `${id}-note ${props.describedBy}`}
             onChange={(event) => state.type(event.target.value)}
             onBlur={state.commit}
             onFocus={props.onFocus}

@@ -9,6 +9,7 @@ import { NextMadeOf } from "./NextMadeOf";
 import { isStanding, SurpriseRows } from "./SurpriseRows";
 import { TrialBench } from "./TrialBench";
 import { useAnswer } from "./useAnswer";
+import { useNewsSaid } from "./useNewsSaid";
 
 /**
  * What the tape says about the next action, in a strip above it: try a layer first, plan the rest anew, where to read
@@ -26,6 +27,7 @@ export function LearningStrip({ progress, correction }: LearningStripProps) {
   const { work } = fitting;
   const strip = useRef<HTMLElement>(null);
   const { answer, isWorking } = useAnswer("learning");
+  useNewsSaid(answer, isWorking);
   const isBare = progress.pinnedCount === 0;
   const isFirst = !work.some((entry) => entry.did === "trial" || entry.did === "measured");
   if (!isBare && isFirst) return null;

@@ -1,4 +1,3 @@
-import { useEffect, useRef } from "react";
 import type { Learning } from "../../app/learning";
 import type { PadProgress } from "../../app/padProgress";
 import { levelNames } from "../../core/body/vocabulary";
@@ -19,10 +18,8 @@ export interface NewsRowProps {
 export function NewsRow({ learned, progress, onDone }: NewsRowProps) {
   const dispatch = useDispatch();
   const announce = useAnnounce();
-  const isNews = learned.isNews && learned.change.kind !== "same";
-  const news = newsSentence(learned.change);
-  useNewsTold(isNews ? news : null);
-  if (!isNews) {
+  const news = newsOf(learned);
+  if (news === null) {
     return (
       <p className="learning-line">
         <RestText learned={learned} progress={progress} />
@@ -45,6 +42,10 @@ export function NewsRow({ learned, progress, onDone }: NewsRowProps) {
   );
 }
 
+/** What the last readings change, in a sentence; null where they change nothing. */
+export const newsOf = ({ isNews, change }: Learning): string | null =>
+  isNews && change.kind !== "same" ? newsSentence(change) : null;
+
 function RestText({ learned, progress }: Pick<NewsRowProps, "learned" | "progress">) {
   const { rest } = learned.replan;
   const left = progress.pieces.filter(({ pinned }) => !pinned);
@@ -54,14 +55,4 @@ function RestText({ learned, progress }: Pick<NewsRowProps, "learned" | "progres
     isLast: rest.pieces >= left.length,
     levels: levelList(rest.levels, levelNames.length),
   });
-}
-
-/** News is said once when it comes, not again when the screen is drawn again. */
-function useNewsTold(news: string | null): void {
-  const announce = useAnnounce();
-  const told = useRef(news);
-  useEffect(() => {
-    if (news !== null && news !== told.current) announce(news);
-    told.current = news;
-  }, [news, announce]);
 }

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useRef, useState } from "react";
 import { trialDraftKeys } from "../../app/commands";
 import type { BattingRole } from "../../core/material";
 import { parseLength } from "../../core/lengthText";
@@ -16,6 +16,7 @@ export function TrialBench() {
   const [moment, setMoment] = useState<(typeof moments)[number]>("before");
   const [role, setRole] = useState<BattingRole>("building");
   const trial = useTrial(role);
+  const fields = { before: useRef<HTMLInputElement>(null), after: useRef<HTMLInputElement>(null) };
   return (
     <div className="trial">
       <p className="trial-how">{trialWords.how}</p>
@@ -23,7 +24,13 @@ export function TrialBench() {
       <div className="trial-entry">
         <div className="trial-fields">
           {moments.map((name) => (
-            <TrialField key={name} moment={name} onActive={() => setMoment(name)} />
+            <TrialField
+              key={name}
+              moment={name}
+              inputRef={fields[name]}
+              onActive={() => setMoment(name)}
+              onEnter={name === "before" ? () => fields.after.current?.focus() : trial.learn}
+            />
           ))}
         </div>
         <TrialPad moment={moment} />
@@ -57,6 +64,7 @@ function useTrial(role: BattingRole) {
     /** An even layer round any outline without hollows adds two pi times its thickness to the tape. */
     alone: gained === null || isLess ? null : thinText(mm(gained / (2 * Math.PI)), unit),
     learn: () => {
+      if (!isRead || isLess) return;
       const at = new Date().toISOString();
       dispatch({
         does: "tryLayer",

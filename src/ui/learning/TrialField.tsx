@@ -1,3 +1,4 @@
+import type { RefObject } from "react";
 import { trialDraftKeys } from "../../app/commands";
 import { FractionPad } from "../field/FractionPad";
 import { usePadInto } from "../field/usePadInto";
@@ -11,7 +12,14 @@ import { useDispatch, useDraft, useLengths, useUnit } from "../useStore";
 /** The two readings of a trial: each a field of its own, and one pad that writes into the field at hand. */
 type Moment = keyof typeof trialDraftKeys;
 
-export function TrialField({ moment, onActive }: { readonly moment: Moment; readonly onActive: () => void }) {
+export interface TrialFieldProps {
+  readonly moment: Moment;
+  readonly inputRef: RefObject<HTMLInputElement | null>;
+  readonly onActive: () => void;
+  readonly onEnter: () => void;
+}
+
+export function TrialField({ moment, inputRef, onActive, onEnter }: TrialFieldProps) {
   const key = trialDraftKeys[moment];
   const draft = useDraft("other", key);
   const { unit, step, write } = useLengths();
@@ -34,7 +42,9 @@ export function TrialField({ moment, onActive }: { readonly moment: Moment; read
       unit={unit}
       step={step}
       padInstead={isTouch}
+      inputRef={inputRef}
       onFocus={onActive}
+      onEnter={onEnter}
       {...(moment === "before" && bare !== null ? { ghost: trialWords.about(write(bare)) } : {})}
     />
   );

@@ -1,4 +1,5 @@
-import { useEffect, useRef, useState } from "react";
+import { useEffect, useId, useRef, useState } from "react";
+import { isContradiction, type MeasurementProblem } from "../../core/body/plausibility";
 import type { MeasurementName } from "../../core/body/vocabulary";
 import { FractionPad } from "../field/FractionPad";
 import { LengthField } from "../field/LengthField";
@@ -8,6 +9,7 @@ import { fieldWords } from "../text/field";
 import { measurementTexts } from "../text/measurements";
 import { measuringWords } from "../text/measuring";
 import { touchQuery, useMediaQuery, wideQuery } from "../useMediaQuery";
+import { derivationOf } from "../useDerived";
 import { useDispatch, useDrafts, useFitting, useLengths, useStoreItself } from "../useStore";
 import { MeasureGuide, MeasureMore } from "./MeasureGuide";
 import { MeasureProblems } from "./MeasureProblems";
@@ -32,9 +34,12 @@ export function MeasureBench({ whose, name, next, focusTurn, onNext, onLeave }: 
   const isWide = useMediaQuery(wideQuery);
   const [padInstead, setPadInstead] = useState(isTouch);
   const known = useMeasurement(whose, name);
+  const problemsId = useId();
+  const stays = useStaysAtSlip(whose, name);
   const goOn = () => {
     field.commit();
-    onNext();
+    if (stays()) input.current?.focus();
+    else onNext();
   };
 
   const entry = (
@@ -50,7 +55,8 @@ export function MeasureBench({ whose, name, next, focusTurn, onNext, onLeave }: 
           ghost={fieldWords.examples[unit]}
           padInstead={padInstead}
           inputRef={input}
-          onEnter={onNext}
+          describedBy={problemsId}
+          onEnter={goOn}
           onEscape={onLeave}
         />
         <button type="button" className="patch patch-main bench-next" onClick={goOn}>
@@ -58,7 +64,7 @@ export function MeasureBench({ whose, name, next, focusTurn, onNext, onLeave }: 
         </button>
       </div>
       <Known known={known} />
-      <MeasureProblems whose={whose} name={name} />
+      <MeasureProblems whose={whose} name={name} id={problemsId} />
       <FractionPad unit={unit} onKey={(key) => field.type(pressKey(field.text, key, !field.isDraft))} />
       {isTouch ? (
         <button type="button" className="patch patch-plain" onClick={() => setPadInstead(!padInstead)}>
@@ -109,6 +115,26 @@ function useBenchField(whose: "body" | "form", name: MeasurementName, focusTurn:
   });
   return { field, input };
 }
+
+/**
+ * Whoever has just typed a reading that cannot be stays with it, once, and sees what is the matter; the next press goes
+ * on all the same.
+ */
+function useStaysAtSlip(whose: "body" | "form", name: MeasurementName): () => boolean {
+  const store = useStoreItself();
+  const looked = useRef(store.getState().fitting[whose][name]);
+  return () => {
+    const { fitting } = store.getState();
+    const entry = fitting[whose][name];
+    const isNew = entry !== looked.current;
+    looked.current = entry;
+    const { problems } = derivationOf(store)(fitting);
+    return isNew && problems.measurements.some((problem) => problem.names.includes(name) && isSlip(problem, whose));
+  };
+}
+
+const isSlip = (problem: MeasurementProblem, whose: "body" | "form"): boolean =>
+  problem.whose === whose && problem.code !== "missing" && isContradiction(problem);
 
 function Known({ known }: { readonly known: ReturnType<typeof useMeasurement> }) {
   const { write } = useLengths();

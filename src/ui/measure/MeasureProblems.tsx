@@ -6,14 +6,21 @@ import { useLengths } from "../useStore";
 import { UnitSlipButton } from "./UnitSlipButton";
 
 /** What the other readings say about this one: what cannot be, and what is only worth a second look. */
-export function MeasureProblems({ whose, name }: { readonly whose: "body" | "form"; readonly name: MeasurementName }) {
+export interface MeasureProblemsProps {
+  readonly whose: "body" | "form";
+  readonly name: MeasurementName;
+  /** So that the field is described by them. */
+  readonly id: string;
+}
+
+export function MeasureProblems({ whose, name, id }: MeasureProblemsProps) {
   const { problems } = useDerived();
   const { step } = useLengths();
   const mine = problems.measurements.filter(
     (problem) => problem.whose === whose && problem.code !== "missing" && problem.names.includes(name),
   );
   return (
-    <div role="status">
+    <div role="status" id={id}>
       <ul className="problems">
         {mine.map((problem) => (
           <li key={problem.code} className={`problem problem-${problem.severity}`}>

@@ -7,6 +7,7 @@ import { levelWords } from "../text/pictures";
 import { paddingWords } from "../text/padding";
 import { touchQuery, useMediaQuery } from "../useMediaQuery";
 import { type ReadOver, useReadingsKept } from "./useReadingsKept";
+import { useReadingsSaid } from "./useReadingsSaid";
 import "./padding.css";
 import { ReadingLine } from "./ReadingLine";
 
@@ -29,6 +30,7 @@ export interface LevelReadingsProps {
 export function LevelReadings({ plan, progress, level, over, isEasing, onLevel, onPart }: LevelReadingsProps) {
   const isTouch = useMediaQuery(touchQuery);
   useReadingsKept(level, over);
+  useReadingsSaid(plan, progress, isEasing && progress.pinnedCount > 0);
   const planned = plan.levels.find(({ name }) => name === level);
   if (planned === undefined) return null;
   const span = tapeSpan(tapeParts.map((part) => planned.body[part].value - plan.bareForm[level][part]));
@@ -66,6 +68,13 @@ function stateWords({ pieces, pinnedCount }: PadProgress, over: ReadOver): strin
   return last === pinnedCount ? paddingWords.nowWith(last) : paddingWords.nowSome(pinnedCount);
 }
 
+/** Which tab a key leads to, counted on past the last and back before the first; another key leads nowhere. */
+function tabAfter(key: string, at: number): number {
+  if (key === "ArrowRight" || key === "ArrowDown") return at + 1;
+  if (key === "ArrowLeft" || key === "ArrowUp") return at - 1;
+  return key === "Home" ? 0 : key === "End" ? -1 : at;
+}
+
 interface LevelTabsProps {
   readonly level: LevelName;
   readonly onLevel: (level: LevelName) => void;
@@ -74,16 +83,10 @@ interface LevelTabsProps {
 function LevelTabs({ level, onLevel }: LevelTabsProps) {
   const list = useRef<HTMLDivElement>(null);
   const onKeyDown = (event: KeyboardEvent) => {
-    const by =
-      event.key === "ArrowRight" || event.key === "ArrowDown"
-        ? 1
-        : event.key === "ArrowLeft" || event.key === "ArrowUp"
-          ? -1
-          : 0;
-    if (by === 0) return;
+    const at = levelNames.indexOf(level);
+    const next = levelNames.at(tabAfter(event.key, at) % levelNames.length);
+    if (next === undefined || next === level) return;
     event.preventDefault();
-    const next = levelNames[(levelNames.indexOf(level) + by + levelNames.length) % levelNames.length];
-    if (next === undefined) return;
     onLevel(next);
     list.current?.querySelector<HTMLElement>(`[data-level="${next}"]`)?.focus();
   };

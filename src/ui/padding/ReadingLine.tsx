@@ -1,4 +1,4 @@
-import { memo } from "react";
+import { memo, useId } from "react";
 import { isConfirmed, type LevelNow, readingName, type TapePart } from "../../app/padProgress";
 import { readingDraftKey } from "../../app/commands";
 import { formatLength } from "../../core/lengthText";
@@ -39,6 +39,7 @@ export interface ReadingLineProps {
 export const ReadingLine = memo(function ReadingLine(line: ReadingLineProps) {
   const { level, part, wanted, kept, isLastOn, over, span, isTouch, onPart } = line;
   const { draft, now } = useTypedReading(level, part, kept);
+  const leftId = useId();
   const { unit, step, write } = useLengths();
   const reads = now.kind === "read" && draft === undefined ? formatLength(now.value, step, "bare") : undefined;
   const dispatch = useDispatch();
@@ -80,12 +81,13 @@ export const ReadingLine = memo(function ReadingLine(line: ReadingLineProps) {
         step={step}
         ghost={now.kind === "follows" ? paddingWords.follows(write(now.value)) : paddingWords.about(write(now.value))}
         padInstead={isTouch}
+        describedBy={leftId}
         onFocus={() => onPart(part)}
       />
       <div className="reading-tape">
         <Drawing scene={tape} hidden />
       </div>
-      <LeftWords words={words} isUnread={!isConfirmed(now)} />
+      <LeftWords id={leftId} words={words} isUnread={!isConfirmed(now)} />
     </div>
   );
 });

@@ -1,12 +1,14 @@
 import { readingDraftKey } from "../../app/commands";
 import { isConfirmed, type LevelNow, readingName, type TapePart, tapeParts } from "../../app/padProgress";
 import type { LevelName } from "../../core/body/vocabulary";
+import { useAnnounce } from "../Announcer";
 import { FractionPad } from "../field/FractionPad";
 import { usePadInto } from "../field/usePadInto";
 import { paddingWords, tapePartNames } from "../text/padding";
 import { levelWords } from "../text/pictures";
+import { lengthProblemText } from "../text/problems";
 import { useDraftsSoon, useLengths, useStoreItself } from "../useStore";
-import { keepReadings, type ReadOver } from "./useReadingsKept";
+import { keepReadings, type ReadOver, unreadable } from "./useReadingsKept";
 
 /**
  * The pad of the padding bench: it writes into the stretch at hand, and keeps what was written at one press. On a phone
@@ -22,12 +24,18 @@ export interface ReadingPadProps {
 
 export function ReadingPad({ level, part, now, over, onPart }: ReadingPadProps) {
   const drafts = useDraftsSoon();
-  const { unit, write } = useLengths();
+  const { unit, step, write } = useLengths();
+  const announce = useAnnounce();
   const store = useStoreItself();
   const key = readingDraftKey(readingName(level, part));
   const text = drafts.other[key] ?? "";
   const hasDrafts = tapeParts.some((name) => drafts.other[readingDraftKey(readingName(level, name))] !== undefined);
   const known = isConfirmed(now[part]) ? write(now[part].value) : paddingWords.about(write(now[part].value));
+  const keep = () => {
+    keepReadings(store, level, over);
+    const slip = unreadable(store, level);
+    if (slip !== null) announce(lengthProblemText(slip, step));
+  };
   return (
     <section className="reading-pad" aria-label={paddingWords.pad}>
       <p className="reading-pad-into">
@@ -50,12 +58,7 @@ export function ReadingPad({ level, part, now, over, onPart }: ReadingPadProps) 
         ))}
       </div>
       <FractionPad unit={unit} onKey={usePadInto(key)} />
-      <button
-        type="button"
-        className="patch reading-keep"
-        disabled={!hasDrafts}
-        onClick={() => keepReadings(store, level, over)}
-      >
+      <button type="button" className="patch reading-keep" disabled={!hasDrafts} onClick={keep}>
         {paddingWords.keep}
       </button>
     </section>

@@ -3,6 +3,7 @@ import { readingDraftKey } from "../../app/commands";
 import { readingName, tapeParts } from "../../app/padProgress";
 import type { FittingStore } from "../../app/store";
 import type { LevelName } from "../../core/body/vocabulary";
+import { type LengthProblem, parseLength } from "../../core/lengthText";
 import { useStoreItself } from "../useStore";
 
 /** Where the tape lies while it is read: on the padding, or on the cover over it. */
@@ -22,6 +23,17 @@ export function keepReadings(store: FittingStore, level: LevelName, over: ReadOv
     const text = store.getState().fitting.drafts.other[readingDraftKey(name)];
     if (text !== undefined) store.dispatch({ does: "read", name, text, ...overEntry(over), at });
   }
+}
+
+/** What is the matter with the first text of a level that could not be kept; null where none is left. */
+export function unreadable(store: FittingStore, level: LevelName): LengthProblem | null {
+  const { drafts, unit } = store.getState().fitting;
+  for (const part of tapeParts) {
+    const text = drafts.other[readingDraftKey(readingName(level, part))];
+    const length = text === undefined ? null : parseLength(text, unit);
+    if (length !== null && !length.ok) return length.problem;
+  }
+  return null;
 }
 
 export const overEntry = (over: ReadOver): { readonly over?: "cover" } => (over === "cover" ? { over } : {});

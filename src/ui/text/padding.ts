@@ -99,6 +99,8 @@ export const paddingWords = {
   pad: "Number pad for the reading",
   padInto: "Into:",
   keep: "Keep the reading",
+  kept: (what: string, length: string, left: string): string =>
+    `${what.charAt(0).toUpperCase()}${what.slice(1)} ${length}: ${left}.`,
   awake: "Keep the screen awake",
   awakeOn: "The screen stays awake.",
   awakeRefused: "This device did not allow it.",

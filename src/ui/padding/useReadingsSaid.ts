@@ -1,0 +1,39 @@
+import { useEffect, useRef } from "react";
+import { type PadProgress, readingName, tapeParts } from "../../app/padProgress";
+import { levelNames } from "../../core/body/vocabulary";
+import type { Plan } from "../../core/plan/plan";
+import { useAnnounce } from "../Announcer";
+import { remaining, remainingText } from "../readout/remaining";
+import { standingOf } from "../readout/standing";
+import { paddingWords, remainingSentence, tapePartNames } from "../text/padding";
+import { levelWords } from "../text/pictures";
+import { useFitting, useLengths } from "../useStore";
+
+/** Says of every reading, when it is kept and not at its letters, what it was taken for and what is left to go. */
+export function useReadingsSaid(plan: Plan, progress: PadProgress, isLastOn: boolean): void {
+  const { work } = useFitting();
+  const { step, write } = useLengths();
+  const announce = useAnnounce();
+  const heard = useRef(work);
+  useEffect(() => {
+    const before = heard.current;
+    heard.current = work;
+    if (work.length <= before.length || before.some((entry, i) => entry !== work[i])) return;
+    const kept = new Set(
+      work.slice(before.length).flatMap((entry) => (entry.did === "measured" ? Object.keys(entry.readings) : [])),
+    );
+    const sentences = levelNames.flatMap((level) =>
+      tapeParts.flatMap((part) => {
+        const wanted = plan.levels.find(({ name }) => name === level)?.body[part].value;
+        if (wanted === undefined || !kept.has(readingName(level, part))) return [];
+        const now = progress.now[level][part];
+        const amount = remainingText(wanted, now.value, step);
+        const left = remainingSentence(remaining(wanted, now.value).kind, amount, part, standingOf(now), isLastOn);
+        return [
+          paddingWords.kept(paddingWords.reading(levelWords[level], tapePartNames[part]), write(now.value), left),
+        ];
+      }),
+    );
+    if (sentences.length > 0) announce(sentences.join(" "));
+  }, [work, plan, progress, isLastOn, step, write, announce]);
+}

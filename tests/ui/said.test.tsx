@@ -1,0 +1,88 @@
+import { fireEvent, render, screen, waitFor } from "@testing-library/react";
+import { expect, test } from "vitest";
+import demoFile from "../../shared/demo-fitting.json";
+import { derivation } from "../../src/app/derived";
+import { fittingStore } from "../../src/app/store";
+import { assert } from "../../src/core/result";
+import { readFitting } from "../../src/document/fitting";
+import { pieceToFile } from "../../src/document/pieceFile";
+import { Announcer } from "../../src/ui/Announcer";
+import { PaddingPlace } from "../../src/ui/steps/PaddingPlace";
+import { StoreProvider } from "../../src/ui/useStore";
+
+/** What is heard by whoever does not look: the one voice of the workroom, and what a field is described by. */
+const demo = readFitting(demoFile);
+assert(demo.ok, "the demo fitting can be read");
+const at = "2026-01-02T03:04:05.000Z";
+const patience = { timeout: 30_000 };
+
+const madeUp = demo.value;
+
+function shown() {
+  const store = fittingStore(madeUp);
+  const { planning } = derivation()(madeUp);
+  assert(planning.kind === "planned", "the demo can be planned");
+  for (const piece of planning.plan.pieces.slice(0, 2))
+    store.dispatch({ does: "pin", piece: pieceToFile(piece, "a piece", "its place"), at });
+  const { container } = render(
+    <StoreProvider store={store}>
+      <Announcer>
+        <PaddingPlace />
+      </Announcer>
+    </StoreProvider>,
+  );
+  fireEvent.click(screen.getByRole("tab", { name: "waist" }));
+  const field = screen.getByRole<HTMLInputElement>("textbox", { name: /waist, all round/ });
+  const voice = container.querySelector("[aria-live=polite]");
+  assert(voice !== null, "there is a voice");
+  const heard = () => (voice.textContent ?? "").replaceAll("\u00a0", " ").trim();
+  const type = (text: string) => fireEvent.change(field, { target: { value: text } });
+  return { store, field, heard, type };
+}
+
+test("a reading is said when it is kept, with what is left to go, and not at its letters", () => {
+  const { field, heard, type } = shown();
+  type("3");
+  type("34");
+  type("34 7/8");
+  expect(heard()).toBe("");
+  fireEvent.keyDown(field, { key: "Enter" });
+  expect(heard()).toBe("Waist, all round 34 7/8 in: 1 7/8 in to go all round.");
+});
+
+test("what it means for the plan is said after it, the first time as well", async () => {
+  const { field, heard, type } = shown();
+  type("35");
+  fireEvent.keyDown(field, { key: "Enter" });
+  await waitFor(
+    () => expect(heard()).toMatch(/^Waist, all round 35 in: .* layers? .*your batting is thicker/),
+    patience,
+  );
+});
+
+test("a reading that cannot be is said to be so", async () => {
+  const { field, heard, type } = shown();
+  type("52");
+  fireEvent.keyDown(field, { key: "Enter" });
+  await waitFor(() => expect(heard()).toContain("52 in cannot be: over these pieces it should be about"), patience);
+});
+
+test("a text that is no length is said to be none, by Enter and by the pad's own patch", async () => {
+  const { field, heard, type } = shown();
+  type("abc");
+  fireEvent.keyDown(field, { key: "Enter" });
+  const told = heard();
+  expect(told).toContain("abc");
+  const keep = screen.getByRole("button", { name: "Keep the reading" });
+  await waitFor(() => expect(keep).toBeEnabled());
+  fireEvent.click(keep);
+  expect(heard()).toBe(`${told} ${told}`);
+});
+
+test("the field of a reading is described by what is left to go", () => {
+  const { field, type } = shown();
+  type("34 7/8");
+  const described = (field.getAttribute("aria-describedby") ?? "").split(" ");
+  const words = described.map((id) => document.getElementById(id)?.textContent ?? "").join(" ");
+  expect(words.replaceAll("\u00a0", " ")).toContain("1 7/8 in to go all round");
+});
