@@ -4,8 +4,9 @@ import type { Pad } from "../padding/pad";
 import type { Station } from "../padding/stack";
 import { tapeQuarters } from "../tape/tape";
 import { mm, ratio } from "../units";
-import type { Belief, LevelBelief, Surprise } from "./believed";
+import type { Belief, LevelBelief } from "./believed";
 import { type Evidence, type Observation, observations, quarterNames } from "./evidence";
+import { type Sieved, sieved, type SieveRow } from "./sieve";
 import { type LayerCounts, layerCounter, type LayerWorth, worthThickness, type Worths } from "./layerWorth";
 
 /**
@@ -51,30 +52,23 @@ export function belief(evidence: Evidence): Belief {
 const gaussNewtonRounds = 4;
 
 /**
- * Readings that can be, and those that cannot: further from what was expected beforehand than a doubled or halved batting, an
- * unsure form and a clumsy tape could explain together.
+ * Readings that can be, and those that cannot. A layer beforehand may be worth half or double its packet, and no reading is
+ * held to be impossible for that; but one that asks for more, or for less than nothing, is read again first.
  */
-function sifted(
-  evidence: Evidence,
-  prior: Gaussian,
-  simulator: Simulator,
-): { readonly rows: readonly Observation[]; readonly surprises: readonly Surprise[] } {
+function sifted(evidence: Evidence, prior: Gaussian, simulator: Simulator): Sieved {
   const tell = teller(prior.mean, simulator);
-  const judged = observations(evidence).map((row) => {
-    const { value, slope, observed } = linearised(row, prior.mean, tell);
-    const spread = Math.sqrt(variance(slope, prior.covariance) + evidence.readingError ** 2);
-    return { row, expected: value, isSurprise: Math.abs(observed - value) > surprisingSpreads * spread };
+  const rows = observations(evidence).map((row): SieveRow => {
+    const { value, slope } = linearised(row, prior.mean, tell);
+    return { row, expected: value, slope };
   });
-  return {
-    rows: judged.filter(({ isSurprise }) => !isSurprise).map(({ row }) => row),
-    surprises: judged
-      .filter(({ isSurprise }) => isSurprise)
-      .map(({ row, expected }) => ({ name: row.name, read: mm(row.value), expected: mm(expected) })),
-  };
+  const covariance = prior.covariance.map((line, i) =>
+    line.map((number, j) => (i === j && (i === 0 || i === 2) ? Math.min(number, unasked ** 2) : number)),
+  );
+  return sieved(rows, covariance, evidence.readingError);
 }
 
-/** Once in some hundred thousand honest readings; a tape read at the wrong level or from the wrong end is further off. */
-const surprisingSpreads = 4.5;
+/** The share by which a layer's worth may differ from its packet's, one spread, before the tape is read twice. */
+const unasked = 0.35;
 
 const variance = (slope: readonly number[], covariance: Gaussian["covariance"]): number =>
   slope.reduce(

@@ -37,7 +37,7 @@ export const learningWords = {
   trialRead: (batting: string, before: string, after: string): string =>
     `Trial of ${batting}: ${before}, then ${after}`,
   surprise: (what: string, read: string, expected: string): string =>
-    `${what} ${read} cannot be: over these pieces it should be about ${expected}.`,
+    `${what} ${read} can hardly be: over these pieces it should be about ${expected}.`,
   surpriseDo: "Read it once more; until then nothing is learned from it.",
   leaveOut: "A slip: leave it out",
   leaveOutOf: (reading: string): string => `Leave out ${reading}`,

@@ -1,0 +1,97 @@
+import { mm } from "../units";
+import type { Surprise } from "./believed";
+import type { Observation } from "./evidence";
+
+/**
+ * Tells readings that can be from those that cannot, in the order they were taken: each is held against what the ones before it
+ * lead to expect, with how unsure that is. For this the readings are taken as linear in the state, which they nearly are,
+ * and corrected one after the other (Kalman's update: Gelb, Applied Optimal Estimation, 1974, section 4.2, cited from
+ * memory).
+ */
+export interface Sieved {
+  readonly rows: readonly Observation[];
+  readonly surprises: readonly Surprise[];
+}
+
+/** A reading, what was expected of it before anything was read (mm), and how it moves with each number of the state. */
+export interface SieveRow {
+  readonly row: Observation;
+  readonly expected: number;
+  readonly slope: readonly number[];
+}
+
+type Covariance = readonly (readonly number[])[];
+
+/** What is expected after some readings: how far the state has moved from where it began, and how sure that is. */
+interface Expected {
+  readonly moved: readonly number[];
+  readonly covariance: Covariance;
+}
+
+/**
+ * A reading further off than this many spreads (once in some two thousand honest ones) has to be read again: a reading of
+ * the same place over the same pieces that agrees makes both count, one that does not takes its place.
+ */
+const surprisingSpreads = 3.5;
+
+/** Two readings of one place over the same pieces agree within as many spreads of their difference. */
+const agreeingSpreads = 3;
+
+/** The covariance is that of the state before anything was read; the reading error is one standard deviation (mm). */
+export function sieved(rows: readonly SieveRow[], covariance: Covariance, readingError: number): Sieved {
+  const start: Expected = { moved: covariance.map(() => 0), covariance };
+  const after = (known: readonly SieveRow[]) =>
+    known.reduce((expected, item) => corrected(expected, item, readingError), start);
+  const surprises: Surprise[] = [];
+  let kept: readonly SieveRow[] = [];
+  let expected = start;
+  for (const item of rows) {
+    const corrects = kept.filter((other) => isSamePlace(item, other) && !agree(item, other, readingError));
+    const others = corrects.length === 0 ? kept : kept.filter((other) => !corrects.includes(other));
+    const basis = corrects.length === 0 ? expected : after(others);
+    const { off, spread } = against(basis, item, readingError);
+    const isConfirmed = rows.some(
+      (other) => other !== item && isSamePlace(item, other) && agree(item, other, readingError),
+    );
+    if (Math.abs(off) > surprisingSpreads * spread && !isConfirmed) {
+      surprises.push({ name: item.row.name, read: mm(item.row.value), expected: mm(item.row.value - off) });
+      continue;
+    }
+    kept = [...others, item];
+    expected = corrected(basis, item, readingError);
+  }
+  return { rows: kept.map(({ row }) => row), surprises };
+}
+
+const agree = (one: SieveRow, other: SieveRow, readingError: number): boolean =>
+  Math.abs(one.row.value - other.row.value) <= agreeingSpreads * Math.SQRT2 * readingError;
+
+/** The same stretch of tape, over the same pieces. */
+const isSamePlace = ({ row: one }: SieveRow, { row: other }: SieveRow): boolean =>
+  one.name === other.name &&
+  one.pinned.length === other.pinned.length &&
+  one.pinned.every((pad, i) => pad.rows === other.pinned[i]?.rows);
+
+/** How far a reading is from what is expected of it, and how far it may be. */
+function against({ moved, covariance }: Expected, { row, expected, slope }: SieveRow, readingError: number) {
+  const pull = slope.map((_, i) => dot(covariance[i] as readonly number[], slope));
+  return {
+    off: row.value - expected - dot(slope, moved),
+    spread: Math.sqrt(dot(slope, pull) + readingError ** 2),
+    pull,
+  };
+}
+
+function corrected(expected: Expected, item: SieveRow, readingError: number): Expected {
+  const { off, spread, pull } = against(expected, item, readingError);
+  const share = spread ** -2;
+  return {
+    moved: expected.moved.map((number, i) => number + (pull[i] as number) * share * off),
+    covariance: expected.covariance.map((line, i) =>
+      line.map((number, j) => number - (pull[i] as number) * (pull[j] as number) * share),
+    ),
+  };
+}
+
+const dot = (one: readonly number[], other: readonly number[]): number =>
+  one.reduce((sum, number, i) => sum + number * (other[i] as number), 0);
