@@ -103,6 +103,7 @@ test("the next action says which batting it is cut from, and only where there ar
         current={piece}
         correction={null}
         isLooking={false}
+        isReadingDue={false}
         onLook={() => {}}
       />,
     ).text();

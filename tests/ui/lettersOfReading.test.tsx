@@ -35,7 +35,14 @@ function Bench() {
         onLevel={still}
         onPart={still}
       />
-      <ReadingPad level="waist" part="girth" now={progress.now.waist} over="padding" onPart={still} />
+      <ReadingPad
+        plan={planning.plan}
+        level="waist"
+        part="girth"
+        now={progress.now.waist}
+        over="padding"
+        onPart={still}
+      />
     </>
   );
 }

@@ -63,7 +63,7 @@ export function LengthField(props: LengthFieldProps) {
             ref={props.inputRef}
             className="field-input"
             type="text"
-            inputMode={padInstead ? "none" : "decimal"}
+            inputMode={padInstead ? "none" : keyboards[unit]}
             enterKeyHint="next"
             autoComplete="off"
             autoCorrect="off"
@@ -89,6 +89,9 @@ export function LengthField(props: LengthFieldProps) {
     </div>
   );
 }
+
+/** A number pad has neither the space nor the stroke of a fraction. */
+const keyboards: { readonly [unit in LengthUnit]: "text" | "decimal" } = { in: "text", cm: "decimal", mm: "decimal" };
 
 /** On its way to a length, and no slip yet: `34 3/` needs only its last digit. */
 const isHalfTyped = (text: string): boolean => /(^|[\d ])\d+\/\s*$/.test(text);

@@ -30,7 +30,7 @@ export function OverCover({ plan, progress }: { readonly plan: Plan; readonly pr
             onLevel={setLevel}
             onPart={setPart}
           />
-          <ReadingPad level={level} part={part} now={covered.now[level]} over="cover" onPart={setPart} />
+          <ReadingPad plan={plan} level={level} part={part} now={covered.now[level]} over="cover" onPart={setPart} />
         </div>
       </section>
       <DoneBoard plan={plan} progress={covered} over="cover" />

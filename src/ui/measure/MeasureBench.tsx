@@ -1,19 +1,20 @@
-import { useEffect, useId, useRef, useState } from "react";
-import { isContradiction, type MeasurementProblem } from "../../core/body/plausibility";
+import { useId } from "react";
 import type { MeasurementName } from "../../core/body/vocabulary";
 import { FractionPad } from "../field/FractionPad";
 import { LengthField } from "../field/LengthField";
-import { lengthFieldState } from "../field/lengthFieldState";
 import { pressKey } from "../field/padKeys";
 import { fieldWords } from "../text/field";
+import { placeAddress } from "../place";
 import { measurementTexts } from "../text/measurements";
 import { measuringWords } from "../text/measuring";
 import { touchQuery, useMediaQuery, wideQuery } from "../useMediaQuery";
-import { derivationOf } from "../useDerived";
-import { useDispatch, useDrafts, useFitting, useLengths, useStoreItself } from "../useStore";
+import { useDerived } from "../useDerived";
+import { useLengths } from "../useStore";
 import { MeasureGuide, MeasureMore } from "./MeasureGuide";
 import { MeasureProblems } from "./MeasureProblems";
+import { useBenchField } from "./useBenchField";
 import { useMeasurement } from "./useMeasurement";
+import { useStaysAtSlip } from "./useStaysAtSlip";
 
 /** The bench: one measurement at hand, how to take it, the field and the pad, and the way to the next. */
 export interface MeasureBenchProps {
@@ -22,18 +23,23 @@ export interface MeasureBenchProps {
   readonly next: MeasurementName | undefined;
   /** Changes each time a person came here on purpose, so that the field takes the caret. */
   readonly focusTurn: number;
+  /** Typed with the device's own keyboard, where a finger would use the pad. */
+  readonly isByKeyboard: boolean;
+  readonly onByKeyboard: (isByKeyboard: boolean) => void;
   readonly onNext: () => void;
   readonly onLeave: () => void;
 }
 
-export function MeasureBench({ whose, name, next, focusTurn, onNext, onLeave }: MeasureBenchProps) {
+export function MeasureBench(props: MeasureBenchProps) {
+  const { whose, name, next, focusTurn, isByKeyboard, onByKeyboard, onNext, onLeave } = props;
   const { label } = measurementTexts[name];
   const { unit, step } = useLengths();
   const { field, input } = useBenchField(whose, name, focusTurn);
   const isTouch = useMediaQuery(touchQuery);
   const isWide = useMediaQuery(wideQuery);
-  const [padInstead, setPadInstead] = useState(isTouch);
+  const padInstead = isTouch && !isByKeyboard;
   const known = useMeasurement(whose, name);
+  const isEnough = useDerived().planning.kind === "planned" && whose === "body";
   const problemsId = useId();
   const stays = useStaysAtSlip(whose, name);
   const goOn = () => {
@@ -42,6 +48,10 @@ export function MeasureBench({ whose, name, next, focusTurn, onNext, onLeave }: 
     else onNext();
   };
 
+  const turnKeyboard = () => {
+    onByKeyboard(padInstead);
+    input.current?.focus();
+  };
   const entry = (
     <>
       <div className="bench-entry">
@@ -59,15 +69,22 @@ export function MeasureBench({ whose, name, next, focusTurn, onNext, onLeave }: 
           onEnter={goOn}
           onEscape={onLeave}
         />
-        <button type="button" className="patch patch-main bench-next" onClick={goOn}>
-          {next === undefined ? measuringWords.last : measuringWords.next(measurementTexts[next].label)}
-        </button>
+        <div className="bench-ways">
+          <button type="button" className={isEnough ? "patch" : "patch patch-main bench-next"} onClick={goOn}>
+            {next === undefined ? measuringWords.last : measuringWords.next(measurementTexts[next].label)}
+          </button>
+          {isEnough ? (
+            <a className="patch patch-main" href={placeAddress("plan")}>
+              {measuringWords.toPlan}
+            </a>
+          ) : null}
+        </div>
       </div>
       <Known known={known} />
       <MeasureProblems whose={whose} name={name} id={problemsId} />
       <FractionPad unit={unit} onKey={(key) => field.type(pressKey(field.text, key, !field.isDraft))} />
       {isTouch ? (
-        <button type="button" className="patch patch-plain" onClick={() => setPadInstead(!padInstead)}>
+        <button type="button" className="patch patch-plain" onClick={turnKeyboard}>
           {padInstead ? fieldWords.useKeyboard : fieldWords.usePad}
         </button>
       ) : null}
@@ -83,58 +100,6 @@ export function MeasureBench({ whose, name, next, focusTurn, onNext, onLeave }: 
     </section>
   );
 }
-
-function useBenchField(whose: "body" | "form", name: MeasurementName, focusTurn: number) {
-  const input = useRef<HTMLInputElement>(null);
-  const fitting = useFitting();
-  const drafts = useDrafts();
-  const store = useStoreItself();
-  const dispatch = useDispatch();
-  const { unit, step } = useLengths();
-
-  useEffect(() => {
-    if (focusTurn > 0) input.current?.focus();
-  }, [focusTurn]);
-
-  // Whoever leaves the bench in any way has finished typing.
-  useEffect(
-    () => () => {
-      const text = store.getState().fitting.drafts[whose][name];
-      if (text !== undefined) store.dispatch({ does: "measure", whose, name, text });
-    },
-    [store, whose, name],
-  );
-
-  const field = lengthFieldState({
-    entry: fitting[whose][name],
-    draft: drafts[whose][name],
-    unit,
-    step,
-    onDraft: (text) => dispatch({ does: "draft", of: whose, key: name, text }),
-    onCommit: (text) => dispatch({ does: "measure", whose, name, text }),
-  });
-  return { field, input };
-}
-
-/**
- * Whoever has just typed a reading that cannot be stays with it, once, and sees what is the matter; the next press goes
- * on all the same.
- */
-function useStaysAtSlip(whose: "body" | "form", name: MeasurementName): () => boolean {
-  const store = useStoreItself();
-  const looked = useRef(store.getState().fitting[whose][name]);
-  return () => {
-    const { fitting } = store.getState();
-    const entry = fitting[whose][name];
-    const isNew = entry !== looked.current;
-    looked.current = entry;
-    const { problems } = derivationOf(store)(fitting);
-    return isNew && problems.measurements.some((problem) => problem.names.includes(name) && isSlip(problem, whose));
-  };
-}
-
-const isSlip = (problem: MeasurementProblem, whose: "body" | "form"): boolean =>
-  problem.whose === whose && problem.code !== "missing" && isContradiction(problem);
 
 function Known({ known }: { readonly known: ReturnType<typeof useMeasurement> }) {
   const { write } = useLengths();

@@ -29,6 +29,7 @@ export function MeasureChart({ whose, enough, groups = measureGroups }: MeasureC
     asked ?? firstMissing ?? (isWide ? "waistFrontArc" : null),
   );
   const [focusTurn, setFocusTurn] = useState(0);
+  const [isByKeyboard, setByKeyboard] = useState(false);
   const rows = useRef<HTMLDivElement>(null);
 
   useEffect(() => {
@@ -52,6 +53,8 @@ export function MeasureChart({ whose, enough, groups = measureGroups }: MeasureC
         name={name}
         next={next}
         focusTurn={focusTurn}
+        isByKeyboard={isByKeyboard}
+        onByKeyboard={setByKeyboard}
         onNext={() => choose(next ?? name)}
         onLeave={goBackToRow}
       />

@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
 import { isContradiction } from "../../core/body/plausibility";
 import type { MeasurementName } from "../../core/body/vocabulary";
+import { parseLength } from "../../core/lengthText";
 import { LengthFigure } from "../LengthFigure";
 import { measurementTexts } from "../text/measurements";
 import { measuringWords } from "../text/measuring";
@@ -42,9 +43,10 @@ export function MeasureRow({ whose, name, isChosen, onChoose, children }: Measur
 }
 
 function RowValue({ whose, name }: { readonly whose: "body" | "form"; readonly name: MeasurementName }) {
-  const { step } = useLengths();
+  const { unit, step } = useLengths();
   const known = useMeasurement(whose, name);
   if (known.kind === "draft") {
+    if (parseLength(known.text, unit).ok) return <span className="chart-value">{known.text}</span>;
     return (
       <span className="chart-value">
         <span className="chart-draft">{known.text}</span> <span className="chart-kind">{measuringWords.draft}</span>

@@ -1,7 +1,8 @@
+import { useState } from "react";
 import type { Plan } from "../../core/plan/plan";
 import { markLinesSentence, markLinesWords } from "../text/levelLines";
 import { braSentence, paddingWords } from "../text/padding";
-import { useMediaQuery, wideQuery } from "../useMediaQuery";
+import { phoneQuery, useMediaQuery } from "../useMediaQuery";
 import { useLengths } from "../useStore";
 import { Cautions } from "./Cautions";
 import { cupOrders } from "./cupOrders";
@@ -9,11 +10,12 @@ import { cupOrders } from "./cupOrders";
 /** What comes before the first piece: the cautions, the five level lines, and the bra the cups go into. */
 export function BeforeFirst({ plan }: { readonly plan: Plan }) {
   const { step } = useLengths();
-  const isWide = useMediaQuery(wideQuery);
+  const isPhone = useMediaQuery(phoneQuery);
+  const [isOpen, setOpen] = useState(!isPhone);
   return (
     <div className="before">
       <Cautions isOpen />
-      <details className="before-steps" open={isWide}>
+      <details className="before-steps" open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary className="fold">{paddingWords.beforeTitle}</summary>
         <ol className="plain-list numbered">
           <li>
@@ -22,6 +24,9 @@ export function BeforeFirst({ plan }: { readonly plan: Plan }) {
           </li>
           <li>{braSentence(cupOrders(plan))}</li>
         </ol>
+        <button type="button" className="patch" onClick={() => setOpen(false)}>
+          {paddingWords.beforeDone}
+        </button>
       </details>
     </div>
   );

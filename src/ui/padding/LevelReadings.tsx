@@ -1,11 +1,12 @@
 import { type KeyboardEvent, useRef } from "react";
-import { type PadProgress, type TapePart, tapeParts } from "../../app/padProgress";
+import { isConfirmed, type PadProgress, type TapePart, tapeParts } from "../../app/padProgress";
 import { type LevelName, levelNames } from "../../core/body/vocabulary";
 import type { Plan } from "../../core/plan/plan";
 import { tapeSpan } from "../drawing/tapeScene";
 import { levelWords } from "../text/pictures";
 import { paddingWords } from "../text/padding";
 import { touchQuery, useMediaQuery } from "../useMediaQuery";
+import { useLengths } from "../useStore";
 import { type ReadOver, useReadingsKept } from "./useReadingsKept";
 import { useReadingsSaid } from "./useReadingsSaid";
 import "./padding.css";
@@ -29,15 +30,23 @@ export interface LevelReadingsProps {
 
 export function LevelReadings({ plan, progress, level, over, isEasing, onLevel, onPart }: LevelReadingsProps) {
   const isTouch = useMediaQuery(touchQuery);
+  const { write } = useLengths();
   useReadingsKept(level, over);
   useReadingsSaid(plan, progress, isEasing && progress.pinnedCount > 0);
   const planned = plan.levels.find(({ name }) => name === level);
   if (planned === undefined) return null;
+  const { girth } = progress.now[level];
+  const isBare = over === "padding" && progress.pinnedCount === 0;
   const span = tapeSpan(tapeParts.map((part) => planned.body[part].value - plan.bareForm[level][part]));
 
   return (
     <section className="readings" aria-label={paddingWords.readings}>
-      <p className="readings-state quiet">{stateWords(progress, over)}</p>
+      <p className="readings-state">
+        <span className="quiet">{stateWords(progress, over)}.</span>{" "}
+        {isConfirmed(girth) || isBare ? null : (
+          <strong>{paddingWords.readNow(levelWords[level], write(girth.value))}</strong>
+        )}
+      </p>
       <LevelTabs level={level} onLevel={onLevel} />
       <div className="reading-lines" id="readings-panel" role="tabpanel" aria-label={levelWords[level]}>
         {tapeParts.map((part) => (

@@ -17,10 +17,11 @@ export interface NextActionProps {
   readonly current: PlannedPiece | null;
   readonly correction: Correction | null;
   readonly isLooking: boolean;
+  readonly isReadingDue: boolean;
   readonly onLook: (order: number | null) => void;
 }
 
-export function NextAction({ plan, progress, current, correction, isLooking, onLook }: NextActionProps) {
+export function NextAction({ plan, progress, current, correction, isLooking, isReadingDue, onLook }: NextActionProps) {
   const section = useRef<HTMLElement>(null);
   const { next } = progress;
   return (
@@ -36,7 +37,14 @@ export function NextAction({ plan, progress, current, correction, isLooking, onL
       ) : current === null ? (
         <AllPinned plan={plan} progress={progress} />
       ) : (
-        <PieceAction plan={plan} progress={progress} piece={current} isLooking={isLooking} onLook={onLook} />
+        <PieceAction
+          plan={plan}
+          progress={progress}
+          piece={current}
+          isLooking={isLooking}
+          isReadingDue={isReadingDue}
+          onLook={onLook}
+        />
       )}
     </section>
   );

@@ -6,7 +6,7 @@ import { useCutFrom } from "../batting/useCutFrom";
 import { battingWords } from "../text/batting";
 import { paddingWords } from "../text/padding";
 import { levelWords } from "../text/pictures";
-import { pieceName, pinSentence, placeSentence } from "../text/pieces";
+import { pieceName, pinPliesSentence, placeSentence } from "../text/pieces";
 import { useDispatch, useLengths } from "../useStore";
 import { levelToMeasure } from "./levelToMeasure";
 import { SpeakButton } from "./SpeakButton";
@@ -17,10 +17,12 @@ export interface PieceActionProps {
   readonly progress: PadProgress;
   readonly piece: PlannedPiece;
   readonly isLooking: boolean;
+  /** The tape is to be read before anything more is pinned: the patch is there and does not ask to be pressed. */
+  readonly isReadingDue: boolean;
   readonly onLook: (order: number | null) => void;
 }
 
-export function PieceAction({ plan, progress, piece, isLooking, onLook }: PieceActionProps) {
+export function PieceAction({ plan, progress, piece, isLooking, isReadingDue, onLook }: PieceActionProps) {
   const words = usePieceWords(plan, piece);
   const { isPinned, press } = usePinning(plan, progress, piece, words, onLook);
   return (
@@ -31,7 +33,7 @@ export function PieceAction({ plan, progress, piece, isLooking, onLook }: PieceA
         {words.measure} <span className="quiet">{words.front}</span>
       </p>
       <div className="row next-buttons">
-        <button type="button" className={isPinned ? "patch" : "patch patch-main"} onClick={press}>
+        <button type="button" className={isPinned || isReadingDue ? "patch" : "patch patch-main"} onClick={press}>
           {isPinned ? paddingWords.unpin : paddingWords.pinned}
         </button>
         <SpeakButton sentence={[words.pin, words.place, words.bra, words.from, words.measure].join(" ")} />
@@ -53,7 +55,7 @@ function usePieceWords(plan: Plan, piece: PlannedPiece) {
   const isCup = piece.zone === "leftCup" || piece.zone === "rightCup";
   return {
     name: pieceName(piece, step),
-    pin: pinSentence(piece, step),
+    pin: pinPliesSentence(piece, step),
     place: placeSentence(piece, plan.levels, step),
     bra: isCup ? paddingWords.braThere : "",
     from: cutFrom === null ? "" : battingWords.cutFrom(cutFrom),

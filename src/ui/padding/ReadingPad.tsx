@@ -1,10 +1,14 @@
 import { readingDraftKey } from "../../app/commands";
+import { parseLength } from "../../core/lengthText";
+import type { Plan } from "../../core/plan/plan";
 import { isConfirmed, type LevelNow, readingName, type TapePart, tapeParts } from "../../app/padProgress";
 import type { LevelName } from "../../core/body/vocabulary";
 import { useAnnounce } from "../Announcer";
 import { FractionPad } from "../field/FractionPad";
 import { usePadInto } from "../field/usePadInto";
-import { paddingWords, tapePartNames } from "../text/padding";
+import { remaining, remainingText } from "../readout/remaining";
+import { standingOf } from "../readout/standing";
+import { paddingWords, remainingSentence, tapePartNames } from "../text/padding";
 import { levelWords } from "../text/pictures";
 import { lengthProblemText } from "../text/problems";
 import { useDraftsSoon, useLengths, useStoreItself } from "../useStore";
@@ -15,6 +19,7 @@ import { keepReadings, type ReadOver, unreadable } from "./useReadingsKept";
  * it stands before the fields, so there it says itself what it has written and which stretch comes next.
  */
 export interface ReadingPadProps {
+  readonly plan: Plan;
   readonly level: LevelName;
   readonly part: TapePart;
   readonly now: LevelNow;
@@ -22,7 +27,7 @@ export interface ReadingPadProps {
   readonly onPart: (part: TapePart) => void;
 }
 
-export function ReadingPad({ level, part, now, over, onPart }: ReadingPadProps) {
+export function ReadingPad({ plan, level, part, now, over, onPart }: ReadingPadProps) {
   const drafts = useDraftsSoon();
   const { unit, step, write } = useLengths();
   const announce = useAnnounce();
@@ -31,10 +36,21 @@ export function ReadingPad({ level, part, now, over, onPart }: ReadingPadProps) 
   const text = drafts.other[key] ?? "";
   const hasDrafts = tapeParts.some((name) => drafts.other[readingDraftKey(readingName(level, name))] !== undefined);
   const known = isConfirmed(now[part]) ? write(now[part].value) : paddingWords.about(write(now[part].value));
+  const typed = parseLength(text, unit);
+  const reads = typed.ok ? typed.value : now[part].value;
+  const wanted = plan.levels.find(({ name }) => name === level)?.body[part].value ?? reads;
+  const left = remainingSentence(
+    remaining(wanted, reads).kind,
+    remainingText(wanted, reads, step),
+    part,
+    typed.ok ? "read" : standingOf(now[part]),
+    false,
+  );
   const keep = () => {
     keepReadings(store, level, over);
     const slip = unreadable(store, level);
     if (slip !== null) announce(lengthProblemText(slip, step));
+    else if (part === "girth") onPart("frontArc");
   };
   return (
     <section className="reading-pad" aria-label={paddingWords.pad}>
@@ -42,6 +58,9 @@ export function ReadingPad({ level, part, now, over, onPart }: ReadingPadProps) 
         {paddingWords.padInto} <strong>{paddingWords.reading(levelWords[level], tapePartNames[part])}</strong>{" "}
         <span className="reading-pad-echo" aria-hidden>
           {text === "" ? known : `${text} ${unit}`}
+        </span>{" "}
+        <span className="reading-pad-left" aria-hidden>
+          {left}
         </span>
       </p>
       <div className="segments reading-pad-parts">

@@ -33,7 +33,7 @@ export function PaddingPlace() {
 function PaddingBench({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
   const [looked, setLooked] = useState<number | null>(null);
   const current = plan.pieces.find(({ order }) => order === looked) ?? progress.next;
-  const { first, isDoubtful } = useTapeSays(progress);
+  const { first, isDoubtful, isReadingDue } = useTapeSays(progress);
   const correction = looked === null ? first : null;
   const last = progress.pieces.findLast(({ pinned }) => pinned)?.piece ?? null;
   const atHand = looked === null ? (last ?? current) : current;
@@ -60,6 +60,7 @@ function PaddingBench({ plan, progress }: { readonly plan: Plan; readonly progre
           current={current}
           correction={correction}
           isLooking={looked !== null}
+          isReadingDue={isReadingDue}
           onLook={setLooked}
         />
         <PaddingPicture plan={plan} progress={progress} current={current} level={level} />
@@ -72,7 +73,7 @@ function PaddingBench({ plan, progress }: { readonly plan: Plan; readonly progre
           onLevel={chooseLevel}
           onPart={setPart}
         />
-        <ReadingPad level={level} part={part} now={progress.now[level]} over="padding" onPart={setPart} />
+        <ReadingPad plan={plan} level={level} part={part} now={progress.now[level]} over="padding" onPart={setPart} />
       </div>
       <DoneBoard plan={plan} progress={progress} over="padding" />
       <ReadingsOverview plan={plan} progress={progress} />
@@ -82,12 +83,16 @@ function PaddingBench({ plan, progress }: { readonly plan: Plan; readonly progre
   );
 }
 
-/** What the tape reads over, if it is firm enough to come before the next piece; and whether a reading cannot be. */
+/**
+ * What the tape reads over, if it is firm enough to come before the next piece; whether a reading cannot be; and whether the
+ * tape is to be read before anything more is pinned.
+ */
 function useTapeSays(progress: PadProgress) {
   const fitting = useFitting();
   const { answer } = useAnswer("learning");
   return {
     first: answer === null ? null : correctionsHere(answer.replan.corrections, progress).first,
     isDoubtful: answer !== null && isStanding(answer.replan.belief.surprises, fitting),
+    isReadingDue: answer !== null && answer.replan.rest.pieces === 0,
   };
 }

@@ -85,6 +85,7 @@ export const paddingWords = {
   ],
   careRules: "Where your workroom or your country has rules of its own, they go first.",
   beforeTitle: "Before the first piece",
+  beforeDone: "The lines are marked, the bra is on",
   braTitle: "Put the bra on the form",
   readings: "What the tape reads",
   levelTabs: "Level to measure",
@@ -98,6 +99,7 @@ export const paddingWords = {
   pinRow: "Pieces, in the order of pinning",
   pad: "Number pad for the reading",
   padInto: "Into:",
+  readNow: (level: string, length: string): string => `Read the ${level}: about ${length}.`,
   keep: "Keep the reading",
   kept: (what: string, length: string, left: string): string =>
     `${what.charAt(0).toUpperCase()}${what.slice(1)} ${length}: ${left}.`,

@@ -15,6 +15,12 @@ export const pieceName = ({ zone, order }: PlannedPiece, step: LengthStep): stri
 export const pinSentence = (piece: PlannedPiece, step: LengthStep): string =>
   `${verbs[piece.zone]} ${lowerFirst(pieceName(piece, step))}.`;
 
+/** The same for whoever holds the piece: with how many plies it is, where it is more than one. */
+export const pinPliesSentence = (piece: PlannedPiece, step: LengthStep): string =>
+  piece.plies === 1
+    ? pinSentence(piece, step)
+    : pinSentence(piece, step).replace(/\.$/, `, ${countWords[piece.plies] ?? String(piece.plies)} plies.`);
+
 const verbs: { readonly [zone in PieceZone]: string } = {
   round: "Wrap",
   front: "Pin",
