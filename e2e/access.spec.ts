@@ -112,7 +112,10 @@ test("letters twice as large, nothing runs off the side", async ({ baseURL }) =>
   });
   await openDemo(page);
   expect(await page.evaluate(() => getComputedStyle(document.documentElement).fontSize)).toBe("32px");
-  expect(await runsOff(page)).toEqual([]);
+  for (const width of [640, 390, 320]) {
+    await page.setViewportSize({ width, height: 800 });
+    expect.soft(await runsOff(page), `${String(width)} pixels wide`).toEqual([]);
+  }
   await browser.close();
 });
 
