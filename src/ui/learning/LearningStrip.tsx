@@ -63,7 +63,7 @@ function TrialOffer() {
   return (
     <div className="learning-trial">
       <div className="learning-row">
-        {wasTried ? <p>{trialWords.off}</p> : <p className="trial-offer">{trialWords.offer}</p>}
+        {wasTried ? <p>{isOpen ? "" : trialWords.off}</p> : <p className="trial-offer">{trialWords.offer}</p>}
         {wasTried ? null : <p className="trial-offer-short">{trialWords.offerShort}</p>}
         <button type="button" className="patch" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
           {isOpen ? trialWords.close : wasTried ? trialWords.again : trialWords.open}

@@ -11,6 +11,9 @@ export function TrialAnswer({ role }: { readonly role: BattingRole }) {
   if (!work.some((entry) => entry.did === "trial")) return null;
   return (
     <section className="trial-answer" aria-label={trialWords.answer}>
+      <p>
+        <strong>{trialWords.off}</strong>
+      </p>
       {answer === null ? (
         <p>{learningWords.working}</p>
       ) : (
