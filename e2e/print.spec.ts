@@ -15,14 +15,21 @@ const pieceNames = (page: Page): Promise<readonly string[]> =>
     .evaluateAll((cells) => cells.map((cell) => cell.firstElementChild?.textContent?.replace(/\.$/, "") ?? ""));
 
 for (const format of papers) {
-  test(`the demo is one page on ${format}, and a second with the small cut drawings`, async ({ page }) => {
+  test(`the demo is one page on ${format}, and two more have the small cut drawings`, async ({ page }) => {
     await openDemo(page, "print");
     const names = await pieceNames(page);
     expect(names.length).toBeGreaterThan(7);
     expect(await page.locator(".sheet-figures .drawing").count()).toBe(2);
     const pages = await printed(page, format);
-    expect(pages).toHaveLength(2);
-    for (const name of names) for (const text of pages) expect(text).toContain(name);
+    expect(pages).toHaveLength(3);
+    const small = pages.slice(1).join(" ");
+    for (const name of names) for (const text of [pages[0], small]) expect(text).toContain(name);
+    // As many top edges and lower edges as pieces that are no discs, each with its width.
+    const flat = names.filter((name) => !name.includes("disc")).length;
+    for (const edge of ["top", "lower"])
+      expect(small.match(new RegExp(`\\d in at the ${edge} edge`, "g"))).toHaveLength(flat);
+    expect(small).toContain("33 in at the top edge");
+    expect(small).toContain("37 in at the lower edge");
     expect(pages[1]).toContain("Small cut drawings for Marta Linde (made up)");
     expect(pages[0]).toContain("Mark five level lines on the form, straight down from the nape: bust 9 3/4 in");
     expect(pages[0]).toContain("Put the bra on the form");
@@ -155,7 +162,7 @@ test("what is done already is ticked and filled in, and the batting’s worth is
 test("printing from any other place prints the usual sheets as well", async ({ page }) => {
   await openDemo(page, "padding");
   const pages = await printed(page, "A4");
-  expect(pages).toHaveLength(2);
+  expect(pages).toHaveLength(3);
   expect(pages[0]).toContain("Padding sheet for Marta Linde (made up)");
 });
 

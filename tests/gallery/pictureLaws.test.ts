@@ -23,6 +23,7 @@ import { type StandInStage, standInScene, standInStages } from "../../src/ui/dra
 import { tapeScale, tapeScene } from "../../src/ui/drawing/tapeScene";
 import { depthBands } from "../../src/ui/drawing/depthBands";
 import { plannedExample } from "./plannedExample";
+import { largestPlan } from "./demoPlan";
 import { examplePlan } from "./examplePlan";
 
 const lengths = lengthWriter("cm");
@@ -194,8 +195,12 @@ describe("words in pictures are at least twelve pixels high where they have leas
 
   test("on the pieces, on a screen; paper is nearer", () => {
     const scene = (piece: Piece, shownOn: "screen" | "paper") => pieceScene({ piece, title: "", lengths, shownOn });
-    for (const piece of pieces) expect(smallest(scene(piece, "screen"), 322, 256), piece.id).toBeGreaterThanOrEqual(12);
-    expect(pieces.some((piece) => smallest(scene(piece, "paper"), 322, 256) < 12)).toBe(true);
+    // Every word is whole, and a picture is as high as its widths need.
+    for (const piece of [...pieces, ...largestPlan.pieces])
+      expect(smallest(scene(piece, "screen"), 290, 1000) / 0.9, piece.id).toBeGreaterThanOrEqual(12);
+    expect(pieces.some((piece) => smallest(scene(piece, "paper"), 290, 1000) / 0.9 < 12)).toBe(true);
+    for (const piece of pieces)
+      expect(scene(piece, "screen").labels.filter(({ role }) => role === "quiet")).toEqual([]);
   });
 
   test("on the measuring figures; the words of landmarks are whole", () => {

@@ -2,9 +2,10 @@ import { describe, expect, test } from "vitest";
 import type { PlannedPiece } from "../../src/core/plan/plan";
 import type { WorkEntry } from "../../src/document/fitting";
 import { pieceToFile } from "../../src/document/pieceFile";
+import { lengthWriter } from "../../src/ui/drawing/lengthWriter";
+import { cutCard, smallCutPages } from "../../src/ui/print/cutPages";
 import { readingsAfter, takenByLevel } from "../../src/ui/print/readingsAfter";
 import { sheetKinds, usualSheets } from "../../src/ui/print/sheetKind";
-import { smallCutPages } from "../../src/ui/print/smallCutPages";
 import { printingWords } from "../../src/ui/text/printing";
 import { examplePlan as plan } from "../gallery/examplePlan";
 
@@ -41,17 +42,22 @@ describe("readings on paper", () => {
 });
 
 describe("which sheets are printed unless somebody chooses", () => {
-  test("the small drawings come along while both are two pages at most", () => {
+  test("the small drawings come along while both are three pages at most", () => {
     expect(usualSheets(1, 1)).toEqual(["padding", "smallCutting"]);
-    expect(usualSheets(1, 2)).toEqual(["padding"]);
-    expect(usualSheets(2, 1)).toEqual(["padding"]);
+    expect(usualSheets(1, 2)).toEqual(["padding", "smallCutting"]);
+    expect(usualSheets(1, 3)).toEqual(["padding"]);
+    expect(usualSheets(2, 2)).toEqual(["padding"]);
     expect(usualSheets(1, 0)).toEqual(["padding"]);
     expect(sheetKinds.filter((kind) => usualSheets(1, 1).includes(kind))).toEqual(usualSheets(1, 1));
   });
-  test("fifteen small drawings are a page, and none is lost", () => {
-    const cards = Array.from({ length: 31 }, (_, i) => i);
-    expect(smallCutPages(cards).map(({ length }) => length)).toEqual([15, 15, 1]);
-    expect(smallCutPages(cards).flat()).toEqual(cards);
+  test("small drawings are shared out among pages in order, and none is lost", () => {
+    const cards = [...plan.pieces, ...plan.pieces].map((piece) =>
+      cutCard(piece, `Piece ${String(piece.order)}`, "Cut one.", lengthWriter("in"), "paper"),
+    );
+    const pages = smallCutPages(cards);
+    expect(pages.flatMap(({ parts }) => parts.flatMap((part) => part.cards))).toEqual(cards);
+    expect(pages.length).toBeGreaterThan(1);
+    expect(pages.length).toBeLessThan(5);
   });
 });
 

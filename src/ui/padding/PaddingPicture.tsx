@@ -72,7 +72,11 @@ export function CutPicture({ piece }: { readonly piece: PlannedPiece }) {
     () => pieceScene({ piece, title: pieceName(piece, step), lengths: lengthWriter(unit, step), shownOn: "screen" }),
     [piece, unit, step],
   );
-  return <Drawing scene={scene} />;
+  return (
+    <div className="piece-cut">
+      <Drawing scene={scene} />
+    </div>
+  );
 }
 
 interface AboveProps {

@@ -39,9 +39,7 @@ const PieceCard = memo(function PieceCard({ plan, piece }: { readonly plan: Plan
   return (
     <>
       <h3 className="piece-name">{pieceName(piece, step)}</h3>
-      <div className="piece-cut">
-        <CutPicture piece={piece} />
-      </div>
+      <CutPicture piece={piece} />
       <p>{cutSentence(piece, step, cutFrom(piece))}</p>
       <p className="quiet">{placeSentence(piece, plan.levels, step)}</p>
     </>

@@ -23,7 +23,7 @@ export function CutSheet({ plan }: { readonly plan: Plan }) {
           <SheetPage key={cards[0]?.piece.id ?? "first"} title={title} isFirst={i === 0} isLast={isLast}>
             {i === 0 ? <CutHead /> : null}
             {cards.length === 0 ? <p>{printingWords.none}</p> : null}
-            <div className="sheet-cards">
+            <div className="sheet-cards sheet-cards-large">
               {cards.map((card) => (
                 <CutDrawing key={card.piece.id} card={card} />
               ))}
@@ -42,7 +42,7 @@ function useCutCards(plan: Plan): readonly CutCard[] {
     () =>
       plan.pieces.map((piece) => {
         const words = `${cutSentence(piece, step, cutFrom(piece))} ${placeSentence(piece, plan.levels, step)}`;
-        return cutCard(piece, pieceName(piece, step), words, lengthWriter(unit));
+        return cutCard(piece, pieceName(piece, step), words, lengthWriter(unit, step), "largePaper");
       }),
     [plan, step, unit, cutFrom],
   );
@@ -67,12 +67,14 @@ function CutHead() {
 function CutDrawing({ card: { name, words, scene } }: { readonly card: CutCard }) {
   return (
     <section className="sheet-card cut-card">
-      <h3>
-        <span className="sheet-box" aria-hidden />
-        {name}
-      </h3>
       <Drawing scene={scene} />
-      <p>{words}</p>
+      <div>
+        <h3>
+          <span className="sheet-box" aria-hidden />
+          {name}
+        </h3>
+        <p>{words}</p>
+      </div>
     </section>
   );
 }

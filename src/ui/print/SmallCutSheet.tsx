@@ -1,59 +1,48 @@
-import { useMemo } from "react";
 import type { PadProgress } from "../../app/padProgress";
 import type { Plan } from "../../core/plan/plan";
-import { useCutFrom } from "../batting/useCutFrom";
 import { Drawing } from "../drawing/Drawing";
-import { lengthWriter } from "../drawing/lengthWriter";
-import { pieceName } from "../text/pieces";
 import { cuttingSheetWords } from "../text/printing";
-import { useFittingState, useLengths } from "../useStore";
-import { type CutCard, cutCard } from "./cutPages";
+import { useFittingState } from "../useStore";
+import { type CutCard, smallCutPages } from "./cutPages";
 import { SheetBox } from "./SheetBox";
-import { smallCutPages } from "./smallCutPages";
 import { SheetPage } from "./SheetPage";
+import { useSmallCards } from "./useSmallCards";
 
-/** Every piece drawn small, three abreast, to lie beside the padding sheet: its sizes, its centre line and its thin edge. */
+/** Every piece drawn small, two abreast, to lie beside the padding sheet: its sizes, its centre line and its thin edge. */
 export function SmallCutSheet({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
   const title = cuttingSheetWords.small(useFittingState(({ fitting }) => fitting.title));
-  const pages = smallCutPages(useCards(plan));
+  const pages = smallCutPages(useSmallCards(plan));
   const isPinned = (id: string): boolean => progress.pieces.some(({ piece, pinned }) => pinned && piece.id === id);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a narrow screen scrolls the sheet sideways, with keys as well.
     <section className="sheets" tabIndex={0} aria-label={title}>
-      {pages.map((cards, i) => (
-        <SheetPage key={cards[0]?.piece.id ?? "first"} title={title} isFirst={i === 0} isLast={i === pages.length - 1}>
-          <p>{cuttingSheetWords.how.join(" ")}</p>
-          <div className="sheet-cards sheet-cards-small">
-            {cards.map(({ piece, name, words, scene }) => (
-              <section key={piece.id} className="sheet-card cut-card">
-                <h3>
-                  <SheetBox isTicked={isPinned(piece.id)} />
-                  {name}
-                </h3>
-                <Drawing scene={scene} />
-                <p>{words}</p>
-              </section>
-            ))}
-          </div>
-        </SheetPage>
-      ))}
+      {pages.map(({ parts, isLast }, i) => {
+        const cards = parts.flatMap((part) => part.cards);
+        return (
+          <SheetPage key={cards[0]?.piece.id ?? "first"} title={title} isFirst={i === 0} isLast={isLast}>
+            <p>{cuttingSheetWords.how.join(" ")}</p>
+            <div className="sheet-cards sheet-cards-small">
+              {cards.map((card) => (
+                <SmallCard key={card.piece.id} card={card} isPinned={isPinned(card.piece.id)} />
+              ))}
+            </div>
+          </SheetPage>
+        );
+      })}
     </section>
   );
 }
 
-function useCards(plan: Plan): readonly CutCard[] {
-  const { unit, step } = useLengths();
-  const cutFrom = useCutFrom();
-  return useMemo(
-    () =>
-      plan.pieces.map((piece) =>
-        cutCard(
-          piece,
-          pieceName(piece, step),
-          cuttingSheetWords.howMany(piece.plies, cutFrom(piece)),
-          lengthWriter(unit),
-        ),
-      ),
-    [plan, step, unit, cutFrom],
+function SmallCard({ card: { name, words, scene }, isPinned }: { readonly card: CutCard; readonly isPinned: boolean }) {
+  return (
+    <section className="sheet-card cut-card">
+      <h3>
+        <SheetBox isTicked={isPinned} />
+        <span>
+          {name}. <span className="cut-many">{words}</span>
+        </span>
+      </h3>
+      <Drawing scene={scene} />
+    </section>
   );
 }

@@ -1,5 +1,5 @@
 /**
- * Cards two abreast, shared out among pages. Cards come in parts with a heading each; a row is as high as its higher
+ * Cards two abreast or one, shared out among pages. Cards come in parts with a heading each; a row is as high as its higher
  * card, a heading never stands alone at the foot of a page, and a part that goes on overleaf says so there. Heights are
  * in points, reckoned for Letter, the shorter of the two papers.
  */
@@ -19,11 +19,13 @@ export interface CardRoom<Card> {
   readonly first: number;
   readonly later: number;
   readonly heading: number;
+  /** Two if left out. */
+  readonly abreast?: 1 | 2;
 }
 
 export function cardPages<Card>(
   parts: readonly Pick<CardPart<Card>, "heading" | "cards">[],
-  { heightOf, first, later, heading }: CardRoom<Card>,
+  { heightOf, first, later, heading, abreast = 2 }: CardRoom<Card>,
 ): readonly CardPage<Card>[] {
   const pages: CardPart<Card>[][] = [[]];
   let room = first;
@@ -31,7 +33,7 @@ export function cardPages<Card>(
     const headingHeight = part.heading === null ? 0 : heading;
     let isContinued = false;
     let isOpen = false;
-    for (const row of pairs(part.cards)) {
+    for (const row of rowsOf(part.cards, abreast)) {
       const height = Math.max(...row.map(heightOf));
       const onPage = pages.at(-1) as CardPart<Card>[];
       if (height + (isOpen ? 0 : headingHeight) > room && onPage.length > 0) {
@@ -55,5 +57,5 @@ export function cardPages<Card>(
   return pages.map((page, i) => ({ parts: page, isLast: i === pages.length - 1 }));
 }
 
-const pairs = <Card>(cards: readonly Card[]): readonly (readonly Card[])[] =>
-  Array.from({ length: Math.ceil(cards.length / 2) }, (_, i) => cards.slice(2 * i, 2 * i + 2));
+const rowsOf = <Card>(cards: readonly Card[], abreast: number): readonly (readonly Card[])[] =>
+  Array.from({ length: Math.ceil(cards.length / abreast) }, (_, i) => cards.slice(abreast * i, abreast * (i + 1)));

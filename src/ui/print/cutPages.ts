@@ -1,6 +1,7 @@
 import type { PlannedPiece } from "../../core/plan/plan";
 import type { LengthWriter } from "../drawing/lengthWriter";
 import { pieceScene } from "../drawing/pieceScene";
+import type { ShownOn } from "../drawing/piecePicture";
 import type { Scene } from "../drawing/scene";
 import { type CardPage, cardPages } from "./cardPages";
 
@@ -12,24 +13,34 @@ export interface CutCard {
   readonly scene: Scene;
 }
 
-export const cutCard = (piece: PlannedPiece, name: string, words: string, lengths: LengthWriter): CutCard => ({
-  piece,
-  name,
-  words,
-  scene: pieceScene({ piece, title: name, lengths }),
-});
+export const cutCard = (
+  piece: PlannedPiece,
+  name: string,
+  words: string,
+  lengths: LengthWriter,
+  shownOn: ShownOn,
+): CutCard => ({ piece, name, words, scene: pieceScene({ piece, title: name, lengths, shownOn }) });
 
+/** The large drawings lie below each other, each with its words beside it; the first page has the test square as well. */
 export const cutPages = (cards: readonly CutCard[]): readonly CardPage<CutCard>[] =>
-  cardPages([{ heading: null, cards }], { heightOf: cutCardHeight, first: 480, later: 665, heading: 0 });
+  cardPages([{ heading: null, cards }], { heightOf: largeHeight, first: 470, later: 665, heading: 0, abreast: 1 });
 
-/** Points: the drawing at the width of its card or as high as it may get, the name, the words, and the gap below. */
-function cutCardHeight({ scene: { frame }, words }: CutCard): number {
-  const drawing = Math.min(mostDrawing, (cardWidth * frame.height) / frame.width);
-  return drawing + 40 + lineHeight * Math.ceil(words.length / lettersAcross);
-}
+/** The small drawings lie two abreast, as many rows to a page as there is room for. */
+export const smallCutPages = (cards: readonly CutCard[]): readonly CardPage<CutCard>[] =>
+  cardPages([{ heading: null, cards }], { heightOf: smallHeight, first: 650, later: 650, heading: 0 });
 
-const cardWidth = 250;
-/** 62 mm, as the style sheet has it. */
-const mostDrawing = 176;
-const lineHeight = 9.6;
-const lettersAcross = 58;
+/** Points: the drawing at the width it has on Letter, with the edges of its card and the gap below. */
+const largeHeight = ({ scene: { frame } }: CutCard): number =>
+  Math.max(leastLarge, (largeWidth * frame.height) / frame.width) + 22;
+
+/** The same with the line of its name and how many to cut, or two where they are long. */
+const smallHeight = ({ scene: { frame }, name, words }: CutCard): number =>
+  (smallWidth * frame.height) / frame.width + 18 + lineHeight * Math.ceil((name.length + words.length) / lettersAcross);
+
+/** 120 mm, as the style sheet has it, and the width of half a page of Letter inside its card. */
+const largeWidth = 340;
+const smallWidth = 261;
+/** Name, what to cut and where it goes take ten lines beside a drawing. */
+const leastLarge = 120;
+const lineHeight = 13.5;
+const lettersAcross = 52;

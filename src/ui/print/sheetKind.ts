@@ -2,6 +2,6 @@
 export const sheetKinds = ["padding", "smallCutting", "measuring", "cutting"] as const;
 export type SheetKind = (typeof sheetKinds)[number];
 
-/** What is printed unless somebody chooses: the padding sheet, and the small drawings where both are two pages at most. */
+/** What is printed unless somebody chooses: the padding sheet, and the small drawings where both are three pages at most. */
 export const usualSheets = (paddingPages: number, smallPages: number): readonly SheetKind[] =>
-  smallPages > 0 && paddingPages + smallPages <= 2 ? ["padding", "smallCutting"] : ["padding"];
+  smallPages > 0 && paddingPages + smallPages <= 3 ? ["padding", "smallCutting"] : ["padding"];

@@ -19,8 +19,16 @@ export const pictureWords = {
   backView: "from the back",
   sideView: "from the left side",
   notMeasured: "drawn by rule, not measured",
-  top: "TOP",
-  belowTop: (length: string) => `${length} down`,
+  atTop: (width: string) => `${width} at the top edge`,
+  atLower: (width: string) => `${width} at the lower edge`,
+  below: (width: string, down: string) => `${width}, ${down} down`,
+  topToLower: (height: string) => `${height} from top to lower edge`,
+  cutShape: (isRound: boolean, height: string) =>
+    `${isRound ? "A strip that goes all the way round" : "A panel"}, ${height} from top to lower edge`,
+  wide: (width: string) => `${width} wide`,
+  besideCentre: (right: string, left: string) =>
+    `${right} to the wearer’s right and ${left} to the left of the centre line`,
+  spokenBelow: (width: string, down: string) => `${width} ${down} below the top edge`,
   fold: "cut on the fold",
   centreLine: "centre line",
   butt: "ends butt, no overlap",

@@ -3,14 +3,14 @@ import { type TapePartName, tapePartNames } from "./padding";
 /** Words on paper, and of the place where it is printed from. */
 export const printingWords = {
   title: "On paper",
-  lead: "One page for the wall, or two: everything needed with the power off. Letter or A4, black and white.",
+  lead: "One page for the wall, and the cut drawings beside it: everything needed with the power off. Letter or A4, black and white.",
   waiting: "There is no plan yet, so there is nothing to pad by. The blank measuring sheet can be printed now.",
   toReadings: "Go and measure",
   print: "Print it",
   which: "Which sheets",
   sheets: {
     padding: { name: "The padding sheet", buys: "The figure, pieces, places, readings, room to write." },
-    smallCutting: { name: "Small cut drawings", buys: "Every piece with its sizes, many to a page." },
+    smallCutting: { name: "Small cut drawings", buys: "Every piece with its sizes, about eight to a page." },
     measuring: {
       name: "A blank measuring sheet",
       buys: "A drawing and room for every reading, the needed ones first.",
@@ -81,7 +81,7 @@ export const cuttingSheetWords = {
   square: (length: string): string =>
     `Print at 100 %. If the square does not measure ${length} each way, this printer changes sizes.`,
   how: [
-    "The drawings are smaller than life: cut by the sizes written on them.",
+    "The drawings are smaller than life: mark every width at its distance below the top edge, evenly to both sides of the centre line unless both are written, join the marks, and cut.",
     "The outer side faces you, the top edge is up, and the wearer’s left is on the right.",
     "Short strokes mark the edge that is pulled thin, with the fingers and never with a blade.",
     "Cut away from the hand, and wear a dust mask.",

@@ -1,0 +1,140 @@
+import type { CutWidth, Piece } from "../../core/padding/piece";
+import { pictureWords } from "../text/pictures";
+import { spreadOut } from "./columnCallouts";
+import { featherMarks } from "./featherMarks";
+import type { LengthWriter } from "./lengthWriter";
+import { closedPath, dimension, openPath, segment } from "./pathText";
+import { at } from "./picturePoint";
+import { linesOver, type PiecePicture } from "./piecePicture";
+import { label, mark, type Label, type Scene } from "./scene";
+import { isEven, outlineWidths, writtenWidths } from "./writtenWidths";
+
+/**
+ * A strip or a panel as it is cut. Beside it stand its widths, each on a line of its own that leads to where it is taken: of an
+ * even piece the whole width, of any other the widths to both sides of the centre line.
+ */
+export function panelScene({ piece, title, lengths, shownOn = "paper" }: PiecePicture): Scene {
+  const outline = outlineWidths(piece.cut);
+  const rows = writtenWidths(piece.cut);
+  const even = isEven(outline);
+  const [right, left] = [Math.max(...outline.map((row) => row.right)), Math.max(...outline.map((row) => row.left))];
+  const height = outline.at(-1)?.belowTop ?? 0;
+  const { across, down } = linesOver[shownOn];
+  const beside = { left: even ? 1 : sideRoom, right: wordRoom };
+  const size = Math.max((right + left) / (across - beside.left - beside.right), height / down);
+  const words = writtenWords(rows, even, lengths);
+  const sizes = widthWords(rows, words, { left, right, height, size, even });
+  const corners = [
+    ...outline.map((row) => at(row.left, row.belowTop)),
+    ...outline.toReversed().map((row) => at(-row.right, row.belowTop)),
+  ];
+  const slack = across * size - (beside.left + beside.right) * size - right - left;
+  const foot = sizes.bottom + size * 0.9;
+  const tall = pictureWords.topToLower(lengths.write(height));
+  const thin = pictureWords.feather(lengths.write(piece.feather));
+  const centre = centreWords(piece, outline);
+  const foots = shownOn === "screen" ? [tall, centre, thin] : [`${tall}, ${thin}`, centre];
+  const frameLeft = -right - beside.left * size - slack / 2;
+  const middle = frameLeft + (across * size) / 2;
+  return {
+    title,
+    description: `${pictureWords.cutShape(piece.zone === "round", lengths.write(height))}: ${words.map(({ spoken }) => spoken).join(", ")}.`,
+    frame: {
+      x: frameLeft,
+      y: sizes.top - size * 0.9,
+      width: across * size,
+      height: foot - sizes.top + size * (foots.length * 1.2 + 0.9),
+    },
+    textSize: size,
+    marks: [
+      mark("layer", closedPath(corners)),
+      ...featherMarks(piece, corners, piece.zone === "round"),
+      mark("centre", segment(at(0, 0), at(0, height))),
+      mark("leader", sizes.path),
+    ],
+    labels: [
+      ...sizes.labels,
+      ...foots.map((words, i) => label(i === 0 ? "number" : "name", at(middle, foot + size * (0.5 + 1.2 * i)), words)),
+    ],
+  };
+}
+
+/** Room for the words of a row on the right, and for the width alone on the left of an uneven piece, in lines of words. */
+const wordRoom = 13;
+const sideRoom = 6;
+const rowGap = 1.15;
+
+/** One width in words: beside the drawing, on its left of an uneven piece as well, and for who hears it. */
+interface WidthWords {
+  readonly onRight: string;
+  readonly onLeft: string;
+  readonly spoken: string;
+}
+
+function writtenWords(rows: readonly CutWidth[], even: boolean, { write }: LengthWriter): readonly WidthWords[] {
+  const { atTop, atLower, below, spokenBelow, wide, besideCentre } = pictureWords;
+  return rows.map(({ left, right, belowTop }, i) => {
+    const isLast = i === rows.length - 1;
+    const place = (width: string, between: (width: string, down: string) => string): string =>
+      i === 0 ? atTop(width) : isLast ? atLower(width) : between(width, write(belowTop));
+    const whole = write(left + right);
+    return {
+      onRight: place(even ? whole : write(left), below),
+      onLeft: even ? "" : write(right),
+      spoken: place(even ? wide(whole) : besideCentre(write(right), write(left)), spokenBelow),
+    };
+  });
+}
+
+interface PieceRoom {
+  readonly left: number;
+  readonly right: number;
+  readonly height: number;
+  readonly size: number;
+  readonly even: boolean;
+}
+
+/** The written widths as lines across the piece, with leaders to their words in a column beside it. */
+function widthWords(
+  rows: readonly CutWidth[],
+  words: readonly WidthWords[],
+  { left, right, height, size, even }: PieceRoom,
+): { readonly path: string; readonly labels: readonly Label[]; readonly top: number; readonly bottom: number } {
+  const over = Math.max(0, (rows.length - 1) * rowGap * size - height) / 2;
+  const [top, bottom] = [-over, height + over];
+  const lines = spreadOut(
+    rows.map(({ belowTop }) => belowTop),
+    rowGap * size,
+    top,
+    bottom,
+  );
+  const paths = rows.map((row, i) => {
+    const y = row.belowTop;
+    const leader = (edge: number, side: 1 | -1, from: number): string =>
+      openPath([at(side * edge, y), at(side * (from + size * 0.3), y), at(side * (from + size * 0.95), lines[i] ?? y)]);
+    const across = row.left + row.right > 0 ? dimension(at(-row.right, y), at(row.left, y), size * 0.5) : "";
+    return across + leader(row.left, 1, left) + (even ? "" : leader(row.right, -1, right));
+  });
+  return {
+    path: paths.join(""),
+    top,
+    bottom,
+    labels: words.flatMap(({ onRight, onLeft }, i) => [
+      label("number", at(left + size * 1.1, lines[i] ?? 0), onRight, "start"),
+      ...(onLeft === "" ? [] : [label("number", at(-right - size * 1.1, lines[i] ?? 0), onLeft, "end")]),
+    ]),
+  };
+}
+
+function centreWords({ zone }: Piece, widths: readonly CutWidth[]): string {
+  if (zone === "round") return pictureWords.butt;
+  const names = {
+    front: pictureWords.centreFront,
+    back: pictureWords.centreBack,
+    leftSide: pictureWords.leftSeam,
+    rightSide: pictureWords.rightSeam,
+    leftCup: pictureWords.centreLine,
+    rightCup: pictureWords.centreLine,
+  };
+  return isEven(widths) ? `${names[zone]}: ${pictureWords.fold}` : names[zone];
+}

@@ -1,0 +1,27 @@
+import { useMemo } from "react";
+import type { Plan } from "../../core/plan/plan";
+import { useCutFrom } from "../batting/useCutFrom";
+import { lengthWriter } from "../drawing/lengthWriter";
+import { pieceName } from "../text/pieces";
+import { cuttingSheetWords } from "../text/printing";
+import { useLengths } from "../useStore";
+import { type CutCard, cutCard } from "./cutPages";
+
+/** The small cut drawing of every piece, with its name and how many to cut. */
+export function useSmallCards(plan: Plan): readonly CutCard[] {
+  const { unit, step } = useLengths();
+  const cutFrom = useCutFrom();
+  return useMemo(
+    () =>
+      plan.pieces.map((piece) =>
+        cutCard(
+          piece,
+          pieceName(piece, step),
+          cuttingSheetWords.howMany(piece.plies, cutFrom(piece)),
+          lengthWriter(unit, step),
+          "paper",
+        ),
+      ),
+    [plan, step, unit, cutFrom],
+  );
+}
