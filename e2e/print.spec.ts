@@ -36,7 +36,7 @@ for (const format of papers) {
     expect(pages[0]).toContain("One layer is guessed to be worth 1/4 in (6 mm).");
     expect(pages[0]).toContain("Padding sheet for Marta Linde (made up)");
     expect(pages[0]).toContain("36 3/4");
-    expect(pages[0]).toContain("Count the pins in and out");
+    expect(pages[0]).toContain("Count the pins back into the dish");
     expect(pages[0]).not.toContain("The plan");
   });
 
@@ -53,7 +53,7 @@ for (const format of papers) {
       expect(pages[0]).toContain("Continued on the next page.");
       expect(pages[1]).toContain("continued");
     }
-    expect(pages.at(-1)).toContain("Count the pins in and out");
+    expect(pages.at(-1)).toContain("Count the pins back into the dish");
   });
 }
 

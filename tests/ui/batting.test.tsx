@@ -8,7 +8,7 @@ import type { BattingRole } from "../../src/core/material";
 import type { Plan } from "../../src/core/plan/plan";
 import { type Fitting, readFitting } from "../../src/document/fitting";
 import { BattingLine } from "../../src/ui/batting/BattingLine";
-import { battingUse, onlyBatting } from "../../src/ui/batting/battingUse";
+import { battingNeeds, onlyBatting } from "../../src/ui/batting/battingUse";
 import { secondBatting } from "../../src/ui/batting/secondBatting";
 import { padProgress } from "../../src/app/padProgress";
 import { NextAction } from "../../src/ui/padding/NextAction";
@@ -112,9 +112,10 @@ test("the next action says which batting it is cut from, and only where there ar
 });
 
 test("what is asked for of each batting comes to what the plan asks for", () => {
-  const use = battingUse(plan);
-  expect(use.finishing).toBeGreaterThan(0);
-  expect(use.building + use.finishing).toBeCloseTo(plan.battingArea, 3);
+  const needs = battingNeeds(plan, two);
+  expect(needs.map(({ role }) => role)).toEqual(["building", "finishing"]);
+  for (const { area } of needs) expect(area).toBeGreaterThan(0);
+  expect(needs.reduce((sum, { area }) => sum + area, 0)).toBeCloseTo(plan.battingArea * 1.25, 3);
   expect(onlyBatting(plan)).toBeNull();
   expect(onlyBatting(planned.plan)).toBe<BattingRole>("building");
   expect(onlyBatting({ ...plan, pieces: [] })).toBeNull();

@@ -9,8 +9,10 @@ import { pieceToFile } from "../../src/document/pieceFile";
 import { newFitting } from "../../src/ui/newFitting";
 import { PlaceState } from "../../src/ui/PlaceState";
 import { weightiestGuess } from "../../src/ui/plan/weightiestGuess";
+import { PrintedSheet } from "../../src/ui/print/PrintedSheet";
 import { FinishingPlace } from "../../src/ui/steps/FinishingPlace";
 import { PlanPlace } from "../../src/ui/steps/PlanPlace";
+import { finishingWords } from "../../src/ui/text/finishing";
 import { StoreProvider } from "../../src/ui/useStore";
 import { estimated, measured } from "../../src/core/body/reading";
 import { mm } from "../../src/core/units";
@@ -213,5 +215,27 @@ describe("what to have", () => {
     expect(both[0]).toContain("Thin wadding");
     expect(both[1]).toContain("Wool felt");
     expect(needs(<FinishingPlace />, demo).length).toBe(1);
+  });
+
+  test("the padding sheet asks for as much as plan and finishing, of one batting and of two", () => {
+    const amounts = (lines: readonly string[]): readonly string[] =>
+      lines.flatMap((line) => line.match(/[\d.]+\s(?:sq\syd|m²)/g) ?? []);
+    for (const fitting of [demo, twoBattings]) {
+      const asked = amounts(needs(<PlanPlace />, fitting));
+      expect(asked.length).toBe(fitting.finishingBatting === undefined ? 1 : 2);
+      expect(amounts(needs(<FinishingPlace />, fitting))).toEqual(asked);
+      // The head of the first page; one that goes on overleaf says it again there.
+      const onPaper = needs(<PrintedSheet />, fitting).slice(0, 1);
+      expect(amounts(onPaper)).toEqual(asked);
+      expect(onPaper.join(" ").split("the pieces and a quarter more")).toHaveLength(asked.length + 1);
+    }
+  });
+
+  test("the padding sheet says what finishing takes in the words of the finishing, and has room to count pins", () => {
+    const paper = shown(demo, <PrintedSheet />).text();
+    const finishing = shown(demo, <FinishingPlace />).text();
+    const words = [finishingWords.supplyCover, finishingWords.care[0], "Cut it 37 3/4 in long"];
+    for (const sentence of words) for (const text of [paper, finishing]) expect(text).toContain(sentence);
+    expect(paper).toMatch(/Pins in +out/);
   });
 });

@@ -5,8 +5,8 @@ import { squareMm, type SquareMillimetres } from "../../core/units";
 import type { Fitting } from "../../document/fitting";
 import { battingWords, twoBattingNames } from "../text/batting";
 
-/** How much of each batting a plan asks for, laid flat (mm²). */
-export function battingUse({ pieces }: Plan): { readonly [role in BattingRole]: SquareMillimetres } {
+/** How much of each batting the pieces of a plan take, laid flat (mm²). */
+function battingUse({ pieces }: Plan): { readonly [role in BattingRole]: SquareMillimetres } {
   const areaOf = (role: BattingRole): SquareMillimetres =>
     squareMm(
       pieces.filter(({ batting }) => batting === role).reduce((area, { cut, plies }) => area + cutArea(cut, plies), 0),

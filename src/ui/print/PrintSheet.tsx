@@ -5,6 +5,7 @@ import { useFitting } from "../useStore";
 import { PrintBefore } from "./PrintBefore";
 import { PrintMeasurements } from "./PrintMeasurements";
 import { PrintPieces } from "./PrintPieces";
+import { SheetFoot } from "./SheetFoot";
 import { SheetHead } from "./SheetHead";
 import { usePaddingPages } from "./usePaddingPages";
 
@@ -25,29 +26,13 @@ export function PrintSheet({ plan, progress }: { readonly plan: Plan; readonly p
           {i === 0 && hasPieces ? <PrintBefore plan={plan} isBegun={progress.pinnedCount > 0} /> : null}
           {i === 0 ? <PrintMeasurements plan={plan} progress={progress} /> : null}
           {hasPieces ? <PrintPieces rows={page.rows} isContinued={i > 0} /> : <p>{printingWords.none}</p>}
-          {page.isLast ? <SheetFoot limits={limits} /> : <p className="sheet-overleaf">{printingWords.overleaf}</p>}
+          {page.isLast ? (
+            <SheetFoot plan={plan} limits={limits} />
+          ) : (
+            <p className="sheet-overleaf">{printingWords.overleaf}</p>
+          )}
         </article>
       ))}
     </section>
-  );
-}
-
-function SheetFoot({ limits }: { readonly limits: readonly string[] }) {
-  return (
-    <footer className="sheet-foot">
-      {limits.length === 0 ? null : (
-        <>
-          <h3>{printingWords.limits}</h3>
-          <ul className="plain-list">
-            {limits.map((limit) => (
-              <li key={limit}>{limit}</li>
-            ))}
-          </ul>
-        </>
-      )}
-      <p>
-        {printingWords.after} {printingWords.care} {printingWords.guessNote}
-      </p>
-    </footer>
   );
 }

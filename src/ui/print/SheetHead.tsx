@@ -1,7 +1,8 @@
 import type { BattingRole } from "../../core/material";
 import type { Plan } from "../../core/plan/plan";
 import { formatArea } from "../area";
-import { battingUse } from "../batting/battingUse";
+import { battingNeeds } from "../batting/battingUse";
+import { battingAmount } from "../text/batting";
 import { printingWords } from "../text/printing";
 import { thinText } from "../text/learning";
 import { useDerived } from "../useDerived";
@@ -10,12 +11,13 @@ import { useLearned } from "./useLearned";
 
 /** The head of a sheet: whose it is, the batting or both of them with the worth that is believed now, and how much of each. */
 export function SheetHead({ plan, isContinued }: { readonly plan: Plan; readonly isContinued: boolean }) {
-  const { title, batting, finishingBatting, unit } = useFitting();
-  const use = battingUse(plan);
-  const amount = (role: BattingRole): string =>
-    finishingBatting !== undefined && use[role] === 0
-      ? printingWords.unused
-      : printingWords.area(formatArea(use[role], unit));
+  const fitting = useFitting();
+  const { title, batting, finishingBatting, unit } = fitting;
+  const needs = battingNeeds(plan, fitting);
+  const amount = (role: BattingRole): string => {
+    const need = needs.find((one) => one.role === role);
+    return need === undefined ? printingWords.unused : battingAmount(formatArea(need.area, unit));
+  };
   const learned = useLearned();
   const { lengths } = useDerived();
   const sentence = (role: BattingRole, name: string): string => {

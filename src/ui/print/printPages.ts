@@ -59,11 +59,11 @@ const lettersInRead = 13;
 const lettersAcross = 118;
 /** Points, at a line height of 1.25 and with the cell's own padding and rule. */
 const lineHeight = 10.75;
-const rowEdge = 4.2;
+const rowEdge = 3.2;
 const limitsHead = 18;
 /**
  * Letter is 792 pt high less two margins of 31 pt, title, what comes before the first piece with the figure, measurements,
- * heads of the table and the lines at the foot.
+ * heads of the table and the lines at the foot, with one line over for a second batting.
  */
-const firstPageRoom = 372;
-const laterPageRoom = 600;
+const firstPageRoom = 356;
+const laterPageRoom = 590;

@@ -39,9 +39,11 @@ export function twoBattingNames(building: string, finishing: string): { readonly
   return { building: names.building || "the first batting", finishing: names.finishing || "the second batting" };
 }
 
-/** How much of a batting to have. */
+/** How much of a batting to have, in words for a screen and in fewer for paper. */
 export const battingNeed = (name: string, area: string): string =>
   `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${area}, which is the pieces and a quarter more for what lies between them.`;
+
+export const battingAmount = (area: string): string => `Have ${area}: the pieces and a quarter more.`;
 
 /**
  * Starting guesses for one layer under a snug tape. Trade and hobby statements, none from a laboratory: needled cotton

@@ -28,7 +28,6 @@ export const printingWords = {
       ? `One layer is guessed to be worth ${layer}.`
       : `One layer is worth about ${layer}, learned from ${readings === 1 ? "one reading" : `${readings} readings`}.`,
   unused: "None of it is needed.",
-  area: (area: string): string => `About ${area}.`,
   measurements: "What the tape says",
   measureHead: {
     level: "Level",
@@ -55,7 +54,9 @@ export const printingWords = {
   continued: "continued",
   overleaf: "Continued on the next page.",
   limits: "What padding cannot do, and the side seams",
-  care: "Count the pins in and out. Wear a dust mask. No pins between the lips. The padded form is top-heavy: weight its stand.",
+  care: "No pins between the lips. The padded form is top-heavy: weight its stand.",
+  pinsIn: "Pins in",
+  pinsOut: "out",
   after:
     "After each piece measure that level again. Over the mark: ease or peel the last layer. Short of it: go on, or add a thin piece.",
   none: "There is nothing to pin: this form already reads what the body reads.",
