@@ -35,11 +35,11 @@ export function figureScene({ levels, pieces, view, now, lengths }: FigurePictur
   const finished = shown.length === pieces.length ? padded : paddedSurface(sectionAt, pieces, top, bottom);
   const body = paddedSurface(torsoCurves(levels, "bodySection"), [], top, bottom);
   const placed = shown.map((piece) => ({ piece, strips: pieceOnFigure(piece, view, sectionAt, padded) }));
-  const frame = figureFrame(view, [bare, body, finished], bottom);
-  const textSize = Math.max(frame.width / 21, frame.height / 25.2);
+  const { frame, textSize } = figureFrame(view, [bare, body, finished], bottom);
+  const toNumbers = -frame.x - (numberRoom / 2) * textSize;
   const columns = {
-    left: frame.x + numberRoom / 2,
-    right: -frame.x - numberRoom / 2,
+    left: -toNumbers,
+    right: toNumbers,
     top: frame.y + textSize * 3,
     bottom: frame.y + frame.height - textSize * 2.5,
   };
@@ -80,18 +80,30 @@ export function figureExtent(
   return { top: highest, bottom: lowest + 60 };
 }
 
-export function figureFrame(view: FigureView, surfaces: readonly PaddedSurface[], bottom: number): Frame {
+/** The frame of a figure with a gutter for the numbers of pieces on either side and one more for the names of the levels. */
+export function figureFrame(
+  view: FigureView,
+  surfaces: readonly PaddedSurface[],
+  bottom: number,
+): { readonly frame: Frame; readonly textSize: number } {
   const reach = surfaces.flatMap((surface) => {
     const { left, right } = silhouette(surface, view);
     return [...left, ...right].map(({ x }) => Math.abs(x));
   });
   const half = Math.max(176, ...reach);
-  return { x: -half - numberRoom, y: -100, width: 2 * half + 2 * numberRoom + wordRoom, height: bottom + 70 + 100 };
+  const height = bottom + 70 + 100;
+  const gutters = 2 * numberRoom + nameRoom;
+  const textSize = Math.max((2 * half) / (linesOver.across - gutters), height / linesOver.down);
+  const x = -half - numberRoom * textSize;
+  return { frame: { x, y: -100, width: 2 * half + gutters * textSize, height }, textSize };
 }
 
-/** Beside the figure there is room for the numbers of pieces on both sides, and on the right for the names of the levels. */
-const numberRoom = 52;
-const wordRoom = 118;
+/** How many lines of words would cover the picture across and down. */
+const linesOver = { across: 21, down: 25.2 } as const;
+
+/** Room for a number of two digits, and for the longest name of a level; in lines of words. */
+const numberRoom = 1.7;
+const nameRoom = 5.2;
 
 /** The padding where it stands out beyond the bare form. */
 export function paddingMarks(padded: PaddedSurface, view: FigureView): readonly Mark[] {

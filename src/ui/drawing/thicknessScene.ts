@@ -31,7 +31,7 @@ export function thicknessScene({ levels, pieces, view, lengths }: ThicknessPictu
   const padded = paddedSurface(sectionAt, pieces, top, bottom);
   const field = padded.map((ring) => facingValues(ring, view));
   const bands = depthBands(Math.max(0, ...padded.flatMap((ring) => [...ring.thickness])), lengths);
-  const figure = figureFrame(view, [bare, padded], bottom);
+  const { frame: figure } = figureFrame(view, [bare, padded], bottom);
   const textSize = figure.width / 25;
   const frame = { ...figure, height: figure.height + textSize * 3.2 };
   const onPage = pageOf(padded, view);

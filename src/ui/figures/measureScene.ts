@@ -30,7 +30,7 @@ export function measureScene(name: MeasurementName, whose: "body" | "form"): Sce
         ? [mark("ground", segment(at(frame.x + 20, floorLine), at(frame.x + frame.width - 20, floorLine)))]
         : []),
       ...(whose === "body" ? personMarks(route.view) : formMarksOnStand(route.view, route.shot === "arm")),
-      ...routeMarks(route, frame.width / 44),
+      ...routeMarks(route, Math.min(frame.width, 700) / 44),
       ...pins.marks,
     ],
     labels: [...sideWords(route, frame, textSize), ...pins.labels],
@@ -40,7 +40,8 @@ export function measureScene(name: MeasurementName, whose: "body" | "form"): Sce
 const floorLine = 1395;
 
 const shots: { readonly [shot in TapeRoute["shot"]]: Frame } = {
-  whole: { x: -350, y: -275, width: 700, height: 1715 },
+  // Wider than the figure: there is room beside its head for the words of its sides.
+  whole: { x: -480, y: -275, width: 960, height: 1715 },
   torso: { x: -330, y: -275, width: 660, height: 1015 },
   shoulders: { x: -245, y: -275, width: 490, height: 520 },
   arm: { x: -60, y: -20, width: 440, height: 790 },
