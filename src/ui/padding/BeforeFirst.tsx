@@ -3,15 +3,23 @@ import type { Plan } from "../../core/plan/plan";
 import { markLinesSentence, markLinesWords } from "../text/levelLines";
 import { braSentence, paddingWords } from "../text/padding";
 import { phoneQuery, useMediaQuery } from "../useMediaQuery";
-import { useLengths } from "../useStore";
+import { useFitting, useLengths } from "../useStore";
 import { Cautions } from "./Cautions";
 import { cupOrders } from "./cupOrders";
+
+/** The fittings whose lines are marked; until the page is closed it is not said again. */
+const seen = new Set<string>();
 
 /** What comes before the first piece: the cautions, the five level lines, and the bra the cups go into. */
 export function BeforeFirst({ plan }: { readonly plan: Plan }) {
   const { step } = useLengths();
   const isPhone = useMediaQuery(phoneQuery);
-  const [isOpen, setOpen] = useState(!isPhone);
+  const { id } = useFitting();
+  const [isOpen, setOpen] = useState(!isPhone && !seen.has(id));
+  const done = () => {
+    seen.add(id);
+    setOpen(false);
+  };
   return (
     <div className="before">
       <Cautions isOpen />
@@ -24,7 +32,7 @@ export function BeforeFirst({ plan }: { readonly plan: Plan }) {
           </li>
           <li>{braSentence(cupOrders(plan))}</li>
         </ol>
-        <button type="button" className="patch" onClick={() => setOpen(false)}>
+        <button type="button" className="patch" onClick={done}>
           {paddingWords.beforeDone}
         </button>
       </details>
