@@ -15,9 +15,9 @@ export function BeforeFirst({ plan }: { readonly plan: Plan }) {
   const { step } = useLengths();
   const isPhone = useMediaQuery(phoneQuery);
   const { id } = useFitting();
-  const [isOpen, setOpen] = useState(!isPhone && !seen.has(id));
+  const [isOpen, setOpen] = useState(!isPhone && !seen.has(id ?? ""));
   const done = () => {
-    seen.add(id);
+    seen.add(id ?? "");
     setOpen(false);
   };
   return (
