@@ -1,7 +1,7 @@
 import { expect, type Page, test } from "@playwright/test";
 import { requiredMeasurementNames } from "../src/core/body/vocabulary";
 import { measurementTexts } from "../src/ui/text/measurements";
-import { pdfText } from "./support/pdfText";
+import { pdfText, pdfWordSizes } from "./support/pdfText";
 import { openDemo, readingField, typeGirths } from "./support/workroom";
 
 const papers = ["Letter", "A4"] as const;
@@ -89,6 +89,21 @@ for (const format of papers) {
     for (const size of sizes) expect(all).toContain(size.replace(/\s+/g, " "));
     expect(pages[0]).toContain("this square measures 2 in each way");
     expectContinued(pages, "Cut drawings for Marta Linde (made up)");
+  });
+}
+
+for (const format of papers) {
+  test(`no word on ${format} is smaller than eight points, in a picture or beside it`, async ({ page }) => {
+    await openDemo(page, "print");
+    await page.getByRole("checkbox", { name: /A blank measuring sheet/ }).check();
+    await page.getByRole("checkbox", { name: /^Cut drawings/ }).check();
+    const words = await pdfWordSizes(await page.pdf({ format, printBackground: true }));
+    const all = words.map((each) => each.words).join(" ");
+    for (const shown of ["underbust", "RIGHT", "at the lower edge", "side seam", "waist front arc"])
+      expect(all.toLowerCase()).toContain(shown.toLowerCase());
+    expect(words.length).toBeGreaterThan(500);
+    // Text is set in 8.5 points and more; a hundredth is left for rounding.
+    expect(words.filter(({ size }) => size < 7.99)).toEqual([]);
   });
 }
 

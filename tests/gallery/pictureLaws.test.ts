@@ -10,6 +10,7 @@ import { figureScene } from "../../src/ui/drawing/figureScene";
 import { figureViews } from "../../src/ui/drawing/figureView";
 import { pieceScene } from "../../src/ui/drawing/pieceScene";
 import type { Scene } from "../../src/ui/drawing/scene";
+import { measurePages } from "../../src/ui/print/measurePages";
 import { measureScene } from "../../src/ui/figures/measureScene";
 import { measurementNames } from "../../src/core/body/vocabulary";
 import { thicknessScene } from "../../src/ui/drawing/thicknessScene";
@@ -207,6 +208,45 @@ describe("words in pictures are at least twelve pixels high where they have leas
     for (const name of measurementNames)
       for (const whose of ["body", "form"] as const)
         expect(smallest(measureScene(name, whose), 200, 272) / 0.9, name).toBeGreaterThanOrEqual(12);
+  });
+});
+
+/** The places on paper as the style sheet lays them out, in millimetres; the narrower of the two papers is A4. */
+describe("words in pictures are at least eight points high on paper", () => {
+  const eightPoints = (8 * inchMm) / 72;
+  const both = [plannedExample, largestPlan];
+
+  test("on the figures of the padding sheet", () => {
+    for (const { levels, pieces } of both)
+      for (const view of figureViews) {
+        const { frame, textSize } = figureScene({ levels, pieces, view, lengths, shownOn: "paper" });
+        expect((0.9 * textSize * 50) / frame.height, view).toBeGreaterThanOrEqual(eightPoints);
+        // Two of them leave half the page to the words beside them.
+        expect((frame.width * 50) / frame.height).toBeLessThan(60);
+      }
+  });
+
+  test("on the small cut drawings and the large ones", () => {
+    for (const piece of both.flatMap(({ pieces }) => pieces))
+      for (const [shownOn, width] of [
+        ["paper", 88],
+        ["largePaper", 120],
+      ] as const) {
+        const { frame, textSize, labels } = pieceScene({ piece, title: "", lengths, shownOn });
+        expect((textSize * width) / frame.width, piece.id).toBeGreaterThanOrEqual(eightPoints);
+        expect(labels.every(({ role }) => role === "number" || role === "name")).toBe(true);
+      }
+  });
+
+  test("on the large measuring pictures; on the small ones words stand beside them", () => {
+    const large = measurePages
+      .flatMap(({ parts }) => parts.flatMap(({ cards }) => cards))
+      .filter(({ size }) => size === "large");
+    expect(large.length).toBeGreaterThan(5);
+    for (const { name } of large) {
+      const { frame, textSize } = measureScene(name, "body");
+      expect(textSize * Math.min(42 / frame.width, 63.5 / frame.height), name).toBeGreaterThanOrEqual(eightPoints);
+    }
   });
 });
 

@@ -49,6 +49,15 @@ describe.each(plans)("on the plan of %s", (_, { levels, pieces }) => {
     }
   });
 
+  test("nor does it on paper, where the words are larger and the levels are named on one figure of two", () => {
+    for (const view of figureViews)
+      for (const isNamed of [true, false]) {
+        const scene = figureScene({ levels, pieces, view, lengths, shownOn: "paper", isNamed });
+        expect(clashes(scene), view).toEqual([]);
+        expect(scene.labels.some(({ text }) => text === "underbust")).toBe(isNamed);
+      }
+  });
+
   test("no words touch on the picture of depths", () => {
     for (const view of figureViews)
       expect(clashes(thicknessScene({ levels, pieces, view, lengths })), view).toEqual([]);

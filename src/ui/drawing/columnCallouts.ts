@@ -29,9 +29,11 @@ export function columnCallouts(
   const dots = seen.map((item) => ({ order: item.piece.order, dot: clearest(item, seen) }));
   const callouts = (["left", "right"] as const).flatMap((side) => {
     const own = dots.filter(({ dot }) => dot.x < 0 === (side === "left")).toSorted((a, b) => a.dot.y - b.dot.y);
+    // Many numbers on one side come closer together before they leave the column.
+    const gap = Math.min(textSize * 1.3, (columns.bottom - columns.top) / Math.max(1, own.length - 1));
     const heights = spreadOut(
       own.map(({ dot }) => dot.y),
-      textSize * 1.3,
+      gap,
       columns.top,
       columns.bottom,
     );

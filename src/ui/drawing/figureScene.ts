@@ -24,9 +24,23 @@ export interface FigurePicture {
   /** The piece at hand: it and all before it lie on the form. Left out, all pieces do and each carries its number. */
   readonly now?: number;
   readonly lengths: LengthWriter;
+  /** On paper it is a small picture on a full sheet: its words are larger beside the form. On a screen if left out. */
+  readonly shownOn?: FigurePlace;
+  /** Whether the levels carry their names; of two figures side by side one may do. They do if left out. */
+  readonly isNamed?: boolean;
 }
 
-export function figureScene({ levels, pieces, view, now, lengths }: FigurePicture): Scene {
+export type FigurePlace = "screen" | "paper";
+
+export function figureScene({
+  levels,
+  pieces,
+  view,
+  now,
+  lengths,
+  shownOn = "screen",
+  isNamed = true,
+}: FigurePicture): Scene {
   const shown = pieces.filter(({ order }) => now === undefined || order <= now).toSorted((a, b) => a.order - b.order);
   const sectionAt = torsoCurves(levels, "formSection");
   const { top, bottom } = figureExtent(levels, pieces);
@@ -35,7 +49,7 @@ export function figureScene({ levels, pieces, view, now, lengths }: FigurePictur
   const finished = shown.length === pieces.length ? padded : paddedSurface(sectionAt, pieces, top, bottom);
   const body = paddedSurface(torsoCurves(levels, "bodySection"), [], top, bottom);
   const placed = shown.map((piece) => ({ piece, strips: pieceOnFigure(piece, view, sectionAt, padded) }));
-  const { frame, textSize } = figureFrame(view, [bare, body, finished], bottom);
+  const { frame, textSize } = figureFrame(view, [bare, body, finished], bottom, { ...linesOver[shownOn], isNamed });
   const toNumbers = -frame.x - (numberRoom / 2) * textSize;
   const columns = {
     left: -toNumbers,
@@ -66,7 +80,7 @@ export function figureScene({ levels, pieces, view, now, lengths }: FigurePictur
       ...numbers.marks,
       ...bar.marks,
     ],
-    labels: [...viewLabels(levels, view, frame, textSize), ...numbers.labels, ...bar.labels],
+    labels: [...viewLabels(isNamed ? levels : [], view, frame, textSize), ...numbers.labels, ...bar.labels],
   };
 }
 
@@ -85,6 +99,7 @@ export function figureFrame(
   view: FigureView,
   surfaces: readonly PaddedSurface[],
   bottom: number,
+  { across, down, isNamed } = { ...linesOver.screen, isNamed: true },
 ): { readonly frame: Frame; readonly textSize: number } {
   const reach = surfaces.flatMap((surface) => {
     const { left, right } = silhouette(surface, view);
@@ -92,14 +107,17 @@ export function figureFrame(
   });
   const half = Math.max(176, ...reach);
   const height = bottom + 70 + 100;
-  const gutters = 2 * numberRoom + nameRoom;
-  const textSize = Math.max((2 * half) / (linesOver.across - gutters), height / linesOver.down);
+  const gutters = 2 * numberRoom + (isNamed ? nameRoom : 0);
+  const textSize = Math.max((2 * half) / (across - 2 * numberRoom - nameRoom), height / down);
   const x = -half - numberRoom * textSize;
   return { frame: { x, y: -100, width: 2 * half + gutters * textSize, height }, textSize };
 }
 
 /** How many lines of words would cover the picture across and down. */
-const linesOver = { across: 21, down: 25.2 } as const;
+const linesOver: { readonly [place in FigurePlace]: { readonly across: number; readonly down: number } } = {
+  screen: { across: 21, down: 25.2 },
+  paper: { across: 16.5, down: 15.9 },
+};
 
 /** Room for a number of two digits, and for the longest name of a level; in lines of words. */
 const numberRoom = 1.7;

@@ -146,14 +146,22 @@ function leaderEnd({ place, end, words, side }: Callout, size: number): PictureP
   return at(place.x, end.y + Math.sign(place.y - end.y) * size * 0.62);
 }
 
+/** What lies to the left of a picture and to its right; the picture of an arm has words on its right alone. */
+export function measureSides(name: MeasurementName): readonly [start: string, end: string] {
+  const { view, shot } = measureRoute(name, personShape);
+  const [start, end] = sides[view];
+  return [shot === "arm" ? "" : start, end];
+}
+
+const sides: { readonly [view in TapeRoute["view"]]: readonly [start: string, end: string] } = {
+  front: [pictureWords.right, pictureWords.left],
+  back: [pictureWords.left, pictureWords.right],
+  side: [pictureWords.front, pictureWords.back],
+};
+
 function sideWords({ view, shot }: TapeRoute, frame: Frame, size: number): readonly Label[] {
-  const words =
-    view === "front"
-      ? [pictureWords.right, pictureWords.left]
-      : view === "back"
-        ? [pictureWords.left, pictureWords.right]
-        : [pictureWords.front, pictureWords.back];
-  const start = label("strong", at(frame.x + size * 0.3, frame.y + size * 0.8), words[0] ?? "", "start");
-  const end = label("strong", at(frame.x + frame.width - size * 0.3, frame.y + size * 0.8), words[1] ?? "", "end");
+  const [first, second] = sides[view];
+  const start = label("strong", at(frame.x + size * 0.3, frame.y + size * 0.8), first, "start");
+  const end = label("strong", at(frame.x + frame.width - size * 0.3, frame.y + size * 0.8), second, "end");
   return shot === "arm" ? [end] : [start, end];
 }

@@ -1,7 +1,7 @@
 import { memo, useMemo } from "react";
 import type { Plan } from "../../core/plan/plan";
 import { Drawing } from "../drawing/Drawing";
-import { figureScene } from "../drawing/figureScene";
+import { type FigurePlace, figureScene } from "../drawing/figureScene";
 import type { FigureView } from "../drawing/figureView";
 import { lengthWriter } from "../drawing/lengthWriter";
 import { planningWords } from "../text/planning";
@@ -34,9 +34,17 @@ interface FigureOfProps {
   readonly plan: Plan;
   readonly view: FigureView;
   readonly shown: number | null;
+  readonly shownOn?: FigurePlace;
+  readonly isNamed?: boolean;
 }
 
-export const FigureOf = memo(function FigureOf({ plan, view, shown }: FigureOfProps) {
+export const FigureOf = memo(function FigureOf({
+  plan,
+  view,
+  shown,
+  shownOn = "screen",
+  isNamed = true,
+}: FigureOfProps) {
   const { unit, step } = useLengths();
   const scene = useMemo(
     () =>
@@ -45,9 +53,11 @@ export const FigureOf = memo(function FigureOf({ plan, view, shown }: FigureOfPr
         pieces: plan.pieces,
         view,
         lengths: lengthWriter(unit, step),
+        shownOn,
+        isNamed,
         ...(shown === null ? {} : { now: shown }),
       }),
-    [plan, view, shown, unit, step],
+    [plan, view, shown, shownOn, isNamed, unit, step],
   );
   return <Drawing scene={scene} />;
 });

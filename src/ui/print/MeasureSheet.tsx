@@ -1,6 +1,7 @@
 import { memo } from "react";
 import type { MeasurementName } from "../../core/body/vocabulary";
 import { MeasureFigure } from "../figures/MeasureFigure";
+import { measureSides } from "../figures/measureScene";
 import { measurementTexts } from "../text/measurements";
 import { measuringSheetWords, printingWords } from "../text/printing";
 import { type MeasureCardFacts, measurePages } from "./measurePages";
@@ -54,7 +55,10 @@ function MeasureCard({ name, size }: MeasureCardFacts) {
   const { label, what, onBody, landmark } = measurementTexts[name];
   return (
     <section className={`sheet-card measure-card measure-card-${size}`}>
-      <MeasureFigure name={name} whose="body" />
+      <div>
+        {size === "small" ? <Sides name={name} /> : null}
+        <MeasureFigure name={name} whose="body" />
+      </div>
       <div className="measure-card-words">
         <h4>{label}</h4>
         <p>
@@ -63,6 +67,17 @@ function MeasureCard({ name, size }: MeasureCardFacts) {
         <Room name={name} />
       </div>
     </section>
+  );
+}
+
+/** Above a small drawing, in letters that can be read. */
+function Sides({ name }: { readonly name: MeasurementName }) {
+  const [start, end] = measureSides(name);
+  return (
+    <p className="measure-card-sides" aria-hidden>
+      <span>{start}</span>
+      <span>{end}</span>
+    </p>
   );
 }
 

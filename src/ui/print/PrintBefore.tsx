@@ -6,7 +6,7 @@ import { braSentence } from "../text/padding";
 import { printingWords } from "../text/printing";
 import { useLengths } from "../useStore";
 
-/** What comes before the first piece, with boxes to tick, beside the figure with every piece where it goes. */
+/** What comes before the first piece, with boxes to tick, beside the figure with every piece where it goes; its levels are named once, between front and back. */
 export function PrintBefore({ plan, isBegun }: { readonly plan: Plan; readonly isBegun: boolean }) {
   const { step } = useLengths();
   const steps = [
@@ -29,8 +29,8 @@ export function PrintBefore({ plan, isBegun }: { readonly plan: Plan; readonly i
         </ul>
       </div>
       <div className="sheet-figures">
-        <FigureOf plan={plan} view="front" shown={null} />
-        <FigureOf plan={plan} view="back" shown={null} />
+        <FigureOf plan={plan} view="front" shown={null} shownOn="paper" />
+        <FigureOf plan={plan} view="back" shown={null} shownOn="paper" isNamed={false} />
       </div>
     </section>
   );

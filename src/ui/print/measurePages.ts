@@ -1,6 +1,7 @@
 import { measurementFacts } from "../../core/body/measurementFacts";
 import type { MeasurementName } from "../../core/body/vocabulary";
 import { measureGroups } from "../measure/measureGroups";
+import { measurementTexts } from "../text/measurements";
 import { improvementGroups } from "../text/measuring";
 import { type CardPage, cardPages } from "./cardPages";
 
@@ -10,9 +11,22 @@ export interface MeasureCardFacts {
   readonly size: "large" | "small";
 }
 
-/** Points: 64 and 40 mm, with the gap below. */
-const largeCard = 188;
-const smallCard = 120;
+/** Points: 67 and 41.5 mm, with the gap below; a small card with many words is higher. */
+const largeCard = 196;
+const smallCard = 122;
+
+function smallHeight(name: MeasurementName): number {
+  const { what, onBody, landmark } = measurementTexts[name];
+  return Math.max(
+    smallCard,
+    cardEdges + lineHeight * Math.ceil((what.length + onBody.length + landmark.length) / lettersAcross),
+  );
+}
+
+/** Name, room to write, edges and the gap below. */
+const cardEdges = 50;
+const lineHeight = 9.8;
+const lettersAcross = 46;
 
 const sizeOf = (name: MeasurementName): MeasureCardFacts["size"] =>
   measurementFacts[name].need === "required" || measurementFacts[name].reading === "FrontArc" ? "large" : "small";
@@ -28,5 +42,10 @@ export const measurePages: readonly CardPage<MeasureCardFacts>[] = cardPages(
         cards: names.map((name): MeasureCardFacts => ({ name, size: sizeOf(name) })),
       };
     }),
-  { heightOf: ({ size }) => (size === "large" ? largeCard : smallCard), first: 625, later: 680, heading: 26 },
+  {
+    heightOf: ({ name, size }) => (size === "large" ? largeCard : smallHeight(name)),
+    first: 640,
+    later: 680,
+    heading: 22,
+  },
 );
