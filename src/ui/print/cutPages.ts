@@ -40,7 +40,7 @@ const smallHeight = ({ scene: { frame }, name, words }: CutCard): number =>
 /** 120 mm, as the style sheet has it, and the width of half a page of Letter inside its card. */
 const largeWidth = 340;
 const smallWidth = 261;
-/** Name, what to cut and where it goes take ten lines beside a drawing. */
-const leastLarge = 120;
+/** Name, what to cut and where it goes take seven lines beside a drawing. */
+const leastLarge = 84;
 const lineHeight = 13.5;
 const lettersAcross = 52;

@@ -65,5 +65,5 @@ const limitsHead = 18;
  * Letter is 792 pt high less two margins of 31 pt, title, what comes before the first piece with the figure, measurements,
  * heads of the table and the lines at the foot, with one line over for a second batting.
  */
-const firstPageRoom = 356;
+const firstPageRoom = 346;
 const laterPageRoom = 590;
