@@ -2,7 +2,7 @@ import { type ChildProcess, spawn } from "node:child_process";
 import { readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { type Browser, chromium, type Page } from "@playwright/test";
-import { chromiumWithWindows } from "../support/browser";
+import { chromiumWithWindows, systemChromium } from "../support/browser";
 
 /**
  * Kills the whole browser with SIGKILL in the middle of a stream of saves, starts it again over the same folder, and
@@ -105,7 +105,11 @@ async function startBrowser({ userFolder }: KillPlace): Promise<StartedBrowser> 
     "--remote-debugging-port=0",
     `--user-data-dir=${userFolder}`,
   ];
-  const child = spawn(chromiumWithWindows() ?? chromium.executablePath(), args, { detached: true, stdio: "ignore" });
+  // As people start it where that is at hand; the one without windows dies and keeps in the same way.
+  const child = spawn(chromiumWithWindows() ?? systemChromium() ?? chromium.executablePath(), args, {
+    detached: true,
+    stdio: "ignore",
+  });
   const browser = await connected(portFile);
   const [context] = browser.contexts();
   if (context === undefined) throw new Error("the browser came without a context");
