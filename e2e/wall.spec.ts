@@ -1,6 +1,6 @@
 import { expect, test, type Page } from "@playwright/test";
 import { rulesBroken } from "./support/rulesBroken";
-import { openDemo } from "./support/workroom";
+import { heading, openDemo } from "./support/workroom";
 
 const openWall = async (page: Page) => {
   await page.goto("/#wall");
@@ -93,4 +93,35 @@ test("the wall breaks no rule of access, covered, open and with its keys shown @
     await page.waitForTimeout(500);
     expect(await rulesBroken(page)).toEqual([]);
   }
+});
+
+test("what is taken home is seen whole, and its keys leave the wall alone @projector", async ({ page }) => {
+  await openWall(page);
+  await page.keyboard.press("t");
+  const code = page.locator(".code svg");
+  await expect(code).toBeVisible();
+  const box = await code.boundingBox();
+  expect((box?.y ?? 1e9) + (box?.height ?? 0)).toBeLessThanOrEqual(page.viewportSize()?.height ?? 0);
+  const count = page.locator(".wall-count");
+  const before = await count.textContent();
+  await page.getByRole("textbox", { name: "Link" }).focus();
+  for (const key of ["End", "ArrowRight", "Space", "c", "m"]) await page.keyboard.press(key);
+  await page.getByRole("button", { name: "As large as the screen" }).press("Enter");
+  for (const key of ["ArrowRight", "PageDown"]) await page.keyboard.press(key);
+  expect(await count.textContent()).toBe(before);
+  await page.keyboard.press("Escape");
+  await expect(page.locator(".code-large")).toBeHidden();
+  await expect(code).toBeVisible();
+  await page.keyboard.press("Escape");
+  await expect(code).toBeHidden();
+  await page.keyboard.press("PageDown");
+  await expect(count).not.toHaveText(before ?? "");
+});
+
+test("a person whose figures were covered is not uncovered by leaving", async ({ page }) => {
+  await openDemo(page);
+  await page.goto("/#wall");
+  await expect(page.getByText(/its figures covered/)).toBeVisible();
+  await page.getByRole("link", { name: /^Leave/ }).click();
+  await expect(heading(page, "Your fittings")).toBeVisible();
 });

@@ -30,7 +30,12 @@ test("a made-up person goes home from the wall, and the own fitting never", asyn
   expect(screen.getByText(/has a copy that cannot be called back/)).toBeTruthy();
   const shared = (await screen.findByRole("textbox", { name: "Link" })) as HTMLInputElement;
   const read = await readLink(shared.value.slice(shared.value.indexOf("#")));
-  expect(read).toMatchObject({ ok: true, value: { title: "", body: madeUpPerson(0).takeHome?.body } });
+  expect(read).toMatchObject({
+    ok: true,
+    value: { title: madeUpPerson(0).name, body: madeUpPerson(0).takeHome?.body },
+  });
+  expect(await screen.findByRole("img", { name: /code of the link/ })).toBeTruthy();
+  expect(screen.getByText(/another device cannot open this link/)).toBeTruthy();
   fireEvent.keyDown(window, { key: "o" });
   expect(link()).toBeNull();
 });

@@ -6,8 +6,15 @@ import { useAnnounce } from "../Announcer";
 import { shareWords } from "../text/library";
 
 /** A link with the fitting inside it, and the same as a code for the wall, with names left out unless wanted. */
-export function SharePanel({ fitting, title }: { readonly fitting: Fitting; readonly title: string }) {
-  const [names, setNames] = useState(false);
+export interface SharePanelProps {
+  readonly fitting: Fitting;
+  readonly title: string;
+  /** A made-up person before a class: her name goes along, and the code is there at once. */
+  readonly isMadeUp?: boolean;
+}
+
+export function SharePanel({ fitting, title, isMadeUp = false }: SharePanelProps) {
+  const [names, setNames] = useState(isMadeUp);
   const [work, setWork] = useState(false);
   const [outcome, setOutcome] = useState<LinkOutcome | null>(null);
   useEffect(() => {
@@ -26,10 +33,14 @@ export function SharePanel({ fitting, title }: { readonly fitting: Fitting; read
       <Tick text={shareWords.names} checked={names} onChange={setNames} />
       {fitting.work.length > 0 && <Tick text={shareWords.work} checked={work} onChange={setWork} />}
       {outcome?.kind === "tooLong" && <p className="caution">{shareWords.tooLong(outcome.characters, outcome.most)}</p>}
-      {outcome?.kind === "link" && <Link key={outcome.link} link={outcome.link} />}
+      {outcome?.kind === "link" && isOnlyHere(outcome.link) ? <p className="caution">{shareWords.onlyHere}</p> : null}
+      {outcome?.kind === "link" && <Link key={outcome.link} link={outcome.link} isCodeFirst={isMadeUp} />}
     </div>
   );
 }
+
+/** An address of this machine to itself leads another device nowhere. */
+const isOnlyHere = (link: string): boolean => /^https?:\/\/(localhost|127\.|\[::1\])/.test(link);
 
 interface TickProps {
   readonly text: string;
@@ -46,10 +57,13 @@ function Tick({ text, checked, onChange }: TickProps) {
   );
 }
 
-function Link({ link }: { readonly link: string }) {
+function Link({ link, isCodeFirst }: { readonly link: string; readonly isCodeFirst: boolean }) {
   const announce = useAnnounce();
   const [said, setSaid] = useState("");
   const [code, setCode] = useState<QrOutcome | null>(null);
+  useEffect(() => {
+    if (isCodeFirst) void qrCode(link).then(setCode);
+  }, [isCodeFirst, link]);
   const say = (sentence: string) => {
     setSaid(sentence);
     announce(sentence);
@@ -74,9 +88,11 @@ function Link({ link }: { readonly link: string }) {
         <button type="button" className="patch" onClick={copy}>
           {shareWords.copy}
         </button>
-        <button type="button" className="patch" onClick={() => void qrCode(link).then(setCode)}>
-          {shareWords.code}
-        </button>
+        {isCodeFirst ? null : (
+          <button type="button" className="patch" onClick={() => void qrCode(link).then(setCode)}>
+            {shareWords.code}
+          </button>
+        )}
         {said}
       </div>
       {code?.kind === "tooLong" && <p className="caution">{shareWords.codeTooLong}</p>}

@@ -225,6 +225,8 @@ export const shareWords = {
   names: "Put the name and the notes in as well",
   work: "Put in what has been pinned and read so far",
   link: "Link",
+  onlyHere:
+    "The tool runs on this device alone just now, so another device cannot open this link. Save a file under “Your fittings” and pass that on, or open the tool at the address it is put up at.",
   copy: "Copy the link",
   copied: "Copied.",
   copyByHand: "Mark the link and copy it.",

@@ -25,6 +25,8 @@ export const wallWords = {
   over: "over",
   guessed: "guessed",
   covered: "covered",
+  figuresCovered: "The figures are covered.",
+  figuresShown: "The figures are shown.",
   parts: { girth: "all round", frontArc: "front", backArc: "back" } satisfies {
     readonly [part in TapePartName]: string;
   },

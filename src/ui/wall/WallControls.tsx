@@ -67,7 +67,7 @@ export function WallControls({ state, view, hasOwn, screen, helpOpen, act }: Wal
         <Control name={wallControls.keys} mark="K" keysOnly expanded={helpOpen} onPress={() => act({ does: "keys" })} />
         <a
           className="patch wall-control"
-          href={placeAddress("padding")}
+          href={placeAddress(isCovered ? "fittings" : "padding")}
           aria-label={`${wallControls.leave}, ${wallWords.title}`}
         >
           {wallControls.leave}

@@ -25,7 +25,9 @@ export function WallPanel({ id, title, className = "", onClose, children }: Wall
       tabIndex={-1}
       aria-labelledby={id}
       onKeyDown={(event) => {
-        if (event.key === "Escape") onClose();
+        // A dialog in the panel closes first, and by itself.
+        const isInDialog = event.target instanceof Element && event.target.closest("dialog") !== null;
+        if (event.key === "Escape" && !isInDialog) onClose();
       }}
     >
       <h2 id={id}>{title}</h2>

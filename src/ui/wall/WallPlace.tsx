@@ -85,7 +85,7 @@ export function WallPlace() {
         helpOpen={panel === "keys"}
         act={act}
       />
-      <Spoken view={view} />
+      <Spoken view={view} whose={person.name} />
     </div>
   );
 }
@@ -101,8 +101,9 @@ function useOwnPerson(): WallPerson | null {
   );
 }
 
-/** Says after each step what the wall shows; covered figures are not said either. */
-function Spoken({ view: { level, step, readings, isRead, isCovered, unit } }: { readonly view: WallView }) {
+/** Says after each step what the wall shows, and first who it is where that changed; covered figures are not said either. */
+function Spoken({ view, whose }: { readonly view: WallView; readonly whose: string }) {
+  const { level, step, readings, isRead, isCovered, unit } = view;
   const announce = useAnnounce();
   const where = step === 0 ? wallWords.bareForm : wallWords.after(step);
   const parts = isCovered
@@ -112,14 +113,18 @@ function Spoken({ view: { level, step, readings, isRead, isCovered, unit } }: { 
         const { kind } = remaining(wanted, readings[part]);
         const amount = remainingText(wanted, readings[part], tapeStep[unit]);
         const standing = isRead[part] ? "read" : "bare";
-        return `${wallWords.parts[part]} ${remainingSentence(kind, amount, part, standing, false)}`;
+        const words = remainingSentence(kind, amount, part, standing, false);
+        return kind === "there" ? `${wallWords.parts[part]} ${words}` : words;
       });
   const sentence = wallSentence(where, levelWords[level.name], parts);
-  const said = useRef(sentence);
+  const figures = isCovered ? wallWords.figuresCovered : wallWords.figuresShown;
+  const said = useRef({ sentence, whose, figures });
   useEffect(() => {
-    if (said.current === sentence) return;
-    said.current = sentence;
-    announce(sentence);
-  }, [sentence, announce]);
+    const before = said.current;
+    if (before.sentence === sentence && before.whose === whose && before.figures === figures) return;
+    said.current = { sentence, whose, figures };
+    const first = [...(before.whose === whose ? [] : [`${whose}.`]), ...(before.figures === figures ? [] : [figures])];
+    announce([...first, sentence].join(" "));
+  }, [sentence, whose, figures, announce]);
   return null;
 }

@@ -9,7 +9,7 @@ export function WallTakeHome({ fitting, onClose }: { readonly fitting: Fitting; 
   return (
     <WallPanel id="wall-home-title" title={takeHomeWords.title} className="wall-home" onClose={onClose}>
       <p>{takeHomeWords.lead}</p>
-      <SharePanel fitting={fitting} title={fitting.title} />
+      <SharePanel fitting={fitting} title={fitting.title} isMadeUp />
       <button type="button" className="patch" onClick={onClose}>
         {wallControls.closeKeys}
       </button>

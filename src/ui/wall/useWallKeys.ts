@@ -17,6 +17,8 @@ export function useWallKeys(act: (key: WallKey) => void, lettersWork: boolean): 
   }, [act, lettersWork]);
 }
 
-/** Space presses the control that has the focus. */
+/** Space presses the control that has the focus; in a field, in what is taken home and in a dialog all keys stay there. */
 const isForControl = ({ key, target }: KeyboardEvent): boolean =>
-  key === " " && target instanceof HTMLElement && target.closest("button, a, input") !== null;
+  target instanceof HTMLElement &&
+  (target.closest("dialog, .wall-home, input[type=text], input:not([type])") !== null ||
+    (key === " " && target.closest("button, a, input") !== null));
