@@ -160,7 +160,7 @@ async function keepPicture(page: Page, camera: CDPSession, name: string): Promis
   });
   const { data } = await camera.send("Page.captureScreenshot", {
     format: "webp",
-    quality: 40,
+    quality: 38,
     captureBeyondViewport: isWhole,
   });
   keep(name, Buffer.from(data, "base64"));
