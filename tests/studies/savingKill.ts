@@ -32,16 +32,21 @@ export async function killedRounds(
   told: (round: KilledRound, number: number) => void = () => {},
 ): Promise<readonly KilledRound[]> {
   const rounds: KilledRound[] = [];
-  let fitting = { id: "", last: 0 };
+  let fitting = noFitting;
   for (const delay of delays) {
     const killed = await killInStream(place, fitting, delay);
     const round = await whatIsThere(place, killed, delay);
     rounds.push(round);
     told(round, rounds.length);
-    fitting = { id: killed.id, last: typeof round.found === "number" ? round.found : killed.lastSaid };
+    const last = typeof round.found === "number" ? round.found : killed.lastSaid;
+    fitting = last > mostCounted ? noFitting : { id: killed.id, last };
   }
   return rounds;
 }
+
+/** The values are waists, and no tape is longer than a thousand; a quick machine saves some hundred in a round. */
+const mostCounted = 600;
+const noFitting = { id: "", last: 0 };
 
 interface Killed {
   readonly id: string;
