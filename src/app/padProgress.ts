@@ -105,8 +105,9 @@ const moved = (reading: NowReading, by: number): NowReading =>
 const untouchedMm = 0.5;
 
 /**
- * A reading replaces what was expected. Front and back make up the girth: two that were read give the third, and a
- * girth alone shares its news between front and back as they were expected.
+ * A reading replaces what was expected, and stands beside others of the same level until a piece goes over it. Front and back
+ * make up the girth: two that were read give the third, and a girth alone shares its news between front and back as
+ * they were expected.
  */
 function levelAfterReading(
   now: LevelNow,
@@ -129,11 +130,8 @@ export function levelWithReadings(
   const known = (part: TapePart): NowReading =>
     read[part] === undefined ? now[part] : { kind: "read", value: read[part] };
   const [girth, frontArc, backArc] = [known("girth"), known("frontArc"), known("backArc")];
-  const [isGirth, isFront, isBack] = [
-    read.girth !== undefined,
-    read.frontArc !== undefined,
-    read.backArc !== undefined,
-  ];
+  if (tapeParts.every((part) => read[part] === undefined)) return now;
+  const [isGirth, isFront, isBack] = [girth, frontArc, backArc].map(({ kind }) => kind === "read");
   if (isFront && isBack) {
     return {
       girth: isGirth ? girth : { kind: "follows", value: mm(frontArc.value + backArc.value) },
@@ -143,7 +141,7 @@ export function levelWithReadings(
   }
   if (isFront) return { girth, frontArc, backArc: rest(girth, frontArc) };
   if (isBack) return { girth, frontArc: rest(girth, backArc), backArc };
-  return isGirth ? shareGirth(now, girth) : now;
+  return shareGirth(now, girth);
 }
 
 /** What is left of a girth beside one half of it; no surer than the girth itself. */

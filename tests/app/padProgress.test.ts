@@ -89,6 +89,17 @@ describe("two of girth, front and back give the third", () => {
   );
   const none = { girth: undefined, frontArc: undefined, backArc: undefined };
 
+  test("the third, once it is read too, takes no reading away, whatever the three come to", () => {
+    const two = levelWithReadings(now, { ...none, girth: mm(810), frontArc: mm(430) });
+    const three = levelWithReadings(two, { ...none, backArc: mm(390) });
+    expect(three).toEqual({
+      girth: { kind: "read", value: 810 },
+      frontArc: { kind: "read", value: 430 },
+      backArc: { kind: "read", value: 390 },
+    });
+    expect(levelWithReadings(two, { ...none, girth: mm(815) }).backArc).toEqual({ kind: "follows", value: 385 });
+  });
+
   test("girth and front", () => {
     const after = levelWithReadings(now, { ...none, girth: mm(810), frontArc: mm(430) });
     expect(after.backArc).toEqual({ kind: "follows", value: 380 });
