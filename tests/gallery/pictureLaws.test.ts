@@ -189,6 +189,11 @@ describe("words in pictures are at least twelve pixels high where they have leas
         );
   });
 
+  test("on the tape beside its field", () => {
+    const scene = tapeScene({ name: "", wanted: 800, now: 780, isEstimated: false, span: 100, words: "", lengths });
+    expect((scene.textSize * 260) / scene.frame.width).toBeGreaterThanOrEqual(12);
+  });
+
   test("on the sections", () => {
     for (const level of levels)
       expect(smallest(sectionScene({ level, pieces, lengths }), 350, 1000), level.name).toBeGreaterThanOrEqual(12);

@@ -27,7 +27,7 @@ const width = 400;
 const pinShare = 0.76;
 const bandTop = 16;
 const tapeTop = 38;
-const tapeFoot = 68;
+const tapeFoot = 71;
 
 /** A span that shows the bare form's reading and the one wanted, and some way beyond. */
 export const tapeSpan = (gains: readonly number[]): number =>
@@ -60,15 +60,15 @@ export function tapeGround({ wanted, isEstimated, span, lengths }: TapeGroundOf)
     pin,
     beneath: [
       mark("tape", closedPath([at(-2, tapeTop), at(width + 2, tapeTop), at(width + 2, tapeFoot), at(-2, tapeFoot)])),
-      mark("tapeTick", ...scale.map(({ x, isMajor }) => segment(at(x, tapeTop), at(x, tapeTop + (isMajor ? 11 : 6))))),
+      mark("tapeTick", ...scale.map(({ x, isMajor }) => segment(at(x, tapeTop), at(x, tapeTop + (isMajor ? 10 : 6))))),
     ],
     above: [
       mark(isEstimated ? "wantGuess" : "want", segment(at(pin, 8), at(pin, tapeFoot))),
       mark("pin", circle(at(pin, 7), 6)),
     ],
     labels: scale.flatMap(({ reading, isMajor, x }): readonly Label[] =>
-      isMajor && x > 14 && x < width - 14 && Math.abs(x - pin) > 12
-        ? [label("onTape", at(x, tapeFoot - 9), lengths.writeBare(reading))]
+      isMajor && x > 18 && x < width - 18 && Math.abs(x - pin) > 15
+        ? [label("onTape", at(x, tapeFoot - 10), lengths.writeBare(reading))]
         : [],
     ),
   };
@@ -100,7 +100,7 @@ export function tapeScene(picture: TapePicture, ground: TapeGround = tapeGround(
       now === null ? "not read yet" : `${pictureWords.now} ${lengths.write(now)}`,
     ].join(", "),
     frame: { x: 0, y: 0, width, height: tapeFoot + 2 },
-    textSize: 15,
+    textSize: 19,
     marks: [
       ...beneath,
       mark("layer", band),
@@ -134,7 +134,7 @@ export function tapeScale(
   { unit }: LengthWriter,
 ): readonly { readonly reading: number; readonly isMajor: boolean }[] {
   const steps = unit === "in" ? inchSteps : metricSteps;
-  const { minor, perMajor } = steps.find((step) => (to - from) / (step.minor * step.perMajor) <= 9) ??
+  const { minor, perMajor } = steps.find((step) => (to - from) / (step.minor * step.perMajor) <= 7) ??
     steps.at(-1) ?? { minor: to - from, perMajor: 1 };
   const first = Math.ceil(from / minor);
   const count = Math.max(0, Math.floor(to / minor) - first + 1);
