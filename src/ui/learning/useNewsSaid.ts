@@ -24,8 +24,8 @@ export function useNewsSaid(answer: Learning | null, isWorking: boolean): void {
         ? surprises.map((surprise) => surpriseSentence(surprise, write)).join(" ")
         : newsOf(answer);
   useEffect(() => {
-    if (sentence === null) return;
-    if (sentence !== said.current && work !== onArriving.current) announce(sentence);
+    if (isWorking) return;
+    if (sentence !== null && sentence !== said.current && work !== onArriving.current) announce(sentence);
     said.current = sentence;
-  }, [sentence, work, announce]);
+  }, [sentence, isWorking, work, announce]);
 }
