@@ -33,6 +33,19 @@ test("letters typed and not finished are there again after the tablet went to sl
   await expect(page.getByRole("textbox", { name: "Bust girth" })).toHaveValue(/^41 1/);
 });
 
+test("and when the page is loaded anew the very moment it says they are saved", async ({ page }) => {
+  await page.goto("/#body");
+  const field = page.getByRole("textbox", { name: "Bust girth" });
+  await field.pressSequentially("41 1");
+  await page.evaluate(() => {
+    new MutationObserver(() => {
+      if (/\bSaved \d/.test(document.body.innerText)) window.location.reload();
+    }).observe(document.body, { subtree: true, childList: true, characterData: true });
+  });
+  await page.waitForEvent("load");
+  await expect(row(page, "bustGirth")).toContainText("41 1");
+});
+
 test("a reading of the padded form as well", async ({ page }) => {
   await openDemo(page, "padding");
   await page.getByRole("tab", { name: "waist" }).click();

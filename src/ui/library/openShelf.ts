@@ -77,8 +77,9 @@ function show(open: OpenState | null): void {
   shelf.setState({ open });
   const { keeping } = shelf.getState();
   const id = keeping?.openId() ?? null;
-  if (open?.saving.kind !== "saved" || id === null) return;
-  listMayHaveChanged();
+  if (open === null || open.saving.kind === "nothingYet" || id === null) return;
+  if (open.saving.kind === "saved") listMayHaveChanged();
+  // Noted while it is being saved and not after: a page loaded anew the moment it says "saved" finds the way to it.
   if (id === remembered) return;
   remembered = id;
   void keeping?.desk.storage.saveSettings({ lastFitting: id });
