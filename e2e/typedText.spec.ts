@@ -39,7 +39,7 @@ test("and when the page is loaded anew the very moment it says they are saved", 
   await field.pressSequentially("41 1");
   await page.evaluate(() => {
     new MutationObserver(() => {
-      if (/\bSaved \d/.test(document.body.innerText)) window.location.reload();
+      if (/Saved \d/.test(document.body.textContent ?? "")) window.location.reload();
     }).observe(document.body, { subtree: true, childList: true, characterData: true });
   });
   await page.waitForEvent("load");

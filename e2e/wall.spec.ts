@@ -122,6 +122,7 @@ test("a person whose figures were covered is not uncovered by leaving", async ({
   await openDemo(page);
   await page.goto("/#wall");
   await expect(page.getByText(/its figures covered/)).toBeVisible();
+  await page.keyboard.press("m");
   await page.getByRole("link", { name: /^Leave/ }).click();
   await expect(heading(page, "Your fittings")).toBeVisible();
 });

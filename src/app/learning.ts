@@ -46,7 +46,7 @@ export function planInForce(first: Plan, input: PlanInput, fitting: Work, readin
 export function learning(inForce: Plan, input: PlanInput, fitting: Work, readingError: Millimetres): Learning | null {
   const { pinned, rereads } = replayed(input, fitting);
   if (rereads.length === 0) return null;
-  const left = inForce.pieces.filter((piece) => !pinned.some(({ id }) => id === piece.id));
+  const left = leftOf(inForce, pinned);
   const replan = replanFitting(input, { pinned, rereads, cut: left, readingError });
   const lastReplan = fitting.work.findLastIndex((entry) => entry.did === "replanned");
   return {
@@ -57,9 +57,13 @@ export function learning(inForce: Plan, input: PlanInput, fitting: Work, reading
   };
 }
 
+const leftOf = ({ pieces }: Plan, pinned: readonly Piece[]): readonly PlannedPiece[] =>
+  pieces.filter((piece) => !pinned.some(({ id }) => id === piece.id));
+
 function replanAt(first: Plan, input: PlanInput, fitting: Work, readingError: Millimetres) {
   const { pinned, rereads } = replayed(input, fitting);
-  const soFar: PaddingSoFar = { pinned, rereads, cut: first.pieces, readingError };
+  const inForce = planInForce(first, input, fitting, readingError);
+  const soFar: PaddingSoFar = { pinned, rereads, cut: leftOf(inForce, pinned), readingError };
   const files = new Map(
     fitting.work.flatMap((entry) => (entry.did === "pinned" ? [[entry.piece.id, entry.piece] as const] : [])),
   );

@@ -21,11 +21,16 @@ export function useFocusKept(): void {
       const { activeElement } = document;
       if (last === null || !isGone(last.thing)) return;
       const nothingHasIt = activeElement === null || activeElement === document.body || activeElement === last.thing;
-      const near = last.around.find((part) => part.isConnected);
+      const { around } = last;
       last = null;
-      if (!nothingHasIt || !(near instanceof HTMLElement)) return;
-      if (!near.hasAttribute("tabindex")) near.tabIndex = -1;
-      near.focus({ preventScroll: true });
+      if (!nothingHasIt) return;
+      for (const part of around) {
+        if (!(part instanceof HTMLElement) || !part.isConnected) continue;
+        if (!part.hasAttribute("tabindex")) part.tabIndex = -1;
+        part.focus({ preventScroll: true });
+        // What is hidden or lies in a closed fold takes no focus.
+        if (document.activeElement === part) return;
+      }
     };
     const watcher = new MutationObserver(keep);
     watcher.observe(document.body, { subtree: true, childList: true, attributeFilter: ["disabled"] });

@@ -161,6 +161,14 @@ describe("a tape that reads what was planned", () => {
     expect(pinned).toBeGreaterThan(8);
   });
 
+  test("a trial thrice the packet is asked for again, and believed the second time", () => {
+    const once = done(demo, trial("28 1/4", "33"));
+    expect(learned(once).replan.belief.surprises.map(({ name }) => name)).toEqual(["waistGirth"]);
+    const twice = learned(done(once, trial("28 1/4", "33")));
+    expect(twice.replan.belief.surprises).toEqual([]);
+    expect(twice.replan.belief.building.layer).toBeGreaterThan(15);
+  });
+
   test("and so does a trial that finds the packet right", () => {
     expect(learned(done(demo, trial("28 1/4", "29 3/4"))).change.kind).toBe("same");
   });

@@ -100,3 +100,14 @@ test("how closely the tape is read is one press", () => {
   expect(store.getState().fitting.readingError).toBe("3 mm");
   expect(screen.getByRole("button", { name: /very steady/ }).getAttribute("aria-pressed")).toBe("true");
 });
+
+test("a trial that can hardly be is told, and can be left out", async () => {
+  const store = shown();
+  fireEvent.click(screen.getByRole("button", { name: "Try one layer" }));
+  fireEvent.change(field(/before/), { target: { value: "28 1/4" } });
+  fireEvent.change(field(/after/), { target: { value: "34" } });
+  fireEvent.click(screen.getByRole("button", { name: "Learn from it" }));
+  expect(await screen.findByText(/Waist girth 34.in can hardly be/, {}, patience)).toBeInTheDocument();
+  fireEvent.click(screen.getByRole("button", { name: "A slip: leave it out" }));
+  await waitFor(() => expect(store.getState().fitting.work).toEqual([]));
+});

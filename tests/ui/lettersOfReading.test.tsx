@@ -40,6 +40,7 @@ function Bench() {
         level="waist"
         part="girth"
         now={progress.now.waist}
+        isLastOn
         over="padding"
         onPart={still}
       />

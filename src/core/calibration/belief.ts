@@ -52,8 +52,8 @@ export function belief(evidence: Evidence): Belief {
 const gaussNewtonRounds = 4;
 
 /**
- * Readings that can be, and those that cannot. A layer beforehand may be worth half or double its packet, and no reading is
- * held to be impossible for that; but one that asks for more, or for less than nothing, is read again first.
+ * Readings that can be, and those that cannot. A layer may turn out to be worth up to some two and a half times its packet;
+ * a reading that asks for more, or for less than nothing, is to be read again first.
  */
 function sifted(evidence: Evidence, prior: Gaussian, simulator: Simulator): Sieved {
   const tell = teller(prior.mean, simulator);
@@ -62,13 +62,13 @@ function sifted(evidence: Evidence, prior: Gaussian, simulator: Simulator): Siev
     return { row, expected: value, slope };
   });
   const covariance = prior.covariance.map((line, i) =>
-    line.map((number, j) => (i === j && (i === 0 || i === 2) ? Math.min(number, unasked ** 2) : number)),
+    line.map((number, j) => (i === j && (i === 0 || i === 2) ? Math.min(number, firstWorthSpread ** 2) : number)),
   );
   return sieved(rows, covariance, evidence.readingError);
 }
 
 /** The share by which a layer's worth may differ from its packet's, one spread, before the tape is read twice. */
-const unasked = 0.35;
+const firstWorthSpread = 0.35;
 
 const variance = (slope: readonly number[], covariance: Gaussian["covariance"]): number =>
   slope.reduce(

@@ -1,13 +1,9 @@
+import type { Pad } from "../padding/pad";
 import { mm } from "../units";
 import type { Surprise } from "./believed";
 import type { Observation } from "./evidence";
 
-/**
- * Tells readings that can be from those that cannot, in the order they were taken: each is held against what the ones before it
- * lead to expect, with how unsure that is. For this the readings are taken as linear in the state, which they nearly are,
- * and corrected one after the other (Kalman's update: Gelb, Applied Optimal Estimation, 1974, section 4.2, cited from
- * memory).
- */
+/** The readings that count, and those that are to be read again first. */
 export interface Sieved {
   readonly rows: readonly Observation[];
   readonly surprises: readonly Surprise[];
@@ -28,37 +24,45 @@ interface Expected {
   readonly covariance: Covariance;
 }
 
-/**
- * A reading further off than this many spreads (once in some two thousand honest ones) has to be read again: a reading of
- * the same place over the same pieces that agrees makes both count, one that does not takes its place.
- */
+/** A reading further off than this many spreads (once in some two thousand honest ones) has to be read again. */
 const surprisingSpreads = 3.5;
 
 /** Two readings of one place over the same pieces agree within as many spreads of their difference. */
 const agreeingSpreads = 3;
 
-/** The covariance is that of the state before anything was read; the reading error is one standard deviation (mm). */
+/**
+ * Tells readings that can be from those that cannot, in the order they were taken: each is held against what the ones before it
+ * lead to expect, with how unsure that is. A second reading of the same place over the same pieces that agrees makes both
+ * count, however far off; one that does not takes the place of the first, but not of two that agree. For this the
+ * readings are taken as linear in the state, which they nearly are, and corrected one after the other (Kalman's update:
+ * Gelb, Applied Optimal Estimation, 1974, section 4.2, cited from memory). The covariance is that of the state before
+ * anything was read; the reading error is one standard deviation (mm).
+ */
 export function sieved(rows: readonly SieveRow[], covariance: Covariance, readingError: number): Sieved {
   const start: Expected = { moved: covariance.map(() => 0), covariance };
   const after = (known: readonly SieveRow[]) =>
     known.reduce((expected, item) => corrected(expected, item, readingError), start);
+  const agrees = (one: SieveRow) => (other: SieveRow) =>
+    other !== one && isSamePlace(one, other) && agree(one, other, readingError);
   const surprises: Surprise[] = [];
   let kept: readonly SieveRow[] = [];
+  let replaced: readonly SieveRow[] = [];
   let expected = start;
   for (const item of rows) {
-    const corrects = kept.filter((other) => isSamePlace(item, other) && !agree(item, other, readingError));
-    const others = corrects.length === 0 ? kept : kept.filter((other) => !corrects.includes(other));
-    const basis = corrects.length === 0 ? expected : after(others);
-    const { off, spread } = against(basis, item, readingError);
-    const isConfirmed = rows.some(
-      (other) => other !== item && isSamePlace(item, other) && agree(item, other, readingError),
-    );
-    if (Math.abs(off) > surprisingSpreads * spread && !isConfirmed) {
+    const isConfirmed = rows.some(agrees(item));
+    const contrary = kept.filter((other) => isSamePlace(item, other) && !agree(item, other, readingError));
+    const stand = !isConfirmed && contrary.some((one) => contrary.some(agrees(one)));
+    const others = kept.filter((other) => stand || !contrary.includes(other));
+    const before = others.length === kept.length ? expected : after(others);
+    const { off, spread } = against(before, item, readingError);
+    if (stand || (Math.abs(off) > surprisingSpreads * spread && !isConfirmed)) {
       surprises.push({ name: item.row.name, read: mm(item.row.value), expected: mm(item.row.value - off) });
       continue;
     }
-    kept = [...others, item];
-    expected = corrected(basis, item, readingError);
+    const takenBack = replaced.filter(agrees(item));
+    replaced = [...replaced.filter((one) => !takenBack.includes(one)), ...kept.filter((one) => !others.includes(one))];
+    kept = [...others, ...takenBack, item];
+    expected = takenBack.length === 0 ? corrected(before, item, readingError) : after(kept);
   }
   return { rows: kept.map(({ row }) => row), surprises };
 }
@@ -70,7 +74,17 @@ const agree = (one: SieveRow, other: SieveRow, readingError: number): boolean =>
 const isSamePlace = ({ row: one }: SieveRow, { row: other }: SieveRow): boolean =>
   one.name === other.name &&
   one.pinned.length === other.pinned.length &&
-  one.pinned.every((pad, i) => pad.rows === other.pinned[i]?.rows);
+  one.pinned.every((pad, i) => isSamePad(pad, other.pinned[i] as Pad));
+
+const isSamePad = (one: Pad, other: Pad): boolean =>
+  one.plies === other.plies &&
+  one.batting === other.batting &&
+  (one.rows === other.rows ||
+    (one.rows.length === other.rows.length &&
+      one.rows.every(({ drop, start, end }, i) => {
+        const row = other.rows[i];
+        return drop === row?.drop && start === row.start && end === row.end;
+      })));
 
 /** How far a reading is from what is expected of it, and how far it may be. */
 function against({ moved, covariance }: Expected, { row, expected, slope }: SieveRow, readingError: number) {

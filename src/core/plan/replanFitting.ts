@@ -191,7 +191,7 @@ function leftAsCut(
 /**
  * The share of what is still to gain that pieces to come can make up for, and readings to come will tell better. With none,
  * a tape that read just what was planned had the rest planned anew after most pieces; from a fifth to three tenths `study:loop`
- * ends as true, with fewer pieces. A judgement between them.
+ * ends as true, with fewer pieces. The lower end of that.
  */
 const stillOpen = 0.2;
 

@@ -30,7 +30,15 @@ export function OverCover({ plan, progress }: { readonly plan: Plan; readonly pr
             onLevel={setLevel}
             onPart={setPart}
           />
-          <ReadingPad plan={plan} level={level} part={part} now={covered.now[level]} over="cover" onPart={setPart} />
+          <ReadingPad
+            plan={plan}
+            level={level}
+            part={part}
+            now={covered.now[level]}
+            over="cover"
+            isLastOn={false}
+            onPart={setPart}
+          />
         </div>
       </section>
       <DoneBoard plan={plan} progress={covered} over="cover" />

@@ -27,12 +27,12 @@ export function LearningStrip({ progress, correction }: LearningStripProps) {
   const { work } = fitting;
   const strip = useRef<HTMLElement>(null);
   const { answer, isWorking } = useAnswer("learning");
-  useNewsSaid(answer, isWorking);
+  const isComingOff = correction !== null && correction.how.kind !== "pullThin";
+  useNewsSaid(answer, { isWorking, isComingOff });
   const isBare = progress.pinnedCount === 0;
   const isFirst = !work.some((entry) => entry.did === "trial" || entry.did === "measured");
   if (!isBare && isFirst) return null;
 
-  const isComingOff = correction !== null && correction.how.kind !== "pullThin";
   const isDoubtful = answer !== null && isStanding(answer.replan.belief.surprises, fitting);
   if (isComingOff && (answer?.replan.belief.surprises.length ?? 0) === 0) return null;
   const focus = () => strip.current?.focus();

@@ -1,5 +1,5 @@
 import type { Surprise } from "../../core/calibration/believed";
-import { entryLength, type SettledFitting } from "../../document/fitting";
+import { type Entry, entryLength, type SettledFitting, type WorkEntry } from "../../document/fitting";
 import { useAnnounce } from "../Announcer";
 import { learningWords } from "../text/learning";
 import { measurementTexts } from "../text/measurements";
@@ -46,9 +46,15 @@ export const isStanding = (surprises: readonly Surprise[], fitting: SettledFitti
 
 /** The entry of the log a surprise comes from, if it is the last reading of its place. */
 function standingAt({ name, read }: Surprise, { work, unit }: SettledFitting): number | null {
-  const at = work.findLastIndex((entry) => entry.did === "measured" && entry.readings[name] !== undefined);
-  const last = work[at];
-  const typed = last?.did === "measured" ? last.readings[name] : undefined;
-  const length = typed === undefined ? null : entryLength(typed, unit);
-  return length?.ok && length.value === read ? at : null;
+  const typedIn = (entry: WorkEntry | undefined): readonly Entry[] => {
+    if (entry?.did === "trial" && name === "waistGirth") return [entry.before, entry.after];
+    const reading = entry?.did === "measured" ? entry.readings[name] : undefined;
+    return reading === undefined ? [] : [reading];
+  };
+  const at = work.findLastIndex((entry) => typedIn(entry).length > 0);
+  const isIt = typedIn(work[at]).some((typed) => {
+    const length = entryLength(typed, unit);
+    return length.ok && length.value === read;
+  });
+  return isIt ? at : null;
 }

@@ -9,7 +9,10 @@ import { standingOnes, surpriseSentence } from "./SurpriseRows";
  * Says once, when it comes, what the newest readings change, or that one of them cannot be. What was so on arriving
  * stands on the screen and is not said.
  */
-export function useNewsSaid(answer: Learning | null, isWorking: boolean): void {
+export function useNewsSaid(
+  answer: Learning | null,
+  { isWorking, isComingOff }: { readonly isWorking: boolean; readonly isComingOff: boolean },
+): void {
   const fitting = useFitting();
   const { work } = fitting;
   const { write } = useLengths();
@@ -22,10 +25,14 @@ export function useNewsSaid(answer: Learning | null, isWorking: boolean): void {
       ? null
       : surprises.length > 0
         ? surprises.map((surprise) => surpriseSentence(surprise, write)).join(" ")
-        : newsOf(answer);
+        : isComingOff
+          ? null
+          : newsOf(answer);
+  // By what was read, not by how it is written: another unit is no news.
+  const key = surprises.length > 0 ? surprises.map(({ name, read }) => `${name} ${String(read)}`).join() : sentence;
   useEffect(() => {
     if (isWorking) return;
-    if (sentence !== null && sentence !== said.current && work !== onArriving.current) announce(sentence);
-    said.current = sentence;
-  }, [sentence, isWorking, work, announce]);
+    if (sentence !== null && key !== said.current && work !== onArriving.current) announce(sentence);
+    said.current = key;
+  }, [sentence, key, isWorking, work, announce]);
 }

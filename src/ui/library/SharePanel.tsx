@@ -40,7 +40,7 @@ export function SharePanel({ fitting, title, isMadeUp = false }: SharePanelProps
 }
 
 /** An address of this machine to itself leads another device nowhere. */
-const isOnlyHere = (link: string): boolean => /^https?:\/\/(localhost|127\.|\[::1\])/.test(link);
+const isOnlyHere = (link: string): boolean => /^(localhost|127(\.\d+){3}|\[::1\])$/.test(new URL(link).hostname);
 
 interface TickProps {
   readonly text: string;

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useRef, useState } from "react";
 import type { Plan } from "../../core/plan/plan";
 import { markLinesSentence, markLinesWords } from "../text/levelLines";
 import { braSentence, paddingWords } from "../text/padding";
@@ -15,16 +15,20 @@ export function BeforeFirst({ plan }: { readonly plan: Plan }) {
   const { step } = useLengths();
   const isPhone = useMediaQuery(phoneQuery);
   const { id } = useFitting();
-  const [isOpen, setOpen] = useState(!isPhone && !seen.has(id ?? ""));
+  const [isOpen, setOpen] = useState(!isPhone && (id === undefined || !seen.has(id)));
+  const summary = useRef<HTMLElement>(null);
   const done = () => {
-    seen.add(id ?? "");
+    if (id !== undefined) seen.add(id);
+    summary.current?.focus();
     setOpen(false);
   };
   return (
     <div className="before">
       <Cautions isOpen />
       <details className="before-steps" open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
-        <summary className="fold">{paddingWords.beforeTitle}</summary>
+        <summary className="fold" ref={summary}>
+          {paddingWords.beforeTitle}
+        </summary>
         <ol className="plain-list numbered">
           <li>
             {markLinesSentence(plan.levels, step)} <span className="quiet">{markLinesWords.how}</span>{" "}

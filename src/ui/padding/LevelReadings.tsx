@@ -78,10 +78,10 @@ function stateWords({ pieces, pinnedCount }: PadProgress, over: ReadOver): strin
 }
 
 /** Which tab a key leads to, counted on past the last and back before the first; another key leads nowhere. */
-function tabAfter(key: string, at: number): number {
+function tabAfter(key: string, at: number): number | null {
   if (key === "ArrowRight" || key === "ArrowDown") return at + 1;
   if (key === "ArrowLeft" || key === "ArrowUp") return at - 1;
-  return key === "Home" ? 0 : key === "End" ? -1 : at;
+  return key === "Home" ? 0 : key === "End" ? -1 : null;
 }
 
 interface LevelTabsProps {
@@ -93,9 +93,11 @@ function LevelTabs({ level, onLevel }: LevelTabsProps) {
   const list = useRef<HTMLDivElement>(null);
   const onKeyDown = (event: KeyboardEvent) => {
     const at = levelNames.indexOf(level);
-    const next = levelNames.at(tabAfter(event.key, at) % levelNames.length);
-    if (next === undefined || next === level) return;
+    const to = tabAfter(event.key, at);
+    if (to === null) return;
     event.preventDefault();
+    const next = levelNames.at(to % levelNames.length);
+    if (next === undefined) return;
     onLevel(next);
     list.current?.querySelector<HTMLElement>(`[data-level="${next}"]`)?.focus();
   };

@@ -24,10 +24,12 @@ export interface ReadingPadProps {
   readonly part: TapePart;
   readonly now: LevelNow;
   readonly over: ReadOver;
+  /** Whether a reading that is over says to ease the last layer. */
+  readonly isLastOn: boolean;
   readonly onPart: (part: TapePart) => void;
 }
 
-export function ReadingPad({ plan, level, part, now, over, onPart }: ReadingPadProps) {
+export function ReadingPad({ plan, level, part, now, over, isLastOn, onPart }: ReadingPadProps) {
   const drafts = useDraftsSoon();
   const { unit, step, write } = useLengths();
   const announce = useAnnounce();
@@ -44,7 +46,7 @@ export function ReadingPad({ plan, level, part, now, over, onPart }: ReadingPadP
     remainingText(wanted, reads, step),
     part,
     typed.ok ? "read" : standingOf(now[part]),
-    false,
+    isLastOn,
   );
   const keep = () => {
     keepReadings(store, level, over);

@@ -7,18 +7,20 @@ import { remaining, remainingText } from "../readout/remaining";
 import { standingOf } from "../readout/standing";
 import { paddingWords, remainingSentence, tapePartNames } from "../text/padding";
 import { levelWords } from "../text/pictures";
-import { useFitting, useLengths } from "../useStore";
+import { useFitting, useLengths, useStoreItself } from "../useStore";
 
 /** Says of every reading, when it is kept and not at its letters, what it was taken for and what is left to go. */
 export function useReadingsSaid(plan: Plan, progress: PadProgress, isLastOn: boolean): void {
   const { work } = useFitting();
   const { step, write } = useLengths();
   const announce = useAnnounce();
+  const store = useStoreItself();
   const heard = useRef(work);
   useEffect(() => {
     const before = heard.current;
     heard.current = work;
-    if (work.length <= before.length || before.some((entry, i) => entry !== work[i])) return;
+    // Another fitting on the table is no reading.
+    if (store.getState().cause !== "read" || work.length <= before.length) return;
     const kept = new Set(
       work.slice(before.length).flatMap((entry) => (entry.did === "measured" ? Object.keys(entry.readings) : [])),
     );
@@ -35,5 +37,5 @@ export function useReadingsSaid(plan: Plan, progress: PadProgress, isLastOn: boo
       }),
     );
     if (sentences.length > 0) announce(sentences.join(" "));
-  }, [work, plan, progress, isLastOn, step, write, announce]);
+  }, [work, plan, progress, isLastOn, step, write, announce, store]);
 }

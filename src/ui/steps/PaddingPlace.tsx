@@ -44,6 +44,7 @@ function PaddingBench({ plan, progress }: { readonly plan: Plan; readonly progre
   const level = chosen && chosen.during === during ? chosen.level : suggested;
   const chooseLevel = (name: LevelName) => setChosen({ level: name, during });
   const isBegun = last !== null;
+  const isEasing = correction === null && !isDoubtful;
 
   return (
     <>
@@ -69,11 +70,19 @@ function PaddingBench({ plan, progress }: { readonly plan: Plan; readonly progre
           progress={progress}
           level={level}
           over="padding"
-          isEasing={correction === null && !isDoubtful}
+          isEasing={isEasing}
           onLevel={chooseLevel}
           onPart={setPart}
         />
-        <ReadingPad plan={plan} level={level} part={part} now={progress.now[level]} over="padding" onPart={setPart} />
+        <ReadingPad
+          plan={plan}
+          level={level}
+          part={part}
+          now={progress.now[level]}
+          over="padding"
+          isLastOn={isEasing && isBegun}
+          onPart={setPart}
+        />
       </div>
       <DoneBoard plan={plan} progress={progress} over="padding" />
       <ReadingsOverview plan={plan} progress={progress} />

@@ -20,6 +20,8 @@ export interface WallControlsProps {
 export function WallControls({ state, view, hasOwn, screen, helpOpen, act }: WallControlsProps) {
   const { step, plan, unit, isCovered } = view;
   const isMadeUp = state.person !== "own";
+  // Leaving shows the padding of the person's own fitting: only where it is shown already.
+  const isOwnShown = !isMadeUp && !isCovered;
   return (
     <footer className="wall-controls">
       <div className="wall-group">
@@ -67,7 +69,7 @@ export function WallControls({ state, view, hasOwn, screen, helpOpen, act }: Wal
         <Control name={wallControls.keys} mark="K" keysOnly expanded={helpOpen} onPress={() => act({ does: "keys" })} />
         <a
           className="patch wall-control"
-          href={placeAddress(isCovered ? "fittings" : "padding")}
+          href={placeAddress(hasOwn && !isOwnShown ? "fittings" : "padding")}
           aria-label={`${wallControls.leave}, ${wallWords.title}`}
         >
           {wallControls.leave}

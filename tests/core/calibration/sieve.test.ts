@@ -41,6 +41,25 @@ describe("a slip", () => {
   });
 });
 
+describe("readings of one place that do not agree", () => {
+  const right = waistRead(girthOver(1), [one]);
+  const slip = waistRead(girthOver(1) + 40, [one]);
+  test("two that agree stand against one that does not, and it is asked for again", () => {
+    const three = believed(right, right, slip);
+    expect(three.surprises.length).toBe(1);
+    expect(three.building).toEqual(believed(right, right).building);
+  });
+
+  test("a first one that was replaced counts again once a third agrees with it", () => {
+    expect(believed(right, slip, right).building.layer).toBeCloseTo(believed(right, right).building.layer, 6);
+  });
+
+  test("the same pieces are the same whoever listed them", () => {
+    const again: Reread = { ...right, pinned: [{ ...one, rows: one.rows.map((row) => ({ ...row })) }] };
+    expect(believed(slip, again).building).toEqual(believed(right).building);
+  });
+});
+
 describe("a batting thrice its packet", () => {
   const thick = girthOver(1, 21);
   test("is read twice before it is believed, and then is", () => {
