@@ -51,16 +51,17 @@ export function sieved(rows: readonly SieveRow[], covariance: Covariance, readin
   for (const item of rows) {
     const isConfirmed = rows.some(agrees(item));
     const contrary = kept.filter((other) => isSamePlace(item, other) && !agree(item, other, readingError));
-    const stand = !isConfirmed && contrary.some((one) => contrary.some(agrees(one)));
-    const others = kept.filter((other) => stand || !contrary.includes(other));
-    const before = others.length === kept.length ? expected : after(others);
+    const theyStand = !isConfirmed && contrary.some((one) => contrary.some(agrees(one)));
+    const giveWay = theyStand ? [] : contrary;
+    const others = kept.filter((other) => !giveWay.includes(other));
+    const before = giveWay.length === 0 ? expected : after(others);
     const { off, spread } = against(before, item, readingError);
-    if (stand || (Math.abs(off) > surprisingSpreads * spread && !isConfirmed)) {
+    if (theyStand || (Math.abs(off) > surprisingSpreads * spread && !isConfirmed)) {
       surprises.push({ name: item.row.name, read: mm(item.row.value), expected: mm(item.row.value - off) });
       continue;
     }
     const takenBack = replaced.filter(agrees(item));
-    replaced = [...replaced.filter((one) => !takenBack.includes(one)), ...kept.filter((one) => !others.includes(one))];
+    replaced = [...replaced.filter((one) => !takenBack.includes(one)), ...giveWay];
     kept = [...others, ...takenBack, item];
     expected = takenBack.length === 0 ? corrected(before, item, readingError) : after(kept);
   }

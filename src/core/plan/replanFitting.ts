@@ -175,12 +175,13 @@ function leftAsCut(
     (piece): Pad => ({ ...piece, thickness: mm(piece.plies * stackedWorth(learned[piece.batting])) }),
   );
   const isTrue = stations.every((station, level) => {
-    const read = (on: readonly Pad[]) => paddedTape(station, stackThickness(on, station), start.firstLayer);
-    const [now, finished] = [read(start.pinned), read([...start.pinned, ...pads])];
+    const read = paddedTape(station, stackThickness([...start.pinned, ...pads], station), start.firstLayer);
     const [offset, target] = [start.offsets[level] as QuarterReadings, targets[level] as QuarterReadings];
+    const { quarters: now } = learned.levels[level] as LevelBelief;
     const isNear = (...half: readonly (keyof QuarterReadings)[]) => {
-      const miss = half.reduce((sum, part) => sum + finished[part] + offset[part] - target[part], 0);
-      const gain = half.reduce((sum, part) => sum + finished[part] - now[part], 0);
+      const finished = half.reduce((sum, part) => sum + read[part] + offset[part], 0);
+      const miss = half.reduce((left, part) => left - target[part], finished);
+      const gain = half.reduce((left, part) => left - now[part].value, finished);
       return Math.abs(miss) <= tapeAgreement + stillOpen * gain;
     };
     return isNear("leftFront", "rightFront") && isNear("leftBack", "rightBack");

@@ -1,3 +1,4 @@
+import type { MeasurementName } from "../../core/body/vocabulary";
 import { isContradiction, type MeasurementProblem } from "../../core/body/plausibility";
 import { measurementProblemText } from "../text/problems";
 import { unbroken } from "../text/shownLength";
@@ -15,9 +16,18 @@ export function FirstProblem({ problem }: { readonly problem: MeasurementProblem
   );
 }
 
-/** What stands in the way of a plan, the first of it: a reading that cannot be; one that is missing is asked for elsewhere. */
+/** What stands in the way of a plan: readings that cannot be; one that is missing is asked for elsewhere. */
+const contradictions = (problems: readonly MeasurementProblem[], whose: MeasurementProblem["whose"]) =>
+  problems.filter((problem) => problem.whose === whose && problem.code !== "missing" && isContradiction(problem));
+
 export const firstContradiction = (
   problems: readonly MeasurementProblem[],
   whose: MeasurementProblem["whose"],
-): MeasurementProblem | undefined =>
-  problems.find((problem) => problem.whose === whose && problem.code !== "missing" && isContradiction(problem));
+): MeasurementProblem | undefined => contradictions(problems, whose)[0];
+
+/** Whether one measurement is among what cannot be. */
+export const isContradicted = (
+  problems: readonly MeasurementProblem[],
+  whose: MeasurementProblem["whose"],
+  name: MeasurementName,
+): boolean => contradictions(problems, whose).some(({ names }) => names.includes(name));

@@ -1,5 +1,4 @@
 import type { ReactNode } from "react";
-import { isContradiction } from "../../core/body/plausibility";
 import type { MeasurementName } from "../../core/body/vocabulary";
 import { parseLength } from "../../core/lengthText";
 import { LengthFigure } from "../LengthFigure";
@@ -7,6 +6,7 @@ import { measurementTexts } from "../text/measurements";
 import { measuringWords } from "../text/measuring";
 import { useDerived } from "../useDerived";
 import { useLengths } from "../useStore";
+import { isContradicted } from "./FirstProblem";
 import { useMeasurement } from "./useMeasurement";
 
 /** One line of the chart: what is measured, and what is known of it: read, guessed, or nothing yet. */
@@ -20,10 +20,7 @@ export interface MeasureRowProps {
 
 export function MeasureRow({ whose, name, isChosen, onChoose, children }: MeasureRowProps) {
   const { problems } = useDerived();
-  const needsLook = problems.measurements.some(
-    (problem) =>
-      problem.whose === whose && problem.names.includes(name) && problem.code !== "missing" && isContradiction(problem),
-  );
+  const needsLook = isContradicted(problems.measurements, whose, name);
   return (
     <li className={isChosen ? "chart-row chart-row-chosen" : "chart-row"}>
       <button

@@ -1,8 +1,8 @@
 import { useRef } from "react";
-import { isContradiction, type MeasurementProblem } from "../../core/body/plausibility";
 import type { MeasurementName } from "../../core/body/vocabulary";
 import { derivationOf } from "../useDerived";
 import { useStoreItself } from "../useStore";
+import { isContradicted } from "./FirstProblem";
 
 /**
  * Whoever has just typed a reading that cannot be stays with it, once, and sees what is the matter; the next press goes
@@ -17,9 +17,6 @@ export function useStaysAtSlip(whose: "body" | "form", name: MeasurementName): (
     const isNew = entry !== looked.current;
     looked.current = entry;
     const { problems } = derivationOf(store)(fitting);
-    return isNew && problems.measurements.some((problem) => problem.names.includes(name) && isSlip(problem, whose));
+    return isNew && isContradicted(problems.measurements, whose, name);
   };
 }
-
-const isSlip = (problem: MeasurementProblem, whose: "body" | "form"): boolean =>
-  problem.whose === whose && problem.code !== "missing" && isContradiction(problem);

@@ -10,9 +10,10 @@ import { useTapeScene } from "../drawing/useTapeScene";
 import { LengthField } from "../field/LengthField";
 import { lengthFieldState } from "../field/lengthFieldState";
 import { LengthFigure } from "../LengthFigure";
-import { remaining, remainingText } from "../readout/remaining";
+import { remaining } from "../readout/remaining";
+import { remainingWords } from "../readout/remainingWords";
 import { standingOf } from "../readout/standing";
-import { paddingWords, remainingSentence, tapePartNames } from "../text/padding";
+import { paddingWords, tapePartNames } from "../text/padding";
 import { levelWords } from "../text/pictures";
 import { useDispatch, useLengths } from "../useStore";
 import { LeftWords } from "./LeftWords";
@@ -46,8 +47,10 @@ export const ReadingLine = memo(function ReadingLine(line: ReadingLineProps) {
   const name = readingName(level, part);
   const key = readingDraftKey(name);
   const left = remaining(wanted.value, now.value);
-  const amount = remainingText(wanted.value, now.value, step);
-  const words = remainingSentence(left.kind, amount, part, standingOf(now), isLastOn);
+  const words = remainingWords(
+    { part, wanted: wanted.value, now: now.value, standing: standingOf(now), isLastOn },
+    step,
+  );
   const tape = useTapeScene({
     name: tapePartNames[part],
     wanted: wanted.value,

@@ -6,9 +6,9 @@ import type { LevelName } from "../../core/body/vocabulary";
 import { useAnnounce } from "../Announcer";
 import { FractionPad } from "../field/FractionPad";
 import { usePadInto } from "../field/usePadInto";
-import { remaining, remainingText } from "../readout/remaining";
+import { remainingWords } from "../readout/remainingWords";
 import { standingOf } from "../readout/standing";
-import { paddingWords, remainingSentence, tapePartNames } from "../text/padding";
+import { paddingWords, tapePartNames } from "../text/padding";
 import { levelWords } from "../text/pictures";
 import { lengthProblemText } from "../text/problems";
 import { useDraftsSoon, useLengths, useStoreItself } from "../useStore";
@@ -41,12 +41,9 @@ export function ReadingPad({ plan, level, part, now, over, isLastOn, onPart }: R
   const typed = parseLength(text, unit);
   const reads = typed.ok ? typed.value : now[part].value;
   const wanted = plan.levels.find(({ name }) => name === level)?.body[part].value ?? reads;
-  const left = remainingSentence(
-    remaining(wanted, reads).kind,
-    remainingText(wanted, reads, step),
-    part,
-    typed.ok ? "read" : standingOf(now[part]),
-    isLastOn,
+  const left = remainingWords(
+    { part, wanted, now: reads, standing: typed.ok ? "read" : standingOf(now[part]), isLastOn },
+    step,
   );
   const keep = () => {
     keepReadings(store, level, over);

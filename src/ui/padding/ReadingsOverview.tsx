@@ -1,9 +1,10 @@
 import { isConfirmed, type PadProgress, tapeParts } from "../../app/padProgress";
 import type { Plan } from "../../core/plan/plan";
 import { LengthFigure } from "../LengthFigure";
-import { remaining, remainingText } from "../readout/remaining";
+import { remaining } from "../readout/remaining";
+import { remainingWords } from "../readout/remainingWords";
 import { standingOf } from "../readout/standing";
-import { paddingWords, remainingSentence, tapePartNames } from "../text/padding";
+import { paddingWords, tapePartNames } from "../text/padding";
 import { levelWords } from "../text/pictures";
 import { useLengths } from "../useStore";
 
@@ -33,7 +34,10 @@ export function ReadingsOverview({ plan, progress }: { readonly plan: Plan; read
                 {tapeParts.map((part) => {
                   const now = progress.now[name][part];
                   const left = remaining(body[part].value, now.value);
-                  const amount = remainingText(body[part].value, now.value, step);
+                  const words = remainingWords(
+                    { part, wanted: body[part].value, now: now.value, standing: standingOf(now), isLastOn: false },
+                    step,
+                  );
                   const unread = isConfirmed(now) ? "" : " reading-unread";
                   return (
                     <td key={part} className={`overview-cell reading-${left.kind}${unread}`}>
@@ -48,7 +52,7 @@ export function ReadingsOverview({ plan, progress }: { readonly plan: Plan; read
                       </span>
                       <span className="overview-left">
                         <span className="reading-mark" aria-hidden />
-                        {remainingSentence(left.kind, amount, part, standingOf(now), false)}
+                        {words}
                       </span>
                     </td>
                   );

@@ -3,9 +3,9 @@ import { type PadProgress, readingName, tapeParts } from "../../app/padProgress"
 import { levelNames } from "../../core/body/vocabulary";
 import type { Plan } from "../../core/plan/plan";
 import { useAnnounce } from "../Announcer";
-import { remaining, remainingText } from "../readout/remaining";
+import { remainingWords } from "../readout/remainingWords";
 import { standingOf } from "../readout/standing";
-import { paddingWords, remainingSentence, tapePartNames } from "../text/padding";
+import { paddingWords, tapePartNames } from "../text/padding";
 import { levelWords } from "../text/pictures";
 import { useFitting, useLengths, useStoreItself } from "../useStore";
 
@@ -29,11 +29,9 @@ export function useReadingsSaid(plan: Plan, progress: PadProgress, isLastOn: boo
         const wanted = plan.levels.find(({ name }) => name === level)?.body[part].value;
         if (wanted === undefined || !kept.has(readingName(level, part))) return [];
         const now = progress.now[level][part];
-        const amount = remainingText(wanted, now.value, step);
-        const left = remainingSentence(remaining(wanted, now.value).kind, amount, part, standingOf(now), isLastOn);
-        return [
-          paddingWords.kept(paddingWords.reading(levelWords[level], tapePartNames[part]), write(now.value), left),
-        ];
+        const what = paddingWords.reading(levelWords[level], tapePartNames[part]);
+        const left = remainingWords({ part, wanted, now: now.value, standing: standingOf(now), isLastOn }, step);
+        return [paddingWords.kept(what, write(now.value), left)];
       }),
     );
     if (sentences.length > 0) announce(sentences.join(" "));

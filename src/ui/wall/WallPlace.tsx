@@ -3,8 +3,8 @@ import { tapeParts } from "../../app/padProgress";
 import { type LengthUnit, tapeStep } from "../../core/lengthText";
 import { useAnnounce } from "../Announcer";
 import { useWakeLock } from "../padding/useWakeLock";
-import { remaining, remainingText } from "../readout/remaining";
-import { remainingSentence } from "../text/padding";
+import { remaining } from "../readout/remaining";
+import { remainingWords } from "../readout/remainingWords";
 import { levelWords } from "../text/pictures";
 import { wallSentence, wallWords } from "../text/wall";
 import { useDerived } from "../useDerived";
@@ -109,12 +109,10 @@ function Spoken({ view, whose }: { readonly view: WallView; readonly whose: stri
   const parts = isCovered
     ? []
     : tapeParts.map((part) => {
-        const wanted = level.body[part].value;
-        const { kind } = remaining(wanted, readings[part]);
-        const amount = remainingText(wanted, readings[part], tapeStep[unit]);
+        const [wanted, now] = [level.body[part].value, readings[part]];
         const standing = isRead[part] ? "read" : "bare";
-        const words = remainingSentence(kind, amount, part, standing, false);
-        return kind === "there" ? `${wallWords.parts[part]} ${words}` : words;
+        const words = remainingWords({ part, wanted, now, standing, isLastOn: false }, tapeStep[unit]);
+        return remaining(wanted, now).kind === "there" ? `${wallWords.parts[part]} ${words}` : words;
       });
   const sentence = wallSentence(where, levelWords[level.name], parts);
   const figures = isCovered ? wallWords.figuresCovered : wallWords.figuresShown;
