@@ -26,7 +26,7 @@ export interface SaveQueueOptions<Change, Refusal> {
 export interface SaveQueue<Change> {
   /**
    * Hands over the newest change to be saved, at once or after a pause in milliseconds. A change with the same pause puts it off
-   * again, though not without end; one with a longer pause does not.
+   * again, though no change waits longer than `longestWait`; one with a longer pause does not.
    */
   offer(change: Change, pause?: number): void;
   /** Ends a pause: saves what is waiting now. */
@@ -42,8 +42,11 @@ export interface SaveQueue<Change> {
 /** Milliseconds to wait before the first, second… try again after a passing trouble; the last one repeats. */
 export const pauses: readonly number[] = [500, 2_000, 8_000, 30_000];
 
-/** How often a change may put off the one before it: somebody who writes without a rest is saved all the same. */
-export const mostPutOffs = 12;
+/**
+ * Milliseconds a change may wait for those after it: somebody who writes without a rest is saved all the same, with the
+ * moment a browser needs to find time and the save itself within a second of every key.
+ */
+export const longestWait = 400;
 
 interface Waiting<Change> {
   readonly change: Change;
@@ -61,9 +64,12 @@ class Queue<Change, Refusal> implements SaveQueue<Change> {
   private running: Promise<void> | null = null;
   private callOff: () => void = () => {};
   private tries = 0;
-  /** The pause that is under way before a save, and how often it was put off. */
+  /** The pause that is under way before a save. */
   private pausing: number | null = null;
-  private putOffs = 0;
+  /** Calls off the end of the longest wait, from the first change that waits on; null while none does. */
+  private callOffWait: (() => void) | null = null;
+  /** The longest wait ended while another save was under way. */
+  private isOverdue = false;
   private isSaidToSave = false;
 
   constructor(options: SaveQueueOptions<Change, Refusal>) {
@@ -72,6 +78,7 @@ class Queue<Change, Refusal> implements SaveQueue<Change> {
 
   offer(change: Change, pause = 0): void {
     this.newest = { change, mark: this.options.newMark(), pause };
+    if (pause > 0) this.boundWait();
     if (this.running) return;
     if (pause > 0) this.pauseBefore(pause);
     else this.takeUp();
@@ -107,18 +114,29 @@ class Queue<Change, Refusal> implements SaveQueue<Change> {
 
   private pauseBefore(pause: number): void {
     this.showSaving();
-    if (this.pausing !== null && (this.pausing < pause || this.putOffs >= mostPutOffs)) return;
-    const putOffs = this.pausing === null ? 0 : this.putOffs + 1;
-    this.endPause();
+    if (this.pausing !== null && this.pausing < pause) return;
+    this.callOff();
     this.pausing = pause;
-    this.putOffs = putOffs;
     this.callOff = this.options.later(pause, () => this.takeUp());
+  }
+
+  private boundWait(): void {
+    this.callOffWait ??= this.options.later(longestWait, () => {
+      if (this.running) this.isOverdue = true;
+      else this.takeUp();
+    });
   }
 
   private endPause(): void {
     this.callOff();
     this.pausing = null;
-    this.putOffs = 0;
+    this.endWait();
+  }
+
+  private endWait(): void {
+    this.callOffWait?.();
+    this.callOffWait = null;
+    this.isOverdue = false;
   }
 
   private async saveNewest(first: Waiting<Change>): Promise<void> {
@@ -130,10 +148,11 @@ class Queue<Change, Refusal> implements SaveQueue<Change> {
         return this.settle(waiting, outcome);
       }
       waiting = this.newest;
-      if (waiting.pause > 0) {
+      if (waiting.pause > 0 && !this.isOverdue) {
         this.running = null;
         return this.pauseBefore(waiting.pause);
       }
+      this.endWait();
     }
   }
 

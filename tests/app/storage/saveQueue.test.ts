@@ -1,7 +1,7 @@
 // @vitest-environment node
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { mostPutOffs, pauses, type QueuedSave, type SaveState, saveQueue } from "../../../src/app/storage/saveQueue";
+import { longestWait, pauses, type QueuedSave, type SaveState, saveQueue } from "../../../src/app/storage/saveQueue";
 
 interface Pending {
   readonly change: number;
@@ -39,6 +39,52 @@ function watchedQueue() {
     },
   });
   return { queue, pending, states, timers, last: () => states.at(-1) };
+}
+
+/** A queue on a clock of its own, whose every save takes as long; what waited how long from its offer to its end. */
+function clockedQueue(saveMs: number) {
+  let now = 0;
+  let timers: readonly { readonly at: number; readonly work: () => void }[] = [];
+  const later = (milliseconds: number, work: () => void) => {
+    const timer = { at: now + milliseconds, work };
+    timers = [...timers, timer];
+    return () => {
+      timers = timers.filter((one) => one !== timer);
+    };
+  };
+  const offered = new Map<number, number>();
+  const waits: number[] = [];
+  let saves = 0;
+  const queue = saveQueue<number, string>({
+    save: (change) =>
+      new Promise((resolve) => {
+        saves += 1;
+        later(saveMs, () => {
+          for (const [letter, at] of offered) {
+            if (letter > change) continue;
+            waits.push(now - at);
+            offered.delete(letter);
+          }
+          resolve(saved);
+        });
+      }),
+    onState: () => {},
+    newMark: () => `mark ${saves}`,
+    later,
+  });
+  const passTime = async (milliseconds: number) => {
+    for (const end = now + milliseconds; now < end; now += 5) {
+      const due = timers.filter(({ at }) => at <= now);
+      timers = timers.filter(({ at }) => at > now);
+      for (const { work } of due) work();
+      for (let i = 0; i < 8; i += 1) await Promise.resolve();
+    }
+  };
+  const offer = (letter: number, pause: number) => {
+    offered.set(letter, now);
+    queue.offer(letter, pause);
+  };
+  return { queue: { offer }, waits, saves: () => saves, passTime };
 }
 
 const saved: QueuedSave<string> = { kind: "saved", at: "noon" };
@@ -107,35 +153,55 @@ describe("the queue of saves", () => {
     for (const letter of [1, 2, 3]) queue.offer(letter, 500);
     expect(states).toEqual([{ kind: "saving" }]);
     expect(pending).toEqual([]);
-    expect(timers).toMatchObject([{ milliseconds: 500 }]);
-    timers.splice(0)[0]?.work();
+    timers.find(({ milliseconds }) => milliseconds === 500)?.work();
+    expect(timers).toEqual([]);
     expect(pending).toMatchObject([{ change: 3 }]);
     queue.offer(4, 500);
     await pending[0]?.end(saved);
     expect(states).toEqual([{ kind: "saving" }]);
-    timers.splice(0)[0]?.work();
+    timers.find(({ milliseconds }) => milliseconds === 500)?.work();
     await pending[0]?.end(saved);
     expect(states).toEqual([{ kind: "saving" }, { kind: "saved", at: "noon" }]);
   });
 
-  it("puts a save off only so often, and what waits shortly is not put off by a letter", () => {
-    const { queue, pending, timers } = watchedQueue();
-    queue.offer(0, 500);
-    const seen = Array.from({ length: mostPutOffs + 3 }, (_, i) => {
-      queue.offer(i + 1, 500);
-      return timers[0];
-    });
-    expect(new Set(seen).size).toBe(mostPutOffs);
-    timers.splice(0)[0]?.work();
-    expect(pending).toMatchObject([{ change: mostPutOffs + 3 }]);
+  it.each([20, 130, 300, 390])(
+    "saves within its time whoever writes a letter every %i ms without a rest",
+    async (gap) => {
+      const run = clockedQueue(60);
+      for (let letter = 1; letter <= 6_000 / gap; letter += 1) {
+        run.queue.offer(letter, 500);
+        await run.passTime(gap);
+      }
+      await run.passTime(2_000);
+      expect(run.waits.length).toBeGreaterThan(10);
+      // A letter written while the save before it is under way waits for that one to end.
+      expect(Math.max(...run.waits)).toBeLessThanOrEqual(longestWait + 60 + 60);
+      expect(run.saves()).toBeLessThan(6_000 / longestWait + 3);
+    },
+  );
 
-    const other = watchedQueue();
-    other.queue.offer(1, 20);
-    other.queue.offer(2, 500);
-    expect(other.timers).toMatchObject([{ milliseconds: 20 }]);
-    other.queue.offer(3);
-    expect(other.timers).toEqual([]);
-    expect(other.pending).toMatchObject([{ change: 3 }]);
+  it("counts the time from the first letter that waits, behind a slow save as well", async () => {
+    const run = clockedQueue(900);
+    run.queue.offer(1, 500);
+    await run.passTime(600);
+    for (let letter = 2; letter <= 20; letter += 1) {
+      run.queue.offer(letter, 500);
+      await run.passTime(100);
+    }
+    await run.passTime(3_000);
+    expect(run.waits).toHaveLength(20);
+    expect(Math.max(...run.waits)).toBeLessThanOrEqual(900 + 900);
+  });
+
+  it("does not put what waits shortly off for a letter", () => {
+    const { queue, pending, timers } = watchedQueue();
+    queue.offer(1, 20);
+    queue.offer(2, 500);
+    expect(timers.map(({ milliseconds }) => milliseconds)).toContain(20);
+    expect(timers.map(({ milliseconds }) => milliseconds)).not.toContain(500);
+    queue.offer(3);
+    expect(timers).toEqual([]);
+    expect(pending).toMatchObject([{ change: 3 }]);
   });
 
   it("ends a pause when the page is put aside or closed", async () => {
