@@ -151,12 +151,11 @@ export interface Fitting extends KnownFitting {
 /** A fitting without the texts that are still being typed. */
 export type SettledFitting = Omit<Fitting, "drafts">;
 
-/** Reads a fitting from the text of a file, which may be anyone's. */
+/** Reads a fitting from the text of a file, which may be anyone's and may begin with a byte order mark. */
 export function readFittingText(text: string): Result<Fitting, readonly FittingProblem[]> {
-  if (text.length > jsonLimits.characters) {
-    return err([{ path: [], code: "tooLarge", what: "characters", most: jsonLimits.characters }]);
-  }
-  const file = parsed(text);
+  const what = brokenJsonLimit(text);
+  if (what) return err([{ path: [], code: "tooLarge", what, most: jsonLimits[what] }]);
+  const file = parsed(text.replace(/^\uFEFF/, ""));
   return file === undefined ? err([{ path: [], code: "notJson" }]) : readFitting(file);
 }
 
@@ -169,10 +168,11 @@ function parsed(text: string): unknown {
   }
 }
 
-/** Reads a fitting from a JSON value; every length in it can be read, or the problems say which cannot and why. */
+/**
+ * Reads a fitting from a JSON value, whose text has been held against the limits; every length in it can be read, or the
+ * problems say which cannot and why.
+ */
 export function readFitting(file: unknown): Result<Fitting, readonly FittingProblem[]> {
-  const what = brokenJsonLimit(file);
-  if (what) return err([{ path: [], code: "tooLarge", what, most: jsonLimits[what] }]);
   const version = typeof file === "object" && file !== null && "version" in file ? file.version : undefined;
   if (typeof version === "number" && version > newestVersion) {
     return err([{ path: ["version"], code: "newerVersion", got: version, newest: newestVersion }]);
@@ -276,10 +276,13 @@ const workKeys = [...new Set(workSchema.options.flatMap((option) => Object.keys(
 
 /** A foreign key of at least four letters that is one or two slips away from ours is not foreign. */
 const misspeltKeys = (keys: readonly string[]): readonly FittingProblem[] =>
-  keys.flatMap((key): readonly FittingProblem[] => {
+  keys.slice(0, mostKeysCompared).flatMap((key): readonly FittingProblem[] => {
     const nearest = Object.hasOwn(knownShape, key) ? null : nearestName(key, Object.keys(knownShape));
     return nearest !== null && isSlip(key, nearest) ? [{ path: [], code: "unknownKey", key, nearest }] : [];
   });
+
+/** Nobody writes more by hand, and each key costs a comparison with all of ours. */
+const mostKeysCompared = 1_000;
 
 /** Everything in the fitting that should be a length, with its place in the file. */
 const fittingEntries = (fitting: Fitting): readonly PlacedEntry[] => [

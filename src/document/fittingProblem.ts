@@ -1,6 +1,7 @@
 import type { z } from "./strictZod";
 import type { MeasurementName } from "../core/body/vocabulary";
 import type { LengthProblem } from "../core/lengthText";
+import type { JsonLimit } from "./jsonLimits";
 import { nearestName } from "./nearestName";
 
 /**
@@ -9,7 +10,7 @@ import { nearestName } from "./nearestName";
  */
 export type FittingProblem = { readonly path: FilePath } & (
   | { readonly code: "notJson" }
-  | { readonly code: "tooLarge"; readonly what: "characters" | "depth" | "values"; readonly most: number }
+  | { readonly code: "tooLarge"; readonly what: JsonLimit; readonly most: number }
   | { readonly code: "newerVersion"; readonly got: number; readonly newest: number }
   | { readonly code: "missing"; readonly key: string }
   | { readonly code: "unknownKey"; readonly key: string; readonly nearest: string | null }
@@ -24,12 +25,22 @@ export type FittingProblem = { readonly path: FilePath } & (
 );
 export type FilePath = readonly (string | number)[];
 
-/** Turns what the schema found wrong with a file into our own problems; `known` names the keys each object may have. */
+/**
+ * Turns what the schema found wrong with a file into our own problems, the first fifty of them; `known` names the keys
+ * each object may have.
+ */
 export const fittingProblems = (
   error: z.ZodError,
   file: unknown,
   known: (path: FilePath) => readonly string[],
-): readonly FittingProblem[] => error.issues.flatMap((issue) => issueProblems(issue, file, known));
+): readonly FittingProblem[] =>
+  error.issues
+    .slice(0, mostProblems)
+    .flatMap((issue) => issueProblems(issue, file, known))
+    .slice(0, mostProblems);
+
+/** More than these nobody mends at once; a hostile file can have a hundred thousand, each costing a comparison of names. */
+const mostProblems = 50;
 
 function issueProblems(
   issue: z.core.$ZodIssue,
@@ -40,7 +51,9 @@ function issueProblems(
   const value = valueAt(file, path);
   const last = path.at(-1);
   if (issue.code === "unrecognized_keys") {
-    return issue.keys.map((key) => ({ path, code: "unknownKey", key, nearest: nearestName(key, known(path)) }));
+    return issue.keys
+      .slice(0, mostProblems)
+      .map((key) => ({ path, code: "unknownKey", key: shown(key), nearest: nearestName(key, known(path)) }));
   }
   if (value === undefined && last !== undefined)
     return [{ path: path.slice(0, -1), code: "missing", key: String(last) }];

@@ -178,15 +178,24 @@ describe("files that do not, and why", () => {
 
   test("no JSON, and text beyond the limit", () => {
     expect(readFittingText("{")).toEqual({ ok: false, problem: [{ path: [], code: "notJson" }] });
-    expect(readFittingText(" ".repeat(jsonLimits.characters + 1))).toMatchObject({
+    expect(readFittingText(`"${"x".repeat(jsonLimits.characters)}"`)).toMatchObject({
       problem: [{ code: "tooLarge", what: "characters" }],
     });
+  });
+
+  test("white space between values counts for nothing, and neither does a byte order mark", () => {
+    const text = JSON.stringify(handWritten);
+    const spaced = `\uFEFF${text.replaceAll(",", `,${" ".repeat(jsonLimits.characters / 4)}`)}`;
+    expect(spaced.length).toBeGreaterThan(jsonLimits.characters);
+    expect(readFittingText(spaced)).toEqual(readFittingText(text));
+    expect(readFittingText(text).ok).toBe(true);
   });
 
   test.each([
     ["depth", `${"[".repeat(50_000)}${"]".repeat(50_000)}`],
     ["depth", `{"version":1,"extra":${'{"a":'.repeat(20)}1${"}".repeat(20)}}`],
     ["values", `[${"0,".repeat(jsonLimits.values)}0]`],
+    ["names", `{${Array.from({ length: jsonLimits.names + 1 }, (_, i) => `"n${i}":0`).join()}}`],
   ])("too much %s stops before anything else reads it", (what, text) => {
     expect(readFittingText(text)).toEqual({
       ok: false,

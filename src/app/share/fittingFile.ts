@@ -1,6 +1,6 @@
 import { type Fitting, readFitting, writeFitting } from "../../document/fitting";
 import type { FittingProblem } from "../../document/fittingProblem";
-import { brokenJsonLimit, jsonLimits } from "../../document/jsonLimits";
+import { brokenJsonLimit, type JsonLimit, type JsonSize, jsonLimits, jsonSize } from "../../document/jsonLimits";
 import { err, ok, type Result } from "../../core/result";
 import { checkSum } from "../storage/checkSum";
 import { sortedText } from "../storage/fittingText";
@@ -16,7 +16,8 @@ export type FileProblem =
   | { readonly code: "notText" }
   | { readonly code: "notJson" }
   | { readonly code: "newerBundle"; readonly got: number; readonly newest: number }
-  | { readonly code: "tooMany"; readonly got: number; readonly most: number }
+  /** More in it than any backup of this tool holds. */
+  | { readonly code: "tooMuch"; readonly what: JsonLimit; readonly most: number }
   /** The check does not fit: damaged on the way, or changed by hand without taking the check out. */
   | { readonly code: "damaged"; readonly number: number | null }
   | {
@@ -29,10 +30,50 @@ export type FileProblem =
 export const bundleFormat = "padwright fittings";
 export const bundleVersion = 1;
 export const largestFile = 32_000_000;
-export const mostFittings = 2_000;
+/** A bundle of a file's size has a value every dozen characters; each fitting lies two levels deep in it. */
+const bundleLimits: JsonSize = {
+  ...jsonLimits,
+  characters: largestFile,
+  depth: jsonLimits.depth + 2,
+  values: 3_000_000,
+};
 
 export const writeFittingFile = (fitting: Fitting): string =>
   `${JSON.stringify(sealed(writeFitting(fitting)), null, 2)}\n`;
+
+/** The fittings as bundles in their order, as few as can each be opened again: one, unless there are very many. */
+export function writeBundles(
+  fittings: readonly Fitting[],
+  exportedAt: string,
+  most: FileRoom = { bytes: largestFile, values: bundleLimits.values },
+): readonly string[] {
+  const parts: Fitting[][] = [[]];
+  let taken = bundleHead;
+  for (const fitting of fittings) {
+    const room = roomOf(fitting);
+    const isFull = taken.bytes + room.bytes > most.bytes || taken.values + room.values > most.values;
+    if (isFull && parts.at(-1)?.length !== 0) {
+      parts.push([]);
+      taken = bundleHead;
+    }
+    parts.at(-1)?.push(fitting);
+    taken = { bytes: taken.bytes + room.bytes, values: taken.values + room.values };
+  }
+  return parts.map((part) => writeBundle(part, exportedAt));
+}
+
+interface FileRoom {
+  readonly bytes: number;
+  readonly values: number;
+}
+
+/** More than what stands round the fittings. */
+const bundleHead: FileRoom = { bytes: 1_000, values: 20 };
+
+function roomOf(fitting: Fitting): FileRoom {
+  const text = JSON.stringify([[sealed(writeFitting(fitting))]], null, 1);
+  return { bytes: new TextEncoder().encode(text).length, values: jsonSize(text, bundleLimits).values };
+}
 
 export function writeBundle(fittings: readonly Fitting[], exportedAt: string): string {
   const bundle = {
@@ -44,16 +85,27 @@ export function writeBundle(fittings: readonly Fitting[], exportedAt: string): s
   return `${JSON.stringify({ ...bundle, check: bundleCheck(bundle) }, null, 1)}\n`;
 }
 
-/** Reads the bytes of a file somebody chose: every fitting in it, or every reason why it is none of ours. */
-export function readFile(bytes: Uint8Array): Result<readonly Fitting[], readonly FileProblem[]> {
+/** Reads a file somebody chose, here and now. Its size is looked at before anything of it is. */
+export async function readBlob(file: Blob): Promise<FileReading> {
+  if (file.size > largestFile) return err([{ code: "tooLarge", bytes: file.size, most: largestFile }]);
+  const bytes = await file.arrayBuffer().catch(() => null);
+  return bytes === null ? err([{ code: "notText" }]) : readFile(new Uint8Array(bytes));
+}
+
+/** Every fitting in a file, or every reason why it is none of ours. */
+export type FileReading = Result<readonly Fitting[], readonly FileProblem[]>;
+
+export function readFile(bytes: Uint8Array): FileReading {
   if (bytes.length > largestFile) return err([{ code: "tooLarge", bytes: bytes.length, most: largestFile }]);
   const text = decoded(bytes);
   if (text === null) return err([{ code: "notText" }]);
   if (text.trim() === "") return err([{ code: "empty" }]);
+  const broken = brokenJsonLimit(text, bundleLimits);
+  if (broken !== null) return err([{ code: "tooMuch", what: broken, most: bundleLimits[broken] }]);
   const file = parsed(text);
   if (file === undefined) return err([{ code: "notJson" }]);
   if (isObject(file) && file.format === bundleFormat) return readBundle(file);
-  const read = readSealed(file, 1);
+  const read = readSealed(file, text, 1);
   return read.ok ? ok([read.value]) : err([read.problem]);
 }
 
@@ -61,20 +113,27 @@ interface Bundle {
   readonly [name: string]: unknown;
 }
 
-function readBundle(file: Bundle): Result<readonly Fitting[], readonly FileProblem[]> {
+function readBundle(file: Bundle): FileReading {
   const { version, fittings } = file;
   if (typeof version === "number" && version > bundleVersion) {
     return err([{ code: "newerBundle", got: version, newest: bundleVersion }]);
   }
-  if (!Array.isArray(fittings)) return err([{ code: "damaged", number: null }]);
-  if (fittings.length > mostFittings) return err([{ code: "tooMany", got: fittings.length, most: mostFittings }]);
   const check = bundleCheck(file);
-  if (version !== bundleVersion || check === null || file.check !== check)
+  if (!Array.isArray(fittings) || version !== bundleVersion || check === null || file.check !== check)
     return err([{ code: "damaged", number: null }]);
-  const read = fittings.map((fitting: unknown, i) => readSealed(fitting, i + 1));
-  const problems = read.flatMap((one) => (one.ok ? [] : [one.problem]));
-  return problems.length > 0 ? err(problems) : ok(read.flatMap((one) => (one.ok ? [one.value] : [])));
+  const read: Fitting[] = [];
+  const problems: FileProblem[] = [];
+  for (const [i, fitting] of fittings.entries()) {
+    const one = readSealed(fitting, JSON.stringify(fitting), i + 1);
+    if (one.ok) read.push(one.value);
+    else problems.push(one.problem);
+    if (problems.length >= mostBadFittings) break;
+  }
+  return problems.length > 0 ? err(problems) : ok(read);
 }
+
+/** More than these nobody reads. */
+const mostBadFittings = 12;
 
 /** Covers the head and the checks of the fittings, each of which covers its own fitting. */
 function bundleCheck({ exportedAt, fittings, ...rest }: Bundle): string | null {
@@ -91,9 +150,9 @@ function sealed(file: { readonly [name: string]: unknown }): { readonly [name: s
 }
 
 /** A fitting file without a check was written by hand and is as welcome; with a check it has to fit. */
-function readSealed(file: unknown, number: number): Result<Fitting, FileProblem> {
-  const limit = brokenJsonLimit(file);
-  if (limit) {
+function readSealed(file: unknown, text: string, number: number): Result<Fitting, FileProblem> {
+  const limit = brokenJsonLimit(text);
+  if (limit !== null) {
     return err({
       code: "badFitting",
       number,

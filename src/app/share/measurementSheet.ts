@@ -18,6 +18,8 @@ export interface MeasurementSheet {
 export type SheetProblem =
   | CsvProblem
   | { readonly code: "empty" }
+  /** The columns are named, and no length stands under them. */
+  | { readonly code: "noLengths" }
   | { readonly code: "noColumns"; readonly got: readonly string[]; readonly expected: readonly string[] }
   | {
       readonly code: "unknownMeasurement";
@@ -51,10 +53,11 @@ export function readSheet(text: string, unit: LengthUnit): Result<MeasurementShe
   const [head, ...body] = rows.value;
   if (head === undefined) return err([{ code: "empty" }]);
   const columns = columnsOf(head);
-  if (columns === null) return err([{ code: "noColumns", got: head.cells, expected: columnNames }]);
+  if (columns === null) return err([{ code: "noColumns", got: head.cells.map(shown), expected: columnNames }]);
   const lines = body.map((row) => readLine(row, head.cells.length, columns, unit));
   const problems = [...lines.flatMap((line) => line.problems), ...repeated(lines)];
   if (problems.length > 0) return err(problems);
+  if (lines.every(({ body, form }) => body === null && form === null)) return err([{ code: "noLengths" }]);
   const side = (whose: SheetColumn): Entries =>
     Object.fromEntries(lines.flatMap(({ name, [whose]: entry }) => (name && entry !== null ? [[name, entry]] : [])));
   return ok({ body: side("body"), form: side("form") });
@@ -92,13 +95,13 @@ function readLine({ line, cells }: CsvRow, width: number, columns: Columns, unit
   if (name === undefined) {
     return {
       ...nothing,
-      problems: [{ code: "unknownMeasurement", line, got, nearest: nearestName(got, measurementNames) }],
+      problems: [{ code: "unknownMeasurement", line, got: shown(got), nearest: nearestName(got, measurementNames) }],
     };
   }
   const unitText = letters(cell("unit"));
   const rowUnit = unitText === "" ? unit : lengthUnits.find((known) => known === unitText);
   if (rowUnit === undefined) {
-    return { ...nothing, problems: [{ code: "unknownUnit", line, got: cell("unit"), expected: lengthUnits }] };
+    return { ...nothing, problems: [{ code: "unknownUnit", line, got: shown(cell("unit")), expected: lengthUnits }] };
   }
   const [body, form] = (["body", "form"] as const).map((whose) => readEntry(cell(whose), rowUnit, unit));
   const problems = [body, form].flatMap((entry, i): readonly SheetProblem[] =>
@@ -128,5 +131,8 @@ function repeated(lines: readonly Line[]): readonly SheetProblem[] {
     return isNew ? [] : [{ code: "twice", line, name }];
   });
 }
+
+/** As much of a cell as a sentence has room for. */
+const shown = (cell: string): string => (cell.length > 60 ? `${cell.slice(0, 60)}…` : cell);
 
 const letters = (text: string): string => text.toLowerCase().replace(/[^a-z]/g, "");

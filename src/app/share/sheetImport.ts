@@ -1,13 +1,13 @@
 import type { Fitting } from "../../document/fitting";
-import type { AddedFitting } from "../storage/addFittings";
 import type { NotSaved } from "../storage/fittingOutcome";
 import type { FittingStorage } from "../storage/fittingStorage";
 import { longestCsv } from "./csvText";
+import { type Imported, importFittings } from "./fileImport";
 import { readSheet, type SheetProblem } from "./measurementSheet";
 
 /** What came of opening a table of measurements: a new fitting with all of it, or nothing, with every reason. */
 export type SheetImportOutcome =
-  | { readonly kind: "imported"; readonly fittings: readonly AddedFitting[] }
+  | Imported
   | { readonly kind: "refusedSheet"; readonly problems: readonly SheetProblem[] }
   | NotSaved;
 
@@ -28,8 +28,7 @@ export async function importSheet(
   const { body, form } = sheet.value;
   const title = file.name.replace(/\.[^.]*$/, "").slice(0, 200);
   const isFormMeasured = Object.keys(form).length > 0;
-  const added = await storage.add([{ ...fresh, title, body, form: isFormMeasured ? form : fresh.form }]);
-  return added.kind === "added" ? { kind: "imported", fittings: added.fittings } : added;
+  return importFittings([{ ...fresh, title, body, form: isFormMeasured ? form : fresh.form }], storage);
 }
 
 /** No sign takes more than four bytes. */

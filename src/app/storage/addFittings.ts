@@ -1,13 +1,15 @@
 import type { Fitting } from "../../document/fitting";
 import { orNotSaved } from "./changeFitting";
 import type { Drawers, DrawersToChange } from "./drawers";
-import type { NotSaved } from "./fittingOutcome";
-import { type FittingEntry, readRecord, sealedRecord } from "./fittingRecord";
-import { fittingText } from "./fittingText";
+import { type NotSaved, notSaved } from "./fittingOutcome";
+import { type FittingRecord, readRecord, sealedRecord } from "./fittingRecord";
+import { fittingText, isReadBack } from "./fittingText";
+import { lostInWriting } from "./readBack";
 
 /**
  * Adds fittings that come from a file, a link or a copy: all of them or none. Nothing that is already there is touched;
- * a fitting that is there already, word for word, is not added twice, and another state of it is laid beside it.
+ * a fitting that is there already, word for word, is not added twice, whatever its id, and another state of it is laid
+ * beside it. What could not be read again is not added, and added is said of what has been read again.
  */
 export type AddedFitting =
   | { readonly kind: "added"; readonly id: string; readonly title: string }
@@ -25,46 +27,92 @@ export interface AddTools {
 export async function addFittings(
   drawers: Drawers,
   fittings: readonly Fitting[],
-  tools: AddTools,
+  { now, newId }: AddTools,
 ): Promise<AddOutcome> {
-  return orNotSaved<AddOutcome>(drawers, async (open) => {
-    const added: AddedFitting[] = [];
-    for (const fitting of fittings) added.push(await addFitting(open, fitting, tools));
-    return { kind: "added", fittings: added };
+  const unwritable = fittings.find((fitting) => !isReadBack({ ...fitting, id: longestId }));
+  if (unwritable !== undefined) return notSaved("unwritable", "a fitting could not be read back from its own text");
+  const done = await orNotSaved<Additions | NotSaved>(drawers, async (open) => {
+    const adding = new Adding(open, now, newId);
+    for (const fitting of fittings) await adding.add(fitting);
+    return { kind: "additions", fittings: adding.fittings, written: adding.written };
   });
+  if (done.kind === "notSaved") return done;
+  return (await lostInWriting(drawers, done.written)) ?? { kind: "added", fittings: done.fittings };
 }
 
-async function addFitting(open: DrawersToChange, fitting: Fitting, { now, newId }: AddTools): Promise<AddedFitting> {
-  const { title } = fitting;
-  const wantedId = fitting.id !== undefined && idForm.test(fitting.id) ? fitting.id : newId();
-  const found = await open.read("fittings", wantedId);
-  if (found === undefined) {
-    await writeNew(open, { ...fitting, id: wantedId }, wantedId, now);
-    return { kind: "added", id: wantedId, title };
+interface Additions {
+  readonly kind: "additions";
+  readonly fittings: readonly AddedFitting[];
+  readonly written: readonly FittingRecord[];
+}
+
+/** One work of adding, within one opening of the drawers. */
+class Adding {
+  readonly fittings: AddedFitting[] = [];
+  readonly written: FittingRecord[] = [];
+  private readonly open: DrawersToChange;
+  private readonly now: string;
+  private readonly newId: () => string;
+  private idsByContent: Map<string, string> | null = null;
+
+  constructor(open: DrawersToChange, now: string, newId: () => string) {
+    this.open = open;
+    this.now = now;
+    this.newId = newId;
   }
-  const reading = readRecord(wantedId, found);
-  const isSame = reading.kind === "whole" && reading.record.text === fittingText({ ...fitting, id: wantedId });
-  if (isSame && reading.record.deletedAt === null) return { kind: "alreadyHere", id: wantedId, title };
-  if (isSame) {
-    await open.write("fittings", wantedId, sealedRecord({ ...reading.record, deletedAt: null }));
-    return { kind: "added", id: wantedId, title };
+
+  async add(fitting: Fitting): Promise<void> {
+    const { title } = fitting;
+    const ownId = fitting.id !== undefined && idForm.test(fitting.id) ? fitting.id : null;
+    const found = ownId === null ? undefined : await this.open.read("fittings", ownId);
+    if (ownId !== null && found === undefined) return this.addNew(fitting, ownId);
+    const reading = ownId === null ? null : readRecord(ownId, found);
+    if (reading?.kind === "whole" && reading.record.text === fittingText({ ...fitting, id: reading.record.id }))
+      return this.putBack(reading.record, title);
+    const here = (await this.contents()).get(contentOf(fitting));
+    if (here !== undefined) this.fittings.push({ kind: "alreadyHere", id: here, title });
+    else await this.addNew(fitting, this.newId(), ownId);
   }
-  const id = newId();
-  await writeNew(open, { ...fitting, id }, id, now);
-  return { kind: "addedBeside", id, title, besideId: wantedId };
+
+  private async addNew(fitting: Fitting, id: string, besideId: string | null = null): Promise<void> {
+    const { title } = fitting;
+    const text = fittingText({ ...fitting, id });
+    const entry = { id, title, changedAt: this.now, archived: false, deletedAt: null, revision: 1 };
+    await this.write(sealedRecord({ ...entry, saveMark: `added ${id}`, text }));
+    this.idsByContent?.set(contentOf(fitting), id);
+    this.fittings.push(besideId === null ? { kind: "added", id, title } : { kind: "addedBeside", id, title, besideId });
+  }
+
+  /** The same under the same id: nothing to do, unless it had been removed. */
+  private async putBack(record: FittingRecord, title: string): Promise<void> {
+    const { id, deletedAt } = record;
+    if (deletedAt !== null) await this.write(sealedRecord({ ...record, deletedAt: null }));
+    this.fittings.push({ kind: deletedAt === null ? "alreadyHere" : "added", id, title });
+  }
+
+  private async write(record: FittingRecord): Promise<void> {
+    await this.open.write("fittings", record.id, record);
+    this.written.push(record);
+  }
+
+  /** What lies there and was not removed, by its text without the id. Asked for only where an id does not tell. */
+  private async contents(): Promise<Map<string, string>> {
+    this.idsByContent ??= new Map(
+      (await this.open.readAll("fittings")).flatMap(({ key, value }) => {
+        const reading = readRecord(key, value);
+        if (reading.kind !== "whole" || reading.record.deletedAt !== null) return [];
+        return [[withoutId(reading.record.text, key), key] as const];
+      }),
+    );
+    return this.idsByContent;
+  }
 }
 
 /** What we give as an id ourselves. Anything else in a file gets a new one. */
 const idForm = /^[A-Za-z0-9-]{8,64}$/;
+const longestId = "x".repeat(64);
 
-async function writeNew(open: DrawersToChange, fitting: Fitting, id: string, now: string): Promise<void> {
-  const entry: FittingEntry = {
-    id,
-    title: fitting.title,
-    changedAt: now,
-    archived: false,
-    deletedAt: null,
-    revision: 1,
-  };
-  await open.write("fittings", id, sealedRecord({ ...entry, saveMark: `added ${id}`, text: fittingText(fitting) }));
-}
+const contentOf = (fitting: Fitting): string => fittingText({ ...fitting, id: "" });
+
+/** The text of a kept fitting as it would be without its id, to compare it with others. */
+const withoutId = (text: string, id: string): string => text.replace(`"id":${JSON.stringify(id)}`, '"id":""');

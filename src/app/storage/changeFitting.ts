@@ -1,7 +1,15 @@
-import { type DrawerName, type Drawers, type DrawersToChange, drawerNames, failureOf } from "./drawers";
+import {
+  type DrawerName,
+  type Drawers,
+  type DrawersToChange,
+  type DrawersToRead,
+  drawerNames,
+  failureOf,
+} from "./drawers";
 import { type NotSaved, type NotSavedReason, notSaved } from "./fittingOutcome";
-import { entryOf, type FittingEntry, readRecord, sealedRecord } from "./fittingRecord";
+import { entryOf, type FittingEntry, type FittingRecord, readRecord, sealedRecord } from "./fittingRecord";
 import { layInQuarantine } from "./quarantine";
+import { leftInErasing, lostInWriting } from "./readBack";
 
 /**
  * Changes to a fitting as a whole that leave its text alone: put away, removed (which can be undone), erased for good.
@@ -16,16 +24,20 @@ export interface Marks {
 }
 
 export async function markFitting(drawers: Drawers, id: string, marks: Marks): Promise<ChangeOutcome> {
-  return orNotSaved<ChangeOutcome>(drawers, async (open) => {
+  const written = await orNotSaved<Written>(drawers, async (open) => {
     const found = await open.read("fittings", id);
     const reading = found === undefined ? null : readRecord(id, found);
     if (reading?.kind !== "whole")
       return notSaved(refusals[reading?.kind ?? "missing"], `the record of ${id} is not whole`);
     const record = sealedRecord({ ...reading.record, ...marks });
     await open.write("fittings", id, record);
-    return { kind: "changed", entry: entryOf(record) };
+    return { kind: "written", record };
   });
+  if (written.kind === "notSaved") return written;
+  return (await lostInWriting(drawers, [written.record])) ?? { kind: "changed", entry: entryOf(written.record) };
 }
+
+type Written = { readonly kind: "written"; readonly record: FittingRecord } | NotSaved;
 
 const refusals: { readonly [kind in "missing" | "newer" | "damaged"]: NotSavedReason } = {
   missing: "missing",
@@ -35,7 +47,7 @@ const refusals: { readonly [kind in "missing" | "newer" | "damaged"]: NotSavedRe
 
 /** Takes a fitting and its steps away for good. One that cannot be read leaves a raw copy in quarantine. */
 export async function eraseFitting(drawers: Drawers, id: string, now: string): Promise<EraseOutcome> {
-  return orNotSaved<EraseOutcome>(drawers, async (open) => {
+  const outcome = await orNotSaved<EraseOutcome>(drawers, async (open) => {
     const found = await open.read("fittings", id);
     const isWhole = found === undefined || readRecord(id, found).kind === "whole";
     if (!isWhole) await layInQuarantine(open, "fitting", { key: id, value: found }, now);
@@ -43,21 +55,33 @@ export async function eraseFitting(drawers: Drawers, id: string, now: string): P
     await open.clear("histories", id);
     return { kind: "erased" };
   });
+  return erasedIndeed(drawers, outcome, async (open) => (await open.read("fittings", id)) !== undefined);
 }
 
 /** Forgets everything this tool ever kept on this device, quarantine and settings included. */
 export async function eraseEverything(drawers: Drawers): Promise<EraseOutcome> {
-  return orNotSaved<EraseOutcome>(drawers, async (open) => {
+  const outcome = await orNotSaved<EraseOutcome>(drawers, async (open) => {
     for (const drawer of drawerNames) await emptied(open, drawer);
     return { kind: "erased" };
   });
+  return erasedIndeed(drawers, outcome, async (open) => (await open.readAll("fittings")).length > 0);
 }
 
 export async function eraseQuarantined(drawers: Drawers, key: string): Promise<EraseOutcome> {
-  return orNotSaved<EraseOutcome>(drawers, async (open) => {
+  const outcome = await orNotSaved<EraseOutcome>(drawers, async (open) => {
     await open.clear("quarantine", key);
     return { kind: "erased" };
   });
+  return erasedIndeed(drawers, outcome, async (open) => (await open.read("quarantine", key)) !== undefined);
+}
+
+async function erasedIndeed(
+  drawers: Drawers,
+  outcome: EraseOutcome,
+  isThere: (open: DrawersToRead) => Promise<boolean>,
+): Promise<EraseOutcome> {
+  if (outcome.kind === "notSaved") return outcome;
+  return (await leftInErasing(drawers, isThere)) ?? outcome;
 }
 
 async function emptied(open: DrawersToChange, drawer: DrawerName): Promise<void> {

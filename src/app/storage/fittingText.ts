@@ -23,6 +23,13 @@ const sortedKeys = (_key: string, value: unknown): unknown =>
     ? Object.fromEntries(Object.entries(value).sort(([one], [other]) => (one < other ? -1 : 1)))
     : value;
 
+/** Whether a fitting can be read back from its own text, word for word; what cannot be is never written. */
+export function isReadBack(fitting: Fitting): boolean {
+  const text = fittingText(fitting);
+  const read = readText(text);
+  return read.kind === "read" && fittingText(read.fitting) === text;
+}
+
 /**
  * What a kept text turned out to be. One written by a newer release is shown as far as this release understands it
  * (or not at all), only to be looked at: writing it back could drop what the newer release added.

@@ -2,9 +2,10 @@ import type { Fitting } from "../../document/fitting";
 import { type Drawers, type DrawersToChange, failureOf } from "./drawers";
 import { type FittingHistory, type FoundBySave, notSaved, type NotSaved, type SaveOutcome } from "./fittingOutcome";
 import { entryOf, type FittingRecord, readRecord, sealedRecord } from "./fittingRecord";
-import { fittingText, readText } from "./fittingText";
+import { fittingText, isReadBack, readText } from "./fittingText";
 import { isHistoryOf, sealedHistory } from "./historyRecord";
 import { layInQuarantine } from "./quarantine";
+import { lostInWriting } from "./readBack";
 
 /** One change to be kept, and what its writer believes lies in the drawer now. */
 export interface SaveRequest {
@@ -21,17 +22,18 @@ export interface SaveRequest {
 
 /**
  * Keeps one change whole or not at all: the fitting and its steps to undo in one transaction. What lies there is
- * overwritten only if it is the revision the change was made on; what cannot be read goes into quarantine first.
+ * overwritten only if it is the revision the change was made on; what cannot be read goes into quarantine first. Saved is
+ * said of what has been read again and is as it was written.
  */
 export async function saveFitting(drawers: Drawers, request: SaveRequest, now: string): Promise<SaveOutcome> {
   const fitting = request.fitting.id === request.id ? request.fitting : { ...request.fitting, id: request.id };
   const text = fittingText(fitting);
-  const readBack = readText(text);
-  if (readBack.kind !== "read" || fittingText(readBack.fitting) !== text) {
-    return notSaved("unwritable", "the fitting could not be read back from its own text");
-  }
+  if (!isReadBack(fitting)) return notSaved("unwritable", "the fitting could not be read back from its own text");
   try {
-    return await drawers.change((open) => saveInto(open, { ...request, fitting }, text, now));
+    const outcome = await drawers.change((open) => saveInto(open, { ...request, fitting }, text, now));
+    if (outcome.kind === "notSaved") return outcome;
+    const written = sealedRecord({ ...outcome.entry, saveMark: request.mark, text });
+    return (await lostInWriting(drawers, [written])) ?? outcome;
   } catch (thrown) {
     const { reason, message } = failureOf(thrown);
     return notSaved(reason, message);

@@ -5,7 +5,7 @@ import type { AddedFitting } from "../../app/storage/addFittings";
 import { type LengthUnit, tapeStep } from "../../core/lengthText";
 import { fileProblemTexts, fileWords, libraryWords, sheetProblemTexts, troubleTexts } from "../text/library";
 import { measurementTexts } from "../text/measurements";
-import { fittingProblemText, lengthProblemText } from "../text/problems";
+import { fittingProblemText, lengthProblemText, limitWords } from "../text/problems";
 
 /** What came of opening a file, as sentences: every fitting of it, or every reason against it. */
 export function importSentences(outcome: ImportOutcome, unit: LengthUnit): readonly string[] {
@@ -34,8 +34,8 @@ function fileProblemSentences(problem: FileProblem, unit: LengthUnit): readonly 
   switch (problem.code) {
     case "tooLarge":
       return [fileProblemTexts.tooLarge(`${Math.round(problem.most / 1_000_000)} MB`)];
-    case "tooMany":
-      return [fileProblemTexts.tooMany(problem.most)];
+    case "tooMuch":
+      return [fileProblemTexts.tooMuch(problem.most, limitWords[problem.what])];
     case "damaged":
       return [problem.number === null ? fileProblemTexts.damaged : damagedFitting(problem.number)];
     case "badFitting":

@@ -157,7 +157,8 @@ export const fileProblemTexts = {
   notText: "The file is not text. Choose a file that this tool saved, or a table of measurements.",
   notJson: "The file cannot be read. Choose a file that this tool saved, or a table of measurements.",
   newerBundle: "The file was saved by a newer release. Load this page again to get that release.",
-  tooMany: (most: number): string => `There are too many fittings in the file; the most is ${most}.`,
+  tooMuch: (most: number, what: string): string =>
+    `The file holds more than any file of this tool: at most ${most} ${what} were expected. Choose a file that this tool saved.`,
   damaged:
     "The file was damaged on its way, or changed by hand. If you changed it yourself, take out the line that begins with “check” and open it again.",
   damagedFitting: (number: number): string =>
@@ -167,6 +168,7 @@ export const fileProblemTexts = {
 
 export const sheetProblemTexts = {
   empty: "The table is empty.",
+  noLengths: "The table names its columns, and no measurement stands under them. Fill it in and open it again.",
   tooLong: "The table is too long.",
   tooManyCells: "The table has too many cells.",
   openQuote: (line: number): string => `Line ${line}: a quotation mark is not closed.`,

@@ -130,7 +130,13 @@ const alternatives = (names: readonly string[]): string =>
 const pathText = (path: FilePath): string =>
   path.map((step, i) => (typeof step === "number" ? `[${step}]` : i === 0 ? step : `.${step}`)).join("");
 
-const limitWords = { characters: "characters of text", depth: "levels of nesting", values: "values" } as const;
+/** What a file can hold too much of. */
+export const limitWords = {
+  characters: "characters of text",
+  depth: "levels of nesting",
+  values: "values",
+  names: "keys in one group",
+} as const;
 
 const kindWords: { readonly [kind: string]: string } = {
   object: "a group of keys in braces",

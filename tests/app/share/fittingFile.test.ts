@@ -3,7 +3,16 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { importFile } from "../../../src/app/share/fileImport";
 import { fileName } from "../../../src/app/share/fileOffer";
-import { largestFile, readFile, writeBundle, writeFittingFile } from "../../../src/app/share/fittingFile";
+import {
+  largestFile,
+  readBlob,
+  readFile,
+  writeBundle,
+  writeBundles,
+  writeFittingFile,
+} from "../../../src/app/share/fittingFile";
+import { writeSheet } from "../../../src/app/share/measurementSheet";
+import { type Beside, readBeside } from "../../../src/app/share/readBeside";
 import { importSheet } from "../../../src/app/share/sheetImport";
 import { fittingStorage } from "../../../src/app/storage/fittingStorage";
 import { fittingText } from "../../../src/app/storage/fittingText";
@@ -68,9 +77,10 @@ describe("files that come in", () => {
     [bundle.replace("2026-05-01", "2026-06-01"), "damaged"],
     [JSON.stringify({ ...JSON.parse(bundle), fittings: JSON.parse(bundle).fittings.slice(1) }), "damaged"],
     [JSON.stringify({ ...JSON.parse(bundle), fittings: "none" }), "damaged"],
-    [JSON.stringify({ ...JSON.parse(bundle), fittings: Array(2_001).fill(null) }), "tooMany"],
-    [`${"[".repeat(200_000)}${"]".repeat(200_000)}`, "badFitting"],
-    [`${`{"a":`.repeat(100_000)}1${"}".repeat(100_000)}`, "badFitting"],
+    [JSON.stringify({ ...JSON.parse(bundle), fittings: Array(2_001).fill(null) }), "damaged"],
+    [`${"[".repeat(200_000)}${"]".repeat(200_000)}`, "tooMuch"],
+    [`${`{"a":`.repeat(100_000)}1${"}".repeat(100_000)}`, "tooMuch"],
+    [`${"[".repeat(17)}${"]".repeat(17)}`, "badFitting"],
   ])("say why they are refused (case %#)", (text, code) => {
     const result = read(text);
     expect(result.ok).toBe(false);
@@ -196,6 +206,85 @@ describe("files of somebody who means harm", () => {
   });
 });
 
+describe("a backup of very many fittings", () => {
+  const at = "2026-05-01T08:00:00.000Z";
+  const opened = (files: readonly string[]): readonly string[] =>
+    files.flatMap((file) => {
+      const found = read(file);
+      if (!found.ok) throw new Error(JSON.stringify(found.problem));
+      return found.value.map(({ title }) => title);
+    });
+  const many = (count: number): readonly (typeof sampleFitting)[] =>
+    Array.from({ length: count }, (_, i) => ({ ...sampleFitting, title: `${i}` }));
+  const titles = (fittings: readonly { readonly title: string }[]): readonly string[] =>
+    fittings.map(({ title }) => title);
+
+  // Seen to fail when more than two thousand could be written into a file that was then refused.
+  it("opens again, however many they are", { timeout: 120_000 }, () => {
+    const fittings = many(2_500);
+    const files = writeBundles(fittings, at);
+    expect(files.length).toBe(1);
+    expect(opened(files)).toEqual(titles(fittings));
+  });
+
+  // Seen to fail when everything went into one file of any size.
+  it("is divided into files that can each be opened", { timeout: 120_000 }, () => {
+    const notes = "x".repeat(19_000);
+    const fittings = many(1_800).map((fitting) => ({ ...fitting, notes }));
+    const files = writeBundles(fittings, at);
+    expect(files.map((file) => bytesOf(file).length <= largestFile)).toEqual([true, true]);
+    expect(opened(files)).toEqual(titles(fittings));
+  });
+
+  it("is divided by its values as well, in its order, and never into an empty file", () => {
+    const fittings = many(7);
+    const [one] = writeBundles(fittings.slice(0, 1), at);
+    const bytes = 1_000 + 2.5 * bytesOf(one ?? "").length;
+    const files = writeBundles(fittings, at, { bytes, values: 3_000_000 });
+    expect(files.length).toBeGreaterThan(2);
+    expect(opened(files)).toEqual(titles(fittings));
+    expect(writeBundles(fittings, at, { bytes: largestFile, values: 1 }).length).toBe(7);
+    expect(writeBundles([], at).map((file) => read(file))).toEqual([{ ok: true, value: [] }]);
+  });
+});
+
+describe("reading beside the page", () => {
+  const large = new Blob([single + " ".repeat(200_000)]);
+  const small = new Blob([single]);
+
+  function besideThat(answer: "reads" | "fails") {
+    const counts = { started: 0, ended: 0 };
+    const start = (): Beside => {
+      counts.started += 1;
+      const heard = new Map<string, (event: never) => void>();
+      return {
+        postMessage: (file) => {
+          if (answer === "fails") heard.get("error")?.(new Event("error") as never);
+          else void readBlob(file).then((data) => heard.get("message")?.({ data } as never));
+        },
+        addEventListener: (kind: string, listener: (event: never) => void) => void heard.set(kind, listener),
+        terminate: () => {
+          counts.ended += 1;
+        },
+      };
+    };
+    return { counts, start };
+  }
+
+  it.each(["reads", "fails"] as const)("gives the same where the worker %s, and lets go of it", async (answer) => {
+    const { counts, start } = besideThat(answer);
+    expect(textsOf(await readBeside(start)(large))).toEqual([fittingText(sampleFitting)]);
+    expect(counts).toEqual({ started: 1, ended: 1 });
+  });
+
+  it("reads a small file on the page, and every file where there is no worker", async () => {
+    const { counts, start } = besideThat("reads");
+    expect((await readBeside(start)(small)).ok).toBe(true);
+    expect(counts.started).toBe(0);
+    expect((await readBeside(() => null)(large)).ok).toBe(true);
+  });
+});
+
 describe("importing a table", () => {
   const fresh = { ...sampleFitting, title: "", body: {}, work: [] };
   const named = (content: BlobPart, name = "Ines, May.csv") => Object.assign(new Blob([content]), { name });
@@ -221,6 +310,18 @@ describe("importing a table", () => {
     expect(outcome).toMatchObject({ kind: "imported", fittings: [{ kind: "added", title: "Ines, May" }] });
     const loaded = await storage.load("fresh-0001");
     expect(loaded).toMatchObject({ fitting: { body: { waistGirth: "33½ in" }, form: fresh.form } });
+  });
+
+  // Seen to fail when the file made a fitting with nothing in it.
+  it.each([
+    "measurement,unit,body,form\r\n",
+    "measurement;body\nwaistGirth;\n",
+    writeSheet({ ...sampleFitting, body: {}, form: {} }),
+  ])("takes nothing where the columns are named and nothing stands under them (case %#)", async (empty) => {
+    const drawers = memoryDrawers();
+    const outcome = await importSheet(named(empty), storageOf(drawers), fresh);
+    expect(outcome).toEqual({ kind: "refusedSheet", problems: [{ code: "noLengths" }] });
+    expect([...drawers.kept]).toEqual([]);
   });
 
   it("takes nothing where a line is wrong, the table is too long, or nothing can be kept", async () => {
