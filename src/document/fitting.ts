@@ -151,11 +151,11 @@ export interface Fitting extends KnownFitting {
 /** A fitting without the texts that are still being typed. */
 export type SettledFitting = Omit<Fitting, "drafts">;
 
-/** Reads a fitting from the text of a file, which may be anyone's and may begin with a byte order mark. */
+/** Reads a fitting from the text of a file, which may be anyone's. */
 export function readFittingText(text: string): Result<Fitting, readonly FittingProblem[]> {
   const what = brokenJsonLimit(text);
   if (what) return err([{ path: [], code: "tooLarge", what, most: jsonLimits[what] }]);
-  const file = parsed(text.replace(/^\uFEFF/, ""));
+  const file = parsed(text);
   return file === undefined ? err([{ path: [], code: "notJson" }]) : readFitting(file);
 }
 

@@ -26,21 +26,17 @@ export type FittingProblem = { readonly path: FilePath } & (
 export type FilePath = readonly (string | number)[];
 
 /**
- * Turns what the schema found wrong with a file into our own problems, the first fifty of them; `known` names the keys
- * each object may have.
+ * Turns what the schema found wrong with a file into our own problems; `known` names the keys each object may have. Only
+ * the first ones are told which name was meant: a hostile file has a hundred thousand, each held against every name.
  */
 export const fittingProblems = (
   error: z.ZodError,
   file: unknown,
   known: (path: FilePath) => readonly string[],
 ): readonly FittingProblem[] =>
-  error.issues
-    .slice(0, mostProblems)
-    .flatMap((issue) => issueProblems(issue, file, known))
-    .slice(0, mostProblems);
+  error.issues.flatMap((issue, i) => issueProblems(issue, file, i < mostNamed ? known : () => []));
 
-/** More than these nobody mends at once; a hostile file can have a hundred thousand, each costing a comparison of names. */
-const mostProblems = 50;
+const mostNamed = 50;
 
 function issueProblems(
   issue: z.core.$ZodIssue,
@@ -52,7 +48,7 @@ function issueProblems(
   const last = path.at(-1);
   if (issue.code === "unrecognized_keys") {
     return issue.keys
-      .slice(0, mostProblems)
+      .slice(0, mostNamed)
       .map((key) => ({ path, code: "unknownKey", key: shown(key), nearest: nearestName(key, known(path)) }));
   }
   if (value === undefined && last !== undefined)

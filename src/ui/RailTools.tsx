@@ -1,7 +1,7 @@
 import { useCallback, useEffect } from "react";
-import { useAnnounce } from "./Announcer";
 import { SavedMark } from "./library/SavedMark";
 import { unitMarks, unitNames, workroomWords } from "./text/workroom";
+import { useSayDone } from "./useDone";
 import { useDispatch, useFittingState, useStoreItself, useUnit } from "./useStore";
 
 /** What is at hand everywhere: whether the work is kept, the unit, and the way back. */
@@ -39,20 +39,20 @@ function UnitSwitch() {
 
 function UndoRedo() {
   const store = useStoreItself();
-  const announce = useAnnounce();
+  const sayDone = useSayDone();
   const canUndo = useFittingState((state) => state.past.length > 0);
   const canRedo = useFittingState((state) => state.future.length > 0);
 
   const undo = useCallback(() => {
     if (store.getState().past.length === 0) return;
     store.undo();
-    announce(workroomWords.undone);
-  }, [store, announce]);
+    sayDone(workroomWords.undone);
+  }, [store, sayDone]);
   const redo = useCallback(() => {
     if (store.getState().future.length === 0) return;
     store.redo();
-    announce(workroomWords.redone);
-  }, [store, announce]);
+    sayDone(workroomWords.redone);
+  }, [store, sayDone]);
 
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {

@@ -183,9 +183,9 @@ describe("files that do not, and why", () => {
     });
   });
 
-  test("white space between values counts for nothing, and neither does a byte order mark", () => {
+  test("white space between values counts for nothing", () => {
     const text = JSON.stringify(handWritten);
-    const spaced = `\uFEFF${text.replaceAll(",", `,${" ".repeat(jsonLimits.characters / 4)}`)}`;
+    const spaced = text.replaceAll(",", `,${" ".repeat(jsonLimits.characters / 4)}`);
     expect(spaced.length).toBeGreaterThan(jsonLimits.characters);
     expect(readFittingText(spaced)).toEqual(readFittingText(text));
     expect(readFittingText(text).ok).toBe(true);

@@ -134,6 +134,7 @@ function readBundle(file: Bundle): FileReading {
 
 /** More than these nobody reads. */
 const mostBadFittings = 12;
+const mostProblems = 50;
 
 /** Covers the head and the checks of the fittings, each of which covers its own fitting. */
 function bundleCheck({ exportedAt, fittings, ...rest }: Bundle): string | null {
@@ -167,7 +168,7 @@ function readSealed(file: unknown, text: string, number: number): Result<Fitting
 
 function readPlain(file: unknown, number: number): Result<Fitting, FileProblem> {
   const read = readFitting(file);
-  return read.ok ? read : err({ code: "badFitting", number, problems: read.problem });
+  return read.ok ? read : err({ code: "badFitting", number, problems: read.problem.slice(0, mostProblems) });
 }
 
 const seal = (text: string): string => `crc32:${checkSum(text)}`;

@@ -29,6 +29,8 @@ export interface Keeping {
   put(fitting: Fitting): Promise<"put" | NotKept>;
   /** The same, letting go of a newest change that could not be kept: only for somebody who is erasing everything. */
   letGo(fitting: Fitting): Promise<void>;
+  /** Waits for the saves under way, and tells whether the newest change on the table has been kept. */
+  isKept(): Promise<boolean>;
   /** Keeps what lies on the table now, without waiting for a change. */
   keepNow(): void;
   /** Ends the pause before a save: the page is about to be put aside. */
@@ -129,6 +131,11 @@ class Table implements Keeping {
     return "looking";
   }
 
+  async isKept(): Promise<boolean> {
+    const open = this.current ?? (await this.beginning?.open);
+    return open?.isKept() ?? true;
+  }
+
   keepNow(): void {
     if (this.store.getState().cause === "look") return;
     this.keep(this.store.getState());
@@ -154,11 +161,6 @@ class Table implements Keeping {
     const cleared = this.clear();
     this.keepNow();
     await cleared;
-  }
-
-  private async isKept(): Promise<boolean> {
-    const open = this.current ?? (await this.beginning?.open);
-    return open?.isKept() ?? true;
   }
 
   /** Sends the fitting on the table back to its drawer. From here on the table counts as never kept. */

@@ -1,9 +1,9 @@
-import { useAnnounce } from "../Announcer";
 import { battingWords } from "../text/batting";
 import { battingProblemText } from "../text/problems";
 import { unbroken } from "../text/shownLength";
 import { useDerived } from "../useDerived";
-import { useDispatch, useFitting, useLengths } from "../useStore";
+import { useDoAndSay } from "../useDone";
+import { useFitting, useLengths } from "../useStore";
 import { BattingFields } from "./BattingFields";
 import { secondBatting } from "./secondBatting";
 
@@ -50,13 +50,13 @@ function BattingProblems() {
 /** One button that stays where it is, so that the focus does too when the second batting comes or goes. */
 function SecondButton() {
   const { batting, finishingBatting, unit } = useFitting();
-  const dispatch = useDispatch();
-  const announce = useAnnounce();
+  const doAndSay = useDoAndSay();
   const isThere = finishingBatting !== undefined;
-  const change = () => {
-    dispatch({ does: "changeFinishingBatting", batting: isThere ? null : secondBatting(batting, unit) });
-    announce(isThere ? battingWords.removed : battingWords.added);
-  };
+  const change = () =>
+    doAndSay(
+      { does: "changeFinishingBatting", batting: isThere ? null : secondBatting(batting, unit) },
+      isThere ? battingWords.removed : battingWords.added,
+    );
   return (
     <button type="button" className="patch" onClick={change}>
       {isThere ? battingWords.finishingRemove : battingWords.finishingAdd}

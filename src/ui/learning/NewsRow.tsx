@@ -1,9 +1,8 @@
 import type { Learning } from "../../app/learning";
 import type { PadProgress } from "../../app/padProgress";
 import { levelNames } from "../../core/body/vocabulary";
-import { useAnnounce } from "../Announcer";
 import { learningWords, levelList, newsSentence, restSentence } from "../text/learning";
-import { useDispatch } from "../useStore";
+import { useDoAndSay } from "../useDone";
 
 /**
  * What the last readings change, and the button that plans the rest anew; where nothing would change, how far to pin before
@@ -16,8 +15,7 @@ export interface NewsRowProps {
 }
 
 export function NewsRow({ learned, progress, onDone }: NewsRowProps) {
-  const dispatch = useDispatch();
-  const announce = useAnnounce();
+  const doAndSay = useDoAndSay();
   const news = newsOf(learned);
   if (news === null) {
     return (
@@ -28,9 +26,7 @@ export function NewsRow({ learned, progress, onDone }: NewsRowProps) {
     );
   }
   const replan = () => {
-    dispatch({ does: "replan", at: new Date().toISOString() });
-    announce(learningWords.replanned);
-    onDone();
+    if (doAndSay({ does: "replan", at: new Date().toISOString() }, learningWords.replanned)) onDone();
   };
   return (
     <div className="learning-row">

@@ -2,27 +2,23 @@ import { isLeftOutable } from "../../app/commands";
 import type { MeasurementName } from "../../core/body/vocabulary";
 import type { Millimetres } from "../../core/units";
 import { entryLength, type Entry, type SettledFitting, type WorkEntry } from "../../document/fitting";
-import { useAnnounce } from "../Announcer";
 import { learningWords } from "../text/learning";
 import { measurementTexts } from "../text/measurements";
-import { useDispatch, useFitting, useLengths } from "../useStore";
+import { useDoAndSay } from "../useDone";
+import { useFitting, useLengths } from "../useStore";
 
 /** Every reading the belief rests on, the last one first, and the way to leave out one that was a slip. */
 export function ReadingsBehind() {
   const fitting = useFitting();
   const { write } = useLengths();
-  const dispatch = useDispatch();
-  const announce = useAnnounce();
+  const doAndSay = useDoAndSay();
   const read = fitting.work
     .flatMap((entry, at) =>
       entry.did === "measured" || entry.did === "trial" ? [{ at, text: readingText(entry, fitting, write) }] : [],
     )
     .toReversed();
   if (read.length === 0) return null;
-  const leaveOut = (at: number) => {
-    dispatch({ does: "leaveOut", entry: at });
-    announce(learningWords.leftOut);
-  };
+  const leaveOut = (at: number) => doAndSay({ does: "leaveOut", entry: at }, learningWords.leftOut);
   return (
     <details className="readings-behind">
       <summary className="fold">{learningWords.readingsTitle}</summary>

@@ -1,16 +1,15 @@
 import type { Surprise } from "../../core/calibration/believed";
 import { type Entry, entryLength, type SettledFitting, type WorkEntry } from "../../document/fitting";
-import { useAnnounce } from "../Announcer";
 import { learningWords } from "../text/learning";
 import { measurementTexts } from "../text/measurements";
-import { type LengthWords, useDispatch, useFitting, useLengths } from "../useStore";
+import { useDoAndSay } from "../useDone";
+import { type LengthWords, useFitting, useLengths } from "../useStore";
 
 /** Readings that cannot be: told beside the next action until the place is read again, or left out at a press. */
 export function SurpriseRows({ surprises }: { readonly surprises: readonly Surprise[] }) {
   const fitting = useFitting();
   const { write } = useLengths();
-  const dispatch = useDispatch();
-  const announce = useAnnounce();
+  const doAndSay = useDoAndSay();
   return standingOnes(surprises, fitting).map(({ entry, ...surprise }) => (
     <div key={entry} className="learning-row">
       <p className="learning-line">
@@ -19,10 +18,7 @@ export function SurpriseRows({ surprises }: { readonly surprises: readonly Surpr
       <button
         type="button"
         className="patch"
-        onClick={() => {
-          dispatch({ does: "leaveOut", entry });
-          announce(learningWords.leftOut);
-        }}
+        onClick={() => doAndSay({ does: "leaveOut", entry }, learningWords.leftOut)}
       >
         {learningWords.leaveOut}
       </button>

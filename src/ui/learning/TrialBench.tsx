@@ -3,9 +3,9 @@ import { trialDraftKeys } from "../../app/commands";
 import type { BattingRole } from "../../core/material";
 import { parseLength } from "../../core/lengthText";
 import { type Millimetres, mm } from "../../core/units";
-import { useAnnounce } from "../Announcer";
 import { thinText, trialWords } from "../text/learning";
-import { useDispatch, useDrafts, useFitting } from "../useStore";
+import { useDoAndSay } from "../useDone";
+import { useDrafts, useFitting } from "../useStore";
 import { TrialAnswer } from "./TrialAnswer";
 import { TrialField, TrialPad } from "./TrialField";
 
@@ -50,8 +50,7 @@ export function TrialBench() {
 function useTrial(role: BattingRole) {
   const { unit, batting, finishingBatting } = useFitting();
   const drafts = useDrafts();
-  const dispatch = useDispatch();
-  const announce = useAnnounce();
+  const doAndSay = useDoAndSay();
   const [before = "", after = ""] = moments.map((name) => drafts.other[trialDraftKeys[name]]);
   const [first, second] = [parseLength(before, unit), parseLength(after, unit)];
   const isRead = first.ok && second.ok;
@@ -66,19 +65,11 @@ function useTrial(role: BattingRole) {
     learn: () => {
       if (!isRead || isLess) return;
       const at = new Date().toISOString();
-      dispatch({
-        does: "tryLayer",
-        trial: {
-          did: "trial",
-          batting: name,
-          level: "waist",
-          plies: 1,
-          before: before.trim(),
-          after: after.trim(),
-          at,
-        },
-      });
-      announce(trialWords.learned);
+      const readings = { before: before.trim(), after: after.trim() };
+      doAndSay(
+        { does: "tryLayer", trial: { did: "trial", batting: name, level: "waist", plies: 1, ...readings, at } },
+        trialWords.learned,
+      );
     },
   };
 }

@@ -5,11 +5,11 @@ import { trimReach } from "../../core/plan/corrected";
 import type { Correction } from "../../core/plan/corrections";
 import type { Plan } from "../../core/plan/plan";
 import { mm } from "../../core/units";
-import { useAnnounce } from "../Announcer";
 import { amountText } from "../readout/remaining";
 import { type CorrectionWords, learningWords } from "../text/learning";
 import { pieceName } from "../text/pieces";
-import { useDispatch, useLengths } from "../useStore";
+import { useDoAndSay } from "../useDone";
+import { useLengths } from "../useStore";
 import { overTold } from "./overTold";
 
 /** A correction in words, and the press that notes it down; pulling thin is told by the tape alone. */
@@ -20,8 +20,7 @@ export interface CorrectionAtHand {
 
 export function useCorrection(plan: Plan, progress: PadProgress, correction: Correction): CorrectionAtHand | null {
   const { step } = useLengths();
-  const dispatch = useDispatch();
-  const announce = useAnnounce();
+  const doAndSay = useDoAndSay();
   // Until what was noted is worked out the correction stands, but it is noted once.
   const [noted, setNoted] = useState<Correction | null>(null);
   const piece = plan.pieces.find(({ id }) => id === correction.pieceId);
@@ -39,9 +38,8 @@ export function useCorrection(plan: Plan, progress: PadProgress, correction: Cor
   };
   if (how.kind === "pullThin" || noted === correction) return { words, note: null };
   const press = () => {
-    setNoted(correction);
-    dispatch(commandOf(correction, how, new Date().toISOString()));
-    announce(learningWords.logged);
+    const isDone = doAndSay(commandOf(correction, how, new Date().toISOString()), learningWords.logged);
+    if (isDone) setNoted(correction);
   };
   return { words, note: { name: how.kind === "peel" ? learningWords.peeled : learningWords.trimmed, press } };
 }

@@ -4,8 +4,9 @@ import { keptMark } from "../../app/storage/keptMark";
 import { type KeepAnswer, keepAnswer } from "../../app/storage/room";
 import { useAnnounce } from "../Announcer";
 import { newFitting } from "../newFitting";
-import { deviceWords, troubleTexts } from "../text/library";
+import { deviceWords } from "../text/library";
 import { useUnit } from "../useStore";
+import { refusalOf } from "./refusal";
 import { listMayHaveChanged, useShelf } from "./shelf";
 
 /** What this device does for the fittings: opening without a network, keeping them, and forgetting everything. */
@@ -36,7 +37,7 @@ function EraseEverything({ keeping }: { readonly keeping: Keeping }) {
     await keeping.letGo(newFitting(unit));
     const outcome = await keeping.desk.storage.eraseEverything();
     if (outcome.kind === "erased") keptMark(window).write(0);
-    const sentence = outcome.kind === "erased" ? deviceWords.erased : troubleTexts[outcome.reason];
+    const sentence = refusalOf(outcome) ?? deviceWords.erased;
     setSaid(sentence);
     announce(sentence);
     keeping.desk.channel.send({ kind: "listChanged" });

@@ -1,9 +1,10 @@
 import { useId, useState } from "react";
 import { goTo } from "../place";
-import { libraryWords, troubleTexts } from "../text/library";
+import { libraryWords } from "../text/library";
 import { ComparePanel } from "./ComparePanel";
 import { type TagPanel, type TagProps, titleOf } from "./listedEntry";
 import { momentText } from "./moment";
+import { refusalOf } from "./refusal";
 import { SharePanel } from "./SharePanel";
 import { listMayHaveChanged, useShelf } from "./shelf";
 import { TagActions } from "./TagActions";
@@ -72,13 +73,13 @@ function RemovedWays({ keeping, listed, onDone, say }: TagProps) {
   const { storage } = keeping.desk;
   const { id } = listed.entry;
   const restore = async () => {
-    const outcome = await storage.restore(id);
-    if (outcome.kind === "notSaved") say(troubleTexts[outcome.reason]);
-    else onDone(libraryWords.putBack(titleOf(listed)), () => storage.remove(id));
+    const refusal = refusalOf(await storage.restore(id));
+    if (refusal !== null) say(refusal);
+    else onDone(libraryWords.putBack(titleOf(listed)), () => storage.remove(id).then(refusalOf));
   };
   const erase = async () => {
-    const outcome = await storage.erase(id);
-    if (outcome.kind === "notSaved") say(troubleTexts[outcome.reason]);
+    const refusal = refusalOf(await storage.erase(id));
+    if (refusal !== null) say(refusal);
     keeping.desk.channel.send({ kind: "listChanged" });
     listMayHaveChanged();
   };

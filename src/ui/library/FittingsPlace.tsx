@@ -3,12 +3,13 @@ import type { Keeping } from "../../app/storage/keeping";
 import { useAnnounce } from "../Announcer";
 import { newFitting } from "../newFitting";
 import { goTo } from "../place";
-import { libraryWords, troubleTexts } from "../text/library";
+import { notListedTexts } from "../text/files";
+import { libraryWords } from "../text/library";
 import { useUnit } from "../useStore";
 import { DevicePart } from "./DevicePart";
 import { FilePart } from "./FilePart";
 import { FittingTag } from "./FittingTag";
-import type { ListedEntry } from "./listedEntry";
+import type { ListedEntry, WayBack } from "./listedEntry";
 import { SetAsidePart } from "./SetAsidePart";
 import { listMayHaveChanged, useShelf } from "./shelf";
 import { UnkeptTag } from "./UnkeptTag";
@@ -31,7 +32,7 @@ export function FittingsPlace() {
 function Shelf({ keeping }: { readonly keeping: Keeping }) {
   const found = useListing(keeping);
   if (found.kind === "looking") return <p className="quiet">{libraryWords.loading}</p>;
-  if (found.kind === "notRead") return <p className="caution">{troubleTexts[found.reason]}</p>;
+  if (found.kind === "notRead") return <p className="caution">{notListedTexts[found.reason]}</p>;
   const { listing } = found;
   return (
     <>
@@ -64,16 +65,21 @@ function FittingList({ keeping, listing }: { readonly keeping: Keeping; readonly
     keeping.desk.channel.send({ kind: "listChanged" });
     listMayHaveChanged();
   };
-  const onDone = (text: string, undo: () => Promise<unknown>) => {
+  const onDone = (text: string, undo: WayBack) => {
     setSentence("");
     setDone({ sentence: text, undo });
     announce(text);
     changed();
   };
   const undo = async () => {
+    if (done === null) return;
     setDone(null);
-    await done?.undo();
-    announce(libraryWords.undone);
+    const trouble = await done.undo();
+    if (trouble === null) announce(libraryWords.undone);
+    else {
+      say(trouble);
+      setDone(done);
+    }
     changed();
   };
   const tags = (entries: readonly ListedEntry[]) => (
@@ -116,7 +122,7 @@ function FittingList({ keeping, listing }: { readonly keeping: Keeping; readonly
 /** What was done last on the shelf, and the way back from it. */
 interface Done {
   readonly sentence: string;
-  readonly undo: () => Promise<unknown>;
+  readonly undo: WayBack;
 }
 
 function Folded({ title, children }: { readonly title: string; readonly children: React.ReactNode }) {

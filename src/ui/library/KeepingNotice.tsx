@@ -4,7 +4,7 @@ import { writeFittingFile } from "../../app/share/fittingFile";
 import type { NotSaved } from "../../app/storage/fittingOutcome";
 import type { Keeping } from "../../app/storage/keeping";
 import { linkProblemTexts, newsTexts, noticeWords, troubleTexts } from "../text/library";
-import { useStoreItself } from "../useStore";
+import { useFittingState, useStoreItself } from "../useStore";
 import { presentInstant } from "./moment";
 import { forget, type ShelfNews, shelf, useShelf } from "./shelf";
 
@@ -102,7 +102,11 @@ function newsText(news: ShelfNews): string {
 /** A newer release is offered only while everything is saved; taking it loads the page anew. */
 function ReleaseNotice() {
   const offline = useShelf((state) => state.offline);
-  const isSaved = useShelf(({ open }) => open === null || open.access === "newer" || open.saving.kind === "saved");
+  // A fitting out of a link that was never kept would be lost with the page.
+  const isNothing = useFittingState(({ fitting }) => Object.keys(fitting.body).length === 0);
+  const isSaved = useShelf(({ open }) =>
+    open === null ? isNothing : open.access === "newer" || open.saving.kind === "saved",
+  );
   if (offline.kind === "newReleaseElsewhere") {
     return (
       <div className="notice">

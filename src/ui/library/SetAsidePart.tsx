@@ -1,11 +1,13 @@
 import { useState } from "react";
 import { fileName, offerFile } from "../../app/share/fileOffer";
+import type { EraseOutcome } from "../../app/storage/changeFitting";
 import { listedId } from "../../app/storage/fittingOutcome";
 import type { Keeping } from "../../app/storage/keeping";
 import { useAnnounce } from "../Announcer";
 import { goTo } from "../place";
 import { asideWords, libraryWords } from "../text/library";
 import { momentText, presentInstant } from "./moment";
+import { refusalOf } from "./refusal";
 import { listMayHaveChanged } from "./shelf";
 import type { Listing } from "./useListing";
 
@@ -23,8 +25,10 @@ export function SetAsidePart({ keeping, listing }: { readonly keeping: Keeping; 
     setSaid(sentence);
     announce(sentence);
   };
-  const erase = async (work: Promise<unknown>) => {
-    await work;
+  const erase = async (work: Promise<EraseOutcome>) => {
+    const refusal = refusalOf(await work);
+    setSaid(refusal ?? "");
+    if (refusal !== null) announce(refusal);
     listMayHaveChanged();
   };
   if (unread.length === 0 && listing.setAside.length === 0) return null;

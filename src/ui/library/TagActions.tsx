@@ -1,14 +1,17 @@
-import { useEffect, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { fileName, offerFile } from "../../app/share/fileOffer";
 import { writeFittingFile } from "../../app/share/fittingFile";
 import { writeSheet } from "../../app/share/measurementSheet";
 import type { NotSaved } from "../../app/storage/fittingOutcome";
 import { renameFitting } from "../../app/storage/renameFitting";
 import { newFitting } from "../newFitting";
-import { libraryWords, troubleTexts } from "../text/library";
+import { againTitle, copyTitle } from "../text/copyTitles";
+import { libraryWords } from "../text/library";
 import { useDispatch, useUnit } from "../useStore";
-import { type TagPanel, type TagProps, titleOf } from "./listedEntry";
+import { type TagPanel, type TagProps, titleOf, type WayBack } from "./listedEntry";
 import { dayText, presentInstant } from "./moment";
+import { refusalAmong, refusalOf, unsavedText } from "./refusal";
+import { shelf } from "./shelf";
 
 interface ActionProps extends TagProps {
   readonly onPanel: (panel: TagPanel | null) => void;
@@ -16,13 +19,15 @@ interface ActionProps extends TagProps {
 
 /** Everything that can be done with a fitting besides opening it. */
 export function TagActions(props: ActionProps) {
-  const { keeping, listed, onPanel, onDone, say } = props;
+  const { keeping, listed, others, onPanel, onDone, say } = props;
   const { entry, fitting } = listed;
   const { storage } = keeping.desk;
   const unit = useUnit();
   const title = titleOf(listed);
-  const after = (outcome: { readonly kind: string } | NotSaved, sentence: string, undo: () => Promise<unknown>) => {
-    if (isNotSaved(outcome)) say(troubleTexts[outcome.reason]);
+  const titles = others.map((other) => other.entry.title);
+  const after = (outcome: { readonly kind: string } | NotSaved, sentence: string, undo: WayBack) => {
+    const refusal = refusalOf(outcome);
+    if (refusal !== null) say(refusal);
     else onDone(sentence, undo);
     onPanel(null);
   };
@@ -30,25 +35,29 @@ export function TagActions(props: ActionProps) {
     const { id: _id, ...rest } = fitting;
     const outcome = await storage.add([{ ...rest, title: copyTitle }]);
     const copies = outcome.kind === "added" ? outcome.fittings : [];
-    after(outcome, libraryWords.copied(title), () => Promise.all(copies.map(({ id }) => storage.remove(id))));
+    after(outcome, libraryWords.copied(title), async () =>
+      refusalAmong(await Promise.all(copies.map(({ id }) => storage.remove(id)))),
+    );
   };
   const archive = async () => {
     const { id, archived } = entry;
     const outcome = await storage.setArchived(id, !archived);
     const sentence = archived ? libraryWords.takenOut(title) : libraryWords.putAway(title);
-    after(outcome, sentence, () => storage.setArchived(id, archived));
+    after(outcome, sentence, () => storage.setArchived(id, archived).then(refusalOf));
   };
   const remove = async () => {
     const isOnTable = keeping.openId() === entry.id;
     if (isOnTable && (await keeping.put(newFitting(unit))) === "notKept") return say(libraryWords.notKept);
     const outcome = await storage.remove(entry.id);
-    after(outcome, libraryWords.removed(title), () => storage.restore(entry.id));
+    // What stays on the list goes on lying on the table.
+    if (isOnTable && refusalOf(outcome) !== null) await keeping.open(entry.id);
+    after(outcome, libraryWords.removed(title), () => storage.restore(entry.id).then(refusalOf));
   };
   const save = (kind: "json" | "csv", text: string) =>
     offerFile(document, fileName("fitting", entry.title, presentInstant(), kind), text, kind);
   const actions: readonly (readonly [string, () => void])[] = [
-    [libraryWords.copy, () => void addCopy(libraryWords.copyTitle(entry.title))],
-    [libraryWords.again, () => void addCopy(libraryWords.againTitle(entry.title, dayText(presentInstant())))],
+    [libraryWords.copy, () => void addCopy(copyTitle(entry.title, titles))],
+    [libraryWords.again, () => void addCopy(againTitle(entry.title, dayText(presentInstant())))],
     [libraryWords.compare, () => onPanel("compare")],
     [libraryWords.share, () => onPanel("share")],
     [libraryWords.saveFile, () => save("json", writeFittingFile(fitting))],
@@ -71,8 +80,6 @@ export function TagActions(props: ActionProps) {
   );
 }
 
-const isNotSaved = (outcome: { readonly kind: string } | NotSaved): outcome is NotSaved => outcome.kind === "notSaved";
-
 /** The name is part of the fitting, so it is changed by whoever has its pen. */
 function Rename({ keeping, listed, onDone, say }: ActionProps) {
   const dispatch = useDispatch();
@@ -83,20 +90,22 @@ function Rename({ keeping, listed, onDone, say }: ActionProps) {
   const named = async (name: string): Promise<string | null> => {
     if (keeping.openId() === entry.id) {
       dispatch({ does: "rename", title: name });
-      return null;
+      keeping.retry();
+      return (await keeping.isKept()) ? null : unsavedText(shelf.getState().open);
     }
     const outcome = await renameFitting(keeping.desk, entry.id, name);
     if (outcome.kind === "saved") return null;
-    return outcome.reason === "changedElsewhere" ? libraryWords.openElsewhere : troubleTexts[outcome.reason];
+    return refusalOf(outcome);
   };
+  const isNaming = useRef(false);
   const rename = async () => {
-    if (title === entry.title) return;
+    // Leaving the field after Enter is the same wish once more.
+    if (title === entry.title || isNaming.current) return;
+    isNaming.current = true;
     const trouble = await named(title);
+    isNaming.current = false;
     if (trouble !== null) return say(trouble);
-    onDone(libraryWords.renamed(title === "" ? libraryWords.untitled : title), async () => {
-      const troubleBack = await named(entry.title);
-      if (troubleBack !== null) say(troubleBack);
-    });
+    onDone(libraryWords.renamed(title === "" ? libraryWords.untitled : title), () => named(entry.title));
   };
   return (
     <label className="name-field">

@@ -3,18 +3,27 @@ import type { FileProblem } from "../../app/share/fittingFile";
 import type { SheetProblem } from "../../app/share/measurementSheet";
 import type { AddedFitting } from "../../app/storage/addFittings";
 import { type LengthUnit, tapeStep } from "../../core/lengthText";
-import { fileProblemTexts, fileWords, libraryWords, sheetProblemTexts, troubleTexts } from "../text/library";
+import { intakeWords, refusedTexts } from "../text/files";
+import { fileProblemTexts, fileWords, libraryWords, sheetProblemTexts } from "../text/library";
 import { measurementTexts } from "../text/measurements";
 import { fittingProblemText, lengthProblemText, limitWords } from "../text/problems";
 
 /** What came of opening a file, as sentences: every fitting of it, or every reason against it. */
 export function importSentences(outcome: ImportOutcome, unit: LengthUnit): readonly string[] {
-  if (outcome.kind === "imported") return [fileWords.imported, ...outcome.fittings.map(addedSentence)];
-  if (outcome.kind === "notSaved") return [fileWords.refused, troubleTexts[outcome.reason]];
+  if (outcome.kind === "imported") return importedSentences(outcome.fittings);
+  if (outcome.kind === "notSaved") return [fileWords.refused, refusedTexts[outcome.reason]];
   return [
     fileWords.refused,
     ...outcome.problems.flatMap((problem) => fileProblemSentences(problem, unit)).slice(0, most),
   ];
+}
+
+/** Opened is said only where something was added; of very many the first ones are named. */
+function importedSentences(fittings: readonly AddedFitting[]): readonly string[] {
+  const isAnyNew = fittings.some(({ kind }) => kind !== "alreadyHere");
+  const named = fittings.slice(0, mostNamed).map(addedSentence);
+  const more = fittings.length - named.length;
+  return [...(isAnyNew ? [fileWords.imported] : []), ...named, ...(more > 0 ? [intakeWords.more(more)] : [])];
 }
 
 export const sheetSentences = (problems: readonly SheetProblem[], unit: LengthUnit): readonly string[] => [
@@ -29,6 +38,7 @@ export function addedSentence(added: AddedFitting): string {
 
 /** More than these nobody reads; the first ones say what kind of file it is. */
 const most = 12;
+const mostNamed = 50;
 
 function fileProblemSentences(problem: FileProblem, unit: LengthUnit): readonly string[] {
   switch (problem.code) {

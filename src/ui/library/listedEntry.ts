@@ -13,8 +13,11 @@ export interface TagProps {
   readonly listed: ListedEntry;
   readonly others: readonly ListedEntry[];
   /** Something was done with a fitting, and there is a way back. */
-  readonly onDone: (sentence: string, undo: () => Promise<unknown>) => void;
+  readonly onDone: (sentence: string, undo: WayBack) => void;
   readonly say: (sentence: string) => void;
 }
+
+/** Undoes what was done; null where that was done, or why it was not. */
+export type WayBack = () => Promise<string | null>;
 
 export type TagPanel = "actions" | "share" | "compare";

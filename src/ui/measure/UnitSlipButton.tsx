@@ -1,18 +1,17 @@
 import type { MeasurementProblem } from "../../core/body/plausibility";
-import { useAnnounce } from "../Announcer";
 import { measuringWords } from "../text/measuring";
-import { useDispatch } from "../useStore";
+import { useDoAndSay } from "../useDone";
 
 /** Where readings look as if they were typed in the wrong unit: one tap reads them in the other; undo takes it back. */
 export function UnitSlipButton({ problem }: { readonly problem: MeasurementProblem }) {
-  const dispatch = useDispatch();
-  const announce = useAnnounce();
+  const doAndSay = useDoAndSay();
   const unit = slippedFrom[problem.code];
   if (unit === undefined) return null;
-  const reread = () => {
-    dispatch({ does: "reread", slipped: { whose: problem.whose, names: problem.names, unit } });
-    announce(measuringWords.reread[unit]);
-  };
+  const reread = () =>
+    doAndSay(
+      { does: "reread", slipped: { whose: problem.whose, names: problem.names, unit } },
+      measuringWords.reread[unit],
+    );
   return (
     <button type="button" className="patch" onClick={reread}>
       {measuringWords.theyAre(unit, problem.names.length)}

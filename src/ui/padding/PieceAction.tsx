@@ -1,13 +1,13 @@
 import type { PadProgress } from "../../app/padProgress";
 import type { Plan, PlannedPiece } from "../../core/plan/plan";
 import { pieceToFile } from "../../document/pieceFile";
-import { useAnnounce } from "../Announcer";
 import { useCutFrom } from "../batting/useCutFrom";
 import { battingWords } from "../text/batting";
 import { paddingWords } from "../text/padding";
 import { levelWords } from "../text/pictures";
 import { pieceName, pinPliesSentence, placeSentence } from "../text/pieces";
-import { useDispatch, useLengths } from "../useStore";
+import { useDoAndSay } from "../useDone";
+import { useLengths } from "../useStore";
 import { levelToMeasure } from "./levelToMeasure";
 import { SpeakButton } from "./SpeakButton";
 
@@ -71,18 +71,16 @@ function usePinning(
   { name, place }: ReturnType<typeof usePieceWords>,
   onLook: PieceActionProps["onLook"],
 ) {
-  const dispatch = useDispatch();
-  const announce = useAnnounce();
+  const doAndSay = useDoAndSay();
   const isPinned = progress.pieces.some((state) => state.piece.id === piece.id && state.pinned);
   const press = () => {
     const at = new Date().toISOString();
-    if (isPinned) {
-      dispatch({ does: "unpin", pieceId: piece.id, at });
-      announce(paddingWords.unpinned);
-    } else {
-      dispatch({ does: "pin", piece: pieceToFile(piece, name, place), at });
-      announce(paddingWords.pinnedAnnounced(piece.order, plan.pieces.length));
-    }
+    if (isPinned) doAndSay({ does: "unpin", pieceId: piece.id, at }, paddingWords.unpinned);
+    else
+      doAndSay(
+        { does: "pin", piece: pieceToFile(piece, name, place), at },
+        paddingWords.pinnedAnnounced(piece.order, plan.pieces.length),
+      );
     onLook(null);
   };
   return { isPinned, press };

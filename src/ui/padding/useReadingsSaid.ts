@@ -2,18 +2,18 @@ import { useEffect, useRef } from "react";
 import { type PadProgress, readingName, tapeParts } from "../../app/padProgress";
 import { levelNames } from "../../core/body/vocabulary";
 import type { Plan } from "../../core/plan/plan";
-import { useAnnounce } from "../Announcer";
 import { remainingWords } from "../readout/remainingWords";
 import { standingOf } from "../readout/standing";
 import { paddingWords, tapePartNames } from "../text/padding";
 import { levelWords } from "../text/pictures";
+import { useSayDone } from "../useDone";
 import { useFitting, useLengths, useStoreItself } from "../useStore";
 
 /** Says of every reading, when it is kept and not at its letters, what it was taken for and what is left to go. */
 export function useReadingsSaid(plan: Plan, progress: PadProgress, isLastOn: boolean): void {
   const { work } = useFitting();
   const { step, write } = useLengths();
-  const announce = useAnnounce();
+  const sayDone = useSayDone();
   const store = useStoreItself();
   const heard = useRef(work);
   useEffect(() => {
@@ -34,6 +34,6 @@ export function useReadingsSaid(plan: Plan, progress: PadProgress, isLastOn: boo
         return [paddingWords.kept(what, write(now.value), left)];
       }),
     );
-    if (sentences.length > 0) announce(sentences.join(" "));
-  }, [work, plan, progress, isLastOn, step, write, announce, store]);
+    if (sentences.length > 0) sayDone(sentences.join(" "));
+  }, [work, plan, progress, isLastOn, step, write, sayDone, store]);
 }

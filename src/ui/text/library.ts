@@ -25,7 +25,7 @@ export const newsTexts = {
   outdated: troubleTexts.newerApp,
   received: "This fitting came in a link. It is not kept on this device until you keep it or change something.",
   lastUnreadable:
-    "Your last fitting could not be read. It was left as it is, and a raw copy is set aside under “Your fittings”.",
+    "Your last fitting could not be read. It was left as it is; its raw text can be saved to a file under “Your fittings”.",
   lastNewer:
     "Your last fitting was kept by a newer release of the tool and was left as it is. Load the page again to get that release.",
   quarantined:
@@ -35,7 +35,7 @@ export const newsTexts = {
   tableNotKept:
     "The fitting on the table is not saved yet, so it stays there. Save it to a file or try again first, then open the other one once more.",
   historyLost:
-    "The fitting is whole, but its earlier steps could not be read, so Undo begins here. A raw copy of them is set aside.",
+    "The fitting is whole, but its earlier steps could not be read, so Undo begins here. They are left as they were found.",
   notLoaded: "The part of the tool that keeps fittings could not be loaded. Nothing is kept: load the page again.",
 } as const;
 
@@ -60,7 +60,7 @@ export const noticeWords = {
     "This fitting was kept by a newer release of the tool. You can look at it here; to change it, load the page again to get that release.",
   keepIt: "Keep it here",
   reload: "Load again",
-  release: "A newer release of the tool is ready. Your work is saved; it takes a moment.",
+  release: "A newer release of the tool is ready. What is open is saved; it takes a moment.",
   releaseElsewhere: "A newer release was taken in another tab. Load this page again when it suits you.",
   takeRelease: "Take it now",
   understood: "Understood",
@@ -87,11 +87,9 @@ export const libraryWords = {
   takenOut: (title: string): string => `Took out ${title}.`,
   putBack: (title: string): string => `Put back ${title}.`,
   copy: "Copy",
-  copyTitle: (title: string): string => (title === "" ? "Copy" : `${title} (copy)`),
   again: "Measure again",
   againNote:
     "Measure again makes a copy with today’s date: what is pinned stays pinned, you measure the body anew, and only the change is planned.",
-  againTitle: (title: string, day: string): string => `${title === "" ? "Fitting" : title}, ${day}`,
   compare: "Compare",
   share: "Share",
   saveFile: "Save to a file",
@@ -107,7 +105,6 @@ export const libraryWords = {
   archivedTitle: "Put away",
   removedTitle: "Removed",
   removedNote: "Still here until you erase them.",
-  openElsewhere: "This fitting is open in another tab; do it there.",
   notKept: "The fitting on the table is not saved yet. Save it to a file or try again first.",
   cannotOpen: "It could not be opened.",
 } as const;
@@ -139,8 +136,8 @@ export const fileWords = {
   never: "Nothing has been saved to a file from this device yet.",
   lastSaved: (when: string, changes: number): string =>
     changes === 0
-      ? `Last saved to a file ${when}; nothing has changed since.`
-      : `Last saved to a file ${when}; ${changes === 1 ? "one fitting has" : `${changes} fittings have`} changed since.`,
+      ? `Last file made ${when}; nothing has changed since.`
+      : `Last file made ${when}; ${changes === 1 ? "one fitting has" : `${changes} fittings have`} changed since.`,
   leftOut: (count: number): string =>
     `${count === 1 ? "One that cannot be read is" : `${count} that cannot be read are`} not in the file; save the raw text below.`,
   imported: "Opened, and now on the shelf:",

@@ -1,0 +1,243 @@
+import { act, cleanup, fireEvent, render, screen, waitFor, within } from "@testing-library/react";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { fittingStorage } from "../../src/app/storage/fittingStorage";
+import { type Keeping, startKeeping } from "../../src/app/storage/keeping";
+import { tabChannel } from "../../src/app/storage/tabChannel";
+import { type FittingStore, fittingStore } from "../../src/app/store";
+import { writeFittingFile } from "../../src/app/share/fittingFile";
+import { Announcer } from "../../src/ui/Announcer";
+import { FittingsPlace } from "../../src/ui/library/FittingsPlace";
+import { shelf } from "../../src/ui/library/shelf";
+import { newFitting } from "../../src/ui/newFitting";
+import { deviceWords, libraryWords } from "../../src/ui/text/library";
+import { intakeWords, refusedTexts } from "../../src/ui/text/files";
+import { savedWords } from "../../src/ui/text/saved";
+import { StoreProvider } from "../../src/ui/useStore";
+import { useDoAndSay } from "../../src/ui/useDone";
+import { type MemoryDrawers, memoryDrawers } from "../app/storage/memoryDrawers";
+import { sampleTitled } from "../app/storage/sampleFittings";
+
+/**
+ * What is said to be done follows from what came of it. Each wish is made twice: with a storage that does it, which must be
+ * said, and with one that refuses, where nothing of it may be said. Seen to fail for the name of the open fitting, for
+ * every way back, and for a press that changes nothing.
+ */
+let drawers: MemoryDrawers;
+let keeping: Keeping;
+let store: FittingStore;
+
+beforeEach(async () => {
+  drawers = memoryDrawers();
+  store = fittingStore(newFitting("cm"));
+  let count = 0;
+  const newId = (): string => {
+    count += 1;
+    return `made-by-us-${count}`;
+  };
+  const storage = fittingStorage(drawers, { now: () => "2026-05-02T08:00:00.000Z", newId });
+  const later = (milliseconds: number, work: () => void) => {
+    const timer = setTimeout(work, milliseconds);
+    return () => clearTimeout(timer);
+  };
+  const desk = { storage, locks: undefined, channel: tabChannel(undefined), later };
+  keeping = startKeeping(store, desk, {
+    onState: (open) => shelf.setState({ open }),
+    onFirstSave: () => {},
+    onHistoryLost: () => {},
+  });
+  await storage.add([sampleTitled("Odile", "odile-0001"), sampleTitled("Ines", "ines-00001")]);
+  await storage.setArchived("ines-00001", true);
+  await keeping.open("odile-0001");
+  shelf.setState({ keeping, open: shelf.getState().open });
+});
+
+afterEach(() => {
+  cleanup();
+  act(() => shelf.setState({ keeping: null, open: null, news: [] }));
+});
+
+const refuse = (): void => drawers.failFrom((_, name) => (name === "write" || name === "clear" ? noRoom : null));
+const allow = (): void => drawers.failFrom(() => null);
+const noRoom = { reason: "noRoom", when: "before" } as const;
+
+async function shown() {
+  const { container } = render(
+    <StoreProvider store={store}>
+      <Announcer>
+        <FittingsPlace />
+      </Announcer>
+    </StoreProvider>,
+  );
+  await screen.findByRole("heading", { name: "Odile" });
+  const heard = (): string => container.querySelector("[aria-live=polite]")?.textContent ?? "";
+  const tag = (title: string) => {
+    const item = screen.getByRole("heading", { name: title }).closest("li");
+    if (item === null) throw new Error(`${title} is not on the list`);
+    return within(item);
+  };
+  const press = (title: string, name: string) => fireEvent.click(tag(title).getByRole("button", { name }));
+  const more = (title: string) => press(title, libraryWords.moreOf(title));
+  const give = (file: File) =>
+    fireEvent.change(container.querySelector("input[type=file]") as HTMLInputElement, { target: { files: [file] } });
+  return { heard, tag, press, more, give };
+}
+
+type Shown = Awaited<ReturnType<typeof shown>>;
+
+function name({ more, tag }: Shown, title: string, to: string): void {
+  more(title);
+  const field = tag(title).getByLabelText(libraryWords.rename);
+  fireEvent.change(field, { target: { value: to } });
+  fireEvent.keyDown(field, { key: "Enter" });
+}
+
+const file = new File([writeFittingFile(sampleTitled("Ruth"))], "ruth.json");
+const wishes: readonly (readonly [string, string, (page: Shown) => void | Promise<void>])[] = [
+  ["a name for the open fitting", libraryWords.renamed("Ruth"), (page) => name(page, "Odile", "Ruth")],
+  ["a name for another", libraryWords.renamed("Ruth"), (page) => name(page, "Ines", "Ruth")],
+  [
+    "a copy",
+    libraryWords.copied("Odile"),
+    ({ more, press }) => {
+      more("Odile");
+      press("Odile", libraryWords.copy);
+    },
+  ],
+  [
+    "putting away",
+    libraryWords.putAway("Odile"),
+    ({ more, press }) => {
+      more("Odile");
+      press("Odile", libraryWords.archive);
+    },
+  ],
+  [
+    "taking out",
+    libraryWords.takenOut("Ines"),
+    ({ more, press }) => {
+      more("Ines");
+      press("Ines", libraryWords.unarchive);
+    },
+  ],
+  [
+    "removing",
+    libraryWords.removed("Ines"),
+    ({ more, press }) => {
+      more("Ines");
+      press("Ines", libraryWords.remove);
+    },
+  ],
+  ["a file", "Ruth: added.", ({ give }) => give(file)],
+  [
+    "erasing everything",
+    deviceWords.erased,
+    () => {
+      fireEvent.click(screen.getByRole("button", { name: deviceWords.eraseAll }));
+      fireEvent.click(screen.getByRole("button", { name: deviceWords.eraseAllSure }));
+    },
+  ],
+];
+
+describe("what is said of a wish", () => {
+  test.each(wishes)("%s: that it was done, once it was", async (_, done, wish) => {
+    const page = await shown();
+    await wish(page);
+    await waitFor(() => expect(page.heard()).toContain(done));
+  });
+
+  test.each(wishes)("%s: that it was refused, and never that it was done", async (_, done, wish) => {
+    const page = await shown();
+    refuse();
+    await wish(page);
+    await waitFor(() => expect(page.heard()).toContain("no room left"));
+    await act(() => new Promise((resolve) => setTimeout(resolve, 50)));
+    expect(page.heard()).not.toContain(done);
+  });
+
+  test.each(wishes.slice(0, 6))("%s: undone is said only of what was undone", async (_, done, wish) => {
+    const page = await shown();
+    await wish(page);
+    await waitFor(() => expect(page.heard()).toContain(done));
+    refuse();
+    const undo = () => fireEvent.click(screen.getByRole("button", { name: libraryWords.undo }));
+    undo();
+    await waitFor(() => expect(page.heard()).toContain("no room left"));
+    expect(page.heard()).not.toContain(libraryWords.undone);
+    allow();
+    await screen.findByRole("button", { name: libraryWords.undo });
+    undo();
+    await waitFor(() => expect(page.heard()).toContain(libraryWords.undone));
+  });
+
+  test("a file that is here already is said to be, and a copy is added when asked for, and taken away again", async () => {
+    const { give, heard } = await shown();
+    const titles = async (): Promise<readonly string[]> => {
+      const listed = await keeping.desk.storage.list();
+      return listed.kind !== "listed"
+        ? []
+        : listed.fittings.flatMap((one) =>
+            one.kind === "fitting" && one.entry.deletedAt === null ? [one.entry.title] : [],
+          );
+    };
+    give(file);
+    await waitFor(() => expect(heard()).toContain("Ruth: added."));
+    give(file);
+    await waitFor(() => expect(heard()).toContain("Ruth: was here already"));
+    expect(await titles()).toEqual(["Odile", "Ines", "Ruth"]);
+    refuse();
+    const anyway = () => fireEvent.click(screen.getByRole("button", { name: intakeWords.addAnyway(1) }));
+    anyway();
+    await waitFor(() => expect(heard()).toContain(refusedTexts.noRoom));
+    expect(heard()).not.toContain("Ruth (copy): added.");
+    allow();
+    give(file);
+    await screen.findByRole("button", { name: intakeWords.addAnyway(1) });
+    anyway();
+    await waitFor(() => expect(heard()).toContain("Ruth (copy): added."));
+    fireEvent.click(await screen.findByRole("button", { name: intakeWords.undo }));
+    await waitFor(() => expect(heard()).toContain(intakeWords.undone));
+    expect(await titles()).toEqual(["Odile", "Ines", "Ruth"]);
+  });
+});
+
+function Pressed() {
+  const doAndSay = useDoAndSay();
+  return (
+    <button type="button" onClick={() => doAndSay({ does: "note", notes: "measured twice" }, "Noted.")}>
+      Note
+    </button>
+  );
+}
+
+describe("what is said of a press on the open fitting", () => {
+  function pressed() {
+    const { container } = render(
+      <StoreProvider store={store}>
+        <Announcer>
+          <Pressed />
+        </Announcer>
+      </StoreProvider>,
+    );
+    fireEvent.click(screen.getByRole("button", { name: "Note" }));
+    return (): string => container.querySelector("[aria-live=polite]")?.textContent ?? "";
+  }
+
+  test("what was done, once", async () => {
+    const heard = pressed();
+    await act(() => keeping.isKept());
+    fireEvent.click(screen.getByRole("button", { name: "Note" }));
+    expect(heard().trim()).toBe("Noted.");
+  });
+
+  test("that it is not saved, where the storage refuses it", async () => {
+    refuse();
+    const heard = pressed();
+    await waitFor(() => expect(heard()).toContain(savedWords.notSavedYet));
+    expect(heard()).toContain("Noted.");
+  });
+
+  test("nothing, where nothing was changed", () => {
+    act(() => store.look(sampleTitled("Nadja")));
+    expect(pressed()().trim()).toBe("");
+  });
+});
