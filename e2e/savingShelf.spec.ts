@@ -145,7 +145,7 @@ test("everything goes out in one file and comes back on another device, and noth
   await visit(page, "fittings");
   const file = await downloaded(page, () => page.getByRole("button", { name: "Save it to a file" }).click());
   expect(file.name).toMatch(/^fittings \d{4}-\d\d-\d\d\.json$/);
-  await expect(page.getByText(/Last saved to a file .*; nothing has changed since/)).toBeVisible();
+  await expect(page.getByText(/Last file made .*; nothing has changed since/)).toBeVisible();
   await tag(page, demo).getByRole("button", { name: /^More/ }).click();
   const table = await downloaded(page, () =>
     page.getByRole("button", { name: "Save measurements as a table" }).click(),
