@@ -1,5 +1,6 @@
 import { expect, test } from "@playwright/test";
 import { heading } from "./support/workroom";
+import { sampleTitle } from "../tests/support/sample";
 
 test("one tap at the door opens the plan of a made-up person @phone @portrait @projector", async ({ page }) => {
   await page.goto("/");
@@ -12,7 +13,7 @@ test("its own address opens it straight away", async ({ page }) => {
   await page.goto("/#demo");
   await expect(heading(page, "The plan")).toBeVisible();
   await page.getByRole("link", { name: /The body/ }).click();
-  await expect(page.getByRole("textbox", { name: "Whose fitting this is" })).toHaveValue("Marta Linde (made up)");
+  await expect(page.getByRole("textbox", { name: "Whose fitting this is" })).toHaveValue(sampleTitle);
 });
 
 test.describe("with everything kept for working offline", () => {

@@ -1,8 +1,12 @@
 import { expect, type Page, test } from "@playwright/test";
+import { readFileSync } from "node:fs";
+import { planOfText } from "../src/command/planOfText";
 import { requiredMeasurementNames } from "../src/core/body/vocabulary";
+import type { PlanFile } from "../src/document/planFile";
 import { measurementTexts } from "../src/ui/text/measurements";
 import { pdfText, pdfWordSizes } from "./support/pdfText";
 import { openDemo, readingField, typeGirths } from "./support/workroom";
+import { inchText, sampleBody, sampleTitle } from "../tests/support/sample";
 
 const papers = ["Letter", "A4"] as const;
 
@@ -28,14 +32,17 @@ for (const format of papers) {
     const flat = names.filter((name) => !name.includes("disc")).length;
     for (const edge of ["top", "lower"])
       expect(small.match(new RegExp(`\\d in at the ${edge} edge`, "g"))).toHaveLength(flat);
-    expect(small).toContain("33 in at the top edge");
-    expect(small).toContain("37 in at the lower edge");
-    expect(pages[1]).toContain("Small cut drawings for Marta Linde (made up)");
-    expect(pages[0]).toContain("Mark five level lines on the form, straight down from the nape: bust 9 3/4 in");
+    for (const { cut } of samplePieces()) {
+      if (cut.shape === "disc") continue;
+      expect(small).toContain(`${widthText(cut.widths[0])} in at the top edge`);
+      expect(small).toContain(`${widthText(cut.widths.at(-1))} in at the lower edge`);
+    }
+    expect(pages[1]).toContain(`Small cut drawings for ${sampleTitle}`);
+    expect(pages[0]).toContain("Mark five level lines on the form, straight down from the nape: bust ");
     expect(pages[0]).toContain("Put the bra on the form");
     expect(pages[0]).toContain("One layer is guessed to be worth 1/4 in (6 mm).");
-    expect(pages[0]).toContain("Padding sheet for Marta Linde (made up)");
-    expect(pages[0]).toContain("36 3/4");
+    expect(pages[0]).toContain(`Padding sheet for ${sampleTitle}`);
+    expect(pages[0]).toContain(sampleBody("waistGirth"));
     expect(pages[0]).toContain("Count the pins back into the dish");
     expect(pages[0]).not.toContain("The plan");
   });
@@ -72,7 +79,7 @@ for (const format of papers) {
     for (const name of requiredMeasurementNames) expect(pages[0]).toContain(measurementTexts[name].label);
     expect(pages[0]).toContain("Waist front arc");
     expect(all.match(/\bBody\b.{0,3}\bForm\b/g)).toHaveLength(Object.keys(measurementTexts).length);
-    expect(all).not.toContain("Marta Linde");
+    expect(all).not.toContain(sampleTitle);
     expectContinued(pages, "Measuring sheet");
   });
 
@@ -88,7 +95,7 @@ for (const format of papers) {
     for (const name of names) expect(all.split(new RegExp(`${name}(?!\\d)`))).toHaveLength(2);
     for (const size of sizes) expect(all).toContain(size.replace(/\s+/g, " "));
     expect(pages[0]).toContain("this square measures 2 in each way");
-    expectContinued(pages, "Cut drawings for Marta Linde (made up)");
+    expectContinued(pages, `Cut drawings for ${sampleTitle}`);
   });
 }
 
@@ -164,12 +171,13 @@ test("what is done already is ticked and filled in, and the batting’s worth is
   await openDemo(page, "padding");
   for (let i = 0; i < 3; i += 1) await page.getByRole("button", { name: "It is pinned" }).click();
   await page.getByRole("tab", { name: "waist", exact: true }).click();
-  await readingField(page, "all round").fill("33 5/8");
+  const reading = sampleBody("waistGirth", -3.125);
+  await readingField(page, "all round").fill(reading);
   await readingField(page, "all round").press("Enter");
   await page.goto("/#print");
   await expect(page.locator(".sheet-pieces .sheet-box svg")).toHaveCount(3);
-  await expect(page.locator(".sheet-pieces tbody tr").nth(2).locator("td").last()).toHaveText("waist 33 5/8");
-  await expect(page.locator(".sheet-measures tbody tr").nth(2).locator("td").nth(7)).toHaveText("33 5/8");
+  await expect(page.locator(".sheet-pieces tbody tr").nth(2).locator("td").last()).toHaveText(`waist ${reading}`);
+  await expect(page.locator(".sheet-measures tbody tr").nth(2).locator("td").nth(7)).toHaveText(reading);
   await expect(page.locator(".sheet-head").first()).toContainText("learned from one reading");
   await expect(page.locator(".sheet-head").first()).not.toContainText("guessed");
 });
@@ -178,8 +186,18 @@ test("printing from any other place prints the usual sheets as well", async ({ p
   await openDemo(page, "padding");
   const pages = await printed(page, "A4");
   expect(pages).toHaveLength(3);
-  expect(pages[0]).toContain("Padding sheet for Marta Linde (made up)");
+  expect(pages[0]).toContain(`Padding sheet for ${sampleTitle}`);
 });
+
+/** The pieces of the sample person's plan, as the command gives them. */
+function samplePieces(): PlanFile["pieces"] {
+  const plan = planOfText(readFileSync("shared/demo-fitting.json", "utf8"));
+  if (!plan.ok) throw new Error(plan.problem.join(" "));
+  return plan.value.pieces;
+}
+
+const widthText = (width?: { readonly leftMm: number; readonly rightMm: number }): string =>
+  inchText(((width?.leftMm ?? 0) + (width?.rightMm ?? 0)) / 25.4);
 
 async function chooseOnly(page: Page, name: string): Promise<void> {
   await page.getByRole("checkbox", { name: new RegExp(name) }).check();

@@ -1,5 +1,9 @@
 import { expect, type Locator, test } from "@playwright/test";
 import { leftToGo, openDemo, readingField } from "./support/workroom";
+import { sampleBody } from "../tests/support/sample";
+
+const waist = (more: number): string => sampleBody("waistGirth", more);
+const waistFront = (more: number): string => sampleBody("waistFrontArc", more);
 
 test.beforeEach(async ({ page }) => {
   await openDemo(page, "padding");
@@ -7,31 +11,31 @@ test.beforeEach(async ({ page }) => {
 
 test("what is left to go moves with every letter, in front and behind apart @phone @portrait", async ({ page }) => {
   await page.getByRole("tab", { name: "waist" }).click();
-  await readingField(page, "all round").fill("30");
+  await readingField(page, "all round").fill(waist(-6.75));
   await expect(leftToGo(page, "all round")).toHaveText("6 3/4 in to go all round");
-  await readingField(page, "all round").fill("36 3/4");
+  await readingField(page, "all round").fill(waist(0));
   await expect(leftToGo(page, "all round")).toHaveText("there");
-  await readingField(page, "front").fill("18 1/8");
+  await readingField(page, "front").fill(waistFront(-2));
   await expect(leftToGo(page, "front")).toHaveText("2 in to go in front");
   await expect(leftToGo(page, "back")).toHaveText("2 in over behind");
-  await readingField(page, "front").fill("20 1/2");
+  await readingField(page, "front").fill(waistFront(0.375));
   await expect(leftToGo(page, "front")).toHaveText("3/8 in over in front");
 });
 
 test("with a piece on, over says which layer to ease", async ({ page }) => {
   await page.getByRole("button", { name: "It is pinned" }).click();
   await page.getByRole("tab", { name: "waist" }).click();
-  await readingField(page, "all round").fill("37 1/8");
+  await readingField(page, "all round").fill(waist(0.375));
   await expect(leftToGo(page, "all round")).toHaveText("3/8 in over: ease the last layer");
 });
 
 test("a kept reading stays until a piece goes over it, and undo takes it back", async ({ page }) => {
   await page.getByRole("tab", { name: "waist" }).click();
   const before = await leftToGo(page, "all round").textContent();
-  await readingField(page, "all round").fill("30 1/2");
+  await readingField(page, "all round").fill(waist(-6.25));
   await readingField(page, "all round").press("Enter");
   await expect(leftToGo(page, "all round")).toHaveText("6 1/4 in to go all round");
-  await expect(readingField(page, "all round")).toHaveValue("30 1/2");
+  await expect(readingField(page, "all round")).toHaveValue(waist(-6.25));
   await page.getByRole("button", { name: "Undo" }).click();
   await expect(leftToGo(page, "all round")).toHaveText(before ?? "");
 });
@@ -67,8 +71,8 @@ test("every piece on and nothing read is nowhere called there; the tape is asked
 
   await page.getByRole("tab", { name: "waist", exact: true }).click();
   for (const [part, text] of [
-    ["all round", "36 3/4"],
-    ["front", "20 1/8"],
+    ["all round", waist(0)],
+    ["front", waistFront(0)],
   ] as const) {
     await readingField(page, part).fill(text);
     await readingField(page, part).press("Enter");
@@ -80,8 +84,8 @@ test("every piece on and nothing read is nowhere called there; the tape is asked
   await expect(page.getByText("not read over the cover yet")).toHaveCount(5);
   await page.getByRole("tab", { name: "waist", exact: true }).click();
   for (const [part, text] of [
-    ["all round", "36 5/8"],
-    ["front", "20 1/8"],
+    ["all round", waist(-0.125)],
+    ["front", waistFront(0)],
   ] as const) {
     await readingField(page, part).fill(text);
     await readingField(page, part).press("Enter");
@@ -95,7 +99,7 @@ test("cautions, lines and bra stand above the first piece; after it the cautions
   const dust = page.getByText("Wear a dust mask.");
   const first = page.getByRole("heading", { name: "Wrap round 1." });
   await expect(
-    page.getByText(/^Mark five level lines on the form, straight down from the nape: bust\s9\s3\/4\sin/),
+    page.getByText(/^Mark five level lines on the form, straight down from the nape: bust\s[\d/\s]+\sin/),
   ).toBeVisible();
   await expect(page.getByText(/^Put the bra on the form, in the person’s own size/)).toBeVisible();
   const [above, below] = [await dust.boundingBox(), await first.boundingBox()];

@@ -3,6 +3,7 @@ import { type Download, expect, type Page, test } from "@playwright/test";
 import { sealedRecord } from "../src/app/storage/fittingRecord";
 import { rulesBroken } from "./support/rulesBroken";
 import { watchedContext } from "./support/watchedContext";
+import { sampleBody, sampleTitle } from "../tests/support/sample";
 
 /** Keeping, files, links and tabs as a person meets them on the screens. */
 
@@ -44,7 +45,7 @@ async function downloaded(
   return { name: download.suggestedFilename(), text: readFileSync(path, "utf8"), path };
 }
 
-const demo = "Marta Linde (made up)";
+const demo = sampleTitle;
 
 test("what was done is there after a reload, with undo and redo", async ({ page }) => {
   await demoKept(page);
@@ -119,7 +120,7 @@ test("a body measured again: the rounds are compared, and only the change is pla
   await again.getByRole("button", { name: /^Open/ }).click();
   await page.locator('[data-measurement="waistGirth"]').first().click();
   const waist = page.getByRole("textbox", { name: /waist girth/i }).first();
-  await waist.fill("38 1/2");
+  await waist.fill(sampleBody("waistGirth", 1.75));
   await waist.press("Enter");
   await saved(page);
   // The piece that is pinned stays pinned, although the plan for the bare form is another one now.

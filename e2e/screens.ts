@@ -3,6 +3,7 @@ import { type BrowserContext, type CDPSession, chromium, type Page } from "@play
 import { systemChromium } from "../tests/support/browser";
 import { builtTool } from "../tests/studies/smokeBuild";
 import { paperPictures } from "./support/paperPictures";
+import { sampleBody } from "../tests/support/sample";
 
 /**
  * `npm run screens`: a picture of every screen at the four sizes it is used at, a few of them in the dark as well, and
@@ -44,9 +45,9 @@ const walk: readonly Screen[] = [
     reach: async (page) => {
       for (let i = 0; i < 3; i += 1) await page.getByRole("button", { name: "It is pinned" }).click();
       await page.getByRole("tab", { name: "waist" }).click();
-      await page.getByRole("textbox", { name: /waist, all round/i }).fill("34 7/8");
+      await page.getByRole("textbox", { name: /waist, all round/i }).fill(sampleBody("waistGirth", -1.875));
       await page.getByRole("textbox", { name: /waist, all round/i }).press("Enter");
-      await page.getByRole("textbox", { name: /waist, front/i }).fill("19 1/2");
+      await page.getByRole("textbox", { name: /waist, front/i }).fill(sampleBody("waistFrontArc", -0.625));
       await learned(page);
       // With room for all of it the picture begins at the top; a phone stays at the field, as under the hand.
       await page.evaluate(() => {
@@ -66,7 +67,7 @@ const walk: readonly Screen[] = [
     name: "fittings",
     reach: async (page) => {
       await openPlace(page, "fittings", ".tag");
-      for (const name of ["first", "odd", "two-sides"]) {
+      for (const name of ["first", "long-back", "two-sides"]) {
         const before = await page.locator(".tag").count();
         await page.locator('input[type="file"]').setInputFiles(`shared/demo/${name}.json`);
         await page.locator(".tag").nth(before).waitFor();

@@ -1,7 +1,7 @@
 import { expect, test } from "@playwright/test";
 import { readingField, row, openDemo } from "./support/workroom";
 
-const typed = "thirty six and a bit";
+const typed = "thirty and a bit";
 
 test("what cannot be read yet is kept to the letter, through other rows, places and a reload", async ({ page }) => {
   await page.goto("/#body");
@@ -26,31 +26,31 @@ test("letters typed and not finished are there again after the tablet went to sl
   page,
 }) => {
   await page.goto("/#body");
-  await page.getByRole("textbox", { name: "Bust girth" }).pressSequentially("41 1");
+  await page.getByRole("textbox", { name: "Bust girth" }).pressSequentially("35 1");
   await expect(page.getByText(/^saved/i).first()).toBeVisible();
   await page.reload();
   await row(page, "bustGirth").click();
-  await expect(page.getByRole("textbox", { name: "Bust girth" })).toHaveValue(/^41 1/);
+  await expect(page.getByRole("textbox", { name: "Bust girth" })).toHaveValue(/^35 1/);
 });
 
 test("and when the page is loaded anew the very moment it says they are saved", async ({ page }) => {
   await page.goto("/#body");
   const field = page.getByRole("textbox", { name: "Bust girth" });
-  await field.pressSequentially("41 1");
+  await field.pressSequentially("35 1");
   await page.evaluate(() => {
     new MutationObserver(() => {
       if (/Saved \d/.test(document.body.textContent ?? "")) window.location.reload();
     }).observe(document.body, { subtree: true, childList: true, characterData: true });
   });
   await page.waitForEvent("load");
-  await expect(row(page, "bustGirth")).toContainText("41 1");
+  await expect(row(page, "bustGirth")).toContainText("35 1");
 });
 
 test("a reading of the padded form as well", async ({ page }) => {
   await openDemo(page, "padding");
   await page.getByRole("tab", { name: "waist" }).click();
-  await readingField(page, "front").fill("20 and something");
+  await readingField(page, "front").fill("17 and something");
   await page.getByRole("tab", { name: "bust", exact: true }).click();
   await page.getByRole("tab", { name: "waist" }).click();
-  await expect(readingField(page, "front")).toHaveValue("20 and something");
+  await expect(readingField(page, "front")).toHaveValue("17 and something");
 });

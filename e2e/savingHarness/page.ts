@@ -95,8 +95,8 @@ window.harness = {
       version: 1,
       unit: "cm",
       title,
-      body: { bustGirth: 97.8, waistGirth: girth, fullHipGirth: 105 },
-      form: { bustGirth: 92, waistGirth: 72, fullHipGirth: 97 },
+      body: { bustGirth: 89.8, waistGirth: girth, fullHipGirth: 98 },
+      form: { bustGirth: 84, waistGirth: 64, fullHipGirth: 90 },
       batting: { name: "cotton", layerThickness: "6 mm" },
     });
     if (!read.ok) throw new Error(JSON.stringify(read.problem));

@@ -19,8 +19,8 @@ export const help = `Reads fitting files and prints the plan: which pieces of ba
 The fitting file is JSON (public/fitting.schema.json), and so is the plan (public/plan.schema.json):
 
   { "version": 1, "unit": "in",
-    "body": { "bustGirth": "38 1/2", "waistGirth": 33, "fullHipGirth": "41 1/4", "waistFrontArc": "18 in" },
-    "form": { "table": "misses", "size": "12" },
+    "body": { "bustGirth": "34 1/2", "waistGirth": 29, "fullHipGirth": "37 3/4", "waistFrontArc": "15 3/4 in" },
+    "form": { "table": "misses", "size": "8" },
     "batting": { "name": "bonded polyester", "layerThickness": "6 mm" } }
 
 Without "size" the size is chosen. What is measured on the form itself, typed beside the table, always wins.

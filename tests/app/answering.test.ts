@@ -8,6 +8,7 @@ import { derivation } from "../../src/app/derived";
 import { assert } from "../../src/core/result";
 import { type Fitting, readFitting, type SettledFitting } from "../../src/document/fitting";
 import { pieceToFile } from "../../src/document/pieceFile";
+import { sampleBody, sampleForm } from "../support/sample";
 
 const read = readFitting(demoFile);
 assert(read.ok, "the demo fitting can be read");
@@ -15,7 +16,15 @@ const demo = read.value;
 const at = "2026-01-02T03:04:05.000Z";
 const trial: Command = {
   does: "tryLayer",
-  trial: { did: "trial", batting: "bonded wadding", level: "waist", plies: 1, before: "28 1/4", after: "30 1/8", at },
+  trial: {
+    did: "trial",
+    batting: "bonded batting",
+    level: "waist",
+    plies: 1,
+    before: sampleForm("waistGirth"),
+    after: sampleForm("waistGirth", 1.875),
+    at,
+  },
 };
 const derive = derivation();
 const { planning } = derive(demo);
@@ -24,7 +33,7 @@ const pins = planning.plan.pieces
   .slice(0, 3)
   .map((piece): Command => ({ does: "pin", piece: pieceToFile(piece, "", ""), at }));
 const underWay: Fitting = [trial, ...pins].reduce(apply, demo);
-const further = apply(underWay, { does: "read", name: "waistGirth", text: "34 3/4", at });
+const further = apply(underWay, { does: "read", name: "waistGirth", text: sampleBody("waistGirth", -2), at });
 
 /** A worker as the page sees one: what goes in and out is copied, and it answers when it is told to. */
 class Copying implements Beside {

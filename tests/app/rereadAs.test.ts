@@ -7,7 +7,7 @@ import { newFitting } from "../../src/ui/newFitting";
 
 const typed: Fitting = {
   ...newFitting("in"),
-  body: { bustGirth: "95", waistGirth: "83", fullHipGirth: "104 1/2" },
+  body: { bustGirth: "88", waistGirth: "76", fullHipGirth: "97 1/2" },
 };
 const slip = (fitting: Fitting) =>
   derivation()(fitting).problems.measurements.find(({ code }) => code === "centimetresAsInches");
@@ -18,17 +18,17 @@ describe("centimetres typed as inches", () => {
     expect(problem?.names).toEqual(["bustGirth", "waistGirth", "fullHipGirth"]);
     if (problem === undefined) return;
     const after = apply(typed, { does: "reread", slipped: { whose: "body", names: problem.names, unit: "cm" } });
-    expect(after.body).toEqual({ bustGirth: "95 cm", waistGirth: "83 cm", fullHipGirth: "104.5 cm" });
+    expect(after.body).toEqual({ bustGirth: "88 cm", waistGirth: "76 cm", fullHipGirth: "97.5 cm" });
     expect(after.unit).toBe("cm");
     expect(derivation()(after).planning.kind).toBe("planned");
   });
 
   test("beside readings that did not slip leave those and the unit alone", () => {
-    const one = { ...typed, body: { bustGirth: "38", waistGirth: "83", fullHipGirth: "41" } };
+    const one = { ...typed, body: { bustGirth: "35", waistGirth: "76", fullHipGirth: "38" } };
     const problem = slip(one);
     expect(problem?.names).toEqual(["waistGirth"]);
     const after = apply(one, { does: "reread", slipped: { whose: "body", names: ["waistGirth"], unit: "cm" } });
-    expect(after.body).toEqual({ bustGirth: "38", waistGirth: "83 cm", fullHipGirth: "41" });
+    expect(after.body).toEqual({ bustGirth: "35", waistGirth: "76 cm", fullHipGirth: "38" });
     expect(after.unit).toBe("in");
   });
 
@@ -45,12 +45,12 @@ describe("centimetres typed as inches", () => {
 });
 
 test("inches typed as centimetres are read again as inches", () => {
-  const inches = { ...newFitting("cm"), body: { bustGirth: 38.5, waistGirth: "31", fullHipGirth: "41 in" } };
+  const inches = { ...newFitting("cm"), body: { bustGirth: 34.5, waistGirth: "28", fullHipGirth: "37 in" } };
   const after = apply(inches, {
     does: "reread",
     slipped: { whose: "body", names: ["bustGirth", "waistGirth"], unit: "in" },
   });
-  expect(after.body).toEqual({ bustGirth: "38.5 in", waistGirth: "31 in", fullHipGirth: "41 in" });
+  expect(after.body).toEqual({ bustGirth: "34.5 in", waistGirth: "28 in", fullHipGirth: "37 in" });
 });
 
 test("nothing to read again gives the very same fitting back", () => {

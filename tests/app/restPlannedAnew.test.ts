@@ -5,10 +5,11 @@ import { derivation } from "../../src/app/derived";
 import { levelNames } from "../../src/core/body/vocabulary";
 import { type Fitting, readFitting } from "../../src/document/fitting";
 import { pieceToFile } from "../../src/document/pieceFile";
+import { sampleBody, sampleForm, sampleInches } from "../support/sample";
 
-/** A made-up person, padded to the end, and measured again months later. */
+/** A sample person, padded to the end, and measured again months later. */
 const read = readFitting(demoFile);
-if (!read.ok) throw new Error("the made-up person can be read");
+if (!read.ok) throw new Error("the sample person can be read");
 const bare: Fitting = { ...read.value, work: [] };
 
 function planned(fitting: Fitting) {
@@ -24,10 +25,12 @@ const padded: Fitting = first.plan.pieces.reduce(
   bare,
 );
 const waist = (text: string): Command => ({ does: "measure", whose: "body", name: "waistGirth", text });
+/** The waist of the same person months later. */
+const larger = sampleBody("waistGirth", 1.75);
 const replans = ({ work }: Fitting): number => work.filter(({ did }) => did === "replanned").length;
 
 describe("a body measured again under pinned pieces", () => {
-  const later = planned(apply(padded, waist("38 1/2")));
+  const later = planned(apply(padded, waist(larger)));
 
   test("keeps every pinned piece and asks for the change alone", () => {
     expect(later.progress.pinnedCount).toBe(first.plan.pieces.length);
@@ -46,28 +49,33 @@ describe("a body measured again under pinned pieces", () => {
       expect(Math.abs(now - (before?.[level].girth ?? 0))).toBeLessThanOrEqual(5);
     }
     const after = later.plan.pieces.at(-1)?.readingsAfter.waist.girth ?? 0;
-    expect(Math.abs(after - 38.5 * 25.4)).toBeLessThanOrEqual(5);
+    expect(Math.abs(after - (sampleInches("waistGirth") + 1.75) * 25.4)).toBeLessThanOrEqual(5);
   });
 
   test("says so once, however many readings are taken anew", () => {
-    const once = apply(padded, waist("38 1/2"));
-    const twice = apply(once, { does: "measure", whose: "body", name: "bustGirth", text: "42" });
+    const once = apply(padded, waist(larger));
+    const twice = apply(once, {
+      does: "measure",
+      whose: "body",
+      name: "bustGirth",
+      text: sampleBody("bustGirth", 0.5),
+    });
     expect([replans(padded), replans(once), replans(twice)]).toEqual([0, 1, 1]);
     const pinned = apply(twice, {
       does: "pin",
       piece: pieceToFile(first.plan.pieces[0] as never, "", ""),
       at: "2026-06-01",
     });
-    expect(replans(apply(pinned, waist("39")))).toBe(2);
+    expect(replans(apply(pinned, waist(sampleBody("waistGirth", 2.25))))).toBe(2);
   });
 
   test("is not said where nothing is pinned, or nothing of the plan changed", () => {
-    expect(replans(apply(bare, waist("38 1/2")))).toBe(0);
+    expect(replans(apply(bare, waist(larger)))).toBe(0);
     const all = first.plan.pieces.map(({ id }) => id);
     const off = all.reduce((fitting, pieceId) => apply(fitting, { does: "unpin", pieceId, at: "2026-02-01" }), padded);
-    expect(replans(apply(off, waist("38 1/2")))).toBe(0);
+    expect(replans(apply(off, waist(larger)))).toBe(0);
     const others: readonly Command[] = [
-      waist("36 3/4"),
+      waist(sampleBody("waistGirth")),
       waist("not a length"),
       { does: "changeUnit", unit: "cm" },
       { does: "rename", title: "Somebody" },
@@ -82,7 +90,7 @@ describe("a body measured again under pinned pieces", () => {
   });
 
   test("is said for the form and the batting as well", () => {
-    const form: Command = { does: "measure", whose: "form", name: "waistGirth", text: "29 1/2" };
+    const form: Command = { does: "measure", whose: "form", name: "waistGirth", text: sampleForm("waistGirth", 1.25) };
     const layer: Command = { does: "setLayer", role: "building", text: "5 mm" };
     expect([form, layer].map((command) => replans(apply(padded, command)))).toEqual([1, 1]);
   });

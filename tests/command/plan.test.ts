@@ -34,9 +34,9 @@ const run = (names: readonly string[], files: { readonly [name: string]: string 
 const fitting = {
   version: 1,
   unit: "cm",
-  body: { bustGirth: 96, waistGirth: 83, fullHipGirth: 103 },
-  form: { table: "misses", size: "12" },
-  batting: { name: "wadding", layerThickness: "6 mm" },
+  body: { bustGirth: 89, waistGirth: 77, fullHipGirth: 97 },
+  form: { table: "misses", size: "8" },
+  batting: { name: "batting", layerThickness: "6 mm" },
 };
 const planned = (change: object) => planOfText(JSON.stringify({ ...fitting, ...change }));
 const sentences = (change: object) => {
@@ -68,13 +68,13 @@ describe("the program", () => {
 
 describe("the command", () => {
   test("gives several plans as a list, in order", () => {
-    const files = { one: demo("odd"), two: demo("first") };
+    const files = { one: demo("long-back"), two: demo("first") };
     const { status, stdout } = run(["one", "two"], files);
     expect(status).toBe(0);
     expect(JSON.parse(stdout)).toEqual(["one", "two"].map((name) => JSON.parse(run([name], files).stdout)));
   });
 
-  test.each(["first", "odd", "three-girths", "two-sides"])(
+  test.each(["first", "long-back", "three-girths", "two-sides"])(
     "the demo %s is planned, with no girth and no arc left short",
     (name) => {
       const plan = planOfText(demo(name));
@@ -85,12 +85,16 @@ describe("the command", () => {
   );
 
   test("a bust much lower than the form's is told, and by how much", () => {
-    const plan = planOfText(demo("odd"));
+    const plan = planOfText(demo("long-back"));
     expect(plan.ok && plan.value.shortfalls).toMatchObject([
-      { level: "bust", length: "apexHeight", sense: "staysShort", amountMm: expect.closeTo(18.6, 0) },
+      { level: "bust", length: "apexHeight", sense: "staysShort" },
     ]);
-    const { body, form } = JSON.parse(demo("odd")) as Record<"body" | "form", { shoulderToApex: number }>;
-    expect(body.shoulderToApex - form.shoulderToApex).toBeGreaterThan(1.8);
+    // The way to the apex runs forward as well as down, so the heights differ by less than the two readings.
+    const { body, form } = JSON.parse(demo("long-back")) as Record<"body" | "form", { shoulderToApex: number }>;
+    const apart = 10 * (body.shoulderToApex - form.shoulderToApex);
+    const amount = plan.ok ? (plan.value.shortfalls[0]?.amountMm ?? 0) : 0;
+    expect(amount).toBeLessThan(apart);
+    expect(amount).toBeGreaterThan(apart / 2);
   });
 
   test("--help says what to do and where the schemas are, with an example that can be planned", () => {
@@ -112,7 +116,7 @@ describe("the command", () => {
   });
 
   test("one bad file among good ones: nothing printed, the file named, one line a problem", () => {
-    const bad = JSON.stringify({ ...fitting, body: { bustGirth: 96, waistGirth: "wide", hip: 103 } });
+    const bad = JSON.stringify({ ...fitting, body: { bustGirth: 89, waistGirth: "wide", hip: 97 } });
     const { status, stdout, stderr } = run(["good.json", "bad.json"], { "good.json": demo("first"), "bad.json": bad });
     expect([status, stdout]).toEqual([2, ""]);
     expect(stderr).toBe("bad.json: body has “hip”, which is not known here. Did you mean “fullHipGirth”?\n");
@@ -123,7 +127,7 @@ describe("what stands in the way is said in the person's unit", () => {
   test.each([
     [
       "missing",
-      { body: { bustGirth: 96 } },
+      { body: { bustGirth: 89 } },
       [
         "The waist girth of the body is missing. Measure it: without it there is no plan.",
         "The full hip girth of the body is missing. Measure it: without it there is no plan.",
@@ -131,19 +135,19 @@ describe("what stands in the way is said in the person's unit", () => {
     ],
     [
       "front and back that miss the girth",
-      { body: { ...fitting.body, waistFrontArc: 44, waistBackArc: 37 } },
+      { body: { ...fitting.body, waistFrontArc: 41, waistBackArc: 34 } },
       [
-        "The waist front arc and the waist back arc of the body come to 81 cm together; the waist girth asks for between 82 cm and 84 cm. Pin the side seams and measure them again.",
+        "The waist front arc and the waist back arc of the body come to 75 cm together; the waist girth asks for between 76 cm and 78 cm. Pin the side seams and measure them again.",
       ],
     ],
     [
       "an arc longer than the girth, in inches",
-      { unit: "in", body: { bustGirth: 38, waistGirth: 32, fullHipGirth: 40, waistFrontArc: "33 1/2" } },
-      [expect.stringContaining("reads 33 1/2 in")],
+      { unit: "in", body: { bustGirth: 35, waistGirth: 29, fullHipGirth: 37, waistFrontArc: "30 1/2" } },
+      [expect.stringContaining("reads 30 1/2 in")],
     ],
     [
       "inches typed as centimetres",
-      { body: { bustGirth: 38, waistGirth: 32, fullHipGirth: 40 } },
+      { body: { bustGirth: 35, waistGirth: 29, fullHipGirth: 37 } },
       [expect.stringContaining("looks like inches typed as centimetres")],
     ],
     [
@@ -157,8 +161,8 @@ describe("what stands in the way is said in the person's unit", () => {
     ],
     [
       "a batting in centimetres",
-      { batting: { name: "wadding", layerThickness: 6 } },
-      [expect.stringContaining("One layer of “wadding” is given as 6 cm")],
+      { batting: { name: "batting", layerThickness: 6 } },
+      [expect.stringContaining("One layer of “batting” is given as 6 cm")],
     ],
     [
       "body and form at once",
@@ -175,9 +179,9 @@ describe("what stands in the way is said in the person's unit", () => {
   });
 
   test("what is only unusual stands in the plan, not in the way", () => {
-    const plan = planned({ body: { ...fitting.body, waistFrontArc: 49 } });
+    const plan = planned({ body: { ...fitting.body, waistFrontArc: 46 } });
     expect(plan.ok && plan.value.pleaseCheck).toEqual([
-      expect.stringContaining("Please check: the waist front arc of the body reads 49 cm"),
+      expect.stringContaining("Please check: the waist front arc of the body reads 46 cm"),
     ]);
     const plain = planned({});
     expect(plain.ok && plain.value.pleaseCheck).toEqual([]);
@@ -202,19 +206,19 @@ describe("the form", () => {
   });
 
   test("what was measured on the form wins over its table", () => {
-    const [byTable, measured] = [planned({}), planned({ form: { ...fitting.form, waistGirth: 70 } })];
+    const [byTable, measured] = [planned({}), planned({ form: { ...fitting.form, waistGirth: 64 } })];
     if (!byTable.ok || !measured.ok) throw new Error("no plan");
     expect(measured.value.levels[2]?.form.girthMm).toBeGreaterThan((byTable.value.levels[2]?.form.girthMm ?? 0) + 15);
     expect(measured.value.form.measured).toEqual(["waistGirth"]);
   });
 
   test("a plan in inches is the plan of the same lengths in centimetres (law 7)", () => {
-    const body = { bustGirth: "38 1/2", waistGirth: "33 1/4", fullHipGirth: "41" };
+    const body = { bustGirth: "35 1/2", waistGirth: "30 1/4", fullHipGirth: "38" };
     const [inches, centimetres] = [
-      planned({ unit: "in", body, form: { bustGirth: 34, waistGirth: "26.5", fullHipGirth: 36 } }),
+      planned({ unit: "in", body, form: { bustGirth: 32, waistGirth: "24.5", fullHipGirth: 34 } }),
       planned({
-        body: { bustGirth: 97.79, waistGirth: "84,455", fullHipGirth: "1041.4 mm" },
-        form: { bustGirth: 86.36, waistGirth: 67.31, fullHipGirth: 91.44 },
+        body: { bustGirth: 90.17, waistGirth: "76,835", fullHipGirth: "965.2 mm" },
+        form: { bustGirth: 81.28, waistGirth: 62.23, fullHipGirth: 86.36 },
       }),
     ];
     if (!inches.ok || !centimetres.ok) throw new Error("no plan");

@@ -6,8 +6,8 @@ const fitting = (change: object): Fitting => {
   const read = readFitting({
     version: 1,
     unit: "in",
-    body: { bustGirth: "38 1/2", waistGirth: 33, fullHipGirth: "105 cm" },
-    form: { table: "misses", size: 12 },
+    body: { bustGirth: "35 1/2", waistGirth: 30, fullHipGirth: "98 cm" },
+    form: { table: "misses", size: 8 },
     batting: { name: "wadding", layerThickness: "6 mm" },
     ...change,
   });
@@ -26,7 +26,7 @@ const problems = (change: object) => {
 
 describe("lengths in millimetres", () => {
   test("of the body, each in its own unit", () => {
-    expect(lengths({}).body).toEqual({ bustGirth: 977.9, waistGirth: 838.2, fullHipGirth: 1050 });
+    expect(lengths({}).body).toEqual({ bustGirth: 901.7, waistGirth: 762, fullHipGirth: 980 });
   });
 
   test("of the battings, with the usual spread where none is given", () => {
@@ -50,29 +50,29 @@ describe("lengths in millimetres", () => {
 });
 
 describe("the form", () => {
-  // Misses 12: 34, 26 1/2, 36, back waist 16 1/4 in (size-tables.json, "Women's and Men's Pattern Sizing", 28 Feb 2011).
+  // Misses 8: 31 1/2, 24, 33 1/2, back waist 15 3/4 in (shared/size-tables.json, with its source).
   test("from a table and a size", () => {
     expect(lengths({}).form).toEqual({
       kind: "known",
-      measurements: { bustGirth: 863.6, waistGirth: 673.1, fullHipGirth: 914.4, napeToWaist: 412.75 },
+      measurements: { bustGirth: 800.1, waistGirth: 609.6, fullHipGirth: 850.9, napeToWaist: 400.05 },
       measured: {},
     });
   });
 
   test("what was typed wins over the table", () => {
     expect(
-      lengths({ form: { table: "misses", size: "12", waistGirth: 27, waistFrontArc: "14 1/4" } }).form,
+      lengths({ form: { table: "misses", size: "8", waistGirth: 25, waistFrontArc: "13 1/4" } }).form,
     ).toMatchObject({
-      measurements: { bustGirth: 863.6, waistGirth: 685.8, waistFrontArc: 361.95 },
-      measured: { waistGirth: 685.8, waistFrontArc: 361.95 },
+      measurements: { bustGirth: 800.1, waistGirth: 635, waistFrontArc: 336.55 },
+      measured: { waistGirth: 635, waistFrontArc: 336.55 },
     });
   });
 
   test("from a tape alone", () => {
-    const form = { bustGirth: 34, waistGirth: 26, fullHipGirth: 36 };
+    const form = { bustGirth: 32, waistGirth: 24, fullHipGirth: 34 };
     expect(lengths({ form }).form).toMatchObject({
       kind: "known",
-      measurements: { bustGirth: 863.6, waistGirth: 660.4 },
+      measurements: { bustGirth: 812.8, waistGirth: 609.6 },
     });
   });
 
@@ -86,7 +86,7 @@ describe("the form", () => {
   test.each([
     [
       "a table nobody knows",
-      { table: "missus", size: "12" },
+      { table: "missus", size: "8" },
       { path: ["form", "table"], code: "unknownTable", got: "missus" },
     ],
     [
@@ -94,7 +94,7 @@ describe("the form", () => {
       { table: "misses", size: "13" },
       { path: ["form", "size"], code: "unknownSize", got: "13" },
     ],
-    ["a size of no table", { size: "12" }, { path: ["form", "size"], code: "sizeWithoutTable", got: "12" }],
+    ["a size of no table", { size: "8" }, { path: ["form", "size"], code: "sizeWithoutTable", got: "8" }],
     [
       "a table without hips, to choose from",
       { table: "d5585-11-curvy" },

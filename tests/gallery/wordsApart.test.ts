@@ -28,7 +28,7 @@ test("words that touch are found, and words beyond the edge", () => {
     marks: [],
     labels: [
       { role: "name", x: 30, y: 30, text: "waist", anchor: "start" },
-      { role: "strong", x, y, text: "12", anchor: "middle" },
+      { role: "strong", x, y, text: "14", anchor: "middle" },
     ],
   });
   expect(clashes(scene(50, 50))).toEqual([]);

@@ -85,7 +85,7 @@ const places: { readonly [place: string]: React.ReactNode } = {
 test.each(Object.entries(places))("each piece of the %s says which of two battings it is cut from", (_, place) => {
   const { text } = shown(two, place);
   expect(text().split("from needled cotton:")).toHaveLength(4);
-  expect(text().split("from bonded wadding:")).toHaveLength(plan.pieces.length - 3 + 1);
+  expect(text().split("from bonded batting:")).toHaveLength(plan.pieces.length - 3 + 1);
 });
 
 test.each(Object.entries(places))("with one batting the %s does not say from which", (_, place) => {

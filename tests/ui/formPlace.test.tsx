@@ -23,25 +23,25 @@ beforeEach(() => {
 });
 
 test("the sizes stand in columns with heads, and each figure is named for those who cannot see them", () => {
-  const container = shown({ ...newFitting("in"), body: { bustGirth: "40", waistGirth: "32", fullHipGirth: "42" } });
+  const container = shown({ ...newFitting("in"), body: { bustGirth: "36", waistGirth: "28", fullHipGirth: "38" } });
   const [head] = container.querySelectorAll(".size-head");
   expect(head?.textContent).toBe("Size, inbustwaistfull hipFor this body");
-  const size = screen.getByRole("radio", { name: /^Size 16 bust 38 in waist 30 in full hip 40 in / });
+  const size = screen.getByRole("radio", { name: /^Size 10 bust 32 1\/2 in waist 25 in full hip 34 1\/2 in / });
   expect(size).not.toBeChecked();
 });
 
 test("the size chosen before stands among the first, beside the best", () => {
-  const body = { bustGirth: "40", waistGirth: "32", fullHipGirth: "42" };
-  const container = shown({ ...newFitting("in"), body, form: { table: "misses", size: "12" } });
+  const body = { bustGirth: "36", waistGirth: "28", fullHipGirth: "38" };
+  const container = shown({ ...newFitting("in"), body, form: { table: "misses", size: "8" } });
   const first = [...(container.querySelector(".size-list")?.querySelectorAll<HTMLInputElement>("input") ?? [])];
   expect(first.filter(({ checked }) => checked).length).toBe(1);
   expect(container.querySelectorAll("input[type=radio]:checked").length).toBe(1);
 });
 
 test("a size that needs nothing at the waist says no layers, and never “0 layers”", () => {
-  const container = shown({ ...newFitting("in"), body: { bustGirth: "40", waistGirth: "32", fullHipGirth: "42" } });
+  const container = shown({ ...newFitting("in"), body: { bustGirth: "36", waistGirth: "28", fullHipGirth: "38" } });
   expect(container.textContent).not.toMatch(/\b0 layers/);
-  expect(screen.getByRole("radio", { name: /^Size 18 .*no layers at the waist/ })).toBeInTheDocument();
+  expect(screen.getByRole("radio", { name: /^Size 14 .*no layers at the waist/ })).toBeInTheDocument();
 });
 
 test("the source of every table stands alone and holds no working notes", () => {

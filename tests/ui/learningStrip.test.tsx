@@ -9,10 +9,16 @@ import { LearningPart } from "../../src/ui/learning/LearningPart";
 import { LearningStrip } from "../../src/ui/learning/LearningStrip";
 import { StoreProvider } from "../../src/ui/useStore";
 import { useDerived } from "../../src/ui/useDerived";
+import { sampleBody, sampleForm } from "../support/sample";
 
 const demo = readFitting(demoFile);
 assert(demo.ok, "the demo fitting can be read");
 const at = "2026-01-02T03:04:05.000Z";
+
+const bare = sampleForm("waistGirth");
+/** With one layer on, worth nearly a third of an inch; and with one that can hardly be. */
+const after = sampleForm("waistGirth", 1.875);
+const thick = sampleForm("waistGirth", 5.75);
 
 function Bench() {
   const { planning, progress } = useDerived();
@@ -41,23 +47,21 @@ test("the trial: a text that is no length stays as typed and is not handed in; t
   const store = shown();
   expect(await screen.findByRole("heading", { name: "What one layer may be worth" }, patience)).toBeInTheDocument();
   fireEvent.click(screen.getByRole("button", { name: "Try one layer" }));
-  fireEvent.change(field(/before/), { target: { value: "28 1/4" } });
+  fireEvent.change(field(/before/), { target: { value: bare } });
   fireEvent.change(field(/after/), { target: { value: "thirty" } });
   fireEvent.blur(field(/after/));
   const learn = screen.getByRole<HTMLButtonElement>("button", { name: "Learn from it" });
   expect(learn.disabled).toBe(true);
   expect((field(/after/) as HTMLInputElement).value).toBe("thirty");
 
-  fireEvent.change(field(/after/), { target: { value: "28" } });
+  fireEvent.change(field(/after/), { target: { value: sampleForm("waistGirth", -0.25) } });
   expect(screen.getByText(/After is not more than before/)).toBeInTheDocument();
   expect(learn.disabled).toBe(true);
 
-  fireEvent.change(field(/after/), { target: { value: "30 1/8" } });
+  fireEvent.change(field(/after/), { target: { value: after } });
   expect(screen.getByText(/These two readings alone say 5\/16 in \(7.6 mm\)/)).toBeInTheDocument();
   fireEvent.click(learn);
-  expect(store.getState().fitting.work).toMatchObject([
-    { did: "trial", before: "28 1/4", after: "30 1/8", level: "waist" },
-  ]);
+  expect(store.getState().fitting.work).toMatchObject([{ did: "trial", before: bare, after, level: "waist" }]);
   await waitFor(
     () => expect(screen.getAllByText(/One layer is worth about 5\/16 in/).length).toBeGreaterThan(1),
     patience,
@@ -72,8 +76,8 @@ test("news waits for a press, is undone by undo, and the reading can be left out
   assert(planning.kind === "planned", "the demo can be planned");
   for (const piece of planning.plan.pieces.slice(0, 5))
     store.dispatch({ does: "pin", piece: pieceToFile(piece, "", ""), at });
-  store.dispatch({ does: "read", name: "waistGirth", text: "35 1/2", at });
-  store.dispatch({ does: "read", name: "highHipGirth", text: "40 1/2", at });
+  store.dispatch({ does: "read", name: "waistGirth", text: sampleBody("waistGirth", -1.25), at });
+  store.dispatch({ does: "read", name: "highHipGirth", text: sampleBody("highHipGirth", -1.5), at });
   const button = await screen.findByRole("button", { name: "Plan the rest from the tape" }, patience);
   fireEvent.click(button);
   expect(store.getState().fitting.work.at(-1)?.did).toBe("replanned");
@@ -104,10 +108,12 @@ test("how closely the tape is read is one press", () => {
 test("a trial that can hardly be is told, and can be left out", async () => {
   const store = shown();
   fireEvent.click(screen.getByRole("button", { name: "Try one layer" }));
-  fireEvent.change(field(/before/), { target: { value: "28 1/4" } });
-  fireEvent.change(field(/after/), { target: { value: "34" } });
+  fireEvent.change(field(/before/), { target: { value: bare } });
+  fireEvent.change(field(/after/), { target: { value: thick } });
   fireEvent.click(screen.getByRole("button", { name: "Learn from it" }));
-  expect(await screen.findByText(/Waist girth 34.in can hardly be/, {}, patience)).toBeInTheDocument();
+  expect(
+    await screen.findByText(new RegExp(`Waist girth ${thick}.in can hardly be`), {}, patience),
+  ).toBeInTheDocument();
   fireEvent.click(screen.getByRole("button", { name: "A slip: leave it out" }));
   await waitFor(() => expect(store.getState().fitting.work).toEqual([]));
 });

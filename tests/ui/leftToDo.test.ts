@@ -6,9 +6,10 @@ import { type Fitting, readFitting } from "../../src/document/fitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { girthsLeft, leftToDo } from "../../src/ui/library/leftToDo";
 import { newFitting } from "../../src/ui/newFitting";
+import { sampleBody } from "../support/sample";
 
 const read = readFitting(demoFile);
-if (!read.ok) throw new Error("the made-up person can be read");
+if (!read.ok) throw new Error("the sample person can be read");
 const bare: Fitting = { ...read.value, work: [] };
 const at = "2026-01-10T10:00:00.000Z";
 
@@ -38,7 +39,12 @@ test("then the pieces, and last the tape", () => {
 });
 
 test("a body measured again asks for the change alone", () => {
-  const later = apply(padded(all), { does: "measure", whose: "body", name: "waistGirth", text: "38 1/2" });
+  const later = apply(padded(all), {
+    does: "measure",
+    whose: "body",
+    name: "waistGirth",
+    text: sampleBody("waistGirth", 1.75),
+  });
   const [, pinned, , left] = /^(\d+) of (\d+) pieces pinned, (\d+) to go$/.exec(leftToDo(later)) ?? [];
   expect(Number(pinned)).toBe(all);
   expect(Number(left)).toBeGreaterThan(0);
@@ -46,6 +52,6 @@ test("a body measured again asks for the change alone", () => {
 });
 
 test("readings that contradict each other are told", () => {
-  const odd = apply(bare, { does: "measure", whose: "body", name: "waistFrontArc", text: "60" });
-  expect(leftToDo(odd)).toBe("some readings need another look");
+  const contradicting = apply(bare, { does: "measure", whose: "body", name: "waistFrontArc", text: "60" });
+  expect(leftToDo(contradicting)).toBe("some readings need another look");
 });

@@ -17,13 +17,14 @@ import { StoreProvider } from "../../src/ui/useStore";
 import { estimated, measured } from "../../src/core/body/reading";
 import { mm } from "../../src/core/units";
 import { plannedExample } from "../gallery/plannedExample";
+import { sampleBody } from "../support/sample";
 
 const read = readFitting(demoFile);
 if (!read.ok) throw new Error("the demo cannot be read");
 const demo = read.value;
 const threeGirths: Fitting = {
   ...newFitting("in"),
-  body: { bustGirth: "41 1/2", waistGirth: "36 3/4", fullHipGirth: "44 1/4" },
+  body: { bustGirth: "35", waistGirth: "30 1/2", fullHipGirth: "38" },
 };
 
 function shown(fitting: Fitting, parts: React.ReactNode = <PlanPlace />) {
@@ -129,8 +130,8 @@ describe("the form and the batting", () => {
     const { store, text } = shown(threeGirths);
     expect(text().split("Which form have you got?")).toHaveLength(2);
     expect(screen.getByRole("link", { name: "Say which form it is" })).toHaveAttribute("href", "#form");
-    store.dispatch({ does: "chooseForm", table: "misses", size: "14" });
-    expect(shown(store.getState().fitting, <PlaceState place="form" />).text()).toBe("size 14");
+    store.dispatch({ does: "chooseForm", table: "misses", size: "8" });
+    expect(shown(store.getState().fitting, <PlaceState place="form" />).text()).toBe("size 8");
     expect(shown(store.getState().fitting).text()).not.toContain("Which form have you got?");
   });
 
@@ -158,12 +159,12 @@ describe("before the first piece", () => {
     expect(inches).toMatch(
       /Mark five level lines on the form, straight down from the nape: bust [\d /]+ in, underbust/,
     );
-    expect(inches).toMatch(/Bonded wadding: [\d.]+ sq yd, which is the pieces and a quarter more/);
+    expect(inches).toMatch(/Bonded batting: [\d.]+ sq yd, which is the pieces and a quarter more/);
     expect(inches).toMatch(/The largest is [\d /]+ in long, [\d /]+ in deep/);
     const centimetres = shown({
       ...threeGirths,
       unit: "cm",
-      body: { bustGirth: 105, waistGirth: 93, fullHipGirth: 112 },
+      body: { bustGirth: 90, waistGirth: 78, fullHipGirth: 97 },
     });
     expect(centimetres.text()).toMatch(/straight down from the nape: bust [\d.]+ cm, underbust/);
   });
@@ -180,7 +181,7 @@ describe("the rail beside the padding", () => {
     );
     expect(shown(demo, <PlaceState place="padding" />).text()).toBe(`0 of ${pieces.length} pinned`);
     expect(shown(pinned, <PlaceState place="padding" />).text()).toBe("all pinned, 0 of 5 levels read");
-    const waist = apply(pinned, { does: "read", name: "waistGirth", text: "36 3/4", at });
+    const waist = apply(pinned, { does: "read", name: "waistGirth", text: sampleBody("waistGirth"), at });
     expect(shown(waist, <PlaceState place="padding" />).text()).toBe("all pinned, 1 of 5 levels read");
   });
 });
@@ -191,8 +192,8 @@ describe("what to have", () => {
   // A plan that uses both.
   const twoBattings: Fitting = {
     ...newFitting("cm"),
-    body: { bustGirth: "100", waistGirth: "96", fullHipGirth: "110" },
-    form: { bustGirth: "84", waistGirth: "66", fullHipGirth: "92" },
+    body: { bustGirth: "122", waistGirth: "118", fullHipGirth: "132" },
+    form: { bustGirth: "106", waistGirth: "88", fullHipGirth: "114" },
     batting: { name: "thin wadding", layerThickness: "5 mm" },
     finishingBatting: { name: "wool felt", layerThickness: "2 mm" },
   };
@@ -234,7 +235,7 @@ describe("what to have", () => {
   test("the padding sheet says what finishing takes in the words of the finishing, and has room to count pins", () => {
     const paper = shown(demo, <PrintedSheet />).text();
     const finishing = shown(demo, <FinishingPlace />).text();
-    const words = [finishingWords.supplyCover, finishingWords.care[0], "Cut it 37 3/4 in long"];
+    const words = [finishingWords.supplyCover, finishingWords.care[0], `Cut it ${sampleBody("waistGirth", 1)} in long`];
     for (const sentence of words) for (const text of [paper, finishing]) expect(text).toContain(sentence);
     expect(paper).toMatch(/Pins in +out/);
   });

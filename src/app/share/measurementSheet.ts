@@ -7,7 +7,7 @@ import { type CsvProblem, type CsvRow, readCsv, writeCsv } from "./csvText";
 
 /**
  * Measurements as a table for a spreadsheet: one row for each, with the columns measurement, unit, body, form. The unit
- * is what a bare number in that row means; a cell may carry its own ("41 1/2 in"). Reading takes the columns in any
+ * is what a bare number in that row means; a cell may carry its own ("37 1/2 in"). Reading takes the columns in any
  * order and the names in any case, and gives every problem with its line, or the whole table; never a part of it.
  */
 export interface MeasurementSheet {

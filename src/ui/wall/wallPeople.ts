@@ -1,5 +1,5 @@
 import first from "../../../shared/demo/first.json";
-import odd from "../../../shared/demo/odd.json";
+import longBack from "../../../shared/demo/long-back.json";
 import threeGirths from "../../../shared/demo/three-girths.json";
 import twoSides from "../../../shared/demo/two-sides.json";
 import { derivation } from "../../app/derived";
@@ -9,7 +9,7 @@ import type { Plan } from "../../core/plan/plan";
 import { type Fitting, readFitting } from "../../document/fitting";
 
 /** The made-up people who can stand on the wall in place of anyone in the room. Nobody was measured for them. */
-const madeUpFiles: readonly { readonly title: string }[] = [first, twoSides, odd, threeGirths];
+const madeUpFiles: readonly { readonly title: string }[] = [first, twoSides, longBack, threeGirths];
 
 export const madeUpPeople = madeUpFiles.length;
 

@@ -7,8 +7,8 @@ const measured = (unit: string, body: object) =>
   fittingFrom({ version: 1, unit, body, form: { table: "misses" }, batting: { name: "x", layerThickness: "6 mm" } });
 
 it("sets what was read then beside what is read now, in millimetres, whatever units they were typed in", () => {
-  const then = measured("in", { bustGirth: 38, waistGirth: "30 1/2", napeToWaist: 16 });
-  const now = measured("cm", { bustGirth: "38 in", waistGirth: 80, fullHipGirth: 101.6 });
+  const then = measured("in", { bustGirth: 35, waistGirth: "28 1/2", napeToWaist: 16 });
+  const now = measured("cm", { bustGirth: "35 in", waistGirth: 75, fullHipGirth: 96.5 });
   const rows = comparedBodies(then, now);
   expect(rows.map(({ name, kind }) => `${name} ${kind}`)).toEqual([
     "bustGirth both",
@@ -18,7 +18,7 @@ it("sets what was read then beside what is read now, in millimetres, whatever un
   ]);
   const [bust, waist] = rows;
   expect(bust).toMatchObject({ change: 0 });
-  expect(waist?.kind === "both" && waist.change).toBeCloseTo(800 - 30.5 * 25.4, 9);
+  expect(waist?.kind === "both" && waist.change).toBeCloseTo(750 - 28.5 * 25.4, 9);
   expect(comparedBodies(then, then).every((row) => row.kind === "both" && row.change === 0)).toBe(true);
   expect(comparedBodies(measured("cm", {}), measured("cm", {}))).toEqual([]);
 });

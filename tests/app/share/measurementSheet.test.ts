@@ -108,10 +108,10 @@ describe("measurements as a table", () => {
     expect(writeSheet(sampleFitting)).toBe(
       [
         "measurement,unit,body,form",
-        "bustGirth,cm,97.8,92",
-        'waistGirth,cm,"84,5 cm",72',
-        "waistFrontArc,cm,46.2,",
-        "fullHipGirth,cm,41 1/2 in,97",
+        "bustGirth,cm,89.8,84",
+        'waistGirth,cm,"76,5 cm",64',
+        "waistFrontArc,cm,41.2,",
+        "fullHipGirth,cm,38 1/2 in,90",
         "",
       ].join("\r\n"),
     );
@@ -150,10 +150,10 @@ describe("measurements as a table", () => {
   });
 
   it("is read as people and spreadsheets write it", () => {
-    const sheet = readSheet('\uFEFFBody;Measurement\n"97,8";Bust girth\n38 1/2 in;WAIST-GIRTH\n;\n', "cm");
+    const sheet = readSheet('\uFEFFBody;Measurement\n"89,8";Bust girth\n27 1/2 in;WAIST-GIRTH\n;\n', "cm");
     expect(sheet).toEqual({
       ok: true,
-      value: { body: { bustGirth: "97,8", waistGirth: "38 1/2 in" }, form: {} },
+      value: { body: { bustGirth: "89,8", waistGirth: "27 1/2 in" }, form: {} },
     });
   });
 

@@ -12,8 +12,8 @@ const bare = {
   unit: "cm",
   title: "Odile, spring jacket",
   notes: "Stands very straight; breathes high.",
-  body: { bustGirth: 97.8, waistGirth: "84,5 cm", fullHipGirth: "41 1/2 in", waistFrontArc: 46.2 },
-  form: { bustGirth: 92, waistGirth: 72, fullHipGirth: 97 },
+  body: { bustGirth: 89.8, waistGirth: "76,5 cm", fullHipGirth: "38 1/2 in", waistFrontArc: 41.2 },
+  form: { bustGirth: 84, waistGirth: 64, fullHipGirth: 90 },
   batting: { name: "cotton, the thick one", layerThickness: "6 mm" },
 };
 

@@ -73,9 +73,9 @@ describe("files", () => {
     { path: ["unit"], code: "notAllowed", got: "ft", expected: ["cm", "in", "mm"] },
     { path: ["batting", "spread"], code: "outOfRange", got: "9", limit: "2", side: "atMost" },
     { path: ["body", "waistGirth"], code: "unreadableLength", problem: { code: "empty", read: "", unit: "cm" } },
-    { path: ["form", "size"], code: "sizeWithoutTable", got: "12" },
+    { path: ["form", "size"], code: "sizeWithoutTable", got: "8" },
     { path: ["form", "table"], code: "unknownTable", got: "x", expected: ["misses", "petite"] },
-    { path: ["form", "size"], code: "unknownSize", got: "13", expected: ["12", "14"] },
+    { path: ["form", "size"], code: "unknownSize", got: "13", expected: ["14", "16"] },
     { path: ["form"], code: "tableLacks", got: "d5585-11-curvy", names: ["fullHipGirth"] },
   ];
 
