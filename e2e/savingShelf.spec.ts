@@ -237,14 +237,8 @@ test("a full disk is said at once, with the file as the way out", async ({ page 
   await expect(page.getByText("There is no room left", { exact: false })).toBeHidden();
 });
 
-test("a cleared origin is noticed and told, with the file as the way back", async ({ page }) => {
-  await demoKept(page);
-  // The note of how many there were is written when the list has been read once more.
-  await page.reload();
-  await saved(page);
-  await page.goto("about:blank");
-  await page.goto("/fitting.schema.json");
-  await page.evaluate(
+const deleteDatabase = (page: Page): Promise<void> =>
+  page.evaluate(
     () =>
       new Promise<void>((resolve, reject) => {
         const deleting = indexedDB.deleteDatabase("padwright");
@@ -252,9 +246,68 @@ test("a cleared origin is noticed and told, with the file as the way back", asyn
         deleting.onerror = () => reject(deleting.error);
       }),
   );
+
+/** Empties the drawer of the fittings behind the back of the tool, which no event tells. */
+const emptyDrawers = (page: Page): Promise<void> =>
+  page.evaluate(
+    () =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open("padwright");
+        opening.onsuccess = () => {
+          const names = [...opening.result.objectStoreNames];
+          const transaction = opening.result.transaction(names, "readwrite");
+          for (const name of names) transaction.objectStore(name).clear();
+          transaction.oncomplete = () => {
+            opening.result.close();
+            resolve();
+          };
+          transaction.onerror = () => reject(transaction.error);
+        };
+      }),
+  );
+
+test("a cleared origin is noticed and told by name, with the file as the way back", async ({ page }) => {
+  await demoKept(page);
+  await page.goto("about:blank");
+  await page.goto("/fitting.schema.json");
+  await deleteDatabase(page);
   await page.goto("/");
-  await expect(page.getByText("one fitting is gone from this device", { exact: false })).toBeVisible(patiently);
+  await expect(page.getByText(`“${demo}” is no longer in this browser.`, { exact: false })).toBeVisible(patiently);
+  await expect(page.getByText("No file was saved from this browser.", { exact: false })).toBeVisible();
+  await page.getByRole("button", { name: "Go on without" }).click();
+  await page.reload();
+  await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+  await visit(page, "fittings");
+  await expect(page.getByText("is no longer in this browser", { exact: false })).toBeHidden();
 });
+
+for (const [how, lose] of [
+  ["deleted", deleteDatabase],
+  ["emptied", emptyDrawers],
+] as const) {
+  test(`a database ${how} under the page: what else was in it is told, with its file, and comes back`, async ({
+    page,
+  }) => {
+    await demoKept(page);
+    await visit(page, "fittings");
+    const file = await downloaded(page, () => page.getByRole("button", { name: "Save it to a file" }).click());
+    await page.getByRole("button", { name: "Begin a new fitting" }).click();
+    const name = page.locator(".name-field input");
+    await name.fill("Ruth");
+    await saved(page);
+    await lose(page);
+    await name.fill("Ruth, blue coat");
+    const lost = page.getByText(`“${demo}” is no longer in this browser.`, { exact: false });
+    await expect(lost).toBeVisible(patiently);
+    await expect(page.getByText(`Look for the file “${file.name}”`, { exact: false })).toBeVisible();
+    await saved(page);
+    await page.locator(".notices input[type=file]").setInputFiles(file.path);
+    await expect(lost).toBeHidden(patiently);
+    await visit(page, "fittings");
+    await expect(tag(page, demo)).toBeVisible(patiently);
+    await expect(tag(page, "Ruth, blue coat")).toBeVisible();
+  });
+}
 
 /** Lays something in the drawer of the fittings behind the back of the tool. */
 const layIn = (page: Page, key: string, value: unknown): Promise<void> =>

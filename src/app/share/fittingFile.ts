@@ -42,11 +42,10 @@ export const writeFittingFile = (fitting: Fitting): string =>
   `${JSON.stringify(sealed(writeFitting(fitting)), null, 2)}\n`;
 
 /** The fittings as bundles in their order, as few as can each be opened again: one, unless there are very many. */
-export function writeBundles(
+export function bundleParts(
   fittings: readonly Fitting[],
-  exportedAt: string,
   most: FileRoom = { bytes: largestFile, values: bundleLimits.values },
-): readonly string[] {
+): readonly (readonly Fitting[])[] {
   const parts: Fitting[][] = [[]];
   let taken = bundleHead;
   for (const fitting of fittings) {
@@ -59,7 +58,7 @@ export function writeBundles(
     parts.at(-1)?.push(fitting);
     taken = { bytes: taken.bytes + room.bytes, values: taken.values + room.values };
   }
-  return parts.map((part) => writeBundle(part, exportedAt));
+  return parts;
 }
 
 interface FileRoom {

@@ -3,6 +3,7 @@ import { orNotSaved } from "./changeFitting";
 import type { Drawers, DrawersToChange } from "./drawers";
 import { type NotSaved, notSaved } from "./fittingOutcome";
 import { type FittingRecord, readRecord, sealedRecord } from "./fittingRecord";
+import { writeNewRecord, writeRecord } from "./fittingSummary";
 import { fittingText, isReadBack } from "./fittingText";
 import { lostInWriting } from "./readBack";
 
@@ -78,7 +79,9 @@ class Adding {
     const { title } = fitting;
     const text = fittingText({ ...fitting, id });
     const entry = { id, title, changedAt: this.now, archived: false, deletedAt: null, revision: 1 };
-    await this.write(sealedRecord({ ...entry, saveMark: `added ${id}`, text }));
+    const record = sealedRecord({ ...entry, saveMark: `added ${id}`, text });
+    await writeNewRecord(this.open, record);
+    this.written.push(record);
     this.idsByContent?.set(contentOf(fitting), id);
     this.fittings.push(besideId === null ? { kind: "added", id, title } : { kind: "addedBeside", id, title, besideId });
   }
@@ -86,13 +89,12 @@ class Adding {
   /** The same under the same id: nothing to do, unless it had been removed. */
   private async putBack(record: FittingRecord, title: string): Promise<void> {
     const { id, deletedAt } = record;
-    if (deletedAt !== null) await this.write(sealedRecord({ ...record, deletedAt: null }));
+    if (deletedAt !== null) {
+      const restored = sealedRecord({ ...record, deletedAt: null });
+      await writeRecord(this.open, restored);
+      this.written.push(restored);
+    }
     this.fittings.push({ kind: deletedAt === null ? "alreadyHere" : "added", id, title });
-  }
-
-  private async write(record: FittingRecord): Promise<void> {
-    await this.open.write("fittings", record.id, record);
-    this.written.push(record);
   }
 
   /** What lies there and was not removed, by its text without the id. Asked for only where an id does not tell. */

@@ -6,8 +6,10 @@ import {
   drawerNames,
   failureOf,
 } from "./drawers";
+import { isErasedNote, noteErased } from "./erasedFittings";
 import { type NotSaved, type NotSavedReason, notSaved } from "./fittingOutcome";
 import { entryOf, type FittingEntry, type FittingRecord, readRecord, sealedRecord } from "./fittingRecord";
+import { clearRecord, writeRecord } from "./fittingSummary";
 import { layInQuarantine } from "./quarantine";
 import { leftInErasing, lostInWriting } from "./readBack";
 
@@ -30,7 +32,7 @@ export async function markFitting(drawers: Drawers, id: string, marks: Marks): P
     if (reading?.kind !== "whole")
       return notSaved(refusals[reading?.kind ?? "missing"], `the record of ${id} is not whole`);
     const record = sealedRecord({ ...reading.record, ...marks });
-    await open.write("fittings", id, record);
+    await writeRecord(open, record);
     return { kind: "written", record };
   });
   if (written.kind === "notSaved") return written;
@@ -51,20 +53,25 @@ export async function eraseFitting(drawers: Drawers, id: string, now: string): P
     const found = await open.read("fittings", id);
     const isWhole = found === undefined || readRecord(id, found).kind === "whole";
     if (!isWhole) await layInQuarantine(open, "fitting", { key: id, value: found }, now);
-    await open.clear("fittings", id);
+    await clearRecord(open, id);
     await open.clear("histories", id);
+    await noteErased(open, [id]);
     return { kind: "erased" };
   });
   return erasedIndeed(drawers, outcome, async (open) => (await open.read("fittings", id)) !== undefined);
 }
 
-/** Forgets everything this tool ever kept on this device, quarantine and settings included. */
+/**
+ * Forgets everything this tool ever kept on this device, quarantine and settings included. What stays is the note that it
+ * was erased, so that nobody is told of a loss.
+ */
 export async function eraseEverything(drawers: Drawers): Promise<EraseOutcome> {
   const outcome = await orNotSaved<EraseOutcome>(drawers, async (open) => {
+    await noteErased(open, await open.readKeys("fittings"));
     for (const drawer of drawerNames) await emptied(open, drawer);
     return { kind: "erased" };
   });
-  return erasedIndeed(drawers, outcome, async (open) => (await open.readAll("fittings")).length > 0);
+  return erasedIndeed(drawers, outcome, async (open) => (await open.readKeys("fittings")).length > 0);
 }
 
 export async function eraseQuarantined(drawers: Drawers, key: string): Promise<EraseOutcome> {
@@ -85,7 +92,9 @@ async function erasedIndeed(
 }
 
 async function emptied(open: DrawersToChange, drawer: DrawerName): Promise<void> {
-  for (const { key } of await open.readAll(drawer)) await open.clear(drawer, key);
+  for (const key of await open.readKeys(drawer)) {
+    if (!isErasedNote(drawer, key)) await open.clear(drawer, key);
+  }
 }
 
 /** Does the work, and turns a failure of the drawers into an outcome. */

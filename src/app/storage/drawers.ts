@@ -2,7 +2,7 @@
  * The lowest layer of keeping things: a few named drawers of values under text keys, opened for one piece of work that
  * is kept whole or not at all. The browser's database is one such chest; tests use one that fails on purpose.
  */
-export const drawerNames = ["fittings", "histories", "quarantine", "settings"] as const;
+export const drawerNames = ["fittings", "histories", "quarantine", "settings", "summaries"] as const;
 export type DrawerName = (typeof drawerNames)[number];
 
 export interface KeptValue {
@@ -14,6 +14,8 @@ export interface KeptValue {
 export interface DrawersToRead {
   read(drawer: DrawerName, key: string): Promise<unknown>;
   readAll(drawer: DrawerName): Promise<readonly KeptValue[]>;
+  /** What there is, without opening any of it. */
+  readKeys(drawer: DrawerName): Promise<readonly string[]>;
 }
 
 /** Drawers opened to change. Nothing is kept until the whole work is. */

@@ -12,7 +12,7 @@ export interface NotRead {
 }
 
 export type ListedFitting =
-  | { readonly kind: "fitting"; readonly entry: FittingEntry; readonly fitting: Fitting }
+  | { readonly kind: "fitting"; readonly entry: FittingEntry }
   /** Kept by a newer release; it can be looked at and handed out, not changed. */
   | { readonly kind: "newer"; readonly id: string; readonly rawText: string }
   | { readonly kind: "unreadable"; readonly id: string; readonly rawText: string };
@@ -20,6 +20,13 @@ export type ListedFitting =
 export const listedId = (listed: ListedFitting): string => (listed.kind === "fitting" ? listed.entry.id : listed.id);
 
 export type ListOutcome = { readonly kind: "listed"; readonly fittings: readonly ListedFitting[] } | NotRead;
+
+/** One of the list with what it says. */
+export type OpenedFitting =
+  | { readonly kind: "fitting"; readonly entry: FittingEntry; readonly fitting: Fitting }
+  | Exclude<ListedFitting, { readonly kind: "fitting" }>;
+
+export type ReadOutcome = { readonly kind: "read"; readonly fittings: readonly OpenedFitting[] } | NotRead;
 
 /** Earlier and undone states of a fitting; the last of the past is one step back, the first of the future one forward. */
 export interface FittingHistory {

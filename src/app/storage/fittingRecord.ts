@@ -38,23 +38,27 @@ export function sealedRecord(fields: Omit<FittingRecord, "format" | "check">): F
 export function readRecord(key: string, value: unknown): RecordReading {
   if (!isObject(value)) return { kind: "damaged" };
   if (typeof value.format === "number" && value.format > recordFormat) return { kind: "newer" };
-  const { format, id, title, changedAt, archived, deletedAt, revision, saveMark, text, check } = value;
+  const entry = readEntry(key, value);
+  const { format, saveMark, text, check } = value;
+  if (entry === null || format !== recordFormat || !isText(saveMark) || !isText(text)) return { kind: "damaged" };
+  const fields = { ...entry, saveMark, text };
+  return checkSum(sealedText(fields)) === check
+    ? { kind: "whole", record: { ...fields, format, check } }
+    : { kind: "damaged" };
+}
+
+/** The fields of an entry, where whatever was found under a key has all of them. */
+export function readEntry(key: string, value: unknown): FittingEntry | null {
+  if (!isObject(value)) return null;
+  const { id, title, changedAt, archived, deletedAt, revision } = value;
   const isWhole =
-    format === recordFormat &&
     id === key &&
     isText(title) &&
     isText(changedAt) &&
     typeof archived === "boolean" &&
     (deletedAt === null || isText(deletedAt)) &&
-    isRevision(revision) &&
-    isText(saveMark) &&
-    isText(text) &&
-    isText(check);
-  if (!isWhole) return { kind: "damaged" };
-  const fields = { id, title, changedAt, archived, deletedAt, revision, saveMark, text };
-  return checkSum(sealedText(fields)) === check
-    ? { kind: "whole", record: { ...fields, format, check } }
-    : { kind: "damaged" };
+    isRevision(revision);
+  return isWhole ? { id, title, changedAt, archived, deletedAt, revision } : null;
 }
 
 export const entryOf = ({ id, title, changedAt, archived, deletedAt, revision }: FittingEntry): FittingEntry => ({

@@ -18,14 +18,14 @@ export interface IndexedDrawersOptions {
   readonly name: string;
   /** A newer release, in another tab, is changing the database. This page has let go and must be loaded again. */
   readonly onOutdated: () => void;
-  /** The browser closed the connection by itself, as it does when somebody clears the data of this site. */
+  /** The connection is gone, as when the browser or somebody clears the data of this site. */
   readonly onDropped: () => void;
   /** How long one piece of work may take before it counts as slow, in milliseconds. */
   readonly patience?: number;
 }
 
 /** Raised only together with a new step in `upgrade`, and never lowered: older pages then stop, and say why. */
-const databaseVersion = 1;
+const databaseVersion = 2;
 
 type Mode = "readonly" | "readwrite";
 type Work<Done> = (open: DrawersToChange) => Promise<Done>;
@@ -68,13 +68,16 @@ export function indexedDrawers(options: IndexedDrawersOptions): Drawers {
 async function openDatabase(options: IndexedDrawersOptions, forget: () => void): Promise<IDBPDatabase> {
   if (typeof indexedDB === "undefined") throw new DrawersFailure("blocked", "this browser has no database for pages");
   const database = await openDB(options.name, databaseVersion, {
-    upgrade(fresh, oldVersion) {
-      if (oldVersion < 1) for (const drawer of drawerNames) fresh.createObjectStore(drawer);
+    upgrade(fresh) {
+      for (const drawer of drawerNames) {
+        if (!fresh.objectStoreNames.contains(drawer)) fresh.createObjectStore(drawer);
+      }
     },
     blocking(_current, wanted) {
       forget();
       database.close();
-      if (wanted !== null) options.onOutdated();
+      if (wanted === null) options.onDropped();
+      else options.onOutdated();
     },
     terminated() {
       forget();
@@ -109,6 +112,7 @@ function openedDrawers(transaction: AnyTransaction): DrawersToChange {
       const [keys, values] = await Promise.all([store(drawer).getAllKeys(), store(drawer).getAll()]);
       return keys.map((key, i) => ({ key: String(key), value: values[i] as unknown }));
     },
+    readKeys: async (drawer) => (await store(drawer).getAllKeys()).map(String),
     write: async (drawer, key, value) => {
       await store(drawer).put?.(value, key);
     },

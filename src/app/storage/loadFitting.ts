@@ -1,21 +1,12 @@
 import type { Fitting } from "../../document/fitting";
 import type { FittingProblem } from "../../document/fittingProblem";
-import { type Drawers, failureOf } from "./drawers";
-import type { FittingHistory, ListedFitting, ListOutcome, LoadOutcome, NotRead } from "./fittingOutcome";
+import type { Drawers } from "./drawers";
+import type { FittingHistory, LoadOutcome } from "./fittingOutcome";
 import { entryOf, type FittingRecord, readRecord } from "./fittingRecord";
 import { readText } from "./fittingText";
 import { readHistory } from "./historyRecord";
+import { notRead } from "./listFittings";
 import { layInQuarantine, type QuarantineSource, rawText } from "./quarantine";
-
-/** Everything there is, readable or not, in no particular order. */
-export async function listFittings(drawers: Drawers): Promise<ListOutcome> {
-  try {
-    const found = await drawers.look((open) => open.readAll("fittings"));
-    return { kind: "listed", fittings: found.map(({ key, value }) => listedFitting(key, value)) };
-  } catch (thrown) {
-    return notRead(thrown);
-  }
-}
 
 /** Opens one fitting with its steps to undo. What cannot be read stays where it is, and a copy goes into quarantine. */
 export async function loadFitting(drawers: Drawers, id: string, now: string): Promise<LoadOutcome> {
@@ -37,11 +28,6 @@ export async function loadFitting(drawers: Drawers, id: string, now: string): Pr
   } catch (thrown) {
     return notRead(thrown);
   }
-}
-
-export function notRead(thrown: unknown): NotRead {
-  const { reason, message } = failureOf(thrown);
-  return { kind: "notRead", reason, detail: message };
 }
 
 type Quarantine = (source: QuarantineSource, value: unknown) => Promise<boolean>;
@@ -94,20 +80,13 @@ async function tryQuarantine(
   now: string,
 ): Promise<boolean> {
   try {
-    await drawers.change((open) => layInQuarantine(open, source, { key, value }, now));
+    await drawers.change(async (open) => {
+      await layInQuarantine(open, source, { key, value }, now);
+      // The list must not go on showing what cannot be opened as if it could.
+      if (source === "fitting") await open.clear("summaries", key);
+    });
     return true;
   } catch {
     return false;
   }
-}
-
-function listedFitting(id: string, value: unknown): ListedFitting {
-  const reading = readRecord(id, value);
-  if (reading.kind === "newer") return { kind: "newer", id, rawText: rawText(value) };
-  if (reading.kind === "damaged") return { kind: "unreadable", id, rawText: rawText(value) };
-  const { record } = reading;
-  const read = readText(record.text);
-  if (read.kind === "newer") return { kind: "newer", id, rawText: record.text };
-  if (read.kind === "unreadable") return { kind: "unreadable", id, rawText: rawText(value) };
-  return { kind: "fitting", entry: entryOf(record), fitting: read.fitting };
 }

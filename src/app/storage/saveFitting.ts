@@ -2,6 +2,7 @@ import type { Fitting } from "../../document/fitting";
 import { type Drawers, type DrawersToChange, failureOf } from "./drawers";
 import { type FittingHistory, type FoundBySave, notSaved, type NotSaved, type SaveOutcome } from "./fittingOutcome";
 import { entryOf, type FittingRecord, readRecord, sealedRecord } from "./fittingRecord";
+import { writeNewRecord, writeRecord } from "./fittingSummary";
 import { fittingText, isReadBack, readText } from "./fittingText";
 import { isHistoryOf, sealedHistory } from "./historyRecord";
 import { layInQuarantine } from "./quarantine";
@@ -59,7 +60,7 @@ async function saveInto(open: DrawersToChange, request: SaveRequest, text: strin
   });
   await rescueSteps(open, id, before, now);
   const texts = { past: history.past.map(fittingText), future: history.future.map(fittingText) };
-  await open.write("fittings", id, record);
+  await (before === null ? writeNewRecord : writeRecord)(open, record);
   await open.write("histories", id, sealedHistory(text, texts, record.revision));
   return { kind: "saved", entry: entryOf(record), found: foundBySave(place, before, baseRevision) };
 }

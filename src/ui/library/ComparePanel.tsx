@@ -1,5 +1,6 @@
 import { useState } from "react";
 import { type ComparedMeasurement, comparedBodies } from "../../app/share/comparison";
+import type { FittingStorage } from "../../app/storage/fittingStorage";
 import { formatLength, type LengthStep } from "../../core/lengthText";
 import type { Millimetres } from "../../core/units";
 import { compareWords, libraryWords } from "../text/library";
@@ -7,16 +8,18 @@ import { measurementTexts } from "../text/measurements";
 import { useLengths } from "../useStore";
 import type { ListedEntry } from "./listedEntry";
 import { dayText } from "./moment";
+import { useOpened } from "./openedEntry";
 import { useProgress } from "./useProgress";
 
 interface CompareProps {
+  readonly storage: FittingStorage;
   readonly listed: ListedEntry;
   readonly others: readonly ListedEntry[];
   readonly title: string;
 }
 
 /** Two rounds of measuring beside each other: what was read then, what is read now, and what changed. */
-export function ComparePanel({ listed, others, title }: CompareProps) {
+export function ComparePanel({ storage, listed, others, title }: CompareProps) {
   const choices = others.filter(({ entry }) => entry.id !== listed.entry.id && entry.deletedAt === null);
   const [chosen, setChosen] = useState(() => likeliest(listed, choices)?.entry.id ?? "");
   const other = choices.find(({ entry }) => entry.id === chosen);
@@ -37,7 +40,7 @@ export function ComparePanel({ listed, others, title }: CompareProps) {
           </select>
         </label>
       )}
-      {other && <Comparison {...inOrder(listed, other)} />}
+      {other && <Comparison storage={storage} {...inOrder(listed, other)} />}
     </div>
   );
 }
@@ -57,10 +60,13 @@ function likeliest({ entry }: ListedEntry, choices: readonly ListedEntry[]): Lis
   return choices.find((choice) => name(choice.entry.title) === name(entry.title)) ?? choices[0];
 }
 
-function Comparison({ earlier, later }: Rounds) {
+function Comparison({ storage, earlier, later }: Rounds & { readonly storage: FittingStorage }) {
   const { step } = useLengths();
-  const asks = useProgress(later.fitting);
-  const rows = comparedBodies(earlier.fitting, later.fitting);
+  const asks = useProgress(storage, later.entry);
+  const before = useOpened(storage, earlier.entry);
+  const after = useOpened(storage, later.entry);
+  if (before === null || after === null) return <p className="quiet">{libraryWords.loading}</p>;
+  const rows = comparedBodies(before, after);
   const changed = rows.filter((row) => changeText(row, step) !== compareWords.same).length;
   const heads = [
     compareWords.reading,

@@ -1,13 +1,12 @@
 import { useEffect, useState } from "react";
 import type { Keeping } from "../../app/storage/keeping";
-import { keptMark } from "../../app/storage/keptMark";
 import { type KeepAnswer, keepAnswer } from "../../app/storage/room";
 import { useAnnounce } from "../Announcer";
 import { newFitting } from "../newFitting";
 import { deviceWords } from "../text/library";
 import { useUnit } from "../useStore";
 import { refusalOf } from "./refusal";
-import { listMayHaveChanged, useShelf } from "./shelf";
+import { forget, listMayHaveChanged, useShelf } from "./shelf";
 
 /** What this device does for the fittings: opening without a network, keeping them, and forgetting everything. */
 export function DevicePart({ keeping }: { readonly keeping: Keeping }) {
@@ -36,7 +35,7 @@ function EraseEverything({ keeping }: { readonly keeping: Keeping }) {
     setAsked(false);
     await keeping.letGo(newFitting(unit));
     const outcome = await keeping.desk.storage.eraseEverything();
-    if (outcome.kind === "erased") keptMark(window).write(0);
+    if (outcome.kind === "erased") forget("gone");
     const sentence = refusalOf(outcome) ?? deviceWords.erased;
     setSaid(sentence);
     announce(sentence);

@@ -11,7 +11,9 @@ export function FilePart({ keeping, listing }: { readonly keeping: Keeping; read
   const unreadable = listing.fittings.length - found.length;
   // What was removed would come back with the file.
   const readable = found.filter(({ entry }) => entry.deletedAt === null);
-  const lastFile = typeof listing.settings.lastFileAt === "string" ? listing.settings.lastFileAt : null;
+  const { lastFileAt } = listing.settings;
+  // The settings may have been lost together with everything else.
+  const lastFile = typeof lastFileAt === "string" ? lastFileAt : (keeping.desk.storage.lastFile()?.savedAt ?? null);
   const changes = readable.filter(({ entry }) => lastFile !== null && entry.changedAt > lastFile).length;
   return (
     <section className="stitched stack">
@@ -21,7 +23,7 @@ export function FilePart({ keeping, listing }: { readonly keeping: Keeping; read
         {lastFile === null ? fileWords.never : fileWords.lastSaved(dayText(lastFile), changes)}
         {unreadable > 0 && ` ${fileWords.leftOut(unreadable)}`}
       </p>
-      <SaveAll storage={keeping.desk.storage} fittings={readable.map(({ fitting }) => fitting)} />
+      <SaveAll storage={keeping.desk.storage} ids={readable.map(({ entry }) => entry.id)} />
       <OpenFile keeping={keeping} titles={found.map(({ entry }) => entry.title)} />
     </section>
   );

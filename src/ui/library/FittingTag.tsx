@@ -4,6 +4,7 @@ import { libraryWords } from "../text/library";
 import { ComparePanel } from "./ComparePanel";
 import { type TagPanel, type TagProps, titleOf } from "./listedEntry";
 import { momentText } from "./moment";
+import { useOpened } from "./openedEntry";
 import { refusalOf } from "./refusal";
 import { SharePanel } from "./SharePanel";
 import { listMayHaveChanged, useShelf } from "./shelf";
@@ -13,12 +14,12 @@ import { useProgress } from "./useProgress";
 /** One fitting on the shelf, as a tag tied to it: whose it is, what is left to do, and what can be done with it. */
 export function FittingTag(props: TagProps) {
   const { keeping, listed, others, say } = props;
-  const { entry, fitting } = listed;
+  const { entry } = listed;
   const [panel, setPanel] = useState<TagPanel | null>(null);
   const heading = useId();
   // The table is asked anew whenever the state of what lies on it changes.
   const isOnTable = useShelf(({ open }) => open !== null && keeping.openId() === entry.id);
-  const progress = useProgress(fitting);
+  const progress = useProgress(keeping.desk.storage, entry);
   const title = titleOf(listed);
   const isRemoved = entry.deletedAt !== null;
   const open = async () => {
@@ -63,10 +64,17 @@ export function FittingTag(props: TagProps) {
         </div>
       </div>
       {panel === "actions" && <TagActions {...props} onPanel={setPanel} />}
-      {panel === "share" && <SharePanel fitting={fitting} title={title} />}
-      {panel === "compare" && <ComparePanel listed={listed} others={others} title={title} />}
+      {panel === "share" && <ShareOpened {...props} />}
+      {panel === "compare" && (
+        <ComparePanel storage={keeping.desk.storage} listed={listed} others={others} title={title} />
+      )}
     </li>
   );
+}
+
+function ShareOpened({ keeping, listed }: TagProps) {
+  const fitting = useOpened(keeping.desk.storage, listed.entry);
+  return fitting && <SharePanel fitting={fitting} title={titleOf(listed)} />;
 }
 
 function RemovedWays({ keeping, listed, onDone, say }: TagProps) {

@@ -8,7 +8,7 @@ import { libraryWords } from "../text/library";
 import { useUnit } from "../useStore";
 import { DevicePart } from "./DevicePart";
 import { FilePart } from "./FilePart";
-import { FittingTag } from "./FittingTag";
+import { FittingTags } from "./FittingTags";
 import type { ListedEntry, WayBack } from "./listedEntry";
 import { SetAsidePart } from "./SetAsidePart";
 import { listMayHaveChanged, useShelf } from "./shelf";
@@ -83,11 +83,7 @@ function FittingList({ keeping, listing }: { readonly keeping: Keeping; readonly
     changed();
   };
   const tags = (entries: readonly ListedEntry[]) => (
-    <ul className="tags">
-      {entries.map((one) => (
-        <FittingTag key={one.entry.id} keeping={keeping} listed={one} others={listed} onDone={onDone} say={say} />
-      ))}
-    </ul>
+    <FittingTags entries={entries} keeping={keeping} others={listed} onDone={onDone} say={say} />
   );
   return (
     <section className="stack">

@@ -5,6 +5,7 @@ import type { NotSaved } from "../../app/storage/fittingOutcome";
 import type { Keeping } from "../../app/storage/keeping";
 import { linkProblemTexts, newsTexts, noticeWords, troubleTexts } from "../text/library";
 import { useFittingState, useStoreItself } from "../useStore";
+import { GoneNotice } from "./GoneNotice";
 import { presentInstant } from "./moment";
 import { forget, type ShelfNews, shelf, useShelf } from "./shelf";
 
@@ -25,9 +26,13 @@ export function KeepingNotice() {
           <Press text={noticeWords.reload} onPress={() => window.location.reload()} />
         </div>
       )}
-      {news.map((one) => (
-        <News key={one.kind} news={one} />
-      ))}
+      {news.map((one) =>
+        one.kind === "gone" ? (
+          keeping && <GoneNotice key={one.kind} keeping={keeping} fittings={one.fittings} />
+        ) : (
+          <News key={one.kind} news={one} />
+        ),
+      )}
       <ReleaseNotice />
     </div>
   );
@@ -37,12 +42,10 @@ function Refused({ keeping, refusal }: { readonly keeping: Keeping; readonly ref
   const store = useStoreItself();
   const saveFile = () => {
     const { fitting } = store.getState();
-    offerFile(
-      document,
-      fileName("fitting", fitting.title, presentInstant(), "json"),
-      writeFittingFile(fitting),
-      "json",
-    );
+    const name = fileName("fitting", fitting.title, presentInstant(), "json");
+    offerFile(document, name, writeFittingFile(fitting), "json");
+    const id = keeping.openId();
+    if (id !== null) keeping.desk.storage.noteFile([id], name);
   };
   return (
     <div className="notice notice-trouble">
@@ -73,7 +76,9 @@ function Elsewhere({ keeping }: { readonly keeping: Keeping }) {
   );
 }
 
-function News({ news }: { readonly news: ShelfNews }) {
+type OtherNews = Exclude<ShelfNews, { readonly kind: "gone" }>;
+
+function News({ news }: { readonly news: OtherNews }) {
   const keeping = useShelf((state) => state.keeping);
   const isOpen = useShelf((state) => state.open !== null);
   useEffect(() => {
@@ -94,8 +99,7 @@ function News({ news }: { readonly news: ShelfNews }) {
 /** News that loading the page again may mend. */
 const reloading: ReadonlySet<ShelfNews["kind"]> = new Set(["outdated", "notLoaded", "lastNewer"]);
 
-function newsText(news: ShelfNews): string {
-  if (news.kind === "cleared") return newsTexts.cleared(news.count);
+function newsText(news: OtherNews): string {
   return news.kind === "linkRefused" ? linkProblemTexts[news.problem] : newsTexts[news.kind];
 }
 

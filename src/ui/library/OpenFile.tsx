@@ -12,6 +12,7 @@ import { intakeWords } from "../text/files";
 import { fileWords, libraryWords } from "../text/library";
 import { useUnit } from "../useStore";
 import { importSentences, sheetSentences } from "./fileSentences";
+import { lookForGone } from "./lookForGone";
 import { refusalAmong } from "./refusal";
 import { listMayHaveChanged } from "./shelf";
 
@@ -19,6 +20,7 @@ interface OpenFileProps {
   readonly keeping: Keeping;
   /** The names on the list, so that a copy gets one of its own. */
   readonly titles: readonly string[];
+  readonly text?: string;
 }
 
 /** What came of the last file, and the ways on from it. */
@@ -33,7 +35,7 @@ interface Report {
 const reportOf = (sentences: readonly string[]): Report => ({ sentences, added: [], alreadyHere: [] });
 
 /** Opens a file of fittings or a table, says what came of it, and offers to undo it, or to add what is here already. */
-export function OpenFile({ keeping, titles }: OpenFileProps) {
+export function OpenFile({ keeping, titles, text = fileWords.openFile }: OpenFileProps) {
   const unit = useUnit();
   const [report, setReport] = useState<Report>(reportOf([]));
   const tell = useTell(keeping, setReport);
@@ -68,7 +70,7 @@ export function OpenFile({ keeping, titles }: OpenFileProps) {
     <>
       <div className="row">
         <label className="patch file-patch">
-          {fileWords.openFile}
+          {text}
           <input
             className="unseen"
             type="file"
@@ -106,6 +108,8 @@ function useTell(keeping: Keeping, setReport: (report: Report) => void): (report
     announce(report.sentences.join(" "));
     keeping.desk.channel.send({ kind: "listChanged" });
     listMayHaveChanged();
+    // What was lost may be back.
+    void lookForGone(keeping);
   };
 }
 

@@ -1,44 +1,64 @@
 import { useState } from "react";
 import { fileName, offerFile } from "../../app/share/fileOffer";
-import { writeBundles } from "../../app/share/fittingFile";
+import { bundleParts, writeBundle } from "../../app/share/fittingFile";
 import type { FittingStorage } from "../../app/storage/fittingStorage";
 import type { Fitting } from "../../document/fitting";
-import { backupWords } from "../text/files";
+import { backupWords, notListedTexts } from "../text/files";
 import { fileWords } from "../text/library";
 import { presentInstant } from "./moment";
 import { listMayHaveChanged } from "./shelf";
 
 interface SaveAllProps {
   readonly storage: FittingStorage;
-  readonly fittings: readonly Fitting[];
+  readonly ids: readonly string[];
 }
 
 /** Files that are still to be handed out, when everything is too much for one. */
 interface Parts {
   readonly at: string;
-  readonly texts: readonly string[];
+  readonly fittings: readonly (readonly Fitting[])[];
   readonly next: number;
 }
 
 /** Everything as one file; where that could not be opened again, as several, one with each press. */
-export function SaveAll({ storage, fittings }: SaveAllProps) {
+export function SaveAll({ storage, ids }: SaveAllProps) {
   const [parts, setParts] = useState<Parts | null>(null);
+  const [trouble, setTrouble] = useState<string | null>(null);
+  /** Everything is read only now: the list is shown without. */
+  const firstPart = async (): Promise<Parts | null> => {
+    const read = await storage.read(ids);
+    if (read.kind === "notRead") {
+      setTrouble(notListedTexts[read.reason]);
+      return null;
+    }
+    const fittings = read.fittings.flatMap((one) => (one.kind === "fitting" ? [one.fitting] : []));
+    setTrouble(fittings.length < ids.length ? fileWords.leftOut(ids.length - fittings.length) : null);
+    return { at: presentInstant(), fittings: bundleParts(fittings), next: 0 };
+  };
   const save = async () => {
-    const now = presentInstant();
-    const { at, texts, next } = parts ?? { at: now, texts: writeBundles(fittings, now), next: 0 };
-    const name = texts.length === 1 ? "" : backupWords.part(next + 1, texts.length);
-    offerFile(document, fileName("fittings", name, at, "json"), texts[next] ?? "", "json");
-    if (next + 1 < texts.length) return setParts({ at, texts, next: next + 1 });
+    const now = parts ?? (await firstPart());
+    if (now === null) return;
+    const { at, fittings, next } = now;
+    const part = fittings[next] ?? [];
+    const name = fittings.length === 1 ? "" : backupWords.part(next + 1, fittings.length);
+    const file = fileName("fittings", name, at, "json");
+    offerFile(document, file, writeBundle(part, at), "json");
+    storage.noteFile(
+      part.flatMap(({ id }) => id ?? []),
+      file,
+    );
+    if (next + 1 < fittings.length) return setParts({ at, fittings, next: next + 1 });
     setParts(null);
     await storage.saveSettings({ lastFileAt: at });
     listMayHaveChanged();
   };
   return (
     <>
-      {parts && <p className="caution">{backupWords.divided(parts.texts.length)}</p>}
+      {trouble !== null && <p className="caution">{trouble}</p>}
+      {parts && <p className="caution">{backupWords.divided(parts.fittings.length)}</p>}
       <div className="row">
-        <button type="button" className="patch" disabled={fittings.length === 0} onClick={() => void save()}>
-          {parts ? backupWords.saveNext(parts.next + 1, parts.texts.length) : fileWords.saveAll(fittings.length)}
+        <button type="button" className="patch" disabled={ids.length === 0} onClick={() => void save()}>
+          {parts ? backupWords.saveNext(parts.next + 1, parts.fittings.length) : fileWords.saveAll(ids.length)}
         </button>
       </div>
     </>

@@ -4,12 +4,14 @@ import { writeFittingFile } from "../../app/share/fittingFile";
 import { writeSheet } from "../../app/share/measurementSheet";
 import type { NotSaved } from "../../app/storage/fittingOutcome";
 import { renameFitting } from "../../app/storage/renameFitting";
+import type { Fitting } from "../../document/fitting";
 import { newFitting } from "../newFitting";
 import { againTitle, copyTitle } from "../text/copyTitles";
 import { libraryWords } from "../text/library";
 import { useDispatch, useUnit } from "../useStore";
 import { type TagPanel, type TagProps, titleOf, type WayBack } from "./listedEntry";
 import { dayText, presentInstant } from "./moment";
+import { openedEntry } from "./openedEntry";
 import { refusalAmong, refusalOf, unsavedText } from "./refusal";
 import { shelf } from "./shelf";
 
@@ -20,7 +22,7 @@ interface ActionProps extends TagProps {
 /** Everything that can be done with a fitting besides opening it. */
 export function TagActions(props: ActionProps) {
   const { keeping, listed, others, onPanel, onDone, say } = props;
-  const { entry, fitting } = listed;
+  const { entry } = listed;
   const { storage } = keeping.desk;
   const unit = useUnit();
   const title = titleOf(listed);
@@ -31,9 +33,14 @@ export function TagActions(props: ActionProps) {
     else onDone(sentence, undo);
     onPanel(null);
   };
-  const addCopy = async (copyTitle: string) => {
-    const { id: _id, ...rest } = fitting;
-    const outcome = await storage.add([{ ...rest, title: copyTitle }]);
+  /** Does something with what the fitting says, or says that it cannot be read. */
+  const withFitting = async (work: (fitting: Fitting) => unknown) => {
+    const opened = await openedEntry(storage, entry.id);
+    if (opened === null) return say(libraryWords.cannotOpen);
+    await work(opened.fitting);
+  };
+  const addCopy = async ({ id: _id, ...rest }: Fitting, nameOfCopy: string) => {
+    const outcome = await storage.add([{ ...rest, title: nameOfCopy }]);
     const copies = outcome.kind === "added" ? outcome.fittings : [];
     after(outcome, libraryWords.copied(title), async () =>
       refusalAmong(await Promise.all(copies.map(({ id }) => storage.remove(id)))),
@@ -53,15 +60,24 @@ export function TagActions(props: ActionProps) {
     if (isOnTable && refusalOf(outcome) !== null) await keeping.open(entry.id);
     after(outcome, libraryWords.removed(title), () => storage.restore(entry.id).then(refusalOf));
   };
-  const save = (kind: "json" | "csv", text: string) =>
-    offerFile(document, fileName("fitting", entry.title, presentInstant(), kind), text, kind);
+  const save = (kind: "json" | "csv", text: string) => {
+    const name = fileName("fitting", entry.title, presentInstant(), kind);
+    offerFile(document, name, text, kind);
+    // A table holds the measurements and not the fitting.
+    if (kind === "json") storage.noteFile([entry.id], name);
+  };
+  const openedActions: readonly (readonly [string, (fitting: Fitting) => unknown])[] = [
+    [libraryWords.copy, (fitting) => addCopy(fitting, copyTitle(entry.title, titles))],
+    [libraryWords.again, (fitting) => addCopy(fitting, againTitle(entry.title, dayText(presentInstant())))],
+    [libraryWords.saveFile, (fitting) => save("json", writeFittingFile(fitting))],
+    [libraryWords.saveTable, (fitting) => save("csv", writeSheet(fitting))],
+  ];
+  const opening = ([text, work]: (typeof openedActions)[number]) => [text, () => void withFitting(work)] as const;
   const actions: readonly (readonly [string, () => void])[] = [
-    [libraryWords.copy, () => void addCopy(copyTitle(entry.title, titles))],
-    [libraryWords.again, () => void addCopy(againTitle(entry.title, dayText(presentInstant())))],
+    ...openedActions.slice(0, 2).map(opening),
     [libraryWords.compare, () => onPanel("compare")],
     [libraryWords.share, () => onPanel("share")],
-    [libraryWords.saveFile, () => save("json", writeFittingFile(fitting))],
-    [libraryWords.saveTable, () => save("csv", writeSheet(fitting))],
+    ...openedActions.slice(2).map(opening),
     [entry.archived ? libraryWords.unarchive : libraryWords.archive, () => void archive()],
     [libraryWords.remove, () => void remove()],
   ];

@@ -1,10 +1,9 @@
 import { startOffline } from "../../app/offline/offlineState";
 import { takeLink } from "../../app/share/linkAddress";
 import { readLink } from "../../app/share/shareLink";
-import { listedId } from "../../app/storage/fittingOutcome";
 import { fittingStorage } from "../../app/storage/fittingStorage";
 import { indexedDrawers } from "../../app/storage/indexedDrawers";
-import { clearedFittings, keptMark } from "../../app/storage/keptMark";
+import { knownFittings } from "../../app/storage/knownFittings";
 import { type Keeping, startKeeping } from "../../app/storage/keeping";
 import { leavingGuard } from "../../app/storage/leavingGuard";
 import type { Desk, OpenState } from "../../app/storage/openFitting";
@@ -13,6 +12,7 @@ import { tabChannel } from "../../app/storage/tabChannel";
 import type { FittingStore } from "../../app/store";
 import { goTo } from "../place";
 import { fetchNotice } from "./NoticePlace";
+import { lookForGone } from "./lookForGone";
 import { reloadWhenKept } from "./reloadWhenKept";
 import { listMayHaveChanged, shelf, tell } from "./shelf";
 
@@ -22,14 +22,18 @@ export async function openShelf(store: FittingStore, shared: string | null): Pro
     onState: show,
     onFirstSave: () => void askToKeep(navigator.storage),
     onHistoryLost: () => tell({ kind: "historyLost" }),
-    onFound: (kind) => tell({ kind }),
+    onFound: (kind) => {
+      tell({ kind });
+      // Where one was cleared others may have been.
+      if (kind === "recreated") void lookForGone(keeping);
+    },
   });
   shelf.setState({ keeping });
   leavingGuard(window, () => shelf.getState().open);
   startListening(keeping);
   startWorker();
   void fetchNotice().catch(() => {});
-  await tellWhatWasCleared(keeping);
+  await lookForGone(keeping);
   if (shared !== null) await receive(keeping, shared);
   else if (isChanged(store)) keeping.keepNow();
   else if (isUntouched(store)) await openLast(keeping);
@@ -39,10 +43,14 @@ function openDesk(): Desk {
   const drawers = indexedDrawers({
     name: "padwright",
     onOutdated: () => tell({ kind: "outdated" }),
-    onDropped: listMayHaveChanged,
+    onDropped: () => {
+      listMayHaveChanged();
+      const { keeping } = shelf.getState();
+      if (keeping !== null) void lookForGone(keeping);
+    },
   });
   return {
-    storage: fittingStorage(drawers, { now: () => new Date().toISOString(), newId }),
+    storage: fittingStorage(drawers, { now: () => new Date().toISOString(), newId, known: knownFittings(window) }),
     locks: navigator.locks as LockManager | undefined,
     channel: tabChannel(typeof BroadcastChannel === "undefined" ? undefined : new BroadcastChannel("padwright")),
     later: (milliseconds, work) => {
@@ -93,6 +101,7 @@ function startListening(keeping: Keeping): void {
   window.addEventListener("pagehide", () => keeping.hurry());
   document.addEventListener("visibilitychange", () => {
     if (document.visibilityState === "hidden") keeping.hurry();
+    else void lookForGone(keeping);
   });
   window.addEventListener("hashchange", () => {
     const shared = takeLink(window);
@@ -114,21 +123,11 @@ function startWorker(): void {
   });
 }
 
-/** The note of how many there were is brought up to date with every list that is not empty. */
-async function tellWhatWasCleared({ desk }: Keeping): Promise<void> {
-  const listed = await desk.storage.list();
-  if (listed.kind !== "listed") return;
-  const mark = keptMark(window);
-  const count = clearedFittings(mark, listed.fittings.length);
-  if (count > 0) tell({ kind: "cleared", count });
-  else mark.write(listed.fittings.length);
-}
-
 async function openLast(keeping: Keeping): Promise<void> {
   const { lastFitting } = await keeping.desk.storage.settings();
   if (typeof lastFitting !== "string") return;
-  const listed = await keeping.desk.storage.list();
-  const last = listed.kind === "listed" ? listed.fittings.find((one) => listedId(one) === lastFitting) : undefined;
+  const read = await keeping.desk.storage.read([lastFitting]);
+  const [last] = read.kind === "read" ? read.fittings : [];
   if (last?.kind === "fitting" && last.entry.deletedAt !== null) return;
   const outcome = last === undefined ? "missing" : await keeping.open(lastFitting);
   if (outcome === "unreadable") tell({ kind: "lastUnreadable" });

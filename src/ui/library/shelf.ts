@@ -3,6 +3,7 @@ import { createStore } from "zustand/vanilla";
 import type { OfflineState } from "../../app/offline/offlineState";
 import type { Keeping } from "../../app/storage/keeping";
 import type { FoundBySave } from "../../app/storage/fittingOutcome";
+import type { KnownFitting } from "../../app/storage/knownFittings";
 import type { OpenState } from "../../app/storage/openFitting";
 
 /**
@@ -22,8 +23,8 @@ export interface ShelfState {
 }
 
 export type ShelfNews =
-  /** The browser seems to have cleared this many fittings. */
-  | { readonly kind: "cleared"; readonly count: number }
+  /** These fittings were kept here, were not erased, and are no longer here. */
+  | { readonly kind: "gone"; readonly fittings: readonly KnownFitting[] }
   /** A newer release of the tool, in another tab, has taken over the database. */
   | { readonly kind: "outdated" }
   | { readonly kind: "received" }

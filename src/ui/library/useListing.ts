@@ -3,6 +3,7 @@ import type { DeviceSettings } from "../../app/storage/deviceSettings";
 import type { ListedFitting, ListOutcome, NotRead } from "../../app/storage/fittingOutcome";
 import type { Keeping } from "../../app/storage/keeping";
 import type { QuarantinedItem } from "../../app/storage/quarantine";
+import { lookForGone } from "./lookForGone";
 import { useShelf } from "./shelf";
 
 /** Everything that lies on the shelf, read anew whenever it may have changed. */
@@ -17,7 +18,8 @@ export type FoundListing =
   | { readonly kind: "looking" }
   | NotRead;
 
-export function useListing({ desk: { storage } }: Keeping): FoundListing {
+export function useListing(keeping: Keeping): FoundListing {
+  const { storage } = keeping.desk;
   const turn = useShelf((state) => state.turn);
   const [found, setFound] = useState<FoundListing>({ kind: "looking" });
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new turn is the reason to look again.
@@ -25,11 +27,12 @@ export function useListing({ desk: { storage } }: Keeping): FoundListing {
     let isStale = false;
     void Promise.all([storage.list(), storage.quarantined(), storage.settings()]).then(([listed, aside, settings]) => {
       if (!isStale) setFound(together(listed, aside.kind === "listed" ? aside.items : [], settings));
+      void lookForGone(keeping);
     });
     return () => {
       isStale = true;
     };
-  }, [storage, turn]);
+  }, [keeping, storage, turn]);
   return found;
 }
 

@@ -1,29 +1,43 @@
 import { useEffect, useState } from "react";
-import type { Fitting } from "../../document/fitting";
+import type { FittingEntry } from "../../app/storage/fittingRecord";
+import type { FittingStorage } from "../../app/storage/fittingStorage";
 import { girthsLeft, leftToDo } from "./leftToDo";
+import { openedEntry } from "./openedEntry";
 
 /**
- * What is left to do in a fitting of the list, in a few words. Planning a whole list takes a while, so each is worked
- * out when the browser has nothing better to do, one after the other.
+ * What is left to do in a fitting of the list, in a few words. It is read and planned when the browser has nothing better
+ * to do, one after the other, since that takes a while for a whole list.
  */
-export function useProgress(fitting: Fitting): string {
-  const [text, setText] = useState(() => girthsLeft(fitting) ?? known.get(fitting) ?? "");
+export function useProgress(storage: FittingStorage, entry: FittingEntry): string {
+  const { id } = entry;
+  const key = stateKey(entry);
+  const [text, setText] = useState(() => known.get(key) ?? "");
   useEffect(() => {
-    const quick = girthsLeft(fitting) ?? known.get(fitting);
-    if (quick !== undefined) {
-      setText(quick);
+    const before = known.get(key);
+    if (before !== undefined) {
+      setText(before);
       return;
     }
-    return whenIdle(() => {
-      const found = leftToDo(fitting);
-      known.set(fitting, found);
+    let isStale = false;
+    const callOff = whenIdle(async () => {
+      const opened = await openedEntry(storage, id);
+      if (isStale || opened === null) return;
+      const found = girthsLeft(opened.fitting) ?? leftToDo(opened.fitting);
+      known.set(stateKey(opened.entry), found);
       setText(found);
     });
-  }, [fitting]);
+    return () => {
+      isStale = true;
+      callOff();
+    };
+  }, [storage, id, key]);
   return text;
 }
 
-const known = new WeakMap<Fitting, string>();
+/** What was worked out in this visit, by fitting and state. */
+const known = new Map<string, string>();
+
+const stateKey = ({ id, revision, changedAt }: FittingEntry): string => `${id} ${revision} ${changedAt}`;
 
 function whenIdle(work: () => void): () => void {
   if (typeof window.requestIdleCallback === "function") {

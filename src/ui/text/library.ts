@@ -20,8 +20,6 @@ export const troubleTexts = {
 } as const;
 
 export const newsTexts = {
-  cleared: (count: number): string =>
-    `This browser has cleared what was kept here: ${count === 1 ? "one fitting is" : `${count} fittings are`} gone from this device. If you saved a file, open it under “Your fittings”.`,
   outdated: troubleTexts.newerApp,
   received: "This fitting came in a link. It is not kept on this device until you keep it or change something.",
   lastUnreadable:
@@ -37,6 +35,25 @@ export const newsTexts = {
   historyLost:
     "The fitting is whole, but its earlier steps could not be read, so Undo begins here. They are left as they were found.",
   notLoaded: "The part of the tool that keeps fittings could not be loaded. Nothing is kept: load the page again.",
+} as const;
+
+/** What is said of fittings that were kept here, were not erased, and are no longer here. */
+export const goneWords = {
+  names: (titles: readonly string[], more: number): string =>
+    more > 0
+      ? `${titles.join(", ")} and ${more} more`
+      : titles.length < 2
+        ? titles.join("")
+        : `${titles.slice(0, -1).join(", ")} and ${titles.at(-1)}`,
+  lost: (names: string, count: number): string =>
+    `${names} ${count === 1 ? "is" : "are"} no longer in this browser. ${count === 1 ? "It was" : "They were"} not deleted with this tool: the browser, or somebody, cleared what was kept here.`,
+  file: (name: string, day: string): string => `the file “${name}”, saved on ${day}`,
+  allIn: (file: string): string => `Look for ${file}, and open it here.`,
+  someIn: (names: string, file: string): string => `For ${names}, look for ${file}, and open it here.`,
+  neverSaved: (names: string): string => `${names}: no file was saved from this browser.`,
+  noneSaved: "No file was saved from this browser. If you have one from another device, open it here.",
+  openFile: "Open the file",
+  letBe: "Go on without",
 } as const;
 
 export const linkProblemTexts = {
@@ -73,6 +90,10 @@ export const libraryWords = {
   loading: "Looking on the shelf…",
   empty: "There is nothing here yet. The first reading you take is kept by itself.",
   untitled: "No name yet",
+  find: (count: number): string => `Find one of ${count} by its name`,
+  noneNamed: "None has that in its name.",
+  showMore: (count: number, left: number): string =>
+    count === left ? `Show ${left} more` : `Show ${count} more of ${left}`,
   onTable: "on the table",
   notKeptYet: "not kept on this device yet",
   changed: (when: string): string => `changed ${when}`,

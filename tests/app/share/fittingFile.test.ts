@@ -4,11 +4,11 @@ import { describe, expect, it } from "vitest";
 import { importFile } from "../../../src/app/share/fileImport";
 import { fileName } from "../../../src/app/share/fileOffer";
 import {
+  bundleParts,
   largestFile,
   readBlob,
   readFile,
   writeBundle,
-  writeBundles,
   writeFittingFile,
 } from "../../../src/app/share/fittingFile";
 import { writeSheet } from "../../../src/app/share/measurementSheet";
@@ -208,6 +208,8 @@ describe("files of somebody who means harm", () => {
 
 describe("a backup of very many fittings", () => {
   const at = "2026-05-01T08:00:00.000Z";
+  const bundlesOf = (...of: Parameters<typeof bundleParts>): readonly string[] =>
+    bundleParts(...of).map((part) => writeBundle(part, at));
   const opened = (files: readonly string[]): readonly string[] =>
     files.flatMap((file) => {
       const found = read(file);
@@ -222,7 +224,7 @@ describe("a backup of very many fittings", () => {
   // Seen to fail when more than two thousand could be written into a file that was then refused.
   it("opens again, however many they are", { timeout: 120_000 }, () => {
     const fittings = many(2_500);
-    const files = writeBundles(fittings, at);
+    const files = bundlesOf(fittings);
     expect(files.length).toBe(1);
     expect(opened(files)).toEqual(titles(fittings));
   });
@@ -231,20 +233,20 @@ describe("a backup of very many fittings", () => {
   it("is divided into files that can each be opened", { timeout: 120_000 }, () => {
     const notes = "x".repeat(19_000);
     const fittings = many(1_800).map((fitting) => ({ ...fitting, notes }));
-    const files = writeBundles(fittings, at);
+    const files = bundlesOf(fittings);
     expect(files.map((file) => bytesOf(file).length <= largestFile)).toEqual([true, true]);
     expect(opened(files)).toEqual(titles(fittings));
   });
 
   it("is divided by its values as well, in its order, and never into an empty file", () => {
     const fittings = many(7);
-    const [one] = writeBundles(fittings.slice(0, 1), at);
+    const [one] = bundlesOf(fittings.slice(0, 1));
     const bytes = 1_000 + 2.5 * bytesOf(one ?? "").length;
-    const files = writeBundles(fittings, at, { bytes, values: 3_000_000 });
+    const files = bundlesOf(fittings, { bytes, values: 3_000_000 });
     expect(files.length).toBeGreaterThan(2);
     expect(opened(files)).toEqual(titles(fittings));
-    expect(writeBundles(fittings, at, { bytes: largestFile, values: 1 }).length).toBe(7);
-    expect(writeBundles([], at).map((file) => read(file))).toEqual([{ ok: true, value: [] }]);
+    expect(bundlesOf(fittings, { bytes: largestFile, values: 1 }).length).toBe(7);
+    expect(bundlesOf([]).map((file) => read(file))).toEqual([{ ok: true, value: [] }]);
   });
 });
 

@@ -1,7 +1,9 @@
 // @vitest-environment node
 import { describe, expect, it } from "vitest";
 import { type FittingRecord, sealedRecord } from "../../../src/app/storage/fittingRecord";
-import { fittingStorage } from "../../../src/app/storage/fittingStorage";
+import { checkSum } from "../../../src/app/storage/checkSum";
+import type { Drawers, DrawersToRead } from "../../../src/app/storage/drawers";
+import { type FittingStorage, fittingStorage } from "../../../src/app/storage/fittingStorage";
 import { fittingText } from "../../../src/app/storage/fittingText";
 import type { Fitting } from "../../../src/document/fitting";
 import { keptText, type MemoryDrawers, memoryDrawers } from "./memoryDrawers";
@@ -155,11 +157,13 @@ describe("what cannot be read", () => {
     expect(await storage.quarantined()).toMatchObject({ items: [{ source: "history" }] });
   });
 
-  it("is listed beside the others", async () => {
+  it.each(["opened", "looked through"])("is listed beside the others once it was %s", async (how) => {
     const { storage, drawers } = freshStorage();
     await storage.save(request(sampleFitting, 0, "a"));
     await storage.add([sampleTitled("Ines", "ines-0001")]);
     damage(drawers, () => 7);
+    // Whoever opens it, or everything at once, finds the damage behind the list, and the list says so from then on.
+    await (how === "opened" ? storage.load("one") : storage.read("all"));
     const listed = await storage.list();
     if (listed.kind !== "listed") throw new Error(listed.kind);
     expect(listed.fittings.map(({ kind }) => kind).toSorted()).toEqual(["fitting", "unreadable"]);
@@ -239,13 +243,95 @@ describe("the list", () => {
     await storage.save(request(sampleFitting, 0, "a"));
     await storage.saveSettings({ lastFitting: "one" });
     await storage.eraseEverything();
-    expect(drawers.kept.size).toBe(0);
+    // All that stays is that something was erased, so that nobody is told of a loss.
+    expect([...drawers.kept]).toEqual([["settings/erased", { format: 1, checks: [checkSum("one")] }]]);
     expect(await storage.save(request(sampleWithWaist(70), 1, "b"))).toMatchObject({
       kind: "saved",
       found: ["recreated"],
     });
   });
 });
+
+describe("the list of summaries", () => {
+  const entries = async (storage: FittingStorage) => {
+    const listed = await storage.list();
+    if (listed.kind !== "listed") throw new Error(listed.kind);
+    return listed.fittings.map((one) => (one.kind === "fitting" ? one.entry : one.kind));
+  };
+  const opened = async (storage: FittingStorage) => {
+    const read = await storage.read("all");
+    if (read.kind !== "read") throw new Error(read.kind);
+    return read.fittings.map((one) => (one.kind === "fitting" ? one.entry : one.kind));
+  };
+
+  it("opens no record, and says what the records say after every kind of change", async () => {
+    const { storage, drawers } = freshStorage();
+    const says = async () => {
+      const read: string[] = [];
+      const listed = await entries(fittingStorage(watched(drawers, read), { now: () => "", newId: () => "" }));
+      expect(read.filter((place) => place.startsWith("fittings/"))).toEqual([]);
+      expect(listed).toEqual(await opened(storage));
+      return listed;
+    };
+    await storage.save(request(sampleFitting, 0, "a"));
+    await storage.add([sampleTitled("Ines", "ines-0001"), sampleTitled("Ruth", "ruth-0001")]);
+    expect(await says()).toHaveLength(3);
+    await storage.save(request({ ...sampleFitting, title: "Named anew" }, 1, "b"));
+    expect(await says()).toContainEqual(expect.objectContaining({ title: "Named anew", revision: 2 }));
+    await storage.setArchived("ines-0001", true);
+    expect(await says()).toContainEqual(expect.objectContaining({ id: "ines-0001", archived: true }));
+    await storage.remove("ruth-0001");
+    expect(await says()).toContainEqual(expect.objectContaining({ deletedAt: expect.any(String) }));
+    await storage.add([sampleTitled("Ruth", "ruth-0001")]);
+    expect(await says()).toContainEqual(expect.objectContaining({ id: "ruth-0001", deletedAt: null }));
+    await storage.erase("ruth-0001");
+    expect(await says()).toHaveLength(2);
+    expect([...drawers.kept.keys()].filter((place) => place.startsWith("summaries/"))).toHaveLength(2);
+  });
+
+  it("opens what an older release left without a summary, once", async () => {
+    const { storage, drawers } = freshStorage();
+    await storage.add(Array.from({ length: 120 }, (_, i) => sampleTitled(`No. ${i}`, `older-${1000 + i}`)));
+    const before = await entries(storage);
+    for (const place of [...drawers.kept.keys()]) if (place.startsWith("summaries/")) drawers.kept.delete(place);
+    drawers.kept.set("summaries/older-1001", { half: "a summary", revision: 2n });
+    expect((await entries(storage)).toSorted(byId)).toEqual(before.toSorted(byId));
+    const read: string[] = [];
+    const again = await entries(fittingStorage(watched(drawers, read), { now: () => "", newId: () => "" }));
+    expect(again.toSorted(byId)).toEqual(before.toSorted(byId));
+    expect(read.filter((place) => place.startsWith("fittings/"))).toEqual([]);
+  });
+
+  it("lists as well where no summary can be written", async () => {
+    const { storage, drawers } = freshStorage();
+    await storage.save(request(sampleFitting, 0, "a"));
+    drawers.kept.delete("summaries/one");
+    drawers.failFrom((_, name) => (name === "write" ? { reason: "noRoom", when: "before" } : null));
+    expect(await entries(storage)).toMatchObject([{ id: "one", revision: 1 }]);
+  });
+
+  const byId = (one: unknown, other: unknown) => (JSON.stringify(one) < JSON.stringify(other) ? -1 : 1);
+});
+
+/** The same drawers, noting every place that is read. */
+const watched = (drawers: Drawers, read: string[]): Drawers => {
+  const noting = <Open extends DrawersToRead>(open: Open): Open => ({
+    ...open,
+    read: (drawer, key) => {
+      read.push(`${drawer}/${key}`);
+      return open.read(drawer, key);
+    },
+    readAll: (drawer) => {
+      read.push(`${drawer}/`);
+      return open.readAll(drawer);
+    },
+  });
+  return {
+    ...drawers,
+    look: (work) => drawers.look((open) => work(noting(open))),
+    change: (work) => drawers.change((open) => work(noting(open))),
+  };
+};
 
 describe("adding", () => {
   it("adds nothing twice, and another state of the same fitting beside it", async () => {

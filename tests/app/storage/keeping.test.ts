@@ -51,9 +51,9 @@ function browser() {
     return { store, keeping, waist, found, last: () => states.at(-1), firstSaves: () => firstSaves };
   };
   const titles = async () => {
-    const listed = await fittingStorage(drawers, tools).list();
-    if (listed.kind !== "listed") return [];
-    return listed.fittings.map((one) =>
+    const read = await fittingStorage(drawers, tools).read("all");
+    if (read.kind !== "read") return [];
+    return read.fittings.map((one) =>
       one.kind === "fitting" ? `${one.entry.title} ${waistOf(one.fitting)}` : one.kind,
     );
   };

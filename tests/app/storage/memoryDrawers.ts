@@ -19,7 +19,7 @@ export interface MemoryDrawers extends Drawers {
   failFrom(faultAt: FaultAt): void;
 }
 
-export type CallName = "open" | "read" | "readAll" | "write" | "clear" | "keep";
+export type CallName = "open" | "read" | "readAll" | "readKeys" | "write" | "clear" | "keep";
 /**
  * before: the call fails and nothing of this work is kept. after: only for keep, which succeeds and is then reported as
  * failed, as when the connection breaks between the disk and the page.
@@ -51,6 +51,11 @@ export function memoryDrawers(): MemoryDrawers {
       await call("readAll");
       const inside = [...changed].filter(([place]) => place.startsWith(placeOf(drawer, "")));
       return inside.map(([place, value]) => ({ key: place.slice(drawer.length + 1), value: structuredClone(value) }));
+    },
+    readKeys: async (drawer) => {
+      await call("readKeys");
+      const places = [...changed.keys()].filter((place) => place.startsWith(placeOf(drawer, "")));
+      return places.map((place) => place.slice(drawer.length + 1));
     },
     write: async (drawer, key, value) => {
       await call("write");

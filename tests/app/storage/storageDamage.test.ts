@@ -103,7 +103,12 @@ describe("a damaged record", () => {
         const kind = readRecord("one", junk).kind;
         expect(["damaged", "newer"]).toContain(kind);
         const drawers: Drawers = {
-          look: (work) => work({ read: async () => junk, readAll: async () => [{ key: "one", value: junk }] }),
+          look: (work) =>
+            work({
+              read: async () => junk,
+              readAll: async () => [{ key: "one", value: junk }],
+              readKeys: async () => ["one"],
+            }),
           change: async () => {
             throw new Error("the disk is full");
           },

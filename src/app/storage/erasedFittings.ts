@@ -1,0 +1,38 @@
+import { checkSum } from "./checkSum";
+import type { DrawerName, DrawersToChange, DrawersToRead } from "./drawers";
+
+/**
+ * Which fittings were erased by the person, so that nobody takes them for lost: the checks of their ids and nothing else
+ * of them, noted in the very step that erases. The note outside the database may be some seconds behind this one.
+ */
+export async function noteErased(open: DrawersToChange, ids: readonly string[]): Promise<void> {
+  if (ids.length === 0) return;
+  const before = await erasedFittings(open);
+  await write(open, [...before, ...ids.map(checkSum)]);
+}
+
+/** A fitting that is there again under the same id may be lost again. */
+export async function noteThereAgain(open: DrawersToChange, id: string): Promise<void> {
+  const before = await erasedFittings(open);
+  if (!before.has(checkSum(id))) return;
+  await write(
+    open,
+    [...before].filter((check) => check !== checkSum(id)),
+  );
+}
+
+export async function erasedFittings(open: DrawersToRead): Promise<ReadonlySet<string>> {
+  const found = await open.read("settings", noteKey);
+  const checks = typeof found === "object" && found !== null ? (found as { readonly checks?: unknown }).checks : null;
+  return new Set(Array.isArray(checks) ? checks.filter((check) => typeof check === "string") : []);
+}
+
+/** Where the note lies; it is the one thing that outlives everything being erased. */
+export const isErasedNote = (drawer: DrawerName, key: string): boolean => drawer === "settings" && key === noteKey;
+
+const noteKey = "erased";
+/** The oldest go first; by then the other note has long forgotten them. */
+const mostNoted = 4_000;
+
+const write = (open: DrawersToChange, checks: readonly string[]): Promise<void> =>
+  open.write("settings", noteKey, { format: 1, checks: [...new Set(checks)].slice(-mostNoted) });
