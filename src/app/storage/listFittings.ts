@@ -46,7 +46,7 @@ export function notRead(thrown: unknown): NotRead {
 }
 
 /** So many are opened at a time: the page stays quick between two portions, and a tablet has room for one. */
-const portion = 50;
+const portion = 20;
 
 interface Opened {
   readonly fitting: OpenedFitting;

@@ -15,6 +15,6 @@ export async function lookForGone(keeping: Keeping): Promise<void> {
   if (fittings.length < compared.gone.length) keeping.keepNow();
   if (fittings.length > 0) tell({ kind: "gone", fittings });
   else forget("gone");
-  // What an older release kept is noted by name once it has been listed.
-  if (!compared.isAllKnown) await storage.list();
+  // What an older release kept is noted by name once it has been listed, which nobody waits for.
+  if (!compared.isAllKnown) void storage.list();
 }
