@@ -23,10 +23,13 @@ interface Parts {
 /** Everything as one file; where that could not be opened again, as several, one with each press. */
 export function SaveAll({ storage, ids }: SaveAllProps) {
   const [parts, setParts] = useState<Parts | null>(null);
+  const [isReading, setReading] = useState(false);
   const [trouble, setTrouble] = useState<string | null>(null);
   /** Everything is read only now: the list is shown without. */
   const firstPart = async (): Promise<Parts | null> => {
+    setReading(true);
     const read = await storage.read(ids);
+    setReading(false);
     if (read.kind === "notRead") {
       setTrouble(notListedTexts[read.reason]);
       return null;
@@ -54,10 +57,11 @@ export function SaveAll({ storage, ids }: SaveAllProps) {
   };
   return (
     <>
+      {isReading && <p className="quiet">{backupWords.reading}</p>}
       {trouble !== null && <p className="caution">{trouble}</p>}
       {parts && <p className="caution">{backupWords.divided(parts.fittings.length)}</p>}
       <div className="row">
-        <button type="button" className="patch" disabled={ids.length === 0} onClick={() => void save()}>
+        <button type="button" className="patch" disabled={ids.length === 0 || isReading} onClick={() => void save()}>
           {parts ? backupWords.saveNext(parts.next + 1, parts.fittings.length) : fileWords.saveAll(ids.length)}
         </button>
       </div>

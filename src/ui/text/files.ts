@@ -33,6 +33,7 @@ export const notListedTexts = {
 } as const;
 
 export const backupWords = {
+  reading: "Putting the file together…",
   /** One press for each file: some browsers hold back a second one that nobody asked for. */
   saveNext: (number: number, all: number): string => `Save file ${number} of ${all}`,
   divided: (all: number): string =>
