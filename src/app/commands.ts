@@ -4,6 +4,7 @@ import type { LevelName, MeasurementName } from "../core/body/vocabulary";
 import type { BattingRole } from "../core/material";
 import {
   entryLength,
+  isLogFull,
   withUnit,
   type BattingEntry,
   type Drafts,
@@ -56,7 +57,8 @@ export type Command =
     }
   | { readonly does: "tryLayer"; readonly trial: Extract<WorkEntry, { readonly did: "trial" }> }
   | { readonly does: "setReadingError"; readonly text: string }
-  | { readonly does: "leaveOut"; readonly entry: number };
+  /** One reading of the log, and the others of its place that are as wrong. */
+  | { readonly does: "leaveOut"; readonly entry: number; readonly more?: readonly number[] };
 
 export type DraftOwner = "body" | "form" | "other";
 
@@ -115,11 +117,11 @@ function applied(fitting: Fitting, command: Command): Fitting {
       return withWork(fitting, { did: "trimmed", pieceId, level, eachSideMm, at });
     }
     case "tryLayer":
-      return withWork(withoutTrialDrafts(fitting), command.trial);
+      return isLogFull(fitting.work) ? fitting : withWork(withoutTrialDrafts(fitting), command.trial);
     case "setReadingError":
       return entryLength(command.text, fitting.unit).ok ? { ...fitting, readingError: command.text } : fitting;
     case "leaveOut":
-      return leaveOut(fitting, command.entry);
+      return leaveOut(fitting, [command.entry, ...(command.more ?? [])]);
     default:
       return assertNever(command);
   }
@@ -152,7 +154,7 @@ function read(fitting: Fitting, { name, text, over, at }: Extract<Command, { rea
   const typed = text.trim();
   const key = readingDraftKey(name);
   if (typed === "") return withDraft(fitting, "other", key, null);
-  if (!entryLength(typed, fitting.unit).ok) return withDraft(fitting, "other", key, text);
+  if (!entryLength(typed, fitting.unit).ok || isLogFull(fitting.work)) return withDraft(fitting, "other", key, text);
   return withWork(withDraft(fitting, "other", key, null), {
     did: "measured",
     readings: { [name]: typed },
@@ -212,8 +214,9 @@ const withoutTrialDrafts = (fitting: Fitting): Fitting =>
  * A reading that was a slip is taken out of the log. What was read before the rest was last planned anew stays: pieces were
  * pinned by that plan, and it must remain the plan it was.
  */
-function leaveOut(fitting: Fitting, at: number): Fitting {
-  return isLeftOutable(fitting, at) ? { ...fitting, work: fitting.work.filter((_, i) => i !== at) } : fitting;
+function leaveOut(fitting: Fitting, entries: readonly number[]): Fitting {
+  const out = entries.filter((at) => isLeftOutable(fitting, at));
+  return out.length === 0 ? fitting : { ...fitting, work: fitting.work.filter((_, i) => !out.includes(i)) };
 }
 
 export function isLeftOutable({ work }: Pick<Fitting, "work">, at: number): boolean {
@@ -226,4 +229,6 @@ function changeFinishingBatting(fitting: Fitting, batting: BattingEntry | null):
   return batting === null ? others : { ...others, finishingBatting: batting };
 }
 
-const withWork = (fitting: Fitting, entry: WorkEntry): Fitting => ({ ...fitting, work: [...fitting.work, entry] });
+/** A log that is full takes nothing more; what was typed stays where it was typed. */
+const withWork = (fitting: Fitting, entry: WorkEntry): Fitting =>
+  isLogFull(fitting.work) ? fitting : { ...fitting, work: [...fitting.work, entry] };

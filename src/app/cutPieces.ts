@@ -2,7 +2,8 @@ import type { PlanInput } from "../core/plan/basis";
 import { type CutUse, useOfCut } from "../core/plan/cutUse";
 import type { Plan, PlannedPiece } from "../core/plan/plan";
 import type { Millimetres } from "../core/units";
-import { planInForce, replayed, type Work } from "./learning";
+import { planInForce } from "./learning";
+import { replay, type Work } from "./replay";
 
 /** A piece of the plan in force, and the piece cut before that it can be made of: null asks for a new one. */
 export interface MadeOf {
@@ -24,7 +25,7 @@ export function madeOf(
   const at = fitting.work.findLastIndex((entry) => entry.did === "replanned");
   if (at === -1) return [];
   const before = { ...fitting, work: fitting.work.slice(0, at) };
-  const pinned = new Set(replayed(input, before).pinned.map(({ id }) => id));
+  const pinned = new Set(replay(input, before, readingError).now.pinned.map(({ id }) => id));
   const left = planInForce(first, input, before, readingError).pieces.filter(({ id }) => !pinned.has(id));
   const wanted = inForce.pieces.slice(pinned.size);
   return usesOf(wanted, left, useOfCut(wanted, left));

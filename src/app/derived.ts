@@ -13,6 +13,7 @@ import { type MadeOf, madeOf } from "./cutPieces";
 import { type Learning, learning, planInForce } from "./learning";
 import { type PadProgress, padProgress } from "./padProgress";
 import { onceAsked, remembered } from "./remembered";
+import { type ImpossibleReading, possibleWork, replay } from "./replay";
 import { type WorthHistory, worthHistories } from "./worthHistory";
 
 /**
@@ -25,6 +26,8 @@ export interface Derived {
   /** The sizes of the form's table for this body, best first; empty without a table or a body. */
   readonly ranking: readonly RankedSize[];
   readonly planning: Planning;
+  /** Readings over the padding that this form with these pieces on cannot give: kept in the log and left out of everything else. */
+  readonly impossible: readonly ImpossibleReading[];
   readonly progress: PadProgress | null;
   /**
    * What the tape has taught; null while nothing has been read over the form. It plans the rest of the padding, which takes a
@@ -73,21 +76,29 @@ export function derivation(): (fitting: SettledFitting) => Derived {
     rankSizes,
   );
   const firstPlanOf = remembered(({ read, ranking }: Checked) => [read, ranking], planOfLengths);
+  const inputOf = remembered(
+    ({ planning, read }: Pick<Underway, "planning" | "read">) => [formOf(planning), read],
+    planInput,
+  );
   const planOf = remembered(
-    ({ planning, read, fitting }: Underway) => [planning, read, lastReplan(fitting)],
+    ({ planning, input, read, fitting }: Underway) => [planning, input, read, lastReplan(fitting)],
     planUnderway,
   );
   const histories = worthHistories();
   const askedOf = remembered(
-    ({ first, planning, read, fitting }: Asked) => [first, planning, read, fitting.work, fitting.unit],
+    ({ first, planning, input, read, fitting }: Asked) => [first, planning, input, read, fitting.work, fitting.unit],
     (asked): Pick<Derived, "learning" | "worth" | "madeOf"> => ({
       learning: onceAsked(() => learningOfWork(asked)),
       worth: onceAsked(() => worthOfWork(asked, histories)),
       madeOf: onceAsked(() => madeOfCut(asked)),
     }),
   );
+  const impossibleOf = remembered(
+    ({ input, read, fitting }: Underway) => [input, read, fitting.work, fitting.unit],
+    impossibleReadings,
+  );
   const progressOf = remembered(
-    ({ planning, fitting }: Planned) => [planning, fitting.work, fitting.unit],
+    ({ planning, impossible, fitting }: Planned) => [planning, impossible, fitting.work, fitting.unit],
     progressOfPlan,
   );
   const together = remembered(
@@ -99,10 +110,12 @@ export function derivation(): (fitting: SettledFitting) => Derived {
     const problems = problemsOf(read);
     const ranking = rankingOf({ read, problems, fitting });
     const first = firstPlanOf({ read, problems, ranking, size: fitting.form.size });
-    const planning = planOf({ planning: first, read, fitting });
-    const progress = progressOf({ planning, fitting });
-    const asked = askedOf({ first, planning, read, fitting });
-    return together({ lengths: read.lengths, problems, ranking, planning, progress, ...asked });
+    const input = inputOf({ planning: first, read });
+    const planning = planOf({ planning: first, input, read, fitting });
+    const impossible = impossibleOf({ planning, input, read, fitting });
+    const progress = progressOf({ planning, impossible, fitting });
+    const asked = askedOf({ first, planning, input, read, fitting });
+    return together({ lengths: read.lengths, problems, ranking, planning, impossible, progress, ...asked });
   };
 }
 
@@ -123,6 +136,8 @@ interface Checked {
 }
 interface Underway {
   readonly planning: Planning;
+  /** What the plan is made from; null while there is none. */
+  readonly input: PlanInput | null;
   readonly read: ReadLengths;
   readonly fitting: SettledFitting;
 }
@@ -132,6 +147,7 @@ interface Asked extends Underway {
 }
 interface Planned {
   readonly planning: Planning;
+  readonly impossible: readonly ImpossibleReading[];
   readonly fitting: SettledFitting;
 }
 
@@ -183,38 +199,42 @@ function planOfLengths({ read: { lengths }, problems, ranking, size }: Checked):
 /** The last time the rest was planned anew: as long as it is the same, so is the plan in force. */
 const lastReplan = ({ work }: SettledFitting) => work.findLast((entry) => entry.did === "replanned");
 
-function planUnderway({ planning, read: { lengths }, fitting }: Underway): Planning {
-  if (planning.kind === "waiting" || lengths === null) return planning;
-  return { ...planning, plan: planInForce(planning.plan, planInput(planning, lengths), fitting, lengths.readingError) };
+function planUnderway({ planning, input, read: { lengths }, fitting }: Underway): Planning {
+  if (planning.kind === "waiting" || input === null || lengths === null) return planning;
+  return { ...planning, plan: planInForce(planning.plan, input, fitting, lengths.readingError) };
 }
 
-function learningOfWork({ planning, read: { lengths }, fitting }: Underway): Learning | null {
-  if (planning.kind === "waiting" || lengths === null) return null;
-  return learning(planning.plan, planInput(planning, lengths), fitting, lengths.readingError);
+function learningOfWork({ planning, input, read: { lengths }, fitting }: Underway): Learning | null {
+  if (planning.kind === "waiting" || input === null || lengths === null) return null;
+  return learning(planning.plan, input, fitting, lengths.readingError);
 }
 
 function worthOfWork(
-  { planning, read: { lengths }, fitting }: Underway,
+  { input, read: { lengths }, fitting }: Underway,
   histories: ReturnType<typeof worthHistories>,
 ): WorthHistory | null {
-  if (planning.kind === "waiting" || lengths === null) return null;
-  return histories(planInput(planning, lengths), fitting, lengths.readingError);
+  return input === null || lengths === null ? null : histories(input, fitting, lengths.readingError);
 }
 
-function madeOfCut({ first, planning, read: { lengths }, fitting }: Asked): readonly MadeOf[] {
-  if (first.kind === "waiting" || planning.kind === "waiting" || lengths === null) return [];
-  return madeOf(first.plan, planning.plan, planInput(planning, lengths), fitting, lengths.readingError);
+function madeOfCut({ first, planning, input, read: { lengths }, fitting }: Asked): readonly MadeOf[] {
+  if (first.kind === "waiting" || planning.kind === "waiting" || input === null || lengths === null) return [];
+  return madeOf(first.plan, planning.plan, input, fitting, lengths.readingError);
 }
 
-const planInput = (
-  { form }: Extract<Planning, { readonly kind: "planned" }>,
-  { body, batting, finishingBatting }: FittingMeasurements,
-): PlanInput => ({
-  body,
-  form,
-  batting,
-  ...(finishingBatting === null ? {} : { finishingBatting }),
-});
+/** The form a plan is for; the same one however often the rest is planned anew. */
+const formOf = (planning: Planning): Measurements | null => (planning.kind === "planned" ? planning.form : null);
 
-const progressOfPlan = ({ planning, fitting }: Planned): PadProgress | null =>
-  planning.kind === "planned" ? padProgress(planning.plan, fitting) : null;
+function planInput({ planning, read: { lengths } }: Pick<Underway, "planning" | "read">): PlanInput | null {
+  const form = formOf(planning);
+  if (form === null || lengths === null) return null;
+  const { body, batting, finishingBatting } = lengths;
+  return { body, form, batting, ...(finishingBatting === null ? {} : { finishingBatting }) };
+}
+
+const impossibleReadings = ({ input, read: { lengths }, fitting }: Underway): readonly ImpossibleReading[] =>
+  input === null || lengths === null ? [] : replay(input, fitting, lengths.readingError).impossible;
+
+const progressOfPlan = ({ planning, impossible, fitting }: Planned): PadProgress | null =>
+  planning.kind === "planned"
+    ? padProgress(planning.plan, { work: possibleWork(fitting.work, impossible), unit: fitting.unit })
+    : null;

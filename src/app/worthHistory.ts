@@ -2,11 +2,11 @@ import { type LevelName, levelNames } from "../core/body/vocabulary";
 import { belief } from "../core/calibration/belief";
 import type { BelievedWorth } from "../core/calibration/believed";
 import type { BattingRole } from "../core/material";
-import { basis, type PlanInput } from "../core/plan/basis";
+import type { PlanInput } from "../core/plan/basis";
 import { evidence } from "../core/plan/replanFitting";
 import type { Millimetres } from "../core/units";
 import type { Fitting, WorkEntry } from "../document/fitting";
-import { replayed, type Work } from "./learning";
+import { basisOf, replay, type Work } from "./replay";
 
 /** How the belief in the worth of a layer came about: what it was before anything was read, and after each of the last readings. */
 export interface WorthHistory {
@@ -56,8 +56,8 @@ const isSame = (a: readonly WorkEntry[], b: readonly WorkEntry[]): boolean =>
   a.length === b.length && a.every((entry, i) => entry === b[i]);
 
 function worthsOf(input: PlanInput, fitting: Work, readingError: Millimetres): Worths {
-  const soFar = { ...replayed(input, fitting), cut: [], readingError };
-  const { building, finishing } = belief(evidence(input, basis(input), soFar));
+  const soFar = { ...replay(input, fitting, readingError).now, cut: [], readingError };
+  const { building, finishing } = belief(evidence(input, basisOf(input), soFar));
   return { building, finishing };
 }
 

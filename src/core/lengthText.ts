@@ -112,11 +112,25 @@ const fractionGlyphs: { readonly [glyph: string]: string } = {
   "⅞": "7/8",
 };
 
+/**
+ * A decimal digit of any script as 0 to 9: ٣٤ and ३४ are 34. Unicode keeps the ten digits of a script together in order
+ * (The Unicode Standard, section 4.6, cited from memory), so a digit is worth what comes before it in its run of tens.
+ */
+function latinDigit(digit: string): string {
+  const code = digit.codePointAt(0) as number;
+  if (code <= 0x7f) return digit;
+  let value = 0;
+  while (/\p{Nd}/u.test(String.fromCodePoint(code - value - 1))) value++;
+  return String(value % 10);
+}
+
 /** Lower case, one kind of space, slash, dash and inch mark, and fractions spelt out (`38½` becomes `38 1/2`). */
 const plainText = (text: string): string =>
   text
     .replace(/[½⅓⅔¼¾⅛⅜⅝⅞]/gu, (glyph) => ` ${fractionGlyphs[glyph]}`)
     .normalize("NFKC")
+    .replace(/\p{Nd}/gu, latinDigit)
+    .replace(/٫/gu, ".")
     .toLowerCase()
     .replace(/[⁄∕]/gu, "/")
     .replace(/[‐‑‒–—−]/gu, "-")

@@ -118,6 +118,18 @@ const settingsSchema = z
   .default(usualSettings);
 export type FittingSettings = Frozen<z.infer<typeof settingsSchema>>;
 
+/**
+ * How long a log may be. A log that is added to here ends sooner, so that the file of it can be opened by every release
+ * and in no more time than a person waits; earlier releases let it grow, and what they saved opens.
+ */
+export const mostEntries = 1990;
+export const mostPinned = 600;
+const mostEntriesRead = 10_000;
+
+/** Whether nothing more can be noted in a log; a piece is long, so there is room for fewer of them. */
+export const isLogFull = (work: readonly { readonly did: WorkEntry["did"] }[]): boolean =>
+  work.length >= mostEntries || work.reduce((count, { did }) => count + (did === "pinned" ? 1 : 0), 0) >= mostPinned;
+
 const knownShape = {
   version: z.literal(newestVersion),
   unit: z.enum(lengthUnits).meta({ description: "What a bare number means." }),
@@ -135,7 +147,7 @@ const knownShape = {
     .meta({ description: "The error that nine in ten tape readings stay within; 5 mm if left out." }),
   drafts: draftsSchema,
   settings: settingsSchema,
-  work: z.array(workSchema).max(2000).default([]).meta({ description: "What was done, in order." }),
+  work: z.array(workSchema).max(mostEntriesRead).default([]).meta({ description: "What was done, in order." }),
 };
 /** Keys of other programs are kept and written back; one that looks like a slip for ours is a problem. */
 export const fittingSchema = z.looseObject(knownShape).meta({
@@ -182,7 +194,7 @@ export function readFitting(file: unknown): Result<Fitting, readonly FittingProb
   if (!read.success) return err([...slips, ...fittingProblems(read.error, file, knownKeysAt)]);
 
   const fitting = fittingOf(read.data);
-  const problems = [...slips, ...unreadableEntries(fitting)];
+  const problems = [...slips, ...unreadableEntries(fitting), ...piecesAtOnce(fitting)];
   return problems.length > 0 ? err(problems) : ok(fitting);
 }
 
@@ -302,6 +314,21 @@ interface PlacedEntry {
   readonly path: FilePath;
   readonly entry: Entry;
 }
+
+/** A log that has more pieces on the form at once than anybody pins: each is looked at for every reading. */
+function piecesAtOnce({ work }: Fitting): readonly FittingProblem[] {
+  const on = new Set<string>();
+  for (const [i, entry] of work.entries()) {
+    if (entry.did === "unpinned") on.delete(entry.pieceId);
+    if (entry.did === "pinned") on.add(entry.piece.id);
+    if (on.size > mostAtOnce) return [{ path: ["work", i], code: "piecesAtOnce", most: mostAtOnce }];
+  }
+  return [];
+}
+
+/** Three times the pieces of the largest plan that was seen. */
+const mostAtOnce = 200;
+
 const placed = (path: FilePath, entries: { readonly [key: string]: Entry }): readonly PlacedEntry[] =>
   Object.entries(entries).map(([key, entry]) => ({ path: [...path, key], entry }));
 

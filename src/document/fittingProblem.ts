@@ -17,12 +17,21 @@ export type FittingProblem = { readonly path: FilePath } & (
   | { readonly code: "wrongKind"; readonly got: string; readonly expected: readonly string[] }
   | { readonly code: "notAllowed"; readonly got: string; readonly expected: readonly string[] }
   | { readonly code: "outOfRange"; readonly got: string; readonly limit: string; readonly side: "atLeast" | "atMost" }
+  | { readonly code: "tooFew"; readonly got: number; readonly least: number }
+  | { readonly code: "tooMany"; readonly got: number; readonly most: number }
+  | { readonly code: "impossiblePiece"; readonly problem: PieceProblem }
+  | { readonly code: "piecesAtOnce"; readonly most: number }
   | { readonly code: "unreadableLength"; readonly problem: LengthProblem }
   | { readonly code: "sizeWithoutTable"; readonly got: string }
   | { readonly code: "unknownTable"; readonly got: string; readonly expected: readonly string[] }
   | { readonly code: "unknownSize"; readonly got: string; readonly expected: readonly string[] }
   | { readonly code: "tableLacks"; readonly got: string; readonly names: readonly MeasurementName[] }
 );
+
+/** Rows that no piece can have: one not below the row before it, or one that ends before it starts (mm). */
+export type PieceProblem =
+  | { readonly is: "order"; readonly at: number; readonly above: number }
+  | { readonly is: "sides"; readonly start: number; readonly end: number };
 export type FilePath = readonly (string | number)[];
 
 /**
@@ -55,6 +64,12 @@ function issueProblems(
     return [{ path: path.slice(0, -1), code: "missing", key: String(last) }];
   if (issue.code === "invalid_value")
     return [{ path, code: "notAllowed", got: shown(value), expected: issue.values.map(String) }];
+  if (issue.code === "custom")
+    return [{ path, code: "impossiblePiece", problem: issue.params?.problem as PieceProblem }];
+  if (issue.code === "too_big" && Array.isArray(value))
+    return [{ path, code: "tooMany", got: value.length, most: Number(issue.maximum) }];
+  if (issue.code === "too_small" && Array.isArray(value))
+    return [{ path, code: "tooFew", got: value.length, least: Number(issue.minimum) }];
   if (issue.code === "too_big")
     return [{ path, code: "outOfRange", got: shown(value), limit: String(issue.maximum), side: "atMost" }];
   if (issue.code === "too_small")

@@ -1,3 +1,4 @@
+import type { PieceProblem } from "./fittingProblem";
 import { z } from "./strictZod";
 import type { LevelName } from "../core/body/vocabulary";
 import { battingRoles } from "../core/material";
@@ -11,7 +12,7 @@ import type { Frozen } from "./frozen";
  * number of millimetres under a key that ends in `Mm`, rounded to a tenth.
  */
 const lengthMm = z.number().min(0).max(20_000);
-const placeMm = z.number().min(-20_000).max(20_000);
+const placeMm = z.number().min(-5000).max(5000);
 
 export const tapeReadingSchema = z.strictObject({ girthMm: lengthMm, frontArcMm: lengthMm, backArcMm: lengthMm }).meta({
   id: "tapeReading",
@@ -20,7 +21,15 @@ export const tapeReadingSchema = z.strictObject({ girthMm: lengthMm, frontArcMm:
 
 const cutWidthsSchema = z
   .array(z.strictObject({ belowTopMm: lengthMm, leftMm: placeMm, rightMm: placeMm }))
+  .min(2)
   .max(400)
+  .superRefine((widths, found) => {
+    for (const [i, { belowTopMm, leftMm, rightMm }] of widths.entries()) {
+      const above = widths[i - 1]?.belowTopMm ?? 0;
+      if (belowTopMm < above) tell(found, i, { is: "order", at: belowTopMm, above });
+      if (leftMm + rightMm < 0) tell(found, i, { is: "sides", start: -rightMm, end: leftMm });
+    }
+  })
   .meta({
     description: "How far the outline lies to the wearer's left and right of the centre line, below the top edge.",
   });
@@ -33,6 +42,10 @@ const cutSchema = z
   ])
   .meta({ description: "The true size to cut, lying flat, on the surface the piece lies on." });
 
+/** Rows that no piece can have, as a problem at their place. */
+const tell = (found: z.RefinementCtx<unknown>, row: number, problem: PieceProblem): void =>
+  found.addIssue({ code: "custom", path: [row], params: { problem } });
+
 export const pieceFileSchema = z.strictObject({
   id: z.string().min(1).max(100),
   order: z.int().min(1).max(1000).meta({ description: "The order of pinning, from 1." }),
@@ -43,15 +56,27 @@ export const pieceFileSchema = z.strictObject({
     .boolean()
     .meta({ description: "Whether the piece goes all the way round, from minus half the girth to plus half." }),
   batting: z.enum(battingRoles).meta({ description: "Which of the fitting's battings it is cut from." }),
-  plies: z.int().min(1).max(100),
-  thicknessMm: lengthMm.meta({ description: "The whole piece, all plies, compressed under a snug tape." }),
-  featherMm: lengthMm.meta({
+  plies: z.int().min(1).max(500),
+  thicknessMm: z
+    .number()
+    .min(0)
+    .max(500)
+    .meta({ description: "The whole piece, all plies, compressed under a snug tape." }),
+  featherMm: z.number().min(0).max(2000).meta({
     description:
       "Thickness is zero on the outline and full this far inward: thickness × min(1, distance to the outline / feather).",
   }),
   rows: z
     .array(z.strictObject({ dropMm: placeMm, startMm: placeMm, endMm: placeMm }))
+    .min(2)
     .max(400)
+    .superRefine((rows, found) => {
+      for (const [i, { dropMm, startMm, endMm }] of rows.entries()) {
+        const above = rows[i - 1]?.dropMm;
+        if (above !== undefined && dropMm <= above) tell(found, i, { is: "order", at: dropMm, above });
+        if (endMm < startMm) tell(found, i, { is: "sides", start: startMm, end: endMm });
+      }
+    })
     .meta({
       description:
         "The outline at heights at most 20 mm apart: the drop below the nape, and signed distances along the bare form's surface from centre front, positive to the wearer's left.",
@@ -96,7 +121,8 @@ export const pieceFromFile = (file: PieceFile): Piece => ({
   batting: file.batting,
   plies: file.plies,
   thickness: mm(file.thicknessMm),
-  feather: mm(file.featherMm),
+  // An edge cut straight down is as wide as files are rounded.
+  feather: mm(Math.max(0.1, file.featherMm)),
   rows: file.rows.map(({ dropMm, startMm, endMm }) => ({ drop: mm(dropMm), start: mm(startMm), end: mm(endMm) })),
   cut: cutFromFile(file.cut),
 });

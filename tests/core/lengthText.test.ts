@@ -67,7 +67,6 @@ describe("lengths as people write them", () => {
     ["38 in 5", "notALength"],
     ["38 -", "notALength"],
     ["--38", "notALength"],
-    ["٣٨", "notALength"],
     ["38 1/0", "badFraction"],
     ["38 9/8", "badFraction"],
     ["38 0/8", "badFraction"],
@@ -215,5 +214,30 @@ describe("laws", () => {
       expect(lengthSteps[tapeStep[unit]].unit).toBe(unit);
       expect(lengthSteps[fineStep[unit]].unit).toBe(unit);
     }
+  });
+});
+
+/** Seen to be refused before digits of other scripts were read. */
+describe("digits of other scripts", () => {
+  test.each(["٣٨", "۳۸", "३८", "３８", "๓๘", "𑛓𑛘", "𑛝𑛢", "٣٨٫٠"])("%s is 38", (text) => {
+    expect(parseLength(text, "mm")).toEqual({ ok: true, value: 38 });
+  });
+
+  test("with a fraction beside them, and with a unit", () => {
+    expect(parseLength("٣٨ ١/٢", "in")).toEqual(parseLength("38 1/2", "in"));
+    expect(parseLength("३८½ in", "cm")).toEqual(parseLength("38 1/2 in", "cm"));
+    expect(parseLength("٩٧٫٨", "cm")).toEqual(parseLength("97.8", "cm"));
+  });
+
+  test("every decimal digit there is, has its own worth", () => {
+    const digits = Array.from({ length: 0x20000 }, (_, code) => String.fromCodePoint(code)).filter((one) =>
+      /^\p{Nd}$/u.test(one),
+    );
+    expect(digits.length).toBeGreaterThan(600);
+    const worth = digits.map((digit) => {
+      const read = parseLength(`1${digit}`, "mm");
+      return read.ok ? read.value - 10 : -1;
+    });
+    expect(worth).toEqual(digits.map((_, i) => i % 10));
   });
 });

@@ -114,6 +114,29 @@ test("a trial that can hardly be is told, and can be left out", async () => {
   expect(
     await screen.findByText(new RegExp(`Waist girth ${thick}.in can hardly be`), {}, patience),
   ).toBeInTheDocument();
-  fireEvent.click(screen.getByRole("button", { name: "A slip: leave it out" }));
+  fireEvent.click(screen.getByRole("button", { name: "Ignore this reading" }));
   await waitFor(() => expect(store.getState().fitting.work).toEqual([]));
+});
+
+/** Seen to fail before such readings were marked: the page threw while it was drawn. */
+test("a reading that is not possible says so and what to do, twice typed as well, and one press ignores both", async () => {
+  const store = shown();
+  const { planning } = await import("../../src/app/derived").then(({ derivation }) => derivation()(demo.value));
+  assert(planning.kind === "planned", "the demo can be planned");
+  for (const piece of planning.plan.pieces.slice(0, 3))
+    store.dispatch({ does: "pin", piece: pieceToFile(piece, "", ""), at });
+  const before = store.getState().fitting.work;
+  for (const _ of [1, 2]) store.dispatch({ does: "read", name: "bustFrontArc", text: "341 cm", at });
+  const said = await screen.findAllByText(
+    /134 1\/4 in is not possible: with these pieces on, the tape can read/,
+    {},
+    patience,
+  );
+  expect(said).toHaveLength(1);
+  expect(screen.getByText(/It is kept, but not used/)).toBeInTheDocument();
+  await waitFor(() => expect(screen.queryByText("Working it out…")).toBeNull(), patience);
+  expect(screen.getAllByText(/not possible, not used/)).toHaveLength(2);
+  fireEvent.click(screen.getByRole("button", { name: "Ignore this reading" }));
+  await waitFor(() => expect(store.getState().fitting.work).toEqual(before));
+  expect(screen.queryByText(/is not possible/)).toBeNull();
 });

@@ -1,5 +1,6 @@
-import { type Fitting, newestVersion, readFitting, readFittingText, writeFitting } from "../../document/fitting";
+import { type Fitting, newestVersion, readFitting, writeFitting } from "../../document/fitting";
 import type { FittingProblem } from "../../document/fittingProblem";
+import { readKeptFitting } from "../../document/keptFitting";
 
 /**
  * The text under which a fitting is kept: its file on one line, keys in alphabetical order, so that two fittings that
@@ -40,7 +41,7 @@ export type TextReading =
   | { readonly kind: "unreadable"; readonly problems: readonly FittingProblem[] };
 
 export function readText(text: string): TextReading {
-  const read = readFittingText(text);
+  const read = readKeptFitting(text);
   if (read.ok) return { kind: "read", fitting: read.value };
   const isNewer = read.problem.some(({ code }) => code === "newerVersion");
   if (!isNewer) return { kind: "unreadable", problems: read.problem };

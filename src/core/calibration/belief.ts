@@ -8,6 +8,7 @@ import type { Belief, LevelBelief } from "./believed";
 import { type Evidence, type Observation, observations, quarterNames } from "./evidence";
 import { type Sieved, sieved, type SieveRow } from "./sieve";
 import { type LayerCounts, layerCounter, type LayerWorth, worthThickness, type Worths } from "./layerWorth";
+import { held, type Prior, priorState, worthCount } from "./prior";
 
 /**
  * What the tape readings tell: the worth of a layer of each batting, and what the padded form reads now in every quarter
@@ -42,7 +43,7 @@ export function belief(evidence: Evidence): Belief {
       }
     }
     const solved = symmetric(information);
-    state = held(solved.solve(pull));
+    state = held(solved.solve(pull), prior);
     covariance = solved.inverse();
   }
   return { ...told(evidence, state, covariance, simulator), surprises };
@@ -51,16 +52,21 @@ export function belief(evidence: Evidence): Belief {
 /** The readings are almost linear in the worths: the third round no longer moves the state by a tenth of its spread. */
 const gaussNewtonRounds = 4;
 
+/** So many readings, the last ones, are weighed: a person takes fewer, and nobody waits for more. */
+export const mostReadings = 400;
+
 /**
  * Readings that can be, and those that cannot. A layer may turn out to be worth up to some two and a half times its packet;
  * a reading that asks for more, or for less than nothing, is to be read again first.
  */
-function sifted(evidence: Evidence, prior: Gaussian, simulator: Simulator): Sieved {
+function sifted(evidence: Evidence, prior: Prior, simulator: Simulator): Sieved {
   const tell = teller(prior.mean, simulator);
-  const rows = observations(evidence).map((row): SieveRow => {
-    const { value, slope } = linearised(row, prior.mean, tell);
-    return { row, expected: value, slope };
-  });
+  const rows = observations(evidence)
+    .slice(-mostReadings)
+    .map((row): SieveRow => {
+      const { value, slope } = linearised(row, prior.mean, tell);
+      return { row, expected: value, slope };
+    });
   const covariance = prior.covariance.map((line, i) =>
     line.map((number, j) => (i === j && (i === 0 || i === 2) ? Math.min(number, firstWorthSpread ** 2) : number)),
   );
@@ -70,64 +76,12 @@ function sifted(evidence: Evidence, prior: Gaussian, simulator: Simulator): Siev
 /** The share by which a layer's worth may differ from its packet's, one spread, before the tape is read twice. */
 const firstWorthSpread = 0.35;
 
-const variance = (slope: readonly number[], covariance: Gaussian["covariance"]): number =>
+const variance = (slope: readonly number[], covariance: Prior["covariance"]): number =>
   slope.reduce(
     (sum, s, i) =>
       sum + s * slope.reduce((line, t, j) => line + t * ((covariance[i] as readonly number[])[j] as number), 0),
     0,
   );
-
-/** State: ln layer and squeeze of the building batting, the same of the finishing batting, then the quarters of each level. */
-const worthCount = 4;
-
-interface Gaussian {
-  readonly mean: readonly number[];
-  readonly covariance: readonly (readonly number[])[];
-}
-
-/** Stacks were seen to lose up to a quarter: a squeeze of a tenth, give or take as much. No published figure; a judgement. */
-const squeezePrior = { mean: 0.1, spread: 0.09, most: 0.4 } as const;
-
-function priorState({ battings, stations, bareSpreads }: Evidence): Gaussian {
-  const size = worthCount + 4 * stations.length;
-  const mean = new Array<number>(size).fill(0);
-  const covariance = Array.from({ length: size }, () => new Array<number>(size).fill(0));
-  for (const [i, role] of (["building", "finishing"] as const).entries()) {
-    const { layerThickness, spread } = battings[role];
-    // The packet speaks of a layer in a stack; alone it is worth what the stack would squeeze out of it more.
-    mean[2 * i] = Math.log(layerThickness / (1 - squeezePrior.mean));
-    mean[2 * i + 1] = squeezePrior.mean;
-    (covariance[2 * i] as number[])[2 * i] = Math.log(1 + spread) ** 2;
-    (covariance[2 * i + 1] as number[])[2 * i + 1] = squeezePrior.spread ** 2;
-  }
-  for (const [level, spread] of bareSpreads.entries()) {
-    for (const a of [0, 1, 2, 3]) {
-      for (const b of [0, 1, 2, 3]) {
-        (covariance[worthCount + 4 * level + a] as number[])[worthCount + 4 * level + b] = quarterCovariance(
-          a,
-          b,
-          spread,
-        );
-      }
-    }
-  }
-  return { mean, covariance };
-}
-
-/**
- * How the errors of two quarters of a bare level go together, from the spreads of its girth, of front less back, and of left
- * less right: the sum and differences are independent, each quarter holds a quarter of each.
- */
-function quarterCovariance(a: number, b: number, spread: Evidence["bareSpreads"][number]): number {
-  const sameHalf = a >> 1 === b >> 1 ? 1 : -1;
-  const sameSide = (a & 1) === (b & 1) ? 1 : -1;
-  return (
-    (spread.girth ** 2 +
-      sameHalf * spread.frontLessBack ** 2 +
-      (sameSide + sameHalf * sameSide) * spread.leftLessRight ** 2) /
-    16
-  );
-}
 
 interface Linearised {
   readonly value: number;
@@ -204,14 +158,10 @@ const worthsOf = (state: readonly number[]): Worths => ({
   finishing: { layer: Math.exp(state[2] as number), squeeze: state[3] as number },
 });
 
-/** A squeeze below nothing or past what a stack can lose is no squeeze. */
-const held = (state: readonly number[]): readonly number[] =>
-  state.map((number, i) => (i === 1 || i === 3 ? Math.max(0, Math.min(squeezePrior.most, number)) : number));
-
 function told(
   evidence: Evidence,
   state: readonly number[],
-  covariance: Gaussian["covariance"],
+  covariance: Prior["covariance"],
   simulator: Simulator,
 ): Omit<Belief, "surprises"> {
   const worths = worthsOf(state);
@@ -239,7 +189,7 @@ function levelBelief(
   evidence: Evidence,
   level: number,
   state: readonly number[],
-  covariance: Gaussian["covariance"],
+  covariance: Prior["covariance"],
   simulator: Simulator,
 ): LevelBelief {
   const pinned = evidence.pinnedNow;

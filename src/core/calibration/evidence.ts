@@ -52,15 +52,33 @@ const spans = {
   RightBackArc: { leftFront: 0, rightFront: 0, leftBack: 0, rightBack: 1 },
 } as const;
 
+/** The level a reading is taken at, counted from the bust down, and the quarters it spans. */
+export interface ReadingPlace {
+  readonly level: number;
+  readonly quarters: Observation["quarters"];
+}
+
+const places = new Map(
+  levelNames.flatMap((name, level) =>
+    Object.entries(spans).map(([reading, quarters]): readonly [string, ReadingPlace] => [
+      `${name}${reading}`,
+      { level, quarters },
+    ]),
+  ),
+);
+
+/** The place of a measurement, if a tape over padding reads it: a breadth and a length up and down have none. */
+export const readingPlace = (name: string): ReadingPlace | null => places.get(name) ?? null;
+
+export const isTapeReading = (name: string): name is TapeReadingName => places.has(name);
+
 /** Every reading as a row of its own, in the order it was taken. */
-export function observations({ rereads }: Evidence): readonly Observation[] {
+export function observations({ rereads }: Pick<Evidence, "rereads">): readonly Observation[] {
   return rereads.flatMap(({ pinned, readings }) =>
-    levelNames.flatMap((name, level) =>
-      Object.entries(spans).flatMap(([reading, quarters]): readonly Observation[] => {
-        const readingName = `${name}${reading}` as TapeReadingName;
-        const value = readings[readingName];
-        return value === undefined ? [] : [{ name: readingName, level, pinned, quarters, value }];
-      }),
-    ),
+    [...places].flatMap(([name, place]): readonly Observation[] => {
+      if (!isTapeReading(name)) return [];
+      const value = readings[name];
+      return value === undefined ? [] : [{ name, pinned, ...place, value }];
+    }),
   );
 }

@@ -18,21 +18,40 @@ export type Worths = { readonly [role in BattingRole]: LayerWorth };
 /** How many layers of each batting lie at each point of an outline, edges that are pulled thin counted in part. */
 export type LayerCounts = { readonly [role in BattingRole]: Float64Array };
 
-/** Counts the layers of pinned pads at a level, once for every list of pads. */
+/** Counts the layers of pinned pads at a level, once for every list of pads and once for every pad. */
 export function layerCounter(stations: readonly Station[]): (level: number, pads: readonly Pad[]) => LayerCounts {
   const known = stations.map(() => new Map<readonly Pad[], LayerCounts>());
+  const layersOf = stations.map(padLayers);
   return (level, pads) => {
     const byPads = known[level] as Map<readonly Pad[], LayerCounts>;
-    const found = byPads.get(pads) ?? countLayers(pads, stations[level] as Station);
+    const found = byPads.get(pads) ?? countLayers(pads, stations[level] as Station, layersOf[level] as PadLayers);
     byPads.set(pads, found);
     return found;
   };
 }
 
-function countLayers(pads: readonly Pad[], station: Station): LayerCounts {
-  const { count } = station.outline;
+/** The layers of one pad at each point of an outline; null where it does not reach that height. */
+type PadLayers = (pad: Pad) => Float64Array | null;
+
+function padLayers(station: Station): PadLayers {
+  const known = new WeakMap<Pad, { readonly layers: Float64Array | null }>();
+  return (pad) => {
+    const found = known.get(pad);
+    if (found !== undefined) return found.layers;
+    const total = new Float64Array(station.outline.count);
+    const layers = addPad(total, pad, station, pad.plies) ? total : null;
+    known.set(pad, { layers });
+    return layers;
+  };
+}
+
+function countLayers(pads: readonly Pad[], { outline: { count } }: Station, layersOf: PadLayers): LayerCounts {
   const counts = { building: new Float64Array(count), finishing: new Float64Array(count) };
-  for (const pad of pads) addPad(counts[pad.batting], pad, station, pad.plies);
+  for (const pad of pads) {
+    const layers = layersOf(pad);
+    const total = counts[pad.batting];
+    if (layers !== null) for (let i = 0; i < count; i++) total[i] = (total[i] as number) + (layers[i] as number);
+  }
   return counts;
 }
 

@@ -74,18 +74,20 @@ const agree = (one: SieveRow, other: SieveRow, readingError: number): boolean =>
 /** The same stretch of tape, over the same pieces. */
 const isSamePlace = ({ row: one }: SieveRow, { row: other }: SieveRow): boolean =>
   one.name === other.name &&
-  one.pinned.length === other.pinned.length &&
-  one.pinned.every((pad, i) => isSamePad(pad, other.pinned[i] as Pad));
+  (one.pinned === other.pinned ||
+    (one.pinned.length === other.pinned.length &&
+      one.pinned.every((pad, i) => isSamePad(pad, other.pinned[i] as Pad))));
 
 const isSamePad = (one: Pad, other: Pad): boolean =>
-  one.plies === other.plies &&
-  one.batting === other.batting &&
-  (one.rows === other.rows ||
-    (one.rows.length === other.rows.length &&
-      one.rows.every(({ drop, start, end }, i) => {
-        const row = other.rows[i];
-        return drop === row?.drop && start === row.start && end === row.end;
-      })));
+  one === other ||
+  (one.plies === other.plies &&
+    one.batting === other.batting &&
+    (one.rows === other.rows ||
+      (one.rows.length === other.rows.length &&
+        one.rows.every(({ drop, start, end }, i) => {
+          const row = other.rows[i];
+          return drop === row?.drop && start === row.start && end === row.end;
+        }))));
 
 /** How far a reading is from what is expected of it, and how far it may be. */
 function against({ moved, covariance }: Expected, { row, expected, slope }: SieveRow, readingError: number) {

@@ -1,7 +1,7 @@
 import { type LevelName, levelNames } from "../body/vocabulary";
 import type { Belief, LevelBelief } from "../calibration/believed";
 import type { Pad } from "../padding/pad";
-import { type FirstLayer, paddedTape } from "../padding/paddedTape";
+import { paddedTape } from "../padding/paddedTape";
 import { padArea } from "../padding/pinningOrder";
 import type { Piece } from "../padding/piece";
 import { stackThickness, type Station } from "../padding/stack";
@@ -38,14 +38,11 @@ export function corrections(
       const over = overTarget(from, learned.levels[i] as LevelBelief, level, half);
       if (over <= tapeAgreement) return [];
       const station = from.stations[i] as Station;
-      const reaching = pinned
-        .map((piece, at) => ({ piece, gain: gainOf(station, start.pinned, at, half, start.firstLayer) }))
-        .filter(({ gain }) => gain > leastGain);
-      const outermost = reaching[reaching.length - 1];
-      if (outermost === undefined) return [];
-      return [
-        { level, half, over: mm(over), pieceId: outermost.piece.id, how: wayOf(outermost.piece, outermost.gain, over) },
-      ];
+      const gain = gainAt(station, start, half);
+      const at = start.pinned.findLastIndex((pad) => gain(pad) > leastGain);
+      const [piece, pad] = [pinned[at], start.pinned[at]];
+      if (piece === undefined || pad === undefined) return [];
+      return [{ level, half, over: mm(over), pieceId: piece.id, how: wayOf(piece, gain(pad), over) }];
     }),
   );
 }
@@ -60,19 +57,18 @@ function overTarget({ targets }: Basis, now: LevelBelief, level: LevelName, half
     : now.backArc.value - quarters.leftBack - quarters.rightBack;
 }
 
-/** What one pinned pad adds to the front or back reading of a level. */
-function gainOf(
-  station: Station,
-  pads: readonly Pad[],
-  at: number,
-  half: "front" | "back",
-  firstLayer: FirstLayer,
-): number {
-  const read = (list: readonly Pad[]) => {
-    const quarters = paddedTape(station, stackThickness(list, station), firstLayer);
+/** What one pinned pad adds to the front or back reading of a level: the tape over all of them less that without it. */
+function gainAt(station: Station, { pinned, firstLayer }: Start, half: "front" | "back"): (pad: Pad) => number {
+  const whole = stackThickness(pinned, station);
+  const read = (thickness: Float64Array) => {
+    const quarters = paddedTape(station, thickness, firstLayer);
     return half === "front" ? quarters.leftFront + quarters.rightFront : quarters.leftBack + quarters.rightBack;
   };
-  return read(pads) - read(pads.filter((_, i) => i !== at));
+  const all = read(whole);
+  return (pad) => {
+    const own = stackThickness([pad], station);
+    return all - read(whole.map((thickness, i) => thickness - (own[i] as number)));
+  };
 }
 
 /** Most of a piece too much: peel it. A piece with edges: trim it. A round, or too little to trim: pull it thin. */

@@ -4,6 +4,7 @@ import { type ByLevel, type LevelName, levelNames } from "../body/vocabulary";
 import { belief } from "../calibration/belief";
 import type { Belief, BelievedWorth, LevelBelief } from "../calibration/believed";
 import type { BareSpread, Evidence, Reread } from "../calibration/evidence";
+import type { LimitsFrom } from "../calibration/readingLimits";
 import type { Batting } from "../material";
 import { shapeBatch } from "../padding/shapeBatch";
 import type { Pad } from "../padding/pad";
@@ -144,16 +145,21 @@ function believedReadings({ targets }: Basis, learned: Belief): TapeReadings {
 /** What a layer adds to a stack: its worth less what the stack squeezes out of it. */
 export const stackedWorth = ({ layer, squeeze }: BelievedWorth): number => layer * (1 - squeeze);
 
-/** The evidence of the work so far. A batting's packet speaks of a layer in a stack, as the first plan takes it. */
-export function evidence(input: PlanInput, { stations, targets }: Basis, soFar: PaddingSoFar): Evidence {
+/** The evidence of the work so far. */
+export const evidence = (input: PlanInput, from: Basis, soFar: PaddingSoFar): Evidence => ({
+  ...limitsFrom(input, from, soFar.readingError),
+  rereads: soFar.rereads,
+  pinnedNow: soFar.pinned,
+});
+
+/** What is known of the form and the battings before the tape. A packet speaks of a layer in a stack, as the first plan takes it. */
+export function limitsFrom(input: PlanInput, { stations, targets }: Basis, readingError: number): LimitsFrom {
   const finishing: Batting = input.finishingBatting ?? input.batting;
-  const spread = soFar.readingError / ninetyInSpreads;
+  const spread = readingError / ninetyInSpreads;
   return {
     stations,
     battings: { building: input.batting, finishing },
     bareSpreads: levelNames.map((name) => bareSpread(targets[name].form, spread)),
-    rereads: soFar.rereads,
-    pinnedNow: soFar.pinned,
     readingError: spread,
   };
 }

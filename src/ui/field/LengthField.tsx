@@ -17,6 +17,8 @@ export interface LengthFieldProps {
   readonly state: LengthFieldState;
   readonly unit: LengthUnit;
   readonly step: LengthStep;
+  /** What is the matter with a length that can be read. */
+  readonly problem?: string | undefined;
   /** What the field shows faintly while it is empty: an estimate, or an example. */
   readonly ghost?: string;
   readonly size?: "large" | "plain";
@@ -37,11 +39,12 @@ export function LengthField(props: LengthFieldProps) {
   // A browser looks after the words of an empty field at every letter of a full one too, as long as they are there.
   const isEmpty = useLater(state.text === "") || state.text === "";
   const unreadable = state.meaning !== null && !state.meaning.ok ? state.meaning.problem : null;
-  const shownProblem = unreadable;
+  const isWrong = (unreadable !== null && !isHalfTyped(state.text)) || props.problem !== undefined;
   const echo = state.isForeign && state.meaning?.ok ? fieldWords.means(formatLength(state.meaning.value, step)) : null;
 
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
-    if (event.key === "Enter") {
+    // An Enter that ends the composing of a character belongs to the input method.
+    if (event.key === "Enter" && !event.nativeEvent.isComposing) {
       event.preventDefault();
       state.commit();
       if (unreadable === null) props.onEnter?.();
@@ -71,7 +74,7 @@ export function LengthField(props: LengthFieldProps) {
             maxLength={40}
             placeholder={isEmpty ? ghost : undefined}
             value={state.text}
-            aria-invalid={shownProblem !== null && !isHalfTyped(state.text)}
+            aria-invalid={isWrong}
             aria-describedby={props.describedBy === undefined ? `${id}-note` : `${id}-note ${props.describedBy}`}
             onChange={(event) => state.type(event.target.value)}
             onBlur={state.commit}
@@ -83,8 +86,8 @@ export function LengthField(props: LengthFieldProps) {
           {unitMarks[unit]}
         </span>
       </span>
-      <span id={`${id}-note`} className={shownProblem ? "field-note field-problem" : "field-note"}>
-        {shownProblem && !isHalfTyped(state.text) ? lengthProblemText(shownProblem, step) : echo}
+      <span id={`${id}-note`} className={isWrong ? "field-note field-problem" : "field-note"}>
+        {unreadable !== null && isWrong ? lengthProblemText(unreadable, step) : (props.problem ?? echo)}
       </span>
     </div>
   );

@@ -1,18 +1,24 @@
 import { useMemo, useState } from "react";
 import { coverProgress } from "../../app/coverProgress";
 import type { PadProgress, TapePart } from "../../app/padProgress";
+import { possibleWork } from "../../app/replay";
 import type { LevelName } from "../../core/body/vocabulary";
 import type { Plan } from "../../core/plan/plan";
 import { DoneBoard } from "../learning/DoneBoard";
 import { LevelReadings } from "../padding/LevelReadings";
 import { ReadingPad } from "../padding/ReadingPad";
 import { finishingWords } from "../text/finishing";
+import { useDerived } from "../useDerived";
 import { useFitting } from "../useStore";
 
 /** The tape once more, over the cover: what was read before it went on is only expected of it. */
 export function OverCover({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
   const { work, unit } = useFitting();
-  const covered = useMemo(() => coverProgress(plan, progress, { work, unit }), [plan, progress, work, unit]);
+  const { impossible } = useDerived();
+  const covered = useMemo(
+    () => coverProgress(plan, progress, { work: possibleWork(work, impossible), unit }),
+    [plan, progress, work, impossible, unit],
+  );
   const [level, setLevel] = useState<LevelName>("bust");
   const [part, setPart] = useState<TapePart>("girth");
   return (

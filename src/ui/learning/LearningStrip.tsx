@@ -2,8 +2,10 @@ import { useRef, useState } from "react";
 import type { PadProgress } from "../../app/padProgress";
 import type { Correction } from "../../core/plan/corrections";
 import { learningWords, trialWords } from "../text/learning";
+import { useDerived } from "../useDerived";
 import { useFitting } from "../useStore";
 import "./learning.css";
+import { ImpossibleRows, standingImpossible } from "./ImpossibleRows";
 import { NewsRow } from "./NewsRow";
 import { NextMadeOf } from "./NextMadeOf";
 import { isStanding, SurpriseRows } from "./SurpriseRows";
@@ -25,6 +27,7 @@ export interface LearningStripProps {
 export function LearningStrip({ progress, correction }: LearningStripProps) {
   const fitting = useFitting();
   const { work } = fitting;
+  const { impossible } = useDerived();
   const strip = useRef<HTMLElement>(null);
   const { answer, isWorking } = useAnswer("learning");
   const isComingOff = correction !== null && correction.how.kind !== "pullThin";
@@ -34,7 +37,9 @@ export function LearningStrip({ progress, correction }: LearningStripProps) {
   if (!isBare && isFirst) return null;
 
   const isDoubtful = answer !== null && isStanding(answer.replan.belief.surprises, fitting);
-  if (isComingOff && (answer?.replan.belief.surprises.length ?? 0) === 0) return null;
+  const isToTell =
+    (answer?.replan.belief.surprises.length ?? 0) > 0 || standingImpossible(impossible, fitting).length > 0;
+  if (isComingOff && !isToTell) return null;
   const focus = () => strip.current?.focus();
   return (
     <section
@@ -45,7 +50,8 @@ export function LearningStrip({ progress, correction }: LearningStripProps) {
       aria-busy={isWorking}
     >
       {isBare ? <TrialOffer /> : null}
-      {answer === null && !isFirst ? <p className="quiet">{learningWords.working}</p> : null}
+      {answer === null && !isFirst && isWorking ? <p className="quiet">{learningWords.working}</p> : null}
+      <ImpossibleRows />
       {answer === null ? null : <SurpriseRows surprises={answer.replan.belief.surprises} />}
       {answer === null || isComingOff || isDoubtful ? null : (
         <NewsRow learned={answer} progress={progress} onDone={focus} />

@@ -2,19 +2,23 @@ import { isLeftOutable } from "../../app/commands";
 import type { MeasurementName } from "../../core/body/vocabulary";
 import type { Millimetres } from "../../core/units";
 import { entryLength, type Entry, type SettledFitting, type WorkEntry } from "../../document/fitting";
-import { learningWords } from "../text/learning";
+import { impossibleWords, learningWords } from "../text/learning";
 import { measurementTexts } from "../text/measurements";
+import { useDerived } from "../useDerived";
 import { useDoAndSay } from "../useDone";
 import { useFitting, useLengths } from "../useStore";
 
 /** Every reading the belief rests on, the last one first, and the way to leave out one that was a slip. */
 export function ReadingsBehind() {
   const fitting = useFitting();
+  const { impossible } = useDerived();
   const { write } = useLengths();
   const doAndSay = useDoAndSay();
   const read = fitting.work
     .flatMap((entry, at) =>
-      entry.did === "measured" || entry.did === "trial" ? [{ at, text: readingText(entry, fitting, write) }] : [],
+      entry.did === "measured" || entry.did === "trial"
+        ? [{ at, text: readingText(entry, fitting, write), isUsed: !impossible.some((one) => one.entry === at) }]
+        : [],
     )
     .toReversed();
   if (read.length === 0) return null;
@@ -23,9 +27,12 @@ export function ReadingsBehind() {
     <details className="readings-behind">
       <summary className="fold">{learningWords.readingsTitle}</summary>
       <ul>
-        {read.map(({ at, text }) => (
+        {read.map(({ at, text, isUsed }) => (
           <li key={at} className="learning-row">
-            <span>{text}</span>
+            <span>
+              {text}
+              {isUsed ? null : <span className="quiet small"> ({impossibleWords.behind})</span>}
+            </span>
             {isLeftOutable(fitting, at) ? (
               <button
                 type="button"

@@ -7,7 +7,8 @@ import { WorthText } from "./WorthText";
 /** What the trials so far say a layer is worth. */
 export function TrialAnswer({ role }: { readonly role: BattingRole }) {
   const { work } = useFitting();
-  const { answer } = useAnswer("learning");
+  const { answer, isWorking } = useAnswer("learning");
+  if (answer === null && !isWorking) return null;
   if (!work.some((entry) => entry.did === "trial")) return null;
   return (
     <section className="trial-answer" aria-label={trialWords.answer}>

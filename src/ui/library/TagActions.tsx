@@ -133,7 +133,7 @@ function Rename({ keeping, listed, onDone, say }: ActionProps) {
         onChange={(event) => setTitle(event.target.value)}
         onBlur={() => void rename()}
         onKeyDown={(event) => {
-          if (event.key === "Enter") void rename();
+          if (event.key === "Enter" && !event.nativeEvent.isComposing) void rename();
         }}
       />
     </label>

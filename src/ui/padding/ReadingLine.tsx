@@ -31,6 +31,9 @@ export interface ReadingLineProps {
   readonly over: ReadOver;
   /** How much of the tape is drawn (mm): the same for the stretches of one level. */
   readonly span: number;
+  /** What was typed last, where the form with these pieces on cannot read that, and why. */
+  readonly refusedText?: string | undefined;
+  readonly refusedWhy?: string | undefined;
   /** A finger is at hand, and the pad with it. */
   readonly isTouch: boolean;
   /** Told when the caret comes into its field. */
@@ -38,7 +41,7 @@ export interface ReadingLineProps {
 }
 
 export const ReadingLine = memo(function ReadingLine(line: ReadingLineProps) {
-  const { level, part, wanted, kept, isLastOn, over, span, isTouch, onPart } = line;
+  const { level, part, wanted, kept, isLastOn, over, span, isTouch, refusedText, refusedWhy, onPart } = line;
   const { draft, now } = useTypedReading(level, part, kept);
   const leftId = useId();
   const { unit, step, write } = useLengths();
@@ -61,7 +64,7 @@ export const ReadingLine = memo(function ReadingLine(line: ReadingLineProps) {
     lengths: lengthWriter(unit, step),
   });
   const field = lengthFieldState({
-    entry: reads,
+    entry: refusedText ?? reads,
     draft,
     unit,
     step,
@@ -80,6 +83,7 @@ export const ReadingLine = memo(function ReadingLine(line: ReadingLineProps) {
         label={paddingWords.reading(levelWords[level], tapePartNames[part])}
         labelShown={false}
         state={field}
+        problem={draft === undefined ? refusedWhy : undefined}
         unit={unit}
         step={step}
         ghost={now.kind === "follows" ? paddingWords.follows(write(now.value)) : paddingWords.about(write(now.value))}

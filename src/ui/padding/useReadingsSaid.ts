@@ -2,10 +2,12 @@ import { useEffect, useRef } from "react";
 import { type PadProgress, readingName, tapeParts } from "../../app/padProgress";
 import { levelNames } from "../../core/body/vocabulary";
 import type { Plan } from "../../core/plan/plan";
+import { impossibleSentence } from "../learning/ImpossibleRows";
 import { remainingWords } from "../readout/remainingWords";
 import { standingOf } from "../readout/standing";
 import { paddingWords, tapePartNames } from "../text/padding";
 import { levelWords } from "../text/pictures";
+import { useDerived } from "../useDerived";
 import { useSayDone } from "../useDone";
 import { useFitting, useLengths, useStoreItself } from "../useStore";
 
@@ -14,6 +16,7 @@ export function useReadingsSaid(plan: Plan, progress: PadProgress, isLastOn: boo
   const { work } = useFitting();
   const { step, write } = useLengths();
   const sayDone = useSayDone();
+  const { impossible } = useDerived();
   const store = useStoreItself();
   const heard = useRef(work);
   useEffect(() => {
@@ -28,6 +31,10 @@ export function useReadingsSaid(plan: Plan, progress: PadProgress, isLastOn: boo
       tapeParts.flatMap((part) => {
         const wanted = plan.levels.find(({ name }) => name === level)?.body[part].value;
         if (wanted === undefined || !kept.has(readingName(level, part))) return [];
+        const refused = impossible.find(
+          ({ entry, name }) => entry >= before.length && name === readingName(level, part),
+        );
+        if (refused !== undefined) return [impossibleSentence(refused, write)];
         const now = progress.now[level][part];
         const what = paddingWords.reading(levelWords[level], tapePartNames[part]);
         const left = remainingWords({ part, wanted, now: now.value, standing: standingOf(now), isLastOn }, step);
@@ -35,5 +42,5 @@ export function useReadingsSaid(plan: Plan, progress: PadProgress, isLastOn: boo
       }),
     );
     if (sentences.length > 0) sayDone(sentences.join(" "));
-  }, [work, plan, progress, isLastOn, step, write, sayDone, store]);
+  }, [work, plan, progress, impossible, isLastOn, step, write, sayDone, store]);
 }

@@ -11,6 +11,7 @@ import { useAnswer } from "../learning/useAnswer";
 import { BeforeFirst } from "../padding/BeforeFirst";
 import { LevelReadings } from "../padding/LevelReadings";
 import { levelToMeasure } from "../padding/levelToMeasure";
+import { LogNotes } from "../padding/LogNotes";
 import { NextAction } from "../padding/NextAction";
 import { PinRow } from "../padding/PinRow";
 import { ReadingPad } from "../padding/ReadingPad";
@@ -53,6 +54,7 @@ function PaddingBench({ plan, progress }: { readonly plan: Plan; readonly progre
         <div className="padding-top">
           <PinRow progress={progress} current={correction === null ? current : null} onLook={setLooked} />
           {isBegun ? null : <BeforeFirst plan={plan} />}
+          <LogNotes />
           <LearningStrip progress={progress} correction={correction} />
         </div>
         <NextAction

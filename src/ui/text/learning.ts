@@ -39,12 +39,22 @@ export const learningWords = {
   surprise: (what: string, read: string, expected: string): string =>
     `${what} ${read} can hardly be: over these pieces it should be about ${expected}.`,
   surpriseDo: "Read it once more; until then nothing is learned from it.",
-  leaveOut: "A slip: leave it out",
+  leaveOut: "Ignore this reading",
   leaveOutOf: (reading: string): string => `Leave out ${reading}`,
   leftOut: "Left out. Undo brings it back.",
   settled: "part of the plan made since",
   building: "the batting you build with",
   finishing: "the batting you finish with",
+} as const;
+
+/** A reading that this form with these pieces on cannot give: kept as it was typed, and used for nothing. */
+export const impossibleWords = {
+  why: (what: string, read: string, least: string, most: string): string =>
+    `${what} ${read} is not possible: with these pieces on, the tape can read ${least} to ${most}.`,
+  todo: "It is kept, but not used. See that every piece on the form is marked as pinned, then measure again, or ignore this reading.",
+  field: (least: string, most: string): string =>
+    `Not possible here, so not used: the tape can read ${least} to ${most}. Measure again.`,
+  behind: "not possible, not used",
 } as const;
 
 export const trialWords = {

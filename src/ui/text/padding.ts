@@ -38,6 +38,12 @@ export function remainingSentence(
 export const levelSentence = (level: string, parts: readonly string[]): string => `${level}: ${parts.join(", ")}.`;
 
 export const paddingWords = {
+  logFull:
+    "The log of this fitting is full, so nothing more can be noted in it. Start a new fitting of the same person to go on.",
+  setAside: (count: number): string =>
+    count === 1
+      ? "One entry of this fitting’s log is not possible, so it is not used. It is kept in the file."
+      : `${count} entries of this fitting’s log are not possible, so they are not used. They are kept in the file.`,
   title: "Padding",
   next: "Now",
   andThen: "Then",

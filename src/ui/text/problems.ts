@@ -3,7 +3,7 @@ import type { MeasurementName } from "../../core/body/vocabulary";
 import type { BattingProblem } from "../../core/checkBatting";
 import { formatLength, type LengthProblem, type LengthStep, type LengthUnit, lengthSteps } from "../../core/lengthText";
 import type { Millimetres } from "../../core/units";
-import type { FilePath, FittingProblem } from "../../document/fittingProblem";
+import type { FilePath, FittingProblem, PieceProblem } from "../../document/fittingProblem";
 import { measurementTexts } from "./measurements";
 
 /**
@@ -99,6 +99,14 @@ export function fittingProblemText(problem: FittingProblem, step: LengthStep): s
       return `${at} is “${problem.got}”; expected ${alternatives(problem.expected.map((value) => `“${value}”`))}.`;
     case "outOfRange":
       return `${at} is “${problem.got}”, which is too ${problem.side === "atMost" ? "much" : "little"}; ${problem.side === "atMost" ? "at most" : "at least"} ${problem.limit} was expected.`;
+    case "tooFew":
+      return `${at} has ${problem.got === 0 ? "nothing in it" : `${problem.got} in it`}; at least ${problem.least} were expected. Take the piece out of the file.`;
+    case "tooMany":
+      return `${at} has ${problem.got} in it; at most ${problem.most} were expected.`;
+    case "impossiblePiece":
+      return `${at} ${pieceProblemText(problem.problem)} Take the piece out of the file, or correct it.`;
+    case "piecesAtOnce":
+      return `With ${at} more than ${problem.most} pieces are on the form at once. Take pieces out of the file.`;
     case "unreadableLength":
       return `${at}: ${lengthProblemText(problem.problem, step)}`;
     case "sizeWithoutTable":
@@ -110,6 +118,12 @@ export function fittingProblemText(problem: FittingProblem, step: LengthStep): s
     case "tableLacks":
       return `The table “${problem.got}” does not say the ${sentenceList(problem.names.map(nameInSentence), "lower")}. Measure it on the form and add it.`;
   }
+}
+
+function pieceProblemText(problem: PieceProblem): string {
+  return problem.is === "order"
+    ? `is at ${problem.at} mm, and the row before it at ${problem.above} mm; each row must lie below the one before.`
+    : `starts at ${problem.start} mm and ends at ${problem.end} mm; a row must not end before it starts.`;
 }
 
 /** A measurement's label inside a sentence. */

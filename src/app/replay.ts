@@ -1,0 +1,169 @@
+import { isTapeReading, type Reread, type TapeReadingName } from "../core/calibration/evidence";
+import { type ReadingLimits, readingLimits } from "../core/calibration/readingLimits";
+import type { Piece } from "../core/padding/piece";
+import { type Basis, basis, type PlanInput } from "../core/plan/basis";
+import { trimmed } from "../core/plan/corrected";
+import { limitsFrom } from "../core/plan/replanFitting";
+import { trialPiece } from "../core/plan/trialPiece";
+import type { Millimetres } from "../core/units";
+import { entryLength, type Fitting, type WorkEntry } from "../document/fitting";
+import { pieceFromFile } from "../document/pieceFile";
+
+export type Work = Pick<Fitting, "work" | "unit">;
+
+/** What lies on the form at one point of the log, and every round of reading with what lay there then. */
+export interface Replayed {
+  readonly pinned: readonly Piece[];
+  readonly rereads: readonly Reread[];
+}
+
+/** A reading that this form with these pieces on cannot give: the entry of the log, what was read (mm) and what can be. */
+export interface ImpossibleReading extends ReadingLimits {
+  readonly entry: number;
+  readonly name: TapeReadingName;
+  readonly read: Millimetres;
+}
+
+/** The whole log: how things stood each time the rest was planned anew, how they stand now, and the readings left out. */
+export interface Replay {
+  readonly atReplans: readonly Replayed[];
+  readonly now: Replayed;
+  readonly impossible: readonly ImpossibleReading[];
+}
+
+/**
+ * Goes through the log once. A reading beyond what can be read is left out of everything that is learned, however often
+ * it is typed. A plan that was made anew twice with nothing done between is one plan, and of very many only the last
+ * count, so that no log takes longer than a person waits.
+ */
+export function replay(input: PlanInput, { work, unit }: Work, readingError: Millimetres): Replay {
+  const limits = readingLimits(limitsFrom(input, basisOf(input), readingError));
+  let pinned: readonly Piece[] = [];
+  let isChanged = true;
+  const rereads: Reread[] = [];
+  const atReplans: Replayed[] = [];
+  const impossible: ImpossibleReading[] = [];
+  for (const [entry, step] of work.entries()) {
+    if (step.did === "replanned") {
+      if (isChanged) atReplans.push({ pinned, rereads: [...rereads] });
+      isChanged = false;
+      continue;
+    }
+    const read = readingsOf(step, input, unit, pinned);
+    const beyond = read.flatMap((reread) => beyondLimits(reread, entry, limits));
+    impossible.push(...beyond);
+    // Of a trial the two readings are only worth something together.
+    if (step.did === "measured") addReading(rereads, pinned, without(read[0]?.readings ?? {}, beyond));
+    else if (step.did === "trial" && beyond.length === 0) rereads.push(...read);
+    pinned = pinnedAfter(pinned, step, input);
+    isChanged = true;
+  }
+  return { atReplans: atReplans.slice(-mostReplans), now: { pinned, rereads }, impossible };
+}
+
+/** A person who plans the rest anew after every piece of a usual plan does so fewer times than this. */
+const mostReplans = 24;
+
+const known = new WeakMap<PlanInput, Basis>();
+
+/** The basis of a plan, worked out once for an input. */
+export function basisOf(input: PlanInput): Basis {
+  const found = known.get(input) ?? basis(input);
+  known.set(input, found);
+  return found;
+}
+
+/** The log without the readings that cannot be; every entry keeps its place. */
+export function possibleWork(work: Fitting["work"], impossible: readonly ImpossibleReading[]): Fitting["work"] {
+  if (impossible.length === 0) return work;
+  return work.map((step, at): WorkEntry => {
+    const beyond = impossible.filter(({ entry }) => entry === at);
+    return beyond.length === 0 || step.did !== "measured"
+      ? step
+      : { ...step, readings: without(step.readings, beyond) };
+  });
+}
+
+const without = <Readings extends object>(readings: Readings, beyond: readonly ImpossibleReading[]): Readings =>
+  beyond.length === 0
+    ? readings
+    : (Object.fromEntries(
+        Object.entries(readings).filter(([name]) => !beyond.some((reading) => reading.name === name)),
+      ) as Readings);
+
+function readingsOf(
+  entry: WorkEntry,
+  input: PlanInput,
+  unit: Fitting["unit"],
+  pinned: readonly Piece[],
+): readonly Reread[] {
+  if (entry.did === "measured") return [{ pinned, readings: lengths(entry.readings, unit) }];
+  return entry.did === "trial" ? trialReadings(input, entry, unit) : [];
+}
+
+function beyondLimits(
+  { pinned, readings }: Reread,
+  entry: number,
+  limits: ReturnType<typeof readingLimits>,
+): readonly ImpossibleReading[] {
+  return Object.entries(readings).flatMap(([name, read]): readonly ImpossibleReading[] => {
+    if (!isTapeReading(name)) return [];
+    const { least, most } = limits(name, pinned);
+    return read >= least && read <= most ? [] : [{ entry, name, read, least, most }];
+  });
+}
+
+function pinnedAfter(pinned: readonly Piece[], entry: WorkEntry, input: PlanInput): readonly Piece[] {
+  switch (entry.did) {
+    case "pinned":
+      return [...pinned.filter(({ id }) => id !== entry.piece.id), pieceFromFile(entry.piece)];
+    case "unpinned":
+      return pinned.filter(({ id }) => id !== entry.pieceId);
+    case "trimmed":
+      return pinned.map((piece) =>
+        piece.id === entry.pieceId ? trimmed(piece, basisOf(input).drops[entry.level], entry.eachSideMm) : piece,
+      );
+    default:
+      return pinned;
+  }
+}
+
+/** Readings taken one after the other with the same pieces on are one round, unless a place is read twice. */
+function addReading(rereads: Reread[], pinned: readonly Piece[], readings: Reread["readings"]): void {
+  const last = rereads[rereads.length - 1];
+  const names = Object.keys(readings) as TapeReadingName[];
+  if (last !== undefined && last.pinned === pinned && names.every((name) => last.readings[name] === undefined)) {
+    rereads[rereads.length - 1] = { pinned, readings: { ...last.readings, ...readings } };
+  } else if (names.length > 0) {
+    rereads.push({ pinned, readings });
+  }
+}
+
+function lengths(
+  entries: Extract<WorkEntry, { readonly did: "measured" }>["readings"],
+  unit: Fitting["unit"],
+): Reread["readings"] {
+  const read = Object.entries(entries).flatMap(([name, entry]) => {
+    const length = entryLength(entry, unit);
+    return isTapeReading(name) && length.ok ? [[name, length.value] as const] : [];
+  });
+  return Object.fromEntries(read);
+}
+
+function trialReadings(
+  input: PlanInput,
+  entry: Extract<WorkEntry, { readonly did: "trial" }>,
+  unit: Fitting["unit"],
+): readonly Reread[] {
+  const [before, after] = [entryLength(entry.before, unit), entryLength(entry.after, unit)];
+  // The trial is wrapped at the waist; one tried elsewhere teaches nothing here.
+  if (!before.ok || !after.ok || entry.level !== "waist") return [];
+  const name = "waistGirth";
+  const batting =
+    entry.batting === input.finishingBatting?.name && entry.batting !== input.batting.name ? "finishing" : "building";
+  const trial = { ...trialPiece(basisOf(input), input.batting.layerThickness), plies: entry.plies, batting } as const;
+  return [
+    { pinned: [], readings: { [name]: before.value } },
+    { pinned: [trial], readings: { [name]: after.value } },
+  ];
+}

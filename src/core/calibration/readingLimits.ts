@@ -1,0 +1,65 @@
+import type { Pad } from "../padding/pad";
+import type { Station } from "../padding/stack";
+import { tapeQuarters } from "../tape/tape";
+import { type Millimetres, mm } from "../units";
+import { type Evidence, quarterNames, readingPlace, type ReadingPlace, type TapeReadingName } from "./evidence";
+import { layerCounter, worthThickness, type Worths } from "./layerWorth";
+import { bareRoom, quarterCovariance, thickestLayer } from "./prior";
+
+/** What a tape can read at all at one place over some pieces (mm); a reading beyond is a slip, however often it is typed. */
+export interface ReadingLimits {
+  readonly least: Millimetres;
+  readonly most: Millimetres;
+}
+
+/** The known form and battings, without anything that was read over padding. */
+export type LimitsFrom = Pick<Evidence, "stations" | "battings" | "bareSpreads" | "readingError">;
+
+/**
+ * What this form can read with these pieces on: from the bare form's reading up to every layer at the most it can be
+ * thick, with room at both ends for what was measured of the bare form and for the tape's own error. Nothing that was read
+ * over the padding plays a part, so no reading, and no number of equal ones, can move the limits.
+ */
+export function readingLimits(from: LimitsFrom): (name: TapeReadingName, pinned: readonly Pad[]) => ReadingLimits {
+  const layers = layerCounter(from.stations);
+  const known = from.stations.map(() => new Map<readonly Pad[], readonly Quarters[]>());
+  const readAt = (level: number, pinned: readonly Pad[]): readonly Quarters[] => {
+    const byPads = known[level] as Map<readonly Pad[], readonly Quarters[]>;
+    const { outline } = from.stations[level] as Station;
+    const read = () =>
+      heights(from).map((worths) => tapeQuarters(outline, worthThickness(layers(level, pinned), worths)));
+    const found = byPads.get(pinned) ?? read();
+    byPads.set(pinned, found);
+    return found;
+  };
+  return (name, pinned) => {
+    const { level, quarters } = readingPlace(name) as ReadingPlace;
+    const weights = quarterNames.map((quarter) => quarters[quarter]);
+    const readings = readAt(level, pinned).map((read) =>
+      quarterNames.reduce((sum, quarter) => sum + quarters[quarter] * read[quarter], 0),
+    );
+    const spread = from.bareSpreads[level] as Evidence["bareSpreads"][number];
+    const bare = weights.reduce(
+      (sum, one, a) =>
+        sum + weights.reduce((line, other, b) => line + one * other * quarterCovariance(a, b, spread), 0),
+      0,
+    );
+    const room = bareRoom(readings[0] as number, bare + from.readingError ** 2);
+    return { least: mm(Math.min(...readings) - room), most: mm(Math.max(...readings) + room) };
+  };
+}
+
+type Quarters = ReturnType<typeof tapeQuarters>;
+
+/** Nothing at all, as it was put down, and as thick as it can be: a half can read less when the other half grows. */
+function heights({ battings: { building, finishing } }: LimitsFrom): readonly Worths[] {
+  const both = (one: number, other: number): Worths => ({
+    building: { layer: one, squeeze: 0 },
+    finishing: { layer: other, squeeze: 0 },
+  });
+  return [
+    both(0, 0),
+    both(building.layerThickness, finishing.layerThickness),
+    both(thickestLayer(building), thickestLayer(finishing)),
+  ];
+}

@@ -1,0 +1,74 @@
+import { act, fireEvent, render, screen, waitFor } from "@testing-library/react";
+import { expect, test } from "vitest";
+import demoFile from "../../shared/demo-fitting.json";
+import { derivation } from "../../src/app/derived";
+import { type FittingStore, fittingStore } from "../../src/app/store";
+import { assert } from "../../src/core/result";
+import { readFitting } from "../../src/document/fitting";
+import { pieceToFile } from "../../src/document/pieceFile";
+import { PaddingPlace } from "../../src/ui/steps/PaddingPlace";
+import { StoreProvider } from "../../src/ui/useStore";
+
+const demo = readFitting(demoFile);
+assert(demo.ok, "the demo fitting can be read");
+const at = "2026-01-02T03:04:05.000Z";
+const { planning } = derivation()(demo.value);
+assert(planning.kind === "planned", "the demo can be planned");
+const { pieces } = planning.plan;
+
+const shown = (extra: { readonly [key: string]: unknown } = {}): FittingStore => {
+  const store = fittingStore({ ...demo.value, extra });
+  for (const piece of pieces.slice(0, 3)) store.dispatch({ does: "pin", piece: pieceToFile(piece, "", ""), at });
+  render(
+    <StoreProvider store={store}>
+      <PaddingPlace />
+    </StoreProvider>,
+  );
+  return store;
+};
+const girthField = () => {
+  const [field] = screen.getAllByRole<HTMLInputElement>("textbox", { name: /all round/ });
+  assert(field !== undefined, "the girth has a field");
+  return field;
+};
+
+/** Seen to fail: the field was empty of what was typed, and the page went white. */
+test("a reading that is not possible stays in its field as it was typed, marked, with what can be", async () => {
+  const store = shown();
+  for (const _ of [1, 2]) {
+    fireEvent.change(girthField(), { target: { value: "" } });
+    fireEvent.change(girthField(), { target: { value: "381/2" } });
+    fireEvent.blur(girthField());
+  }
+  await waitFor(() => expect(girthField().value).toBe("381/2"));
+  expect(girthField().getAttribute("aria-invalid")).toBe("true");
+  const note = document.getElementById(girthField().getAttribute("aria-describedby")?.split(" ")[0] ?? "");
+  expect(note?.textContent).toMatch(/Not possible here, so not used: the tape can read .* to .* Measure again/);
+  expect(store.getState().fitting.work.filter(({ did }) => did === "measured")).toHaveLength(2);
+
+  fireEvent.change(girthField(), { target: { value: "36" } });
+  expect(girthField().getAttribute("aria-invalid")).toBe("false");
+  fireEvent.blur(girthField());
+  await waitFor(() => expect(girthField().value).toBe("36"));
+});
+
+/** Seen to fail: the Enter that ends the composing of a character handed in half a length. */
+test("Enter while a character is being composed belongs to the input method", () => {
+  const store = shown();
+  fireEvent.change(girthField(), { target: { value: "3" } });
+  fireEvent.keyDown(girthField(), { key: "Enter", isComposing: true });
+  expect(store.getState().fitting.work.some(({ did }) => did === "measured")).toBe(false);
+  fireEvent.change(girthField(), { target: { value: "36" } });
+  fireEvent.keyDown(girthField(), { key: "Enter" });
+  expect(store.getState().fitting.work.at(-1)).toMatchObject({ did: "measured" });
+});
+
+test("entries that could not be used are told, and that a log is full", () => {
+  const store = shown({ workSetAside: [{ did: "pinned", piece: {} }] });
+  expect(screen.getByText(/One entry of this fitting’s log is not possible/)).toBeInTheDocument();
+  expect(screen.queryByText(/log of this fitting is full/)).toBeNull();
+  act(() => {
+    for (let i = 0; i < 2000; i++) store.dispatch({ does: "unpin", pieceId: "nobody", at });
+  });
+  expect(screen.getByText(/log of this fitting is full/)).toBeInTheDocument();
+});
