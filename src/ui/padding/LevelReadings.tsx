@@ -1,19 +1,17 @@
 import { type KeyboardEvent, useRef } from "react";
 import { isConfirmed, type PadProgress, readingName, type TapePart, tapeParts } from "../../app/padProgress";
-import { type LevelName, levelNames, type MeasurementName } from "../../core/body/vocabulary";
+import { type LevelName, levelNames } from "../../core/body/vocabulary";
 import type { Plan } from "../../core/plan/plan";
 import { tapeSpan } from "../drawing/tapeScene";
-import { standingImpossible } from "../learning/ImpossibleRows";
-import { impossibleWords } from "../text/learning";
 import { levelWords } from "../text/pictures";
 import { paddingWords } from "../text/padding";
 import { touchQuery, useMediaQuery } from "../useMediaQuery";
-import { useDerived } from "../useDerived";
-import { useFitting, useLengths } from "../useStore";
+import { useLengths } from "../useStore";
 import { type ReadOver, useReadingsKept } from "./useReadingsKept";
 import { useReadingsSaid } from "./useReadingsSaid";
 import "./padding.css";
 import { ReadingLine } from "./ReadingLine";
+import { useRefused } from "./useRefused";
 
 /**
  * One level under the tape: what is wanted, what it reads now, and what is left, all round and front and back apart,
@@ -71,29 +69,6 @@ export function LevelReadings({ plan, progress, level, over, isEasing, onLevel, 
       </div>
     </section>
   );
-}
-
-interface Refused {
-  readonly refusedText: string;
-  readonly refusedWhy: string;
-}
-
-/** What was typed of a place last, where that cannot be, and why. */
-function useRefused(): (name: MeasurementName) => Refused | undefined {
-  const fitting = useFitting();
-  const { impossible } = useDerived();
-  const { write } = useLengths();
-  const standing = standingImpossible(impossible, fitting);
-  return (name) => {
-    const reading = standing.find((one) => one.name === name);
-    const entry = reading === undefined ? undefined : fitting.work[reading.entry];
-    if (reading === undefined || entry?.did !== "measured") return undefined;
-    const { least, most } = reading;
-    return {
-      refusedText: String(entry.readings[name] ?? ""),
-      refusedWhy: impossibleWords.field(write(least), write(most)),
-    };
-  };
 }
 
 /** What lies under the tape while this is read. */
