@@ -1,10 +1,16 @@
+import { fileText } from "./fileText";
 import { firstBytes } from "./firstBytes";
+import { outputProblem } from "./outputProblem";
 import { planCommand } from "./planCommand";
 
-// A reader that has seen enough, such as `head`, closes the pipe: that is no failure of the plan.
 process.stdout.on("error", (error) => {
-  if (!("code" in error) || error.code !== "EPIPE") throw error;
+  const problem = outputProblem(error);
+  if (problem === null) return;
+  process.exitCode = 1;
+  process.stderr.write(`${problem}\n`);
 });
+// Whom nobody hears cannot complain of it either.
+process.stderr.on("error", () => {});
 
 /** Bytes; several times what the largest fitting takes. */
 const largestFile = 32_000_000;
@@ -13,7 +19,7 @@ const largestFile = 32_000_000;
 process.exitCode = planCommand(process.argv.slice(2), {
   read: (name) => {
     try {
-      return new TextDecoder().decode(firstBytes(name, largestFile));
+      return fileText(firstBytes(name, largestFile));
     } catch (error) {
       if (error instanceof Error && "code" in error) return null;
       throw error;

@@ -1,5 +1,6 @@
 import type { Result } from "../core/result";
 import type { PlanFile } from "../document/planFile";
+import { plainLines, plainText } from "./plainText";
 import { planOfText } from "./planOfText";
 
 /** What the command touches of the world: the text of a named file (null where it cannot be read), and two outputs. */
@@ -25,7 +26,7 @@ The fitting file is JSON (public/fitting.schema.json), and so is the plan (publi
 
 Without "size" the size is chosen. What is measured on the form itself, typed beside the table, always wins.
 Exit code: 0 when every plan was printed, 2 when a file could not be planned; then standard error says why,
-one sentence a problem, and nothing is printed.
+one sentence a problem, and nothing is printed; 1 when the plans could not be written.
 `;
 
 /** Plans the named fitting files and returns the exit code. */
@@ -36,10 +37,10 @@ export function planCommand(names: readonly string[], world: CommandWorld): numb
   }
   const { plans, problems } = plansOf(names, world);
   if (problems.length > 0) {
-    world.complain(problems.map((problem) => `${problem}\n`).join(""));
+    world.complain(problems.map((problem) => `${plainText(problem)}\n`).join(""));
     return 2;
   }
-  world.print(`${JSON.stringify(names.length > 1 ? plans : plans[0], null, 2)}\n`);
+  world.print(`${plainLines(JSON.stringify(names.length > 1 ? plans : plans[0], null, 2))}\n`);
   return 0;
 }
 

@@ -1,7 +1,9 @@
 import { spawnSync } from "node:child_process";
-import { readFileSync } from "node:fs";
+import { closeSync, existsSync, mkdtempSync, openSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { describe, expect, test, vi } from "vitest";
+import { outputProblem } from "../../src/command/outputProblem";
 import { help, planCommand } from "../../src/command/planCommand";
 import { planOfText } from "../../src/command/planOfText";
 import { planFileSchema } from "../../src/document/planFile";
@@ -66,7 +68,70 @@ describe("the program", () => {
   });
 });
 
+describe("the program in a hostile world", () => {
+  /** The program with its standard output on a device that takes nothing, as a full disk does. */
+  const startOnFullDisk = (names: readonly string[]) => {
+    const program = [join(root, "node_modules/tsx/dist/cli.mjs"), join(root, "src/command/plan.ts"), ...names];
+    const full = openSync("/dev/full", "w");
+    const { status, stderr } = spawnSync(process.execPath, program, {
+      encoding: "utf8",
+      cwd: root,
+      stdio: ["ignore", full, "pipe"],
+    });
+    closeSync(full);
+    return { status, stderr };
+  };
+
+  test.skipIf(!existsSync("/dev/full"))("says in one sentence that a full disk took nothing", () => {
+    const { status, stderr } = startOnFullDisk(["shared/demo/first.json"]);
+    expect(stderr).toBe("The plan could not be written: there is no room left where it should go (ENOSPC).\n");
+    expect(status).toBe(1);
+  });
+
+  test.each([
+    ["UTF-8", Buffer.from(`\uFEFF${demo("first")}`, "utf8")],
+    ["UTF-16 with the small end first", Buffer.from(`\uFEFF${demo("first")}`, "utf16le")],
+    ["UTF-16 with the large end first", Buffer.from(`\uFEFF${demo("first")}`, "utf16le").swap16()],
+  ])("reads a file that begins with a byte-order mark: %s", (_name, bytes) => {
+    const folder = mkdtempSync(join(tmpdir(), "padwright-command-"));
+    try {
+      writeFileSync(join(folder, "marked.json"), bytes);
+      const { status, stdout, stderr } = start([join(folder, "marked.json")]);
+      expect([status, stderr]).toEqual([0, ""]);
+      expect(stdout).toBe(run(["one"], { one: demo("first") }).stdout);
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
+  });
+});
+
+describe("failed writing", () => {
+  const failure = (code: string) => Object.assign(new Error(`${code}: write`), { code });
+
+  test("a reader that has seen enough is no failure; anything else is a sentence", () => {
+    expect(outputProblem(failure("EPIPE"))).toBeNull();
+    expect(outputProblem(failure("ENOSPC"))).toMatch(/no room left .*\(ENOSPC\)\.$/);
+    expect(outputProblem(failure("EIO"))).toMatch(/device .*\(EIO\)\.$/);
+    expect(outputProblem(failure("EFBIG"))).toMatch(/\(EFBIG\)\.$/);
+    expect(outputProblem(new Error("odd\nthing"))).toMatch(/^The plan could not be written[^\n]*\.$/);
+  });
+});
+
 describe("the command", () => {
+  test("writes no character that a terminal would obey, neither in sentences nor in the plan", () => {
+    const wild = "\u001b]0;owned\u0007\u009b31m\u202e\u007f";
+    const named = JSON.stringify({ ...fitting, batting: { ...fitting.batting, name: `cotton ${wild}` } });
+    const bad = JSON.stringify({ ...fitting, body: { ...fitting.body, [`hip\n${wild}`]: 3 } });
+    const good = run(["good"], { good: named });
+    expect(good.status).toBe(0);
+    const [refused, missing] = [run(["bad"], { bad }), run([`no${wild}where`])];
+    expect([refused.status, missing.status]).toEqual([2, 2]);
+    for (const said of [good.stdout, refused.stderr, missing.stderr])
+      expect(said.replaceAll("\n", "")).not.toMatch(/[\p{Cc}\p{Zl}\p{Zp}\p{Bidi_Control}]/u);
+    expect(refused.stderr.trimEnd().split("\n")).toHaveLength(1);
+    expect(refused.stderr).toContain("\\u001b]0;owned");
+  });
+
   test("gives several plans as a list, in order", () => {
     const files = { one: demo("long-back"), two: demo("first") };
     const { status, stdout } = run(["one", "two"], files);
