@@ -2,6 +2,7 @@ import react from "@vitejs/plugin-react";
 import type { Plugin } from "vite";
 import { defineConfig } from "vitest/config";
 import { offlineFiles } from "./src/app/offline/build/offlineFiles.ts";
+import { hostHeaders } from "./src/command/hostHeaders.ts";
 import { pageTestFolders, plainTestFolders } from "./tests/support/testFolders.ts";
 
 /**
@@ -17,7 +18,7 @@ const policyOffWhileDeveloping: Plugin = {
 export default defineConfig({
   // Relative addresses, so that the built folder works at any place of any static host.
   base: "./",
-  plugins: [react(), policyOffWhileDeveloping, offlineFiles()],
+  plugins: [react(), policyOffWhileDeveloping, offlineFiles(), hostHeaders()],
   build: {
     // Nothing is inlined as data: the policy lets fonts and styles come from the page's own origin only.
     assetsInlineLimit: 0,

@@ -1,17 +1,28 @@
 import { spawn } from "node:child_process";
-import { build, preview } from "vite";
+import { build } from "vite";
+import { startWish, startWords } from "./startWords";
+import { toolServer } from "./toolServer";
 
 /**
  * `npm start`: builds the tool, serves it to this machine alone and opens it in the person's own browser with the
- * demo fitting loaded. The address is printed in any case, so that a machine without a browser is no dead end.
+ * demo fitting loaded. The address is printed in any case, so that a machine without a browser is no dead end. With
+ * `--share` other devices in the same network may open it too, by an address or by the square code of it.
  */
-await build({ logLevel: "warn" });
-const server = await preview();
-const local = server.resolvedUrls?.local[0];
-if (local === undefined) throw new Error("The server gave no address.");
+const wish = startWish(process.argv.slice(2));
+if (wish.kind === "refused") {
+  console.error(wish.sentence);
+  process.exit(2);
+}
+if (wish.kind === "help") {
+  console.log(startWords.help);
+  process.exit(0);
+}
 
-const address = new URL("#demo", local).href;
-console.log(`\nPadwright with its demo fitting:  ${address}\nOnly this machine can reach it. Stop it with Ctrl-C.\n`);
+await build({ logLevel: "warn" });
+const server = await toolServer({ isShared: wish.isShared });
+const address = new URL("#demo", server.local).href;
+console.log(`\n${startWords.demo(address)}`);
+console.log(wish.isShared ? startWords.shared(server.network, process.stdout.isTTY) : startWords.alone);
 openInBrowser(address);
 
 function openInBrowser(url: string): void {

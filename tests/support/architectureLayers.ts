@@ -29,7 +29,7 @@ export const layers: readonly Layer[] = [
     name: "command",
     folder: "src/command",
     mayImport: ["core", "document", "text", "data"],
-    packages: ["node:*", "vite"],
+    packages: ["node:*", "vite", "uqr"],
   },
   { name: "data", folder: "shared", mayImport: [], packages: [] },
 ];

@@ -22,6 +22,8 @@ export function offlineFiles(): Plugin {
 }
 
 const workerName = "sw.js";
+/** What the host reads for itself and hands to nobody. */
+const hostFile = "_headers";
 const workerSource = fileURLToPath(new URL("../worker.ts", import.meta.url));
 
 /** Writes the list of everything in the built folder into its worker. */
@@ -38,7 +40,7 @@ function builtFiles(folder: string): readonly string[] {
   return readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join("/"))
-    .filter((path) => path !== workerName && !path.endsWith(".map"))
+    .filter((path) => path !== workerName && path !== hostFile && !path.endsWith(".map"))
     .toSorted();
 }
 
