@@ -75,6 +75,105 @@ test("the tool opens with its server dead after one visit, asks nothing of anybo
   expect(wrong).toEqual([]);
 });
 
+/** Puts other bytes in the place of every kept file that matches, as a damaged disk does; says how many those are. */
+const damage = (page: Page, pattern: string): Promise<number> =>
+  page.evaluate(async (wanted) => {
+    let count = 0;
+    for (const name of await window.caches.keys()) {
+      const cache = await window.caches.open(name);
+      for (const request of await cache.keys()) {
+        if (!new RegExp(wanted).test(new URL(request.url).pathname)) continue;
+        const headers = { "content-type": (await cache.match(request))?.headers.get("content-type") ?? "" };
+        await cache.put(request, new Response("}damaged(", { headers }));
+        count += 1;
+      }
+    }
+    return count;
+  }, pattern);
+
+test("kept files that were damaged are fetched anew, and the tool opens", async ({ context }) => {
+  const server = await folderServer(built);
+  const page = await context.newPage();
+  await page.goto(server.address);
+  await kept(page);
+  expect(await damage(page, "(\\.js|\\.css|\\.html)$")).toBeGreaterThan(5);
+  await page.reload();
+  await expect(page.getByRole("heading", { level: 1 }).first()).toBeVisible();
+  await page.goto(`${server.address}#fittings`);
+  await expect(page.getByText("Opens without a network.", { exact: true })).toBeVisible();
+  await server.stop();
+
+  await page.goto(`${server.address}#padding`);
+  await page.reload();
+  await expect(page.getByRole("heading", { level: 1 }).first()).toBeVisible();
+});
+
+test("a damaged part with the server dead is never handed out, and is asked for again", async ({ context }) => {
+  const server = await folderServer(built);
+  const page = await context.newPage();
+  await page.goto(server.address);
+  await kept(page);
+  expect(await damage(page, "TurningPlace.*\\.js$")).toBe(1);
+  await page.close();
+  await server.stop();
+
+  const later = await context.newPage();
+  const errors: string[] = [];
+  later.on("pageerror", (error) => errors.push(String(error)));
+  await later.goto(`${server.address}#turning`);
+  const again = later.getByRole("button", { name: "Try again" });
+  await expect(again).toBeVisible();
+  await expect(later.getByRole("banner").getByRole("link", { name: /Your fittings/ })).toBeVisible();
+  expect(errors.filter((error) => error.includes("SyntaxError"))).toEqual([]);
+
+  const revived = await folderServer(built, Number(new URL(server.address).port));
+  await again.click();
+  await expect(later.getByRole("heading", { level: 1 }).first()).toBeVisible();
+  await expect(again).toBeHidden();
+  await revived.stop();
+});
+
+test("every path in scope leads to the page, with the server dead", async ({ context }) => {
+  const server = await folderServer(built);
+  const page = await context.newPage();
+  await page.goto(server.address);
+  await kept(page);
+  await server.stop();
+  for (const path of ["plan", "a/deep/path", "a/deep/path/?x=1"]) {
+    await page.goto(`${server.address}${path}#body`);
+    await expect(page.getByRole("heading", { level: 1 }).first()).toBeVisible();
+    expect(page.url()).toBe(`${server.address}#body`);
+  }
+});
+
+test("ready is said only when everything is kept, and what was lost is kept again first", async ({ context }) => {
+  const server = await folderServer(await harness());
+  const page = await context.newPage();
+  await page.goto(server.address);
+  await page.evaluate(() => window.harness.offline());
+  await kept(page);
+  await expect.poll(() => state(page), patiently).toBe("ready");
+  const count = () =>
+    page.evaluate(async () => {
+      const [name] = await window.caches.keys();
+      return (await (await window.caches.open(name ?? "")).keys()).length;
+    });
+  const all = await count();
+  await page.evaluate(async () => {
+    const [name] = await window.caches.keys();
+    const cache = await window.caches.open(name ?? "");
+    for (const request of await cache.keys()) if (request.url.endsWith(".js")) await cache.delete(request);
+  });
+  const lost = await count();
+  expect(lost).toBeLessThan(all);
+  await page.evaluate(() => window.harness.offline().state());
+  await page.reload();
+  await page.evaluate(() => window.harness.offline());
+  await expect.poll(() => state(page), patiently).toBe("ready");
+  expect(await count()).toBe(all);
+  await server.stop();
+});
+
 test("a page that was never visited does not open with its server dead", async ({ page }) => {
   const server = await folderServer(built);
   await server.stop();

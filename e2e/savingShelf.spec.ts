@@ -371,3 +371,52 @@ test("what cannot be read is set aside on the shelf, raw, until the person erase
   await expect(page.getByText("A fitting, found", { exact: false })).toBeVisible();
   await expect(tag(page, demo)).toBeVisible();
 });
+
+test("a link that opens slowly never takes the place of what was typed meanwhile: both are kept when asked for", async ({
+  page,
+  browser,
+  baseURL,
+}) => {
+  await demoKept(page);
+  await visit(page, "fittings");
+  await more(page, demo, "Share");
+  const link = page.getByRole("textbox", { name: "Link" });
+  await expect(link).toHaveValue(/#fitting=1z/);
+  const address = await link.inputValue();
+
+  const other = await (await browser.newContext(baseURL === undefined ? {} : { baseURL })).newPage();
+  let arrive = () => {};
+  const slow = new Promise<void>((resolve) => {
+    arrive = resolve;
+  });
+  await other.route(/\/assets\/openShelf-[^/]*\.js$/, async (route) => {
+    await slow;
+    await route.continue();
+  });
+  await other.goto(address.replace("#fitting=", "#fitting%3D"));
+  await other.getByRole("button", { name: "Start with three girths" }).click();
+  const bust = other.getByRole("textbox", { name: "Bust girth" });
+  await bust.fill("36");
+  await bust.press("Enter");
+  await other.getByRole("textbox", { name: "Waist girth" }).fill("29 1/");
+  arrive();
+  await expect(other.getByText("A link brought a fitting while you were at work", { exact: false })).toBeVisible();
+  await saved(other);
+  await expect(other.getByRole("textbox", { name: "Waist girth" })).toHaveValue("29 1/");
+  await other.getByRole("button", { name: "Keep it in the list" }).click();
+  await expect(other.getByText("The fitting from the link is in the list", { exact: false })).toBeVisible();
+  await visit(other, "fittings");
+  await expect(other.locator(".tag:has(h2)")).toHaveCount(2);
+  await expect(other.locator(".tag-on-table")).toContainText("left to measure");
+
+  // A link that is opened later, in the same page: the same question.
+  await other.evaluate((hash) => {
+    window.location.hash = hash;
+  }, new URL(address).hash);
+  await other.getByRole("button", { name: "Open it" }).click();
+  await expect(other.getByText("This fitting came in a link.", { exact: false })).toBeVisible();
+  await expect(other.getByRole("heading", { name: "The plan", level: 1 })).toBeVisible();
+  await visit(other, "fittings");
+  await expect(other.getByText("left to measure", { exact: false })).toBeVisible();
+  await other.context().close();
+});

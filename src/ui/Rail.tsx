@@ -1,6 +1,7 @@
-import { lazy, Suspense } from "react";
 import { type Place, placeAddress, workPlaces } from "./place";
 import { RailTools } from "./RailTools";
+import { latePart } from "./rescue/latePart";
+import { PartBoundary } from "./rescue/PageBoundary";
 import { placeNames, workroomWords } from "./text/workroom";
 
 /** The band: a tape down its edge, the places hung on it, and what is at hand everywhere: unit, undo, paper. */
@@ -18,9 +19,9 @@ export function Rail({ place }: { readonly place: Place }) {
               <a className="rail-label" href={placeAddress(name)} aria-current={place === name ? "page" : undefined}>
                 <span className="rail-label-name">{placeNames[name]}</span>
                 <span className="rail-label-state">
-                  <Suspense fallback={null}>
+                  <PartBoundary>
                     <PlaceState place={name} />
-                  </Suspense>
+                  </PartBoundary>
                 </span>
               </a>
             </li>
@@ -44,7 +45,7 @@ export function Rail({ place }: { readonly place: Place }) {
 }
 
 /** How far the work has come is worked out by the planner, which is not waited for. */
-const PlaceState = lazy(() => import("./PlaceState").then((loaded) => ({ default: loaded.PlaceState })));
+const PlaceState = latePart(() => import("./PlaceState").then(({ PlaceState }) => PlaceState));
 
 /** The mark of the tool: a pad pinned under a tape. */
 /** The mark of the tool, the same as on its icon: neck and shoulders of a form, and a tape round it. */

@@ -1,12 +1,14 @@
-import { Suspense, useEffect, useRef } from "react";
+import { useEffect, useRef } from "react";
 import { Announcer } from "./Announcer";
 import { NoticePlace } from "./library/NoticePlace";
 import { askedThingOf, type Place, usePlace } from "./place";
 import { fetchPlaces, placeContents } from "./placeContents";
+import { PrintedSheet, usePrinting } from "./printedSheet";
 import { Rail } from "./Rail";
+import { MissingPartsNotice, NoSheet } from "./rescue/MissingPart";
+import { PageBoundary, PartBoundary } from "./rescue/PageBoundary";
 import { placeNames, workroomWords } from "./text/workroom";
 import { useFocusKept } from "./useFocusKept";
-import { usePrintedSheet } from "./usePrintedSheet";
 
 /** The workroom: the band with the places on one side, and the place where the work is on the other. */
 export function Workroom() {
@@ -15,7 +17,7 @@ export function Workroom() {
   useArrival(place, main);
   useFocusKept();
   const Contents = placeContents[place];
-  const PrintedSheet = usePrintedSheet();
+  const isPrinting = usePrinting();
 
   useEffect(() => {
     const whenIdle = window.requestIdleCallback ?? ((work: () => void) => window.setTimeout(work, 200));
@@ -30,11 +32,18 @@ export function Workroom() {
       <div className={`workroom workroom-${place}`}>
         {place === "wall" ? null : <Rail place={place} />}
         <main id="work" ref={main} tabIndex={-1} className="place">
-          <NoticePlace />
-          <Suspense fallback={null}>
+          <MissingPartsNotice />
+          <PartBoundary>
+            <NoticePlace />
+          </PartBoundary>
+          <PageBoundary place={place}>
             <Contents />
-          </Suspense>
-          {PrintedSheet && place !== "print" ? <PrintedSheet /> : null}
+          </PageBoundary>
+          {isPrinting && place !== "print" ? (
+            <PartBoundary instead={<NoSheet />}>
+              <PrintedSheet />
+            </PartBoundary>
+          ) : null}
         </main>
       </div>
     </Announcer>

@@ -12,6 +12,7 @@ import "./print/print.css";
 import "./library/library.css";
 import { startShelf } from "./library/startShelf";
 import { newFitting, unitOfLanguage } from "./newFitting";
+import { ToolBoundary } from "./rescue/PageBoundary";
 import { demoAddress, openDemo } from "./useDemo";
 import { StoreProvider } from "./useStore";
 import { Workroom } from "./Workroom";
@@ -29,6 +30,8 @@ const root = document.getElementById("app");
 assert(root !== null, "the page has a place for the workroom");
 createRoot(root).render(
   <StoreProvider store={store}>
-    <Workroom />
+    <ToolBoundary>
+      <Workroom />
+    </ToolBoundary>
   </StoreProvider>,
 );

@@ -16,8 +16,10 @@ export async function openDemo(store: FittingStore): Promise<void> {
   assert(demo.ok, "the demo fitting can be read");
   const { keeping } = shelf.getState();
   if (store.getState().fitting.id !== demo.value.id) {
-    if (keeping === null) store.load(demo.value);
-    else if ((await keeping.put(demo.value)) === "notKept") return tell({ kind: "tableNotKept" });
+    if (keeping !== null) {
+      if ((await keeping.put(demo.value)) !== "put") return tell({ kind: "tableNotKept" });
+    } else if (store.getState().cause === "load") store.load(demo.value);
+    else return tell({ kind: "tableNotKept" });
   }
   goTo("plan");
 }

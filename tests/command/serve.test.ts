@@ -1,6 +1,7 @@
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
+import { stripVTControlCharacters } from "node:util";
 import jsQR from "jsqr";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { headerRules, headersFor } from "../../src/command/hostHeaders";
@@ -95,10 +96,7 @@ describe("npm start", () => {
 
   test.each([true, false])("the square code is the address, as a terminal shows it (colors: %s)", (hasColors) => {
     const address = "http://192.168.178.23:4471/";
-    // biome-ignore lint/suspicious/noControlCharactersInRegex: the colors are these.
-    const lines = squareCode(address, hasColors)
-      .replace(/\u001b\[[\d;]*m/g, "")
-      .split("\n");
+    const lines = stripVTControlCharacters(squareCode(address, hasColors)).split("\n");
     expect(scanned(lines)).toBe(address);
   });
 });

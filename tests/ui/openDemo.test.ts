@@ -29,3 +29,17 @@ test("the made-up person never takes the place of work that could not be kept", 
   await openDemo(store);
   expect(window.location.hash).toBe("#plan");
 });
+
+test("the made-up person does not take the place of what was typed before the keeping was there", async () => {
+  const store = fittingStore(newFitting("in"));
+  shelf.setState({ keeping: null, news: [] });
+  store.dispatch({ does: "measure", whose: "body", name: "waistGirth", text: "30" });
+  const before = store.getState();
+  await openDemo(store);
+  expect(store.getState()).toBe(before);
+  expect(shelf.getState().news).toEqual([{ kind: "tableNotKept" }]);
+
+  const untouched = fittingStore(newFitting("in"));
+  await openDemo(untouched);
+  expect(untouched.getState().fitting.title).not.toBe("");
+});

@@ -65,12 +65,19 @@ export function startOffline(options: OfflineOptions): Offline {
 }
 
 function watchReleases(registration: ServiceWorkerRegistration, show: (state: OfflineState) => void): void {
+  let sound: ServiceWorker | null = null;
   const tell = (): void => {
     const { installing, waiting, active } = registration;
     if (waiting && active) show({ kind: "newReleaseWaits" });
-    else if (active) show({ kind: "ready" });
-    else if (!installing && !waiting) show({ kind: "failed", detail: "the files could not be kept" });
+    else if (active && sound === active) show({ kind: "ready" });
+    else if (active) void isWhole(active).then((is) => (is ? found(active) : notKept()));
+    else if (!installing && !waiting) notKept();
   };
+  const found = (worker: ServiceWorker): void => {
+    sound = worker;
+    tell();
+  };
+  const notKept = (): void => show({ kind: "failed", detail: "the files could not be kept" });
   const watch = (worker: ServiceWorker | null): void => {
     worker?.addEventListener("statechange", tell);
   };
@@ -79,3 +86,22 @@ function watchReleases(registration: ServiceWorkerRegistration, show: (state: Of
   watch(registration.waiting);
   tell();
 }
+
+/** Whether the worker has every file of its build as it was built, after mending what it could. */
+function isWhole(worker: ServiceWorker): Promise<boolean> {
+  return new Promise((resolve) => {
+    const { port1, port2 } = new MessageChannel();
+    const answered = (is: boolean): void => {
+      clearTimeout(patience);
+      port1.close();
+      resolve(is);
+    };
+    // A worker that was ended while it looked answers nothing.
+    const patience = setTimeout(() => answered(false), wholePatience);
+    port1.onmessage = ({ data }) => answered(data === true);
+    worker.postMessage("are you whole", [port2]);
+  });
+}
+
+/** Milliseconds: fetching everything anew over a slow network is still within it. */
+const wholePatience = 60_000;

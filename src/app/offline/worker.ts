@@ -1,7 +1,8 @@
 /**
  * The service worker: it keeps every file of one build, checked against the build's own list, and answers from what it
  * kept, so that the tool opens with the network gone and the server dead. A build is kept whole or not at all, and a
- * page never gets files of two builds. A newer build waits until the person asks for it.
+ * page never gets files of two builds. A newer build waits until the person asks for it. What was kept is checked again
+whenever it is handed out: a file that was damaged or lost meanwhile is fetched anew, and never handed out as it is.
  *
  * It is built into one script of its own and so imports nothing; the build lays the list of files before it.
  */
@@ -15,6 +16,7 @@ interface KeptFile {
 interface WaitingEvent extends Event {
   waitUntil(work: Promise<unknown>): void;
 }
+interface Message extends MessageEvent<unknown>, WaitingEvent {}
 interface FileRequest extends WaitingEvent {
   readonly request: Request;
   respondWith(answer: Promise<Response>): void;
@@ -25,7 +27,7 @@ interface Worker {
   skipWaiting(): Promise<void>;
   addEventListener(name: "install" | "activate", listener: (event: WaitingEvent) => void): void;
   addEventListener(name: "fetch", listener: (event: FileRequest) => void): void;
-  addEventListener(name: "message", listener: (event: MessageEvent<unknown>) => void): void;
+  addEventListener(name: "message", listener: (event: Message) => void): void;
 }
 
 declare const padwrightBuild: { readonly version: string; readonly files: readonly KeptFile[] };
@@ -33,18 +35,22 @@ declare const padwrightBuild: { readonly version: string; readonly files: readon
 const worker = self as unknown as Worker;
 const prefix = "padwright build ";
 const ownCache = prefix + padwrightBuild.version;
-const address = (path: string): string => new URL(path, worker.registration.scope).href;
+const { scope } = worker.registration;
+const address = (path: string): string => new URL(path, scope).href;
 const page = address("index.html");
-const kept: ReadonlySet<string> = new Set(padwrightBuild.files.map(({ path }) => address(path)));
+const kept: ReadonlyMap<string, KeptFile> = new Map(padwrightBuild.files.map((file) => [address(file.path), file]));
+/** Where a build keeps the list of its own files, for the worker of the build after it. */
+const listAddress = address("sw.js?files");
 
 worker.addEventListener("install", (event) => event.waitUntil(keepBuild()));
 worker.addEventListener("activate", (event) => event.waitUntil(takeOver()));
-worker.addEventListener("message", ({ data }) => {
-  if (data === "take over") void worker.skipWaiting();
+worker.addEventListener("message", (event) => {
+  if (event.data === "take over") void worker.skipWaiting();
+  if (event.data === "are you whole") event.waitUntil(madeWhole().then((is) => event.ports[0]?.postMessage(is)));
 });
 worker.addEventListener("fetch", (event) => {
   const { request } = event;
-  if (request.method !== "GET" || !request.url.startsWith(worker.registration.scope)) return;
+  if (request.method !== "GET" || !request.url.startsWith(scope)) return;
   event.respondWith(answer(request));
 });
 
@@ -52,19 +58,25 @@ async function keepBuild(): Promise<void> {
   const cache = await caches.open(ownCache);
   try {
     for (const file of padwrightBuild.files) await cache.put(address(file.path), await checkedFile(file));
+    await cache.put(listAddress, new Response(JSON.stringify(padwrightBuild.files)));
   } catch (trouble) {
     await caches.delete(ownCache);
     throw trouble;
   }
 }
 
-/** A file an older build kept with the same bytes, else the server's, refused where it is not what was built. */
+/** A file any build kept with the same bytes, else the server's, refused where it is not what was built. */
 async function checkedFile(file: KeptFile): Promise<Response> {
-  const before = await caches.match(address(file.path));
-  if (before && (await isAsBuilt(before, file))) return before;
-  const fetched = await fetch(address(file.path), { cache: "no-cache", redirect: "error" });
-  if (fetched.ok && (await isAsBuilt(fetched, file))) return fetched;
-  throw new Error(`${file.path} is not the file that was built (status ${fetched.status})`);
+  for (const name of await ourCaches()) {
+    const before = await (await caches.open(name)).match(address(file.path));
+    if (before && (await isAsBuilt(before, file))) return before;
+  }
+  // The browser's own store may hold the same damage, and "not changed since" would give it back: then past it.
+  for (const cache of ["no-cache", "reload"] as const) {
+    const fetched = await fetch(address(file.path), { cache, redirect: "error" });
+    if (fetched.ok && (await isAsBuilt(fetched, file))) return fetched;
+  }
+  throw new Error(`${file.path} is not the file that was built`);
 }
 
 async function isAsBuilt(response: Response, { hash }: KeptFile): Promise<boolean> {
@@ -72,16 +84,61 @@ async function isAsBuilt(response: Response, { hash }: KeptFile): Promise<boolea
   return btoa(String.fromCharCode(...new Uint8Array(digest))) === hash;
 }
 
+/** Newest last. */
+const ourCaches = async (): Promise<readonly string[]> =>
+  (await caches.keys()).filter((name) => name.startsWith(prefix));
+
 /** Pages of the build before may still be open and may still want its files, so that one is kept as well. */
 async function takeOver(): Promise<void> {
-  const ours = (await caches.keys()).filter((name) => name.startsWith(prefix) && name !== ownCache);
-  for (const name of ours.slice(0, -1)) await caches.delete(name);
+  const before = (await ourCaches()).filter((name) => name !== ownCache);
+  for (const name of before.slice(0, -1)) await caches.delete(name);
   await worker.clients.claim();
 }
 
+/** Looks through everything that is kept and mends it; whether the tool now opens without a network. */
+async function madeWhole(): Promise<boolean> {
+  try {
+    for (const file of padwrightBuild.files) await ownFile(file);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** A file of this build as it was built, mended first where what was kept of it is damaged or gone. */
+async function ownFile(file: KeptFile): Promise<Response> {
+  const cache = await caches.open(ownCache);
+  const found = await cache.match(address(file.path));
+  if (found && (await isAsBuilt(found, file))) return found;
+  const mended = await checkedFile(file);
+  await cache.put(address(file.path), mended.clone());
+  return mended;
+}
+
+/** A file of the build before, for a page of it that is still open. */
+async function olderFile(wanted: string): Promise<Response | null> {
+  for (const name of await ourCaches()) {
+    const cache = await caches.open(name);
+    const [list, found] = [await cache.match(listAddress), await cache.match(wanted)];
+    const files = list ? ((await list.json()) as readonly KeptFile[]) : [];
+    const file = files.find(({ path }) => address(path) === wanted);
+    if (found && file && (await isAsBuilt(found, file))) return found;
+  }
+  return null;
+}
+
+/**
+ * Every path that is no file of ours leads to the page. It is reached by its own address only, from which its files are
+ * found; what stands behind the `#` goes along by itself.
+ */
 async function answer(request: Request): Promise<Response> {
   const wanted = request.url.replace(/[?#].*$/, "");
-  const isPage = request.mode === "navigate" && !kept.has(wanted);
-  const own = await (await caches.open(ownCache)).match(isPage ? page : wanted);
-  return own ?? (await caches.match(wanted)) ?? (await fetch(request));
+  const isPage = wanted === scope || wanted === page;
+  const file = kept.get(isPage ? page : wanted);
+  if (file === undefined) {
+    if (request.mode === "navigate") return Response.redirect(scope);
+    return (await olderFile(wanted)) ?? (await fetch(request));
+  }
+  // A page that cannot be mended is the server's, as on a first visit: a newer release is better than none.
+  return isPage ? await ownFile(file).catch(() => fetch(request)) : await ownFile(file);
 }

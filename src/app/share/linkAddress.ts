@@ -1,7 +1,11 @@
 /** Where a shared fitting stands in an address; kept apart from its reader so that the first screen stays small. */
 export const linkStart = "#fitting=";
 
-export const hasSharedFitting = (hash: string): boolean => hash.startsWith(linkStart);
+/** What stands after the `#` where it holds a shared fitting, else null. Some messengers write `%3D` for the `=`. */
+export function sharedFitting(hash: string): string | null {
+  const plain = hash.replace(/^#fitting%3d/i, linkStart);
+  return plain.startsWith(linkStart) ? plain : null;
+}
 
 /**
  * Takes the shared fitting out of the address: what stood after the `#`, or null where there is none. The address is
@@ -9,7 +13,8 @@ export const hasSharedFitting = (hash: string): boolean => hash.startsWith(linkS
  */
 export function takeLink(page: Pick<Window, "location" | "history">): string | null {
   const { hash, pathname, search } = page.location;
-  if (!hasSharedFitting(hash)) return null;
+  const shared = sharedFitting(hash);
+  if (shared === null) return null;
   page.history.replaceState(null, "", pathname + search);
-  return hash;
+  return shared;
 }

@@ -4,7 +4,7 @@ import type { FittingProblem } from "../../document/fittingProblem";
 import { checkSum } from "../storage/checkSum";
 import { fittingText } from "../storage/fittingText";
 import { fromBase64url, toBase64url } from "./base64url";
-import { hasSharedFitting, linkStart } from "./linkAddress";
+import { linkStart, sharedFitting } from "./linkAddress";
 import { canUnpack, packed, unpacked } from "./packedText";
 
 /**
@@ -68,11 +68,14 @@ export function shared(fitting: Fitting, { names, work }: LinkWishes): Fitting {
 
 /** Reads what stands after the `#` of an address. Anybody may have written it. */
 export async function readLink(hash: string): Promise<Result<Fitting, LinkProblem>> {
-  if (!hasSharedFitting(hash)) return err({ code: "notALink" });
-  if (hash.length > longestLink) return err({ code: "tooLong", characters: hash.length, most: longestLink });
-  const [, version, packing, check, data] = /^#fitting=(\d+)([a-z])([0-9a-f]{8})([A-Za-z0-9_-]*)/.exec(hash) ?? [];
-  if (version === undefined || data === undefined) return err({ code: "damaged" });
+  const shareable = sharedFitting(hash);
+  if (shareable === null) return err({ code: "notALink" });
+  // A newer release may write links of another form and length, so its number is looked at before anything else.
+  const version = /^#fitting=(\d+)/.exec(shareable)?.[1];
   if (Number(version) > Number(linkVersion)) return err({ code: "newerLink" });
+  if (hash.length > longestLink) return err({ code: "tooLong", characters: hash.length, most: longestLink });
+  const [, packing, check, data] = /^#fitting=\d+([a-z])([0-9a-f]{8})([A-Za-z0-9_-]*)/.exec(shareable) ?? [];
+  if (data === undefined) return err({ code: "damaged" });
   const body = fromBase64url(data);
   if (version !== linkVersion || body === null || (packing !== "z" && packing !== "p")) return err({ code: "damaged" });
   if (packing === "z" && !canUnpack()) return err({ code: "cannotUnpack" });
@@ -80,9 +83,9 @@ export async function readLink(hash: string): Promise<Result<Fitting, LinkProble
   const text = bytes && decoded(bytes);
   if (text === null || checkSum(text) !== check) return err({ code: "damaged" });
   const read = readFittingText(text);
-  return read.ok
-    ? ok(shared(read.value, { names: true, work: true }))
-    : err({ code: "badFitting", problems: read.problem });
+  if (read.ok) return ok(shared(read.value, { names: true, work: true }));
+  const isNewer = read.problem.some(({ code }) => code === "newerVersion");
+  return err(isNewer ? { code: "newerLink" } : { code: "badFitting", problems: read.problem });
 }
 
 function decoded(bytes: Uint8Array): string | null {

@@ -22,11 +22,11 @@ export interface Keeping {
   openId(): string | null;
   /**
    * Puts a kept fitting on the table; one that a newer release kept is put there to be looked at, as far as it is
-   * understood. Where that fails, the table stays as it is.
+   * understood. Where that fails, or what lies there was changed meanwhile, the table stays as it is.
    */
-  open(id: string): Promise<OpenOutcome["kind"] | "looking" | NotKept>;
+  open(id: string, mayReplace?: MayReplace): Promise<OpenOutcome["kind"] | "looking" | NotReplaced>;
   /** Puts a fitting on the table that is not kept yet. */
-  put(fitting: Fitting): Promise<"put" | NotKept>;
+  put(fitting: Fitting, mayReplace?: MayReplace): Promise<"put" | NotReplaced>;
   /** The same, letting go of a newest change that could not be kept: only for somebody who is erasing everything. */
   letGo(fitting: Fitting): Promise<void>;
   /** Waits for the saves under way, and tells whether the newest change on the table has been kept. */
@@ -45,6 +45,12 @@ export interface Keeping {
 
 /** The newest change on the table could not be kept yet: keep it, or let go of it, before something else comes there. */
 export type NotKept = "notKept";
+
+/** Asked at the last moment before something else comes on the table, for whoever comes without being asked for. */
+export type MayReplace = (state: FittingState) => boolean;
+
+/** changed: what lies on the table may not be replaced any more. */
+export type NotReplaced = NotKept | "changed";
 
 export interface KeepingEvents {
   /** The fitting on the table and how far it is kept; null while it has never been kept. */
@@ -68,6 +74,8 @@ interface Beginning {
   newest: FittingState;
   readonly open: Promise<OpenFitting>;
 }
+
+const always: MayReplace = () => true;
 
 class Table implements Keeping {
   readonly desk: Desk;
@@ -94,13 +102,17 @@ class Table implements Keeping {
     return this.current?.id ?? null;
   }
 
-  async open(id: string): Promise<OpenOutcome["kind"] | "looking" | NotKept> {
+  async open(id: string, mayReplace: MayReplace = always): Promise<OpenOutcome["kind"] | "looking" | NotReplaced> {
     if (this.current?.id === id) return "open";
     if (!(await this.isKept())) return "notKept";
     const self: { open: OpenFitting | null } = { open: null };
     const outcome = await openFitting(this.desk, id, this.eventsOf(self));
     if (outcome.kind === "newer" && outcome.asUnderstood !== null) return await this.lookAt(outcome.asUnderstood);
     if (outcome.kind !== "open") return outcome.kind;
+    if (!mayReplace(this.store.getState())) {
+      await outcome.open.close();
+      return "changed";
+    }
     const cleared = this.clear();
     self.open = outcome.open;
     this.current = outcome.open;
@@ -111,8 +123,9 @@ class Table implements Keeping {
     return "open";
   }
 
-  async put(fitting: Fitting): Promise<"put" | NotKept> {
+  async put(fitting: Fitting, mayReplace: MayReplace = always): Promise<"put" | NotReplaced> {
     if (!(await this.isKept())) return "notKept";
+    if (!mayReplace(this.store.getState())) return "changed";
     await this.letGo(fitting);
     return "put";
   }

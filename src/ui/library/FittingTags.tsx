@@ -1,5 +1,7 @@
 import { useState } from "react";
+import { Boundary } from "../rescue/Boundary";
 import { libraryWords } from "../text/library";
+import { rescueWords } from "../text/rescue";
 import { FittingTag } from "./FittingTag";
 import { type ListedEntry, type TagProps, titleOf } from "./listedEntry";
 
@@ -31,7 +33,9 @@ export function FittingTags({
       {isLong && found.length === 0 && <p className="quiet">{libraryWords.noneNamed}</p>}
       <ul className="tags">
         {found.slice(0, most).map((one) => (
-          <FittingTag key={one.entry.id} {...common} listed={one} />
+          <Boundary key={one.entry.id} causes={[one]} instead={() => <FailedTag title={titleOf(one)} />}>
+            <FittingTag {...common} listed={one} />
+          </Boundary>
         ))}
       </ul>
       {found.length > most && (
@@ -42,6 +46,8 @@ export function FittingTags({
     </>
   );
 }
+
+const FailedTag = ({ title }: { readonly title: string }) => <li className="tag">{rescueWords.tagFailed(title)}</li>;
 
 const isNamed = (one: ListedEntry, wanted: string): boolean =>
   titleOf(one).toLocaleLowerCase().includes(wanted.trim().toLocaleLowerCase());

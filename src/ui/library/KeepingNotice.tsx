@@ -7,6 +7,7 @@ import { linkProblemTexts, newsTexts, noticeWords, troubleTexts } from "../text/
 import { useFittingState, useStoreItself } from "../useStore";
 import { GoneNotice } from "./GoneNotice";
 import { presentInstant } from "./moment";
+import { LinkNotice } from "./LinkNotice";
 import { forget, type ShelfNews, shelf, useShelf } from "./shelf";
 
 /** What a person must know about keeping, above the work: what happened, and what can be done now. */
@@ -26,13 +27,13 @@ export function KeepingNotice() {
           <Press text={noticeWords.reload} onPress={() => window.location.reload()} />
         </div>
       )}
-      {news.map((one) =>
-        one.kind === "gone" ? (
-          keeping && <GoneNotice key={one.kind} keeping={keeping} fittings={one.fittings} />
-        ) : (
-          <News key={one.kind} news={one} />
-        ),
-      )}
+      {news.map((one) => {
+        if (one.kind === "gone")
+          return keeping && <GoneNotice key={one.kind} keeping={keeping} fittings={one.fittings} />;
+        if (one.kind === "linkWaits")
+          return keeping && <LinkNotice key={one.kind} keeping={keeping} fitting={one.fitting} />;
+        return <News key={one.kind} news={one} />;
+      })}
       <ReleaseNotice />
     </div>
   );
@@ -76,7 +77,7 @@ function Elsewhere({ keeping }: { readonly keeping: Keeping }) {
   );
 }
 
-type OtherNews = Exclude<ShelfNews, { readonly kind: "gone" }>;
+type OtherNews = Exclude<ShelfNews, { readonly kind: "gone" | "linkWaits" }>;
 
 function News({ news }: { readonly news: OtherNews }) {
   const keeping = useShelf((state) => state.keeping);

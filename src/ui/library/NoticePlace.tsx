@@ -1,19 +1,13 @@
-import { lazy, Suspense } from "react";
+import { latePart } from "../rescue/latePart";
 import { type ShelfState, useShelf } from "./shelf";
 
 /** Where notices about keeping appear. What they are made of is loaded with the shelf, before there is one to show. */
 export function NoticePlace() {
   const isNeeded = useShelf(hasNotice);
-  return isNeeded ? (
-    <Suspense fallback={null}>
-      <KeepingNotice />
-    </Suspense>
-  ) : null;
+  return isNeeded ? <KeepingNotice /> : null;
 }
 
-export const fetchNotice = () => import("./KeepingNotice");
-
-const KeepingNotice = lazy(() => fetchNotice().then((loaded) => ({ default: loaded.KeepingNotice })));
+export const KeepingNotice = latePart(() => import("./KeepingNotice").then(({ KeepingNotice }) => KeepingNotice));
 
 const hasNotice = ({ open, news, offline }: ShelfState): boolean =>
   news.length > 0 ||

@@ -1,6 +1,5 @@
 import { startOffline } from "../../app/offline/offlineState";
 import { takeLink } from "../../app/share/linkAddress";
-import { readLink } from "../../app/share/shareLink";
 import { fittingStorage } from "../../app/storage/fittingStorage";
 import { indexedDrawers } from "../../app/storage/indexedDrawers";
 import { knownFittings } from "../../app/storage/knownFittings";
@@ -9,10 +8,13 @@ import { leavingGuard } from "../../app/storage/leavingGuard";
 import type { Desk, OpenState } from "../../app/storage/openFitting";
 import { askToKeep } from "../../app/storage/room";
 import { tabChannel } from "../../app/storage/tabChannel";
-import type { FittingStore } from "../../app/store";
+import type { FittingState, FittingStore } from "../../app/store";
 import { goTo } from "../place";
-import { fetchNotice } from "./NoticePlace";
+import { OtherFittings } from "../rescue/FailedPage";
+import { failedLast, noteLeft, noteStart } from "../rescue/startWatch";
 import { lookForGone } from "./lookForGone";
+import { KeepingNotice } from "./NoticePlace";
+import { isUnchanged, receiveLink } from "./receiveLink";
 import { reloadWhenKept } from "./reloadWhenKept";
 import { listMayHaveChanged, shelf, tell } from "./shelf";
 
@@ -32,11 +34,13 @@ export async function openShelf(store: FittingStore, shared: string | null): Pro
   leavingGuard(window, () => shelf.getState().open);
   startListening(keeping);
   startWorker();
-  void fetchNotice().catch(() => {});
+  KeepingNotice.fetch();
+  OtherFittings.fetch();
+  // What was typed while the keeping was on its way is kept before anything else may come on the table.
+  if (!isUnchanged(store.getState())) keeping.keepNow();
   await lookForGone(keeping);
-  if (shared !== null) await receive(keeping, shared);
-  else if (isChanged(store)) keeping.keepNow();
-  else if (isUntouched(store)) await openLast(keeping);
+  if (shared !== null) await receiveLink(keeping, shared);
+  else if (isUntouched(store.getState())) await openLast(keeping);
 }
 
 function openDesk(): Desk {
@@ -98,14 +102,17 @@ function startListening(keeping: Keeping): void {
     if (kind !== "penWanted") listMayHaveChanged();
   });
   // A page that is put aside may never run again.
-  window.addEventListener("pagehide", () => keeping.hurry());
+  window.addEventListener("pagehide", () => {
+    keeping.hurry();
+    noteLeft();
+  });
   document.addEventListener("visibilitychange", () => {
     if (document.visibilityState === "hidden") keeping.hurry();
     else void lookForGone(keeping);
   });
   window.addEventListener("hashchange", () => {
     const shared = takeLink(window);
-    if (shared !== null) void receive(keeping, shared);
+    if (shared !== null) void receiveLink(keeping, shared);
   });
 }
 
@@ -129,25 +136,20 @@ async function openLast(keeping: Keeping): Promise<void> {
   const read = await keeping.desk.storage.read([lastFitting]);
   const [last] = read.kind === "read" ? read.fittings : [];
   if (last?.kind === "fitting" && last.entry.deletedAt !== null) return;
-  const outcome = last === undefined ? "missing" : await keeping.open(lastFitting);
+  if (last !== undefined && failedLast(lastFitting)) return stayHome();
+  if (last !== undefined) noteStart(lastFitting);
+  const outcome = last === undefined ? "missing" : await keeping.open(lastFitting, isUntouched);
   if (outcome === "unreadable") tell({ kind: "lastUnreadable" });
   if (outcome === "newer") tell({ kind: "lastNewer" });
   if (outcome === "open") remembered = lastFitting;
 }
 
-async function receive(keeping: Keeping, hash: string): Promise<void> {
-  const read = await readLink(hash);
-  if (!read.ok) tell({ kind: "linkRefused", problem: read.problem.code });
-  else if ((await keeping.put(read.value)) === "put") {
-    tell({ kind: "received" });
-    goTo("plan");
-  } else tell({ kind: "tableNotKept" });
+/** What made a page fail once is not opened again by itself; it waits in the list. */
+function stayHome(): void {
+  tell({ kind: "lastFailed" });
+  goTo("door");
 }
 
-const isChanged = (store: FittingStore): boolean => store.getState().cause !== "load";
-
 /** Nothing was done yet and nothing was put on the table, as the made-up person by her own address. */
-const isUntouched = (store: FittingStore): boolean => {
-  const { fitting } = store.getState();
-  return fitting.id === undefined && Object.keys(fitting.body).length === 0;
-};
+const isUntouched = (state: FittingState): boolean =>
+  isUnchanged(state) && state.fitting.id === undefined && Object.keys(state.fitting.body).length === 0;

@@ -5,6 +5,7 @@ import type { Keeping } from "../../app/storage/keeping";
 import type { FoundBySave } from "../../app/storage/fittingOutcome";
 import type { KnownFitting } from "../../app/storage/knownFittings";
 import type { OpenState } from "../../app/storage/openFitting";
+import type { Fitting } from "../../document/fitting";
 
 /**
  * What the screens know of keeping: the fitting on the table and how far it is kept, what a person should be told, and
@@ -28,9 +29,15 @@ export type ShelfNews =
   /** A newer release of the tool, in another tab, has taken over the database. */
   | { readonly kind: "outdated" }
   | { readonly kind: "received" }
+  /** A link brought a fitting while another one was being worked on. */
+  | { readonly kind: "linkWaits"; readonly fitting: Fitting }
+  | { readonly kind: "linkAdded" }
+  | { readonly kind: "linkNotAdded" }
   | { readonly kind: "linkRefused"; readonly problem: LinkRefusal }
   /** The last fitting could not be opened; it is in the list, with its raw text. */
   | { readonly kind: "lastUnreadable" }
+  /** The last fitting made a page fail, so it was not opened again by itself. */
+  | { readonly kind: "lastFailed" }
   /** The last fitting was kept by a newer release and is not understood at all. */
   | { readonly kind: "lastNewer" }
   /** A save found something else than what was kept there before. */

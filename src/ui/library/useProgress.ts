@@ -1,6 +1,8 @@
 import { useEffect, useState } from "react";
 import type { FittingEntry } from "../../app/storage/fittingRecord";
 import type { FittingStorage } from "../../app/storage/fittingStorage";
+import type { Fitting } from "../../document/fitting";
+import { progressTexts } from "../text/library";
 import { girthsLeft, leftToDo } from "./leftToDo";
 import { openedEntry } from "./openedEntry";
 
@@ -22,7 +24,7 @@ export function useProgress(storage: FittingStorage, entry: FittingEntry): strin
     const callOff = whenIdle(async () => {
       const opened = await openedEntry(storage, id);
       if (isStale || opened === null) return;
-      const found = girthsLeft(opened.fitting) ?? leftToDo(opened.fitting);
+      const found = leftOrFailed(opened.fitting);
       known.set(stateKey(opened.entry), found);
       setText(found);
     });
@@ -32,6 +34,15 @@ export function useProgress(storage: FittingStorage, entry: FittingEntry): strin
     };
   }, [storage, id, key]);
   return text;
+}
+
+/** One fitting that the planner fails on leaves the rest of the list as it is. */
+function leftOrFailed(fitting: Fitting): string {
+  try {
+    return girthsLeft(fitting) ?? leftToDo(fitting);
+  } catch {
+    return progressTexts.failed;
+  }
 }
 
 /** What was worked out in this visit, by fitting and state. */

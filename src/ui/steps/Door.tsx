@@ -1,17 +1,12 @@
-import { type ComponentType, lazy, Suspense } from "react";
 import { goTo } from "../place";
+import { latePart } from "../rescue/latePart";
+import { PartBoundary } from "../rescue/PageBoundary";
 import { doorWords } from "../text/workroom";
 import { useFitting, useFittingState } from "../useStore";
 import { useOpenDemo } from "../useDemo";
 
 /** Planned and drawn after the words are on the screen; their places are kept free. Without them the door is as good a door. */
-const DoorFigures = lazy<ComponentType>(() =>
-  import("./DoorFigures").then(
-    ({ DoorFigures }) => ({ default: DoorFigures }),
-    () => ({ default: NoFigures }),
-  ),
-);
-const NoFigures = () => null;
+const DoorFigures = latePart(() => import("./DoorFigures").then(({ DoorFigures }) => DoorFigures));
 
 /** Where one comes in: what the tool does, two ways to begin, and that nothing leaves the device. */
 export function Door() {
@@ -39,9 +34,9 @@ export function Door() {
         </div>
       </div>
       <div className="door-figures">
-        <Suspense fallback={null}>
+        <PartBoundary>
           <DoorFigures />
-        </Suspense>
+        </PartBoundary>
       </div>
       <section className="door-private">
         <h2>{doorWords.privacyTitle}</h2>

@@ -21,9 +21,15 @@ export const troubleTexts = {
 
 export const newsTexts = {
   outdated: troubleTexts.newerApp,
+  linkWaits: (title: string): string =>
+    `A link brought ${title === "" ? "a fitting" : `the fitting “${title}”`} while you were at work on another one. Yours stays open. Open the one from the link, keep it in the list, or leave it.`,
+  linkAdded: "The fitting from the link is in the list under “Your fittings”.",
+  linkNotAdded: "The fitting from the link could not be kept: make room on this device, then open the link once more.",
   received: "This fitting came in a link. It is not kept on this device until you keep it or change something.",
   lastUnreadable:
     "Your last fitting could not be read. It was left as it is; its raw text can be saved to a file under “Your fittings”.",
+  lastFailed:
+    "The fitting that was open last made a page fail, so it was not opened again. It is as you left it under “Your fittings”: open it there, or save it to a file.",
   lastNewer:
     "Your last fitting was kept by a newer release of the tool and was left as it is. Load the page again to get that release.",
   quarantined:
@@ -59,7 +65,8 @@ export const goneWords = {
 export const linkProblemTexts = {
   notALink: "That link has no fitting in it.",
   tooLong: "The link is longer than this tool makes them. Ask for a file instead.",
-  newerLink: "The link was made by a newer release. Load the page again, then open the link once more.",
+  newerLink:
+    "The link was made by a newer release of the tool. Load this page again to get that release, then open the link once more. If it is still too new, ask for a file.",
   damaged: "The link was cut short or changed on its way. Copy it again, whole, or ask for a file.",
   cannotUnpack: "This browser is too old to unpack the link. Ask for a file instead.",
   badFitting: "What is in the link is not a fitting this tool can read.",
@@ -76,6 +83,9 @@ export const noticeWords = {
   newer:
     "This fitting was kept by a newer release of the tool. You can look at it here; to change it, load the page again to get that release.",
   keepIt: "Keep it here",
+  openFromLink: "Open it",
+  keepFromLink: "Keep it in the list",
+  leaveFromLink: "Leave it",
   reload: "Load again",
   release: "A newer release of the tool is ready. What is open is saved; it takes a moment.",
   releaseElsewhere: "A newer release was taken in another tab. Load this page again when it suits you.",
@@ -135,6 +145,7 @@ const allOn = (all: number): string => (all === 1 ? "the piece is pinned" : `all
 export const progressTexts = {
   unmeasured: "nothing measured yet",
   girthsLeft: (names: readonly string[]): string => `left to measure: ${names.join(" and ")}`,
+  failed: "cannot be planned: the tool makes a mistake with it",
   waiting: "some readings need another look",
   nothing: "nothing to add: the form reads what the body reads",
   planned: (count: number): string =>
@@ -221,7 +232,7 @@ export const deviceWords = {
     unsupported: "Without a network this page does not open here: the browser, or this address, does not allow it.",
     preparing: "Getting ready to open without a network…",
     ready: "Opens without a network.",
-    newReleaseWaits: "Opens without a network. A newer release is ready.",
+    newReleaseWaits: "A newer release is ready.",
     newReleaseElsewhere: "A newer release was taken in another tab.",
     failed:
       "Not ready to open without a network: the files did not arrive as they were made. It is tried again next time.",

@@ -67,6 +67,23 @@ describe("a link with a fitting in it", () => {
     expect((await readLink(`${hashOf(await linkOf(sampleFitting))}).`)).ok).toBe(true);
   });
 
+  it("is read although a messenger wrote its equals sign as %3D", async () => {
+    for (const sign of ["%3D", "%3d"]) {
+      const hash = hashOf(await linkOf(sampleFitting)).replace("=", sign);
+      expect((await readLink(hash)).ok).toBe(true);
+      const history = { replaceState: () => {} } as unknown as History;
+      const taken = takeLink({ location: { hash, pathname: "/", search: "" } as Location, history });
+      expect(taken).toBe(hash.replace(sign, "="));
+    }
+  });
+
+  it("of a newer release is told as one, whatever its form, its length and the version inside", async () => {
+    const text = '{"version":9}';
+    const inside = `#fitting=1p${checkSum(text)}${toBase64url(new TextEncoder().encode(text))}`;
+    for (const hash of ["#fitting=2", "#fitting=2~other~form", `#fitting=3z${"A".repeat(longestLink)}`, inside])
+      expect(await readLink(hash)).toMatchObject({ problem: { code: "newerLink" } });
+  });
+
   it("is refused with a reason when it is newer, no link of ours, or no fitting", async () => {
     const hash = hashOf(await linkOf(sampleFitting));
     expect(await readLink("#pieces")).toMatchObject({ problem: { code: "notALink" } });

@@ -95,6 +95,25 @@ describe("the table", () => {
     expect(await titles()).toEqual(["Odile, spring jacket 81", "Made-up person 70", "Third 60"]);
   });
 
+  it("replaces nothing that may not be replaced at the last moment, however it came about", async () => {
+    const { tab, titles } = browser();
+    const { store, keeping, waist } = tab();
+    const isUnchanged = ({ cause }: { readonly cause: string }) => cause === "load";
+    waist("81");
+    await rest();
+    const id = keeping.openId() ?? "";
+    await keeping.put(sampleTitled("Other"));
+    const opening = keeping.open(id, isUnchanged);
+    waist("70");
+    expect(await opening).toBe("changed");
+    expect(await keeping.put(sampleTitled("Third"), isUnchanged)).toBe("changed");
+    await rest();
+    expect(store.getState().fitting).toMatchObject({ title: "Other", body: { waistGirth: "70" } });
+    expect(await titles()).toEqual(["Odile, spring jacket 81", "Other 70"]);
+    expect(await keeping.open(id)).toBe("open");
+    expect(await keeping.put(sampleTitled("Third"), isUnchanged)).toBe("put");
+  });
+
   it("opens a kept fitting with its steps, and goes on in it", async () => {
     const { tab, titles } = browser();
     const first = tab();
