@@ -3,7 +3,7 @@ import { expect, type Page, test } from "@playwright/test";
 import { rulesBroken } from "./support/rulesBroken";
 
 /** A page that fails, and a part that does not arrive: nothing else may be locked by it. */
-const demo = "Marta Linde (made up)";
+const demo = "Marta (sample person)";
 const failedTitle = "This page cannot be shown";
 const saved = (page: Page) => expect(page.getByRole("link", { name: /Your fittings.*Saved/ })).toBeVisible();
 const heading = (page: Page, name: string) => page.getByRole("heading", { level: 1, name });
@@ -17,7 +17,7 @@ const plantFailure = (page: Page) =>
     }),
   );
 
-/** The made-up person, kept on this device, with a copy beside her. */
+/** The sample person, kept on this device, with a copy beside her. */
 async function demoAndCopy(page: Page): Promise<void> {
   await page.goto("/#demo");
   await page.waitForURL(/#plan$/);
