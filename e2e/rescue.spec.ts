@@ -1,9 +1,10 @@
 import { readFileSync } from "node:fs";
 import { expect, type Page, test } from "@playwright/test";
 import { rulesBroken } from "./support/rulesBroken";
+import { sampleTitle } from "../tests/support/sample";
 
 /** A page that fails, and a part that does not arrive: nothing else may be locked by it. */
-const demo = "Marta (sample person)";
+const demo = sampleTitle;
 const failedTitle = "This page cannot be shown";
 const saved = (page: Page) => expect(page.getByRole("link", { name: /Your fittings.*Saved/ })).toBeVisible();
 const heading = (page: Page, name: string) => page.getByRole("heading", { level: 1, name });
