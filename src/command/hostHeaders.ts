@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { fileURLToPath } from "node:url";
+import { resolve } from "node:path";
 import type { Plugin } from "vite";
 
 /**
@@ -19,7 +19,7 @@ export function hostHeaders(): Plugin {
   };
 }
 
-const rulesFile = fileURLToPath(new URL("../../public/_headers", import.meta.url));
+const rulesFile = resolve(import.meta.dirname, "../../public/_headers");
 
 /** The headers for the paths that one pattern matches: a whole path, or the beginning of one followed by `*`. */
 export interface HeaderRule {
