@@ -18,13 +18,13 @@ const stories: { readonly [story: string]: { readonly [state: string]: (page: Pa
     fittings: at("fittings"),
     "body with a text that cannot be read": async (page) => {
       await page.goto("/#body");
-      await page.getByRole("textbox", { name: "Bust girth" }).fill("wide");
+      await page.getByRole("textbox", { name: "Bust, all around" }).fill("wide");
       await page.keyboard.press("Enter");
     },
     "body with readings that cannot both be right": async (page) => {
       await row(page, "bustGirth").click();
       await typeGirths(page, ["35", "24 1/2", "38"]);
-      await page.getByRole("textbox", { name: "Waist front arc" }).fill("27");
+      await page.getByRole("textbox", { name: "Front waist" }).fill("27");
       await page.keyboard.press("Enter");
       await row(page, "waistFrontArc").click();
     },
@@ -41,7 +41,7 @@ const stories: { readonly [story: string]: { readonly [state: string]: (page: Pa
     padding: async (page) => {
       await page.goto("/#padding");
       await page.getByRole("button", { name: "It is pinned" }).click();
-      await readingField(page, "all round").fill(sampleBody("waistGirth", 8.25));
+      await readingField(page, "all around").fill(sampleBody("waistGirth", 8.25));
     },
     finishing: at("finishing"),
     print: at("print"),

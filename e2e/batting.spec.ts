@@ -11,12 +11,12 @@ test("a second batting: added, mistyped, kept over a reload, said of every piece
   await page.getByRole("button", { name: "Change the batting" }).click();
   await page
     .getByRole("group", { name: "The batting it is built with" })
-    .getByRole("button", { name: "high-loft wadding" })
+    .getByRole("button", { name: "high-loft batting" })
     .click();
   await page.getByRole("button", { name: "Add a second batting" }).click();
   await second(page).getByRole("button", { name: "needled cotton" }).click();
   await second(page).getByRole("textbox", { name: "What it is called" }).fill("cotton felt");
-  const layer = second(page).getByRole("textbox", { name: /one layer/ });
+  const layer = second(page).getByRole("textbox", { name: /one layer/i });
   await layer.fill("thin");
   await layer.press("Enter");
   await expect(second(page).getByText(/cannot be read as a length/)).toBeVisible();
@@ -33,29 +33,29 @@ test("a second batting: added, mistyped, kept over a reload, said of every piece
   const cards = page.locator(".pieces .piece");
   const all = await cards.count();
   expect(all).toBeGreaterThan(5);
-  await expect(cards.filter({ hasText: /from (cotton felt|high-loft wadding):/ })).toHaveCount(all);
+  await expect(cards.filter({ hasText: /from (cotton felt|high-loft batting)[:,]/ })).toHaveCount(all);
   await page.goto("/#padding");
-  await expect(page.locator(".next-place")).toHaveText(/Cut from (cotton felt|high-loft wadding)\.$/);
+  await expect(page.locator(".next-place")).toHaveText(/Cut from (cotton felt|high-loft batting)\.$/);
   await page.goto("/#print");
   await expect(page.locator(".sheet-head").first()).toContainText("To finish: cotton felt");
 
   await page.goto("/#plan");
   await page.getByRole("button", { name: "Change the batting" }).click();
-  await page.getByRole("button", { name: "Take the second batting away" }).click();
+  await page.getByRole("button", { name: "Remove the second batting" }).click();
   await expect(second(page)).toBeHidden();
   await expect(page.getByRole("button", { name: "Add a second batting" })).toBeFocused();
-  await expect(cards.filter({ hasText: /from high-loft wadding:/ })).toHaveCount(0);
+  await expect(cards.filter({ hasText: /from high-loft batting[:,]/ })).toHaveCount(0);
 });
 
 test("a layer that is no layer is put right where it was typed", async ({ page }) => {
   await openDemo(page);
   await page.getByRole("button", { name: "Change the batting" }).click();
   await page.getByRole("button", { name: "Add a second batting" }).click();
-  const layer = second(page).getByRole("textbox", { name: /one layer/ });
+  const layer = second(page).getByRole("textbox", { name: /one layer/i });
   await layer.fill("6 cm");
   await layer.press("Enter");
   await expect(page.getByRole("main").getByText("There is no plan yet")).toBeVisible();
-  await expect(page.getByText(/a layer under a snug tape is between/)).toBeVisible();
+  await expect(page.getByText(/under a snug tape a layer is/)).toBeVisible();
   await layer.fill("3 mm");
   await layer.press("Enter");
   await expect(page.getByRole("main").getByRole("heading", { name: "The plan", exact: true })).toBeVisible();

@@ -4,7 +4,7 @@ import { sampleTitle } from "../tests/support/sample";
 
 test("one tap at the door opens the plan of a made-up person @phone @portrait @projector", async ({ page }) => {
   await page.goto("/");
-  await page.getByRole("button", { name: "Look at a made-up person’s plan" }).click();
+  await page.getByRole("button", { name: "See a sample person’s plan" }).click();
   await expect(heading(page, "The plan")).toBeVisible();
   await expect(page.getByText(/^\d+ pieces of batting/)).toBeVisible();
 });
@@ -12,7 +12,7 @@ test("one tap at the door opens the plan of a made-up person @phone @portrait @p
 test("its own address opens it straight away", async ({ page }) => {
   await page.goto("/#demo");
   await expect(heading(page, "The plan")).toBeVisible();
-  await page.getByRole("link", { name: /The body/ }).click();
+  await page.getByRole("link", { name: /The person/ }).click();
   await expect(page.getByRole("textbox", { name: "Whose fitting this is" })).toHaveValue(sampleTitle);
 });
 

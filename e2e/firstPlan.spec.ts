@@ -4,12 +4,12 @@ import { heading, row, typeGirths } from "./support/workroom";
 test("a newcomer gets from the door to a plan with three girths, typed @phone @portrait", async ({ page }) => {
   await page.goto("/");
   await expect(page.getByText("Nothing leaves this device")).toBeVisible();
-  await page.getByRole("button", { name: "Start with three girths" }).click();
-  await expect(heading(page, "The body")).toBeVisible();
+  await page.getByRole("button", { name: "Start with bust, waist and hip" }).click();
+  await expect(heading(page, "The person")).toBeVisible();
   for (const [name, text] of [
-    ["Bust girth", "35"],
-    ["Waist girth", "30 1/2"],
-    ["Full hip girth", "38"],
+    ["Bust, all around", "35"],
+    ["Waist, all around", "30 1/2"],
+    ["Full hip, all around", "38"],
   ] as const) {
     const field = page.getByRole("textbox", { name });
     await field.fill(text);
@@ -19,7 +19,7 @@ test("a newcomer gets from the door to a plan with three girths, typed @phone @p
   await page.getByRole("link", { name: "See the plan" }).first().click();
   await expect(heading(page, "The plan")).toBeVisible();
   await expect(page.getByText(/^\d+ pieces of batting, most of it at the/)).toBeVisible();
-  await expect(page.getByText(/readings are guessed and drawn dashed/)).toBeVisible();
+  await expect(page.getByText(/measurements are estimated and drawn dashed/)).toBeVisible();
 });
 
 test("the same with a thumb alone, on the pad", async ({ page }) => {
@@ -27,9 +27,9 @@ test("the same with a thumb alone, on the pad", async ({ page }) => {
   const press = async (...keys: readonly string[]) => {
     for (const key of keys) await page.getByRole("button", { name: key, exact: true }).tap();
   };
-  await press("3", "5", "1/2", "Next: Waist girth");
-  await press("3", "0", "3/4", "Next: Full hip girth");
-  await press("3", "8", "Next: Waist front arc");
+  await press("3", "5", "1/2", "Next: Waist, all around");
+  await press("3", "0", "3/4", "Next: Full hip, all around");
+  await press("3", "8", "Next: Front waist");
   await expect(row(page, "bustGirth")).toContainText("35 1/2 in");
   await expect(row(page, "waistGirth")).toContainText("30 3/4 in");
   await expect(row(page, "fullHipGirth")).toContainText("38 in");
@@ -38,17 +38,17 @@ test("the same with a thumb alone, on the pad", async ({ page }) => {
 
 test("a guess is shown as one, with its spread, and gives way to a reading", async ({ page }) => {
   await typeGirths(page, ["35", "30 1/2", "38"]);
-  await expect(row(page, "waistFrontArc")).toContainText("guessed");
-  await expect(page.getByText(/Guessed for now: about .* give or take/)).toBeVisible();
-  await page.getByRole("textbox", { name: "Waist front arc" }).fill("17");
+  await expect(row(page, "waistFrontArc")).toContainText("estimated");
+  await expect(page.getByText(/Estimated for now: about .* give or take/)).toBeVisible();
+  await page.getByRole("textbox", { name: "Front waist" }).fill("17");
   await page.keyboard.press("Enter");
   await expect(row(page, "waistFrontArc")).toContainText("17 in");
-  await expect(row(page, "waistFrontArc")).not.toContainText("guessed");
+  await expect(row(page, "waistFrontArc")).not.toContainText("estimated");
 });
 
 test("the place of the plan says what is missing while there is none", async ({ page }) => {
   await page.goto("/#plan");
-  await expect(page.getByText("It needs bust girth, waist girth and full hip girth.")).toBeVisible();
+  await expect(page.getByText("It needs bust all around, waist all around and full hip all around.")).toBeVisible();
   await page.getByRole("link", { name: "Go and measure" }).click();
-  await expect(heading(page, "The body")).toBeVisible();
+  await expect(heading(page, "The person")).toBeVisible();
 });

@@ -19,12 +19,12 @@ async function tabTo(page: Page, name: RegExp): Promise<void> {
 test("the whole job from the door to the printed sheet with the keyboard alone", async ({ page }) => {
   test.slow();
   await page.goto("/");
-  await expect(page.getByRole("button", { name: "Start with three girths" })).toBeVisible();
-  await tabTo(page, /^Start with three girths/);
+  await expect(page.getByRole("button", { name: "Start with bust, waist and hip" })).toBeVisible();
+  await tabTo(page, /^Start with bust, waist and hip/);
   await page.keyboard.press("Enter");
-  await expect(heading(page, "The body")).toBeVisible();
+  await expect(heading(page, "The person")).toBeVisible();
 
-  await tabTo(page, /^Bust girth/);
+  await tabTo(page, /^Bust, all around/);
   await page.keyboard.press("Enter");
   for (const text of ["35", "30 1/2", "38"]) {
     await page.keyboard.type(text);
@@ -37,10 +37,10 @@ test("the whole job from the door to the printed sheet with the keyboard alone",
   await expect(row(page, "fullHipFrontArc")).toBeFocused();
 
   await page.keyboard.press("Home");
-  await tabTo(page, /^The form|^Size table/).catch(() => {});
+  await tabTo(page, /^The form|^Size chart/).catch(() => {});
   await page.goto("/#form");
   await expect(heading(page, "The form")).toBeVisible();
-  await tabTo(page, /Whichever suits best/);
+  await tabTo(page, /The one that suits best/);
   await page.keyboard.press("ArrowDown");
   await expect(page.getByRole("radio", { name: /^Size \d+/ }).first()).toBeChecked();
 
@@ -52,7 +52,7 @@ test("the whole job from the door to the printed sheet with the keyboard alone",
 
   await tabTo(page, /^(bust|underbust|waist|high hip|full hip)$/);
   await page.keyboard.press("ArrowRight");
-  await tabTo(page, /, all round/);
+  await tabTo(page, /, all around/);
   const reading = sampleBody("waistGirth", -6.25);
   await page.keyboard.type(reading);
   await page.keyboard.press("Enter");
@@ -61,13 +61,13 @@ test("the whole job from the door to the printed sheet with the keyboard alone",
   await page.locator("body").press("Control+z");
 
   await page.goto("/#print");
-  await expect(heading(page, "On paper")).toBeVisible();
-  await tabTo(page, /^Print it/);
+  await expect(heading(page, "Print")).toBeVisible();
+  await tabTo(page, /^Print$/);
 });
 
 test("one press skips the band, and arriving somewhere puts the focus at its beginning", async ({ page }) => {
   await page.goto("/#body");
-  await expect(heading(page, "The body")).toBeVisible();
+  await expect(heading(page, "The person")).toBeVisible();
   await page.keyboard.press("Tab");
   await expect(page.getByRole("button", { name: "Skip to the work" })).toBeFocused();
   await page.keyboard.press("Enter");
@@ -101,17 +101,17 @@ test("whatever goes away at a press leaves the focus near it, and never at the t
   await trial.getByRole("textbox", { name: /before/ }).press("Enter");
   await expect(trial.getByRole("textbox", { name: /after/ })).toBeFocused();
   await page.keyboard.type(sampleForm("waistGirth", 1.75));
-  await pressed("Learn from it");
+  await pressed("Save the trial");
   const pieces = await page.locator(".padding-pins button").count();
   expect(pieces).toBeGreaterThan(5);
   await page.locator(".padding-pins button").nth(3).click();
-  await pressed("Back to what is next");
-  for (let i = 0; i < pieces; i += 1) await pressed(/It is pinned|Leave it, and go on/);
+  await pressed("Back to the next step");
+  for (let i = 0; i < pieces; i += 1) await pressed(/It is pinned|Leave it: the next pieces make it good/);
   await expect(page.getByRole("heading", { name: /^Every piece is on/ })).toBeVisible();
 
   await page.goto("/#body");
   await row(page, "waistGirth").click();
-  const waist = page.getByRole("textbox", { name: "Waist girth" });
+  const waist = page.getByRole("textbox", { name: "Waist, all around" });
   await waist.fill("78");
   await waist.press("Enter");
   await pressed("It is in centimetres");

@@ -3,7 +3,7 @@ import { rulesBroken } from "./support/rulesBroken";
 import { leftToGo, openDemo, readingField } from "./support/workroom";
 import { sampleBody, sampleForm } from "../tests/support/sample";
 
-const replan = (page: Page) => page.getByRole("button", { name: "Plan the rest from the tape" });
+const replan = (page: Page) => page.getByRole("button", { name: "Update the remaining pieces" });
 const taught = (page: Page) => page.locator("section.learning");
 const strip = (page: Page) => page.getByRole("region", { name: "What is new" });
 
@@ -11,7 +11,7 @@ async function tryLayer(page: Page, before: string, after: string): Promise<void
   await page.getByRole("button", { name: "Try one layer" }).click();
   await page.getByRole("textbox", { name: /Waist before/ }).fill(before);
   await page.getByRole("textbox", { name: /Waist after/ }).fill(after);
-  await page.getByRole("button", { name: "Learn from it" }).click();
+  await page.getByRole("button", { name: "Save the trial" }).click();
 }
 
 async function pin(page: Page, count: number): Promise<void> {
@@ -20,22 +20,22 @@ async function pin(page: Page, count: number): Promise<void> {
 
 async function readGirth(page: Page, level: string, length: string): Promise<void> {
   await page.getByRole("tab", { name: level, exact: true }).click();
-  await readingField(page, "all round").fill(length);
-  await readingField(page, "all round").press("Enter");
+  await readingField(page, "all around").fill(length);
+  await readingField(page, "all around").press("Enter");
 }
 
 test.beforeEach(async ({ page }) => {
   await openDemo(page, "padding");
 });
 
-test("one layer tried at the waist says what it is worth, and the page stays clean @phone", async ({ page }) => {
+test("one layer tried at the waist says what it adds, and the page stays clean @phone", async ({ page }) => {
   await tryLayer(page, sampleForm("waistGirth"), sampleForm("waistGirth", 1.875));
-  await expect(strip(page).getByText(/One layer is worth about 5\/16 in \(7\.\d mm\)/)).toBeVisible();
-  await expect(strip(page).getByText(/You had put down 1\/4 in \(6 mm\)/)).toBeVisible();
-  await expect(taught(page).getByRole("img", { name: /What one layer is worth/ })).toBeVisible();
+  await expect(strip(page).getByText(/One layer adds about (9|5)\/(32|16) in under the tape/)).toBeVisible();
+  await expect(strip(page).getByText(/Starting figure: 1\/4 in/)).toBeVisible();
+  await expect(taught(page).getByRole("img", { name: /What one layer adds under the tape/ })).toBeVisible();
   expect(await rulesBroken(page)).toEqual([]);
   await page.getByRole("button", { name: "Undo" }).click();
-  await expect(taught(page).getByText(/Nothing has been read over the form yet/)).toBeVisible();
+  await expect(taught(page).getByText(/Nothing has been measured over the form yet/)).toBeVisible();
 });
 
 test("the pad writes the trial, first before and then after", async ({ page }) => {
@@ -53,7 +53,7 @@ test("a text that is no length is kept through a reload, and nothing is learned 
   await page.getByRole("button", { name: "Try one layer" }).click();
   await page.getByRole("textbox", { name: /Waist before/ }).fill("about 28");
   await page.getByRole("textbox", { name: /Waist after/ }).fill("30 1/8");
-  await expect(page.getByRole("button", { name: "Learn from it" })).toBeDisabled();
+  await expect(page.getByRole("button", { name: "Save the trial" })).toBeDisabled();
   await expect(page.getByText(/^Saved/)).toBeVisible();
   await page.reload();
   await page.getByRole("button", { name: "Try one layer" }).click();
@@ -68,14 +68,14 @@ test("news is one sentence; the rest is planned at a press, from pieces that are
   await expect(strip(page).getByText(/ fewer .* at the .*: /)).toBeVisible();
   await replan(page).click();
   await expect(replan(page)).toBeHidden();
-  await expect(page.getByText("The rest is planned anew. Undo brings the earlier plan back.")).toBeAttached();
+  await expect(page.getByText("The remaining pieces are updated. Undo brings the earlier plan back.")).toBeAttached();
   await expect(page.getByRole("button", { name: /: pinned$/ })).toHaveCount(3);
   await expect(
     taught(page)
       .getByText(/you have cut|cut a new one/)
       .first(),
   ).toBeVisible();
-  await expect(strip(page).getByText(/^(Pin up to|Pin the rest|Read) /)).toBeVisible();
+  await expect(strip(page).getByText(/^(Pin up to|Pin the remaining pieces|Measure) /)).toBeVisible();
   expect(await rulesBroken(page)).toEqual([]);
   await page.getByRole("button", { name: "Undo" }).click();
   await expect(replan(page)).toBeVisible();
@@ -87,17 +87,17 @@ test("over the body: which piece comes off, and a press notes it", async ({ page
     .getByRole("button", { name: /not pinned yet/ })
     .count();
   await pin(page, count);
-  await expect(page.getByText("Every level should be there by now", { exact: false })).toBeVisible();
+  await expect(page.getByText("Every level line should be on target by now", { exact: false })).toBeVisible();
   await readGirth(page, "waist", sampleBody("waistGirth", 1.5));
   const action = page.getByRole("region", { name: "Now", exact: true });
   // The tape's own amount, in the headline, beside the tape and in the answer; no other amount anywhere.
-  await expect(action.getByRole("heading", { level: 2 })).toHaveText("The waist reads 1 1/2 in over.");
-  await expect(action.getByText(/^(Take|Trim) .* piece \d+/)).toBeVisible();
-  await expect(leftToGo(page, "all round")).toHaveText("1 1/2 in over all round");
-  await expect(page.getByText("over: 1 1/2 in too much all round")).toBeVisible();
+  await expect(action.getByRole("heading", { level: 2 })).toHaveText("Padding 1 1/2 in over at the waist.");
+  await expect(action.getByText(/^(Take|Narrow) .*(panel|wrap|pad)/)).toBeVisible();
+  await expect(leftToGo(page, "all around")).toHaveText("1 1/2 in over all around");
+  await expect(page.locator(".done-state").filter({ hasText: "1 1/2 in over all around" })).toBeVisible();
   await expect(page.getByText("Not yet: look at the waist.")).toBeVisible();
   expect(await rulesBroken(page)).toEqual([]);
-  await action.getByRole("button", { name: /It is (off|trimmed)/ }).click();
+  await action.getByRole("button", { name: /It is (off|narrower)/ }).click();
   await expect(page.getByRole("link", { name: new RegExp(`Padding ${count - 1} of ${count} pinned`) })).toBeAttached();
   await expect(action).toBeFocused();
 });
@@ -106,21 +106,20 @@ test("a reading that cannot be is told, and left out of what is believed", async
   await pin(page, 2);
   await readGirth(page, "waist", "64");
   await expect(
-    strip(page).getByText(/Waist girth 64\sin can hardly be: over these pieces it should be about \d\d/),
+    strip(page).getByText(/Waist, all around: 64\sin is typed; over these pieces the tape should read about \d\d/),
   ).toBeVisible();
   await expect(replan(page)).toBeHidden();
-  await expect(leftToGo(page, "all round")).not.toContainText("ease");
   await strip(page).getByRole("button", { name: "Ignore this reading" }).click();
-  await expect(taught(page).getByText(/Nothing has been read over the form yet/)).toBeVisible();
+  await expect(taught(page).getByText(/Nothing has been measured over the form yet/)).toBeVisible();
   await readGirth(page, "waist", "30");
-  await taught(page).getByText("The readings behind it").click();
-  await page.getByRole("button", { name: "Leave out Waist girth 30 in" }).click();
-  await expect(taught(page).getByText(/Nothing has been read over the form yet/)).toBeVisible();
+  await taught(page).getByText("The measurements behind it").click();
+  await page.getByRole("button", { name: "Ignore this reading: Waist, all around 30 in" }).click();
+  await expect(taught(page).getByText(/Nothing has been measured over the form yet/)).toBeVisible();
 });
 
 test("over the cover the same question has the same answer", async ({ page }) => {
   await page.goto("/#finishing");
   await expect(page.getByRole("heading", { name: "Is it done?" })).toBeVisible();
   await expect(page.getByText(/Not yet: \d+ pieces are still to be pinned/)).toBeVisible();
-  await expect(page.getByText(/within 3\/8\sin all round, in front and behind/)).toBeVisible();
+  await expect(page.getByText(/within 3\/8\sin all around, in front and in back/)).toBeVisible();
 });

@@ -126,7 +126,7 @@ test("a damaged part with the server dead is never handed out, and is asked for 
   await later.goto(`${server.address}#turning`);
   const again = later.getByRole("button", { name: "Try again" });
   await expect(again).toBeVisible();
-  await expect(later.getByRole("banner").getByRole("link", { name: /Your fittings/ })).toBeVisible();
+  await expect(later.getByRole("banner").getByRole("link", { name: /Fittings/ })).toBeVisible();
   expect(errors.filter((error) => error.includes("SyntaxError"))).toEqual([]);
 
   const revived = await folderServer(built, Number(new URL(server.address).port));

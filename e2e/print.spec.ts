@@ -40,7 +40,7 @@ for (const format of papers) {
     expect(pages[1]).toContain(`Small cut drawings for ${sampleTitle}`);
     expect(pages[0]).toContain("Mark five level lines on the form, straight down from the nape: bust ");
     expect(pages[0]).toContain("Put the bra on the form");
-    expect(pages[0]).toContain("One layer is guessed to be worth 1/4 in (6 mm).");
+    expect(pages[0]).toContain("One layer may add about 1/4 in under the tape, a starting figure.");
     expect(pages[0]).toContain(`Padding sheet for ${sampleTitle}`);
     expect(pages[0]).toContain(sampleBody("waistGirth"));
     expect(pages[0]).toContain("Count the pins back into the dish");
@@ -77,7 +77,7 @@ for (const format of papers) {
     const all = pages.join(" ");
     for (const { label } of Object.values(measurementTexts)) expect(all).toContain(label);
     for (const name of requiredMeasurementNames) expect(pages[0]).toContain(measurementTexts[name].label);
-    expect(pages[0]).toContain("Waist front arc");
+    expect(pages[0]).toContain("Front waist");
     expect(all.match(/\bBody\b.{0,3}\bForm\b/g)).toHaveLength(Object.keys(measurementTexts).length);
     expect(all).not.toContain(sampleTitle);
     expectContinued(pages, "Measuring sheet");
@@ -106,7 +106,7 @@ for (const format of papers) {
     await page.getByRole("checkbox", { name: /^Cut drawings/ }).check();
     const words = await pdfWordSizes(await page.pdf({ format, printBackground: true }));
     const all = words.map((each) => each.words).join(" ");
-    for (const shown of ["underbust", "RIGHT", "at the lower edge", "side seam", "waist front arc"])
+    for (const shown of ["underbust", "RIGHT", "at the lower edge", "side seam", "front waist"])
       expect(all.toLowerCase()).toContain(shown.toLowerCase());
     expect(words.length).toBeGreaterThan(500);
     // Text is set in 8.5 points and more; a hundredth is left for rounding.
@@ -155,7 +155,7 @@ test("without a plan the measuring sheet can be printed, and the others wait", a
   await expect(page.getByRole("checkbox", { name: /The padding sheet/ })).toBeDisabled();
   await expect(page.getByRole("checkbox", { name: /A blank measuring sheet/ })).toBeChecked();
   const pages = await printed(page, "A4");
-  expect(pages[0]).toContain("Bust girth");
+  expect(pages[0]).toContain("Bust, all around");
   expect(pages[0]).not.toContain("There is no plan yet");
 });
 
@@ -163,23 +163,23 @@ test("with no sheet chosen there is nothing to print, and it says so", async ({ 
   await openDemo(page, "print");
   await page.getByRole("checkbox", { name: /The padding sheet/ }).uncheck();
   await page.getByRole("checkbox", { name: /Small cut drawings/ }).uncheck();
-  await expect(page.getByRole("button", { name: "Print it" })).toBeDisabled();
+  await expect(page.getByRole("button", { name: "Print", exact: true })).toBeDisabled();
   await expect(page.getByText("Choose a sheet")).toBeVisible();
 });
 
-test("what is done already is ticked and filled in, and the batting’s worth is the learned one", async ({ page }) => {
+test("what is done already is ticked and filled in, and what a layer adds is from the tape", async ({ page }) => {
   await openDemo(page, "padding");
   for (let i = 0; i < 3; i += 1) await page.getByRole("button", { name: "It is pinned" }).click();
   await page.getByRole("tab", { name: "waist", exact: true }).click();
   const reading = sampleBody("waistGirth", -3.125);
-  await readingField(page, "all round").fill(reading);
-  await readingField(page, "all round").press("Enter");
+  await readingField(page, "all around").fill(reading);
+  await readingField(page, "all around").press("Enter");
   await page.goto("/#print");
   await expect(page.locator(".sheet-pieces .sheet-box svg")).toHaveCount(3);
   await expect(page.locator(".sheet-pieces tbody tr").nth(2).locator("td").last()).toHaveText(`waist ${reading}`);
   await expect(page.locator(".sheet-measures tbody tr").nth(2).locator("td").nth(7)).toHaveText(reading);
-  await expect(page.locator(".sheet-head").first()).toContainText("learned from one reading");
-  await expect(page.locator(".sheet-head").first()).not.toContainText("guessed");
+  await expect(page.locator(".sheet-head").first()).toContainText("from one measurement");
+  await expect(page.locator(".sheet-head").first()).not.toContainText("starting figure");
 });
 
 test("printing from any other place prints the usual sheets as well", async ({ page }) => {

@@ -11,33 +11,33 @@ test.beforeEach(async ({ page }) => {
 
 test("what is left to go moves with every letter, in front and behind apart @phone @portrait", async ({ page }) => {
   await page.getByRole("tab", { name: "waist" }).click();
-  await readingField(page, "all round").fill(waist(-6.75));
-  await expect(leftToGo(page, "all round")).toHaveText("6 3/4 in to go all round");
-  await readingField(page, "all round").fill(waist(0));
-  await expect(leftToGo(page, "all round")).toHaveText("there");
+  await readingField(page, "all around").fill(waist(-6.75));
+  await expect(leftToGo(page, "all around")).toHaveText("6 3/4 in to go all around");
+  await readingField(page, "all around").fill(waist(0));
+  await expect(leftToGo(page, "all around")).toHaveText("on target");
   await readingField(page, "front").fill(waistFront(-2));
   await expect(leftToGo(page, "front")).toHaveText("2 in to go in front");
-  await expect(leftToGo(page, "back")).toHaveText("2 in over behind");
+  await expect(leftToGo(page, "back")).toHaveText("2 in over in back");
   await readingField(page, "front").fill(waistFront(0.375));
   await expect(leftToGo(page, "front")).toHaveText("3/8 in over in front");
 });
 
-test("with a piece on, over says which layer to ease", async ({ page }) => {
+test("with a piece on, over says how much and where", async ({ page }) => {
   await page.getByRole("button", { name: "It is pinned" }).click();
   await page.getByRole("tab", { name: "waist" }).click();
-  await readingField(page, "all round").fill(waist(0.375));
-  await expect(leftToGo(page, "all round")).toHaveText("3/8 in over: ease the last layer");
+  await readingField(page, "all around").fill(waist(0.375));
+  await expect(leftToGo(page, "all around")).toHaveText("3/8 in over all around");
 });
 
 test("a kept reading stays until a piece goes over it, and undo takes it back", async ({ page }) => {
   await page.getByRole("tab", { name: "waist" }).click();
-  const before = await leftToGo(page, "all round").textContent();
-  await readingField(page, "all round").fill(waist(-6.25));
-  await readingField(page, "all round").press("Enter");
-  await expect(leftToGo(page, "all round")).toHaveText("6 1/4 in to go all round");
-  await expect(readingField(page, "all round")).toHaveValue(waist(-6.25));
+  const before = await leftToGo(page, "all around").textContent();
+  await readingField(page, "all around").fill(waist(-6.25));
+  await readingField(page, "all around").press("Enter");
+  await expect(leftToGo(page, "all around")).toHaveText("6 1/4 in to go all around");
+  await expect(readingField(page, "all around")).toHaveValue(waist(-6.25));
   await page.getByRole("button", { name: "Undo" }).click();
-  await expect(leftToGo(page, "all round")).toHaveText(before ?? "");
+  await expect(leftToGo(page, "all around")).toHaveText(before ?? "");
 });
 
 test("piece after piece is pinned, counted, and can be taken off again", async ({ page }) => {
@@ -47,12 +47,12 @@ test("piece after piece is pinned, counted, and can be taken off again", async (
   await expect(page.getByRole("link", { name: /Padding 1 of \d+ pinned/ })).toBeVisible();
   await expect(page.getByText(/Piece 1 of \d+ is pinned/)).toBeAttached();
   await expect(page.getByRole("main").getByRole("heading", { level: 2 }).first()).not.toHaveText(first ?? "");
-  await page.getByRole("button", { name: /1: pinned$/ }).click();
+  await page.getByRole("button", { name: /^1\. .*: pinned$/ }).click();
   await page.getByRole("button", { name: "Take this piece off again" }).click();
   await expect(page.getByRole("link", { name: /Padding 0 of \d+ pinned/ })).toBeVisible();
 });
 
-test("every piece on and nothing read is nowhere called there; the tape is asked for, and one level read is one level there", async ({
+test("every piece on and nothing read is nowhere called on target; the tape is asked for, and one level read is one level there", async ({
   page,
 }) => {
   const pinned = page.getByRole("button", { name: "It is pinned" });
@@ -61,43 +61,43 @@ test("every piece on and nothing read is nowhere called there; the tape is asked
     .getByRole("button", { name: /not pinned yet/ })
     .count();
   for (let i = 0; i < count; i += 1) await pinned.click();
-  await expect(page.getByRole("heading", { name: "Every piece is on. Now read every level." })).toBeVisible();
-  const cells = page.getByRole("region", { name: "Every level" }).locator(".overview-left");
+  await expect(page.getByRole("heading", { name: "Every piece is on. Now measure every level line." })).toBeVisible();
+  const cells = page.getByRole("region", { name: "Every level line" }).locator(".overview-left");
   await expect(cells).toHaveCount(15);
-  for (const words of await cells.allTextContents()) expect(words).toBe("should be there");
-  await expect(leftToGo(page, "all round")).toHaveText("should be there");
-  for (const words of await page.locator(".done-state").allTextContents()) expect(words).toBe("should be there");
-  await expect(page.getByText("not read over the padding yet")).toHaveCount(5);
+  for (const words of await cells.allTextContents()) expect(words).toBe("should be on target");
+  await expect(leftToGo(page, "all around")).toHaveText("should be on target");
+  for (const words of await page.locator(".done-state").allTextContents()) expect(words).toBe("should be on target");
+  await expect(page.getByText("not measured over the padding yet")).toHaveCount(5);
 
   await page.getByRole("tab", { name: "waist", exact: true }).click();
   for (const [part, text] of [
-    ["all round", waist(0)],
+    ["all around", waist(0)],
     ["front", waistFront(0)],
   ] as const) {
     await readingField(page, part).fill(text);
     await readingField(page, part).press("Enter");
   }
-  await expect(page.locator(".done-state").filter({ hasText: /^there$/ })).toHaveCount(1);
-  await expect(page.getByText("not read over the padding yet")).toHaveCount(4);
+  await expect(page.locator(".done-state").filter({ hasText: /^on target$/ })).toHaveCount(1);
+  await expect(page.getByText("not measured over the padding yet")).toHaveCount(4);
 
   await page.goto("/#finishing");
-  await expect(page.getByText("not read over the cover yet")).toHaveCount(5);
+  await expect(page.getByText("not measured over the cover yet")).toHaveCount(5);
   await page.getByRole("tab", { name: "waist", exact: true }).click();
   for (const [part, text] of [
-    ["all round", waist(-0.125)],
+    ["all around", waist(-0.125)],
     ["front", waistFront(0)],
   ] as const) {
     await readingField(page, part).fill(text);
     await readingField(page, part).press("Enter");
   }
-  await expect(page.getByText("not read over the cover yet")).toHaveCount(4);
+  await expect(page.getByText("not measured over the cover yet")).toHaveCount(4);
 });
 
 test("cautions, lines and bra stand above the first piece; after it the cautions are at one press", async ({
   page,
 }) => {
   const dust = page.getByText("Wear a dust mask.");
-  const first = page.getByRole("heading", { name: "Wrap round 1." });
+  const first = page.getByRole("heading", { name: /^Pin the wrap, all the way around/ });
   await expect(
     page.getByText(/^Mark five level lines on the form, straight down from the nape: bust\s[\d/\s]+\sin/),
   ).toBeVisible();
@@ -116,7 +116,7 @@ test("on a phone the next action, the reading it should give and the pad stand t
 }) => {
   for (let i = 0; i < 4; i += 1) await page.getByRole("button", { name: "It is pinned" }).click();
   await page.evaluate(() => window.scrollTo(0, 0));
-  const pad = page.getByRole("region", { name: "Number pad for the reading" });
+  const pad = page.getByRole("region", { name: "Number pad for the measurement" });
   const foot = async (what: Locator) => {
     const box = await what.boundingBox();
     return (box?.y ?? 1e9) + (box?.height ?? 0);

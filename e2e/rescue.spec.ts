@@ -6,7 +6,7 @@ import { sampleTitle } from "../tests/support/sample";
 /** A page that fails, and a part that does not arrive: nothing else may be locked by it. */
 const demo = sampleTitle;
 const failedTitle = "This page cannot be shown";
-const saved = (page: Page) => expect(page.getByRole("link", { name: /Your fittings.*Saved/ })).toBeVisible();
+const saved = (page: Page) => expect(page.getByRole("link", { name: /Fittings.*Saved/ })).toBeVisible();
 const heading = (page: Page, name: string) => page.getByRole("heading", { level: 1, name });
 
 /** The padding page throws whenever it is drawn. */
@@ -23,7 +23,7 @@ async function demoAndCopy(page: Page): Promise<void> {
   await page.goto("/#demo");
   await page.waitForURL(/#plan$/);
   await page.goto("/#fittings");
-  await page.getByRole("button", { name: "Keep it here" }).first().click();
+  await page.getByRole("button", { name: "Save it here" }).first().click();
   await saved(page);
   await page.getByRole("button", { name: `More for ${demo}` }).click();
   await page.getByRole("button", { name: "Copy", exact: true }).click();
@@ -43,8 +43,8 @@ test("a page that fails says so, and keeps the fitting and all others in reach @
   ]);
   expect(JSON.parse(readFileSync(await download.path(), "utf8"))).toMatchObject({ version: 1, title: demo });
 
-  await page.getByRole("main").getByRole("link", { name: "Your fittings" }).click();
-  await expect(heading(page, "Your fittings")).toBeVisible();
+  await page.getByRole("main").getByRole("link", { name: "Fittings" }).click();
+  await expect(heading(page, "Fittings")).toBeVisible();
   await page.goto("/#padding");
   await page.getByRole("button", { name: `Open ${demo} (copy)` }).click();
   await expect(page).toHaveURL(/#body$/);
@@ -70,7 +70,7 @@ test("after a start that failed the next one comes to Home, and the fitting open
   await page.waitForTimeout(2_500);
   await page.reload();
   await page.goto("/#fittings");
-  await expect(tag).toContainText("on the table");
+  await expect(tag).toContainText("open now");
   await expect(page.getByText("made a page fail", { exact: false })).toBeHidden();
 });
 
@@ -97,5 +97,5 @@ test("a part that does not arrive is said and asked for again, wherever it belon
   await page.unroute(parts);
   await page.getByRole("button", { name: "Try again" }).click();
   await expect(heading(page, "This page did not arrive")).toBeHidden();
-  await expect(page.getByRole("link", { name: /^The body/ })).toContainText("girths");
+  await expect(page.getByRole("link", { name: /^The person/ })).toContainText("of the first");
 });

@@ -11,7 +11,7 @@ import { sampleBody, sampleTitle } from "../tests/support/sample";
 test.describe.configure({ timeout: 120_000 });
 const patiently = { timeout: 30_000 };
 
-const saved = (page: Page) => expect(page.getByRole("link", { name: /Your fittings.*Saved/ })).toBeVisible(patiently);
+const saved = (page: Page) => expect(page.getByRole("link", { name: /Fittings.*Saved/ })).toBeVisible(patiently);
 const tag = (page: Page, title: string) =>
   page.getByRole("listitem").filter({ has: page.getByRole("heading", { name: title, exact: true }) });
 
@@ -76,7 +76,7 @@ test("text that was only half typed is there after a reload", async ({ page }) =
 test("the shelf lists, copies, names, removes and puts back, and breaks no rule of access", async ({ page }) => {
   await demoKept(page);
   await visit(page, "fittings");
-  await expect(tag(page, demo)).toContainText("on the table");
+  await expect(tag(page, demo)).toContainText("open now");
   await expect(tag(page, demo)).toContainText(/1 of \d+ pieces pinned/, patiently);
 
   await more(page, demo, "Copy");
@@ -98,17 +98,17 @@ test("the shelf lists, copies, names, removes and puts back, and breaks no rule 
   expect(await rulesBroken(page)).toEqual([]);
   await panel.getByRole("button", { name: /^More/ }).click();
 
-  await more(page, "Ruth", "Put away");
+  await more(page, "Ruth", "Archive");
   await expect(tag(page, "Ruth")).toBeHidden();
-  await page.getByText("Put away Ruth.").getByRole("button", { name: "Undo" }).click();
-  await more(page, "Ruth", "Remove");
+  await page.getByText("Archived Ruth.").getByRole("button", { name: "Undo" }).click();
+  await more(page, "Ruth", "Delete");
   await expect(tag(page, "Ruth")).toBeHidden();
-  await page.getByText("Removed Ruth.").getByRole("button", { name: "Undo" }).click();
+  await page.getByText("Deleted Ruth.").getByRole("button", { name: "Undo" }).click();
   await expect(tag(page, "Ruth")).toBeVisible();
-  await more(page, "Ruth", "Remove");
-  await page.getByText("Removed (1)").click();
-  await tag(page, "Ruth").getByRole("button", { name: "Erase for good" }).click();
-  await expect(page.getByText("Removed (1)")).toBeHidden();
+  await more(page, "Ruth", "Delete");
+  await page.getByText("Deleted (1)").click();
+  await tag(page, "Ruth").getByRole("button", { name: "Delete permanently" }).click();
+  await expect(page.getByText("Deleted (1)")).toBeHidden();
 });
 
 test("a body measured again: the rounds are compared, and only the change is planned", async ({ page }) => {
@@ -119,7 +119,7 @@ test("a body measured again: the rounds are compared, and only the change is pla
   const again = page.getByRole("listitem").filter({ has: page.getByRole("heading", { name: /^Marta.*, \w+ \d/ }) });
   await again.getByRole("button", { name: /^Open/ }).click();
   await page.locator('[data-measurement="waistGirth"]').first().click();
-  const waist = page.getByRole("textbox", { name: /waist girth/i }).first();
+  const waist = page.getByRole("textbox", { name: /waist, all around/i }).first();
   await waist.fill(sampleBody("waistGirth", 1.75));
   await waist.press("Enter");
   await saved(page);
@@ -130,7 +130,7 @@ test("a body measured again: the rounds are compared, and only the change is pla
   await again.getByRole("button", { name: /^More/ }).click();
   await again.getByRole("button", { name: "Compare" }).click();
   await expect(again.getByText(/^1 of \d+ measurements changed\./)).toBeVisible();
-  await expect(again.getByRole("row", { name: /^Waist girth/ })).toContainText("+ 1 3/4 in");
+  await expect(again.getByRole("row", { name: /^Waist, all around/ })).toContainText("+ 1 3/4 in");
   await page.getByRole("button", { name: "Undo" }).click();
   await expect(again.getByText(/^All \d+ measurements are the same\./)).toBeVisible(patiently);
 });
@@ -148,9 +148,7 @@ test("everything goes out in one file and comes back on another device, and noth
   expect(file.name).toMatch(/^fittings \d{4}-\d\d-\d\d\.json$/);
   await expect(page.getByText(/Last file made .*; nothing has changed since/)).toBeVisible();
   await tag(page, demo).getByRole("button", { name: /^More/ }).click();
-  const table = await downloaded(page, () =>
-    page.getByRole("button", { name: "Save measurements as a table" }).click(),
-  );
+  const table = await downloaded(page, () => page.getByRole("button", { name: "Save measurements as CSV" }).click());
   expect(table.text).toMatch(/^measurement,unit,body,form\r\n/);
 
   const other = await (await browser.newContext(baseURL === undefined ? {} : { baseURL })).newPage();
@@ -158,7 +156,7 @@ test("everything goes out in one file and comes back on another device, and noth
   await other.locator("input[type=file]").setInputFiles(file.path);
   await expect(other.getByRole("main").getByText(`${demo}: added.`)).toBeVisible(patiently);
   await other.locator("input[type=file]").setInputFiles(file.path);
-  await expect(other.getByRole("main").getByText(/was here already, the same/)).toBeVisible();
+  await expect(other.getByRole("main").getByText(/already here, the same/)).toBeVisible();
   const csv = { name: "Ines.csv", mimeType: "text/csv", buffer: Buffer.from(table.text) };
   await other.locator("input[type=file]").setInputFiles(csv);
   await expect(tag(other, "Ines")).toContainText("planned", patiently);
@@ -200,7 +198,7 @@ test("a link takes a fitting to another device without its name, and leaves no t
   expect(asked.filter((url) => url.includes("fitting="))).toEqual([]);
   await visit(other, "fittings");
   await expect(other.getByText("There is nothing here yet.", { exact: false })).toBeVisible();
-  await other.getByRole("button", { name: "Keep it here" }).first().click();
+  await other.getByRole("button", { name: "Save it here" }).first().click();
   await expect(tag(other, "No name yet")).toBeVisible(patiently);
   await other.goto(`${(await link.inputValue()).slice(0, -9)}`);
   await expect(other.getByText("The link was cut short or changed", { exact: false })).toBeVisible(patiently);
@@ -229,7 +227,7 @@ test("a full disk is said at once, with the file as the way out", async ({ page 
   await visit(page, "padding");
   await page.getByRole("button", { name: "It is pinned" }).click();
   await expect(page.getByText("There is no room left", { exact: false })).toBeVisible(patiently);
-  await expect(page.getByRole("link", { name: /Your fittings.*Not saved/ })).toBeVisible();
+  await expect(page.getByRole("link", { name: /Fittings.*Not saved/ })).toBeVisible();
   const file = await downloaded(page, () => page.getByRole("button", { name: "Save to a file" }).click());
   expect(JSON.parse(file.text)).toMatchObject({ title: demo, work: [{ did: "pinned" }] });
   await devtools.send("Storage.overrideQuotaForOrigin", { origin });
@@ -274,7 +272,7 @@ test("a cleared origin is noticed and told by name, with the file as the way bac
   await page.goto("/");
   await expect(page.getByText(`“${demo}” is no longer in this browser.`, { exact: false })).toBeVisible(patiently);
   await expect(page.getByText("No file was saved from this browser.", { exact: false })).toBeVisible();
-  await page.getByRole("button", { name: "Go on without" }).click();
+  await page.getByRole("button", { name: "Continue without" }).click();
   await page.reload();
   await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
   await visit(page, "fittings");
@@ -291,7 +289,7 @@ for (const [how, lose] of [
     await demoKept(page);
     await visit(page, "fittings");
     const file = await downloaded(page, () => page.getByRole("button", { name: "Save it to a file" }).click());
-    await page.getByRole("button", { name: "Begin a new fitting" }).click();
+    await page.getByRole("button", { name: "New fitting" }).click();
     const name = page.locator(".name-field input");
     await name.fill("Ruth");
     await saved(page);
@@ -343,9 +341,9 @@ test("what a newer release kept can be looked at, and nothing of it changes", as
   });
   await layIn(page, "from-tomorrow", newer);
   await page.reload();
-  await page.getByRole("button", { name: "Look at it" }).click();
-  await expect(page.getByText("This fitting was kept by a newer release", { exact: false })).toBeVisible(patiently);
-  await expect(page.getByRole("link", { name: /To look at only/ })).toBeVisible();
+  await page.getByRole("button", { name: "View it" }).click();
+  await expect(page.getByText("This fitting was saved by a newer release", { exact: false })).toBeVisible(patiently);
+  await expect(page.getByRole("link", { name: /View only/ })).toBeVisible();
   const padding = page.getByRole("link", { name: /^Padding/ });
   await expect(padding).toContainText("0 of", patiently);
   await padding.click();
@@ -366,7 +364,7 @@ test("what cannot be read is set aside on the shelf, raw, until the person erase
   const found = page.getByRole("listitem").filter({ hasText: "A fitting that cannot be read." });
   const raw = await downloaded(page, () => found.getByRole("button", { name: "Save the raw text" }).click());
   expect(raw.text).toContain("of a record");
-  await found.getByRole("button", { name: "Erase it" }).click();
+  await found.getByRole("button", { name: "Delete it" }).click();
   await expect(found).toBeHidden();
   await expect(page.getByText("A fitting, found", { exact: false })).toBeVisible();
   await expect(tag(page, demo)).toBeVisible();
@@ -394,16 +392,16 @@ test("a link that opens slowly never takes the place of what was typed meanwhile
     await route.continue();
   });
   await other.goto(address.replace("#fitting=", "#fitting%3D"));
-  await other.getByRole("button", { name: "Start with three girths" }).click();
-  const bust = other.getByRole("textbox", { name: "Bust girth" });
+  await other.getByRole("button", { name: "Start with bust, waist and hip" }).click();
+  const bust = other.getByRole("textbox", { name: "Bust, all around" });
   await bust.fill("36");
   await bust.press("Enter");
-  await other.getByRole("textbox", { name: "Waist girth" }).fill("29 1/");
+  await other.getByRole("textbox", { name: "Waist, all around" }).fill("29 1/");
   arrive();
   await expect(other.getByText("A link brought a fitting while you were at work", { exact: false })).toBeVisible();
   await saved(other);
-  await expect(other.getByRole("textbox", { name: "Waist girth" })).toHaveValue("29 1/");
-  await other.getByRole("button", { name: "Keep it in the list" }).click();
+  await expect(other.getByRole("textbox", { name: "Waist, all around" })).toHaveValue("29 1/");
+  await other.getByRole("button", { name: "Save it in the list" }).click();
   await expect(other.getByText("The fitting from the link is in the list", { exact: false })).toBeVisible();
   await visit(other, "fittings");
   await expect(other.locator(".tag:has(h2)")).toHaveCount(2);

@@ -29,12 +29,12 @@ interface Screen {
 
 const walk: readonly Screen[] = [
   { name: "door", reach: (page) => openPlace(page, "", heading("Make a dress form")) },
-  { name: "body-empty", reach: (page) => openPlace(page, "body", heading("The body")) },
+  { name: "body-empty", reach: (page) => openPlace(page, "body", heading("The person")) },
   { name: "plan", reach: (page) => openPlace(page, "demo", ".figures svg") },
   {
     name: "body",
     reach: async (page) => {
-      await openPlace(page, "body", heading("The body"));
+      await openPlace(page, "body", heading("The person"));
       await page.locator('[data-measurement="waistFrontArc"]').click();
     },
   },
@@ -45,8 +45,8 @@ const walk: readonly Screen[] = [
     reach: async (page) => {
       for (let i = 0; i < 3; i += 1) await page.getByRole("button", { name: "It is pinned" }).click();
       await page.getByRole("tab", { name: "waist" }).click();
-      await page.getByRole("textbox", { name: /waist, all round/i }).fill(sampleBody("waistGirth", -1.875));
-      await page.getByRole("textbox", { name: /waist, all round/i }).press("Enter");
+      await page.getByRole("textbox", { name: /waist, all around/i }).fill(sampleBody("waistGirth", -1.875));
+      await page.getByRole("textbox", { name: /waist, all around/i }).press("Enter");
       await page.getByRole("textbox", { name: /waist, front/i }).fill(sampleBody("waistFrontArc", -0.625));
       await learned(page);
       // With room for all of it the picture begins at the top; a phone stays at the field, as under the hand.

@@ -27,7 +27,7 @@ test("it is fetched only when asked for, from the plan", async ({ page }) => {
   await openDemo(page);
   await expect(page.locator(".figures").first()).toBeVisible();
   expect(scripts).toEqual([]);
-  await page.getByRole("link", { name: "Turn the figure round" }).click();
+  await page.getByRole("link", { name: "See it in 3-D" }).click();
   await expect(figure(page)).toBeVisible();
   expect(scripts).toHaveLength(1);
 });

@@ -5,7 +5,7 @@ const typed = "thirty and a bit";
 
 test("what cannot be read yet is kept to the letter, through other rows, places and a reload", async ({ page }) => {
   await page.goto("/#body");
-  const waist = page.getByRole("textbox", { name: "Waist girth" });
+  const waist = page.getByRole("textbox", { name: "Waist, all around" });
   await row(page, "waistGirth").click();
   await waist.fill(typed);
   await waist.press("Enter");
@@ -13,7 +13,7 @@ test("what cannot be read yet is kept to the letter, through other rows, places 
   await row(page, "fullHipGirth").click();
   await expect(row(page, "waistGirth")).toContainText(typed);
   await page.getByRole("link", { name: /The form/ }).click();
-  await page.getByRole("link", { name: /The body/ }).click();
+  await page.getByRole("link", { name: /The person/ }).click();
   await expect(row(page, "waistGirth")).toContainText(typed);
   await row(page, "waistGirth").click();
   await expect(waist).toHaveValue(typed);
@@ -26,16 +26,16 @@ test("letters typed and not finished are there again after the tablet went to sl
   page,
 }) => {
   await page.goto("/#body");
-  await page.getByRole("textbox", { name: "Bust girth" }).pressSequentially("35 1");
+  await page.getByRole("textbox", { name: "Bust, all around" }).pressSequentially("35 1");
   await expect(page.getByText(/^saved/i).first()).toBeVisible();
   await page.reload();
   await row(page, "bustGirth").click();
-  await expect(page.getByRole("textbox", { name: "Bust girth" })).toHaveValue(/^35 1/);
+  await expect(page.getByRole("textbox", { name: "Bust, all around" })).toHaveValue(/^35 1/);
 });
 
 test("and when the page is loaded anew the very moment it says they are saved", async ({ page }) => {
   await page.goto("/#body");
-  const field = page.getByRole("textbox", { name: "Bust girth" });
+  const field = page.getByRole("textbox", { name: "Bust, all around" });
   await field.pressSequentially("35 1");
   await page.evaluate(() => {
     new MutationObserver(() => {

@@ -8,7 +8,7 @@ test("a form larger than the body somewhere: said by place and amount, with what
   await page.getByRole("radio", { name: /Size 8/ }).check();
   await page.goto("/#plan");
   await expect(page.getByRole("heading", { name: "What padding cannot do" })).toBeVisible();
-  await expect(page.getByText(/The form is .*\sin larger than the body at the full hip/)).toBeVisible();
+  await expect(page.getByText(/The form is .*\sin larger than the person at the full hip/)).toBeVisible();
   await page.getByRole("link", { name: "Look at other sizes" }).click();
   await expect(heading(page, "The form")).toBeVisible();
 });
@@ -17,26 +17,26 @@ test("readings that cannot both be right are named at the reading, and the plan 
   page,
 }) => {
   await typeGirths(page, ["35", "24 1/2", "38"]);
-  await page.getByRole("textbox", { name: "Waist front arc" }).fill("27");
+  await page.getByRole("textbox", { name: "Front waist" }).fill("27");
   await page.keyboard.press("Enter");
-  await expect(row(page, "waistFrontArc")).toContainText("Look again");
+  await expect(row(page, "waistFrontArc")).toContainText("Please check");
   await row(page, "waistFrontArc").click();
-  const sentence = page.getByText(/The waist front arc of the body reads 27\sin, which is not less than/);
+  const sentence = page.getByText(/The person’s front waist reads 27\sin, which is not less than/);
   await expect(sentence.first()).toBeVisible();
   await expect(page.getByText("enough for a plan")).toBeHidden();
   await page.goto("/#plan");
-  await expect(page.getByText("Some readings cannot both be right")).toBeVisible();
+  await expect(page.getByText("Some measurements cannot both be right")).toBeVisible();
   await expect(sentence).toBeVisible();
 });
 
 test("centimetres typed while inches are chosen are noticed, and one tap puts them right", async ({ page }) => {
   await typeGirths(page, ["89", "77", "97"]);
   await row(page, "bustGirth").click();
-  await expect(page.getByText(/looks like centimetres typed as inches/).first()).toBeVisible();
-  await page.getByRole("button", { name: "They are centimetres" }).first().click();
+  await expect(page.getByText(/centimeters typed as inches/).first()).toBeVisible();
+  await page.getByRole("button", { name: "They are centimeters" }).first().click();
   await expect(page.getByText("enough for a plan")).toBeVisible();
   await page.getByRole("button", { name: "Undo" }).click();
-  await expect(page.getByText(/looks like centimetres typed as inches/).first()).toBeVisible();
+  await expect(page.getByText(/centimeters typed as inches/).first()).toBeVisible();
 });
 
 test("a body of the form’s own size needs nothing, and is told so", async ({ page }) => {

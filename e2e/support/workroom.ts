@@ -31,7 +31,7 @@ export async function typeGirths(
   girths: readonly [bust: string, waist: string, hip: string],
 ): Promise<void> {
   await page.goto("/#body");
-  for (const [i, name] of ["Bust girth", "Waist girth", "Full hip girth"].entries()) {
+  for (const [i, name] of ["Bust, all around", "Waist, all around", "Full hip, all around"].entries()) {
     const field = page.getByRole("textbox", { name });
     // A reading that cannot be keeps the bench where it is; whoever goes on all the same picks the next one.
     if (!(await field.isVisible())) await row(page, girthNames[i] ?? "").click();
@@ -41,11 +41,11 @@ export async function typeGirths(
 }
 
 /** The field for what the tape reads at the level at hand. */
-export const readingField = (page: Page, part: "all round" | "front" | "back"): Locator =>
+export const readingField = (page: Page, part: "all around" | "front" | "back"): Locator =>
   page.getByRole("tabpanel").getByRole("textbox", { name: new RegExp(`, ${part} `) });
 
 /** What is left to go there, in words. */
-export const leftToGo = (page: Page, part: "all round" | "front" | "back"): Locator =>
+export const leftToGo = (page: Page, part: "all around" | "front" | "back"): Locator =>
   page
     .getByRole("tabpanel")
     .locator(".reading", { hasText: new RegExp(`^${part}`) })

@@ -10,7 +10,7 @@ export interface CommandWorld {
   readonly complain: (text: string) => void;
 }
 
-export const help = `Reads fitting files and prints the plan: which pieces of batting to pin on a dress form, in which order.
+export const help = `Reads fitting files and prints the plan: which pieces of batting to pin on a dress form, and in which order.
 
   npm run --silent plan -- FILE         print the plan of one fitting
   npm run --silent plan -- FILE FILE    print the plans of several, as one JSON list
@@ -24,7 +24,7 @@ The fitting file is JSON (public/fitting.schema.json), and so is the plan (publi
     "form": { "table": "misses", "size": "8" },
     "batting": { "name": "bonded polyester", "layerThickness": "6 mm" } }
 
-Without "size" the size is chosen. What is measured on the form itself, typed beside the table, always wins.
+Without "size" the tool chooses the size. What is measured on the form itself, typed beside the size chart, always wins.
 Exit code: 0 when every plan was printed, 2 when a file could not be planned; then standard error says why,
 one sentence a problem, and nothing is printed; 1 when the plans could not be written.
 `;

@@ -69,6 +69,6 @@ function formFor(form: FormOfFitting, body: Measurements | null, batting: Battin
   if (body === null) return null;
   const ranking = chooseForm(body, form.table, batting);
   const best = ranking[0];
-  assert(best !== undefined, "a size table has sizes");
+  assert(best !== undefined, "a size chart has sizes");
   return { form: best.measurements, size: best.size, ranking };
 }

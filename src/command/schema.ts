@@ -1,6 +1,6 @@
 import { writeFileSync } from "node:fs";
 import { resolve } from "node:path";
-import { publishedSchemas } from "../document/publishedSchemas";
+import { publishedSchemas } from "./publishedSchemas";
 
 /** Writes the JSON Schemas of the fitting file and the plan file to the folder that is published. */
 const folder = resolve(import.meta.dirname, "../../public");

@@ -21,7 +21,7 @@ export const startWords = {
 
   npm start                 only this machine can reach it
   npm start -- --share      other devices in the same network can open it too, by an address or a square code`,
-  demo: (address: string): string => `Padwright with its demo fitting:  ${address}`,
+  demo: (address: string): string => `Padwright with a sample person:  ${address}`,
   alone: "Only this machine can reach it. Stop it with Ctrl-C.\n",
   shared: (network: readonly string[], hasColors: boolean): string => {
     const [first, ...more] = network;

@@ -13,6 +13,7 @@ export type LengthUnit = (typeof lengthUnits)[number];
 export const lengthSteps = {
   "1/8 in": { unit: "in", parts: 8 },
   "1/16 in": { unit: "in", parts: 16 },
+  "1/32 in": { unit: "in", parts: 32 },
   "0.5 cm": { unit: "cm", parts: 2 },
   "0.1 cm": { unit: "cm", parts: 10 },
   "1 mm": { unit: "mm", parts: 1 },

@@ -15,6 +15,7 @@ import { fittingProblems, type FilePath, type FittingProblem } from "./fittingPr
 import type { Frozen } from "./frozen";
 import { brokenJsonLimit, jsonLimits } from "./jsonLimits";
 import { isSlip, nearestName } from "./nearestName";
+import { withKeysOfToday } from "./olderKeys";
 import { pieceFileSchema } from "./pieceFile";
 
 /**
@@ -26,7 +27,7 @@ export const newestVersion = 1;
 
 const entrySchema = z.union([z.number(), z.string().max(60)]).meta({
   id: "length",
-  description: 'A length: a number in the fitting\'s unit, or text such as "38 1/2", "38½ in", "97,8 cm" or "978 mm".',
+  description: 'A length: a number in the fitting\'s unit, or text such as "34 3/4", "34¾ in", "88,5 cm" or "885 mm".',
 });
 export type Entry = z.infer<typeof entrySchema>;
 
@@ -38,14 +39,14 @@ export type Entries = Frozen<z.infer<typeof entriesSchema>>;
 
 const formSchema = z
   .strictObject({
-    table: z.exactOptional(z.string().max(60)).meta({ description: "The id of a size table the form follows." }),
+    table: z.exactOptional(z.string().max(60)).meta({ description: "The id of a size chart that the form follows." }),
     size: z.exactOptional(z.union([z.string().max(20), z.number()])).meta({
       description:
-        "The size in that table; left out, the tool chooses. What is typed below always wins over the table.",
+        "The size in that chart; left out, the tool chooses. What is typed below always wins over the chart.",
     }),
     ...entryShape,
   })
-  .meta({ description: "The form, in the words of the body, or a table it follows, or both." });
+  .meta({ description: "The form, under the same keys as the person, or a size chart it follows, or both." });
 export type FormEntries = Frozen<z.infer<typeof formSchema>>;
 
 const battingSchema = z.strictObject({
@@ -54,7 +55,7 @@ const battingSchema = z.strictObject({
     description: 'One layer under a snug tape: a number in the fitting\'s unit, or text such as "6 mm".',
   }),
   spread: z.exactOptional(z.number().min(0.01).max(2)).meta({
-    description: "How unsure that thickness is: one standard deviation as a share of it. 0.5 if left out.",
+    description: "One standard deviation of that thickness, as a share of it. 0.5 if left out.",
   }),
 });
 export type BattingEntry = Frozen<z.infer<typeof battingSchema>>;
@@ -67,7 +68,7 @@ const workSchema = z.discriminatedUnion("did", [
     did: z.literal("measured"),
     readings: entriesSchema,
     over: z.exactOptional(z.literal("cover")).meta({
-      description: "Read over the finished cover; left out, over the padding itself.",
+      description: "Measured over the finished cover; left out, over the padding itself.",
     }),
     at: moment,
   }),
@@ -82,7 +83,7 @@ const workSchema = z.discriminatedUnion("did", [
   }),
   z
     .strictObject({ did: z.literal("replanned"), at: moment })
-    .meta({ description: "The rest was planned anew from the readings up to here." }),
+    .meta({ description: "The remaining pieces were updated from the measurements up to here." }),
   z
     .strictObject({
       did: z.literal("trimmed"),
@@ -91,7 +92,7 @@ const workSchema = z.discriminatedUnion("did", [
       eachSideMm: z.number().min(0).max(1000),
       at: moment,
     })
-    .meta({ description: "A pinned piece was narrowed around a level by so much on each side." }),
+    .meta({ description: "A pinned piece was narrowed around a level line by this much on each side." }),
 ]);
 export type WorkEntry = Frozen<z.infer<typeof workSchema>>;
 
@@ -104,7 +105,7 @@ const draftsSchema = z
     other: draftTextsSchema.default({}),
   })
   .default(noDrafts)
-  .meta({ description: "Text typed but not readable yet: kept, and ignored by the plan." });
+  .meta({ description: "Text that is typed and not readable yet: kept, and not used by the plan." });
 export type Drafts = Frozen<z.infer<typeof draftsSchema>>;
 
 const usualSettings = { roundInches: "1/8" } as const;
@@ -138,13 +139,13 @@ const knownShape = {
   notes: z.string().max(20_000).default(""),
   createdAt: moment,
   changedAt: moment,
-  body: entriesSchema.meta({ description: "The body, in the words of the vocabulary." }),
+  body: entriesSchema.meta({ description: "The person." }),
   form: formSchema,
   batting: battingSchema,
   finishingBatting: z.exactOptional(battingSchema).meta({ description: "A second, thinner batting to finish with." }),
   readingError: z
     .exactOptional(entrySchema)
-    .meta({ description: "The error that nine in ten tape readings stay within; 5 mm if left out." }),
+    .meta({ description: "The error that nine in ten measurements stay within; 5 mm if left out." }),
   drafts: draftsSchema,
   settings: settingsSchema,
   work: z.array(workSchema).max(mostEntriesRead).default([]).meta({ description: "What was done, in order." }),
@@ -152,7 +153,7 @@ const knownShape = {
 /** Keys of other programs are kept and written back; one that looks like a slip for ours is a problem. */
 export const fittingSchema = z.looseObject(knownShape).meta({
   title: "Fitting",
-  description: "Tape readings of one body and one dress form, the batting, and the work done so far.",
+  description: "Measurements of one person and one dress form, the batting, and the work done so far.",
 });
 type KnownFitting = Frozen<z.infer<z.ZodObject<typeof knownShape>>>;
 export interface Fitting extends KnownFitting {
@@ -184,7 +185,8 @@ function parsed(text: string): unknown {
  * Reads a fitting from a JSON value, whose text has been held against the limits; every length in it can be read, or the
  * problems say which cannot and why.
  */
-export function readFitting(file: unknown): Result<Fitting, readonly FittingProblem[]> {
+export function readFitting(given: unknown): Result<Fitting, readonly FittingProblem[]> {
+  const file = withKeysOfToday(given);
   const version = typeof file === "object" && file !== null && "version" in file ? file.version : undefined;
   if (typeof version === "number" && version > newestVersion) {
     return err([{ path: ["version"], code: "newerVersion", got: version, newest: newestVersion }]);

@@ -61,7 +61,7 @@ function formTable(table: PublishedTable): FormTable {
         const figure = table[column]?.[i];
         if (figure === undefined) return [];
         const length = lengthFromNumber(figure, unit);
-        assert(length.ok, `size table ${id} holds lengths only`);
+        assert(length.ok, `size chart ${id} holds lengths only`);
         return [[columnNames[column], length.value]];
       }),
     );

@@ -16,7 +16,8 @@ const placeMm = z.number().min(-5000).max(5000);
 
 export const tapeReadingSchema = z.strictObject({ girthMm: lengthMm, frontArcMm: lengthMm, backArcMm: lengthMm }).meta({
   id: "tapeReading",
-  description: "What the tape reads at one level: all round, front and back from side seam to side seam.",
+  description:
+    "What the tape reads at one level line: all around (girth), and the front and the back from side seam to side seam.",
 });
 
 const cutWidthsSchema = z
@@ -31,7 +32,8 @@ const cutWidthsSchema = z
     }
   })
   .meta({
-    description: "How far the outline lies to the wearer's left and right of the centre line, below the top edge.",
+    description:
+      "How far the outline lies to the wearer's left and right of the center line, at a distance below the top edge.",
   });
 
 const cutSchema = z
@@ -54,14 +56,14 @@ export const pieceFileSchema = z.strictObject({
   zone: z.enum(pieceZones),
   wrap: z
     .boolean()
-    .meta({ description: "Whether the piece goes all the way round, from minus half the girth to plus half." }),
+    .meta({ description: "Whether the piece goes all the way around, from minus half the girth to plus half." }),
   batting: z.enum(battingRoles).meta({ description: "Which of the fitting's battings it is cut from." }),
   plies: z.int().min(1).max(500),
   thicknessMm: z
     .number()
     .min(0)
     .max(500)
-    .meta({ description: "The whole piece, all plies, compressed under a snug tape." }),
+    .meta({ description: "The whole piece, all layers, compressed under a snug tape." }),
   featherMm: z.number().min(0).max(2000).meta({
     description:
       "Thickness is zero on the outline and full this far inward: thickness × min(1, distance to the outline / feather).",
@@ -79,7 +81,7 @@ export const pieceFileSchema = z.strictObject({
     })
     .meta({
       description:
-        "The outline at heights at most 20 mm apart: the drop below the nape, and signed distances along the bare form's surface from centre front, positive to the wearer's left.",
+        "The outline at heights at most 20 mm apart: the distance straight down from the nape, and signed distances along the bare form's surface from center front, positive to the wearer's left.",
     }),
   cut: cutSchema,
   readingsAfter: z
@@ -92,7 +94,7 @@ export const pieceFileSchema = z.strictObject({
     } satisfies {
       readonly [level in LevelName]: z.ZodType;
     })
-    .meta({ description: "What the tape reads at every level once this piece and all before it are pinned." }),
+    .meta({ description: "What the tape reads at every level line once this piece and all before it are pinned." }),
 });
 export type PieceFile = Frozen<z.infer<typeof pieceFileSchema>>;
 

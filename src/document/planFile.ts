@@ -3,18 +3,17 @@ import type { Measurements } from "../core/body/measurements";
 import type { Reading } from "../core/body/reading";
 import { levelNames, measurementNames } from "../core/body/vocabulary";
 import { lengthUnits, type LengthUnit } from "../core/lengthText";
-import type { PieceZone } from "../core/padding/piece";
 import type { KnownReadings, Plan, PlannedLevel, PlannedPiece, SeamShift, Shortfall } from "../core/plan/plan";
 import type { Frozen } from "./frozen";
 import { pieceFileSchema, pieceToFile, readingToFile, tapeReadingSchema, tenth } from "./pieceFile";
 
 /**
- * The plan as an open file that any program can check: millimetres under keys that end in `Mm`, rounded to a tenth,
+ * The plan as an open file that any program can check: millimeters under keys that end in `Mm`, rounded to a tenth,
  * with the names, places and advice a person reads beside them.
  */
 const lengthMm = z.number().min(0);
 const sourceSchema = z.enum(["measured", "estimated"]).meta({
-  description: "Read off a tape, or estimated from other readings or from a table the form follows.",
+  description: "Measured with a tape, or estimated from other measurements or from a size chart that the form follows.",
 });
 const readingsSourceSchema = z.strictObject({
   girthMm: sourceSchema,
@@ -31,7 +30,7 @@ const spreadSchema = z
 
 const levelSchema = z.strictObject({
   name: z.enum(levelNames),
-  dropMm: z.number().meta({ description: "How far the BODY's level lies below the nape, vertically." }),
+  dropMm: z.number().meta({ description: "How far below the nape the person's level line lies, straight down." }),
   dropSource: sourceSchema,
   body: z.strictObject({ ...tapeReadingSchema.shape, source: readingsSourceSchema, spreadMm: spreadSchema }),
   form: z
@@ -39,14 +38,16 @@ const levelSchema = z.strictObject({
       ...tapeReadingSchema.shape,
       source: readingsSourceSchema,
       spreadMm: spreadSchema,
-      halfBreadthMm: lengthMm.meta({ description: "Half the breadth; the mean of left and right where they differ." }),
+      halfBreadthMm: lengthMm.meta({
+        description: "Half the width straight across; the mean of left and right where they differ.",
+      }),
       leftHalfBreadthMm: z.exactOptional(lengthMm),
       rightHalfBreadthMm: z.exactOptional(lengthMm),
       frontDepthMm: lengthMm,
       backDepthMm: lengthMm,
       exponent: z.number().min(1).meta({ description: "Of the four quarter superellipses; 2 is an ellipse." }),
     })
-    .meta({ description: "The bare form at that drop, interpolated between its own levels." }),
+    .meta({ description: "The bare form at that height, interpolated between its own level lines." }),
   predicted: tapeReadingSchema.meta({
     description: "What the tape reads after the last piece, with the side seam where seamShifts puts it.",
   }),
@@ -58,8 +59,10 @@ const shortfallSchema = z.strictObject({
   amountMm: lengthMm,
   sense: z
     .enum(["tooLarge", "staysShort"])
-    .meta({ description: "Whether the padded form reads more or less than the body." }),
-  length: z.exactOptional(z.string()).meta({ description: "Which fixed length of the form, where what is length." }),
+    .meta({ description: "Whether the tape reads more or less over the padded form than on the person." }),
+  length: z
+    .exactOptional(z.string())
+    .meta({ description: 'Which fixed length of the form, where "what" is "length".' }),
   advice: z.string(),
 });
 
@@ -74,16 +77,16 @@ const seamShiftSchema = z.strictObject({
 export const planFileSchema = z
   .strictObject({
     version: z.literal(1),
-    unit: z.enum(lengthUnits).meta({ description: "The unit the sentences speak in." }),
+    unit: z.enum(lengthUnits).meta({ description: "The unit of the sentences." }),
     form: z.strictObject({
       table: z.string().nullable(),
       size: z.string().nullable(),
       measured: z
         .array(z.enum(measurementNames))
-        .meta({ description: "What was read off the form itself; the rest is the table's." }),
+        .meta({ description: "What was measured on the form itself; the rest is from the size chart." }),
       ranking: z.array(z.strictObject({ size: z.string(), shortfallMm: lengthMm, paddingMm: lengthMm })).meta({
         description:
-          "Where the tool chose the size: every size, best first, with the girth too much and the girth to add.",
+          "Where the tool chose the size: every size, best first, with how much the form is larger and how much is to be added, all around and all level lines together.",
       }),
     }),
     levels: z.array(levelSchema).length(levelNames.length),
@@ -91,18 +94,17 @@ export const planFileSchema = z
     shortfalls: z.array(shortfallSchema),
     seamShifts: z.array(seamShiftSchema),
     battingAreaMm2: z.number().min(0),
-    pleaseCheck: z.array(z.string()).meta({ description: "Readings that are possible and unusual." }),
+    pleaseCheck: z.array(z.string()).meta({ description: "Measurements that are possible and unusual." }),
   })
   .meta({
     title: "Plan",
-    description: "The batting that makes one dress form stand in for one body. All lengths in millimetres.",
+    description: "The batting that makes one dress form stand in for one body. All lengths in millimeters.",
   });
 export type PlanFile = Frozen<z.infer<typeof planFileSchema>>;
 
 /** The sentences of a plan, in one language and one unit. */
 export interface PlanWords {
-  /** A piece carries the number it has in the order of pinning. */
-  readonly pieceName: (zone: PieceZone, order: number) => string;
+  readonly pieceName: (piece: PlannedPiece) => string;
   readonly piecePlace: (piece: PlannedPiece, levels: readonly PlannedLevel[]) => string;
   readonly shortfallAdvice: (shortfall: Shortfall) => string;
   readonly seamShift: (shift: SeamShift) => string;
@@ -129,9 +131,7 @@ export const planFile = (plan: Plan, words: PlanWords, origin: PlanOrigin): Plan
     ranking: origin.ranking,
   },
   levels: plan.levels.map((level) => levelToFile(level, origin)),
-  pieces: plan.pieces.map((piece) =>
-    pieceToFile(piece, words.pieceName(piece.zone, piece.order), words.piecePlace(piece, plan.levels)),
-  ),
+  pieces: plan.pieces.map((piece) => pieceToFile(piece, words.pieceName(piece), words.piecePlace(piece, plan.levels))),
   shortfalls: plan.shortfalls.map((shortfall) => shortfallToFile(shortfall, words.shortfallAdvice(shortfall))),
   seamShifts: plan.seamShifts.map((shift) => seamShiftToFile(shift, words.seamShift(shift))),
   battingAreaMm2: Math.round(plan.battingArea),

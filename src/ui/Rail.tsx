@@ -2,7 +2,7 @@ import { type Place, placeAddress, workPlaces } from "./place";
 import { RailTools } from "./RailTools";
 import { latePart } from "./rescue/latePart";
 import { PartBoundary } from "./rescue/PageBoundary";
-import { placeNames, workroomWords } from "./text/workroom";
+import { placeNames, toolName, workroomWords } from "./text/workroom";
 
 /** The band: a tape down its edge, the places hung on it, and what is at hand everywhere: unit, undo, paper. */
 export function Rail({ place }: { readonly place: Place }) {
@@ -10,7 +10,8 @@ export function Rail({ place }: { readonly place: Place }) {
     <header className="rail">
       <a className="rail-name" href={placeAddress("door")} aria-current={place === "door" ? "page" : undefined}>
         <NameMark />
-        <span className="rail-name-word">{placeNames.door}</span>
+        <span className="rail-name-word">{toolName}</span>
+        <span className="unseen">, {placeNames.door}</span>
       </a>
       <nav className="rail-places" aria-label={workroomWords.places}>
         <ul>

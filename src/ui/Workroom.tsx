@@ -7,7 +7,7 @@ import { PrintedSheet, usePrinting } from "./printedSheet";
 import { Rail } from "./Rail";
 import { MissingPartsNotice, NoSheet } from "./rescue/MissingPart";
 import { PageBoundary, PartBoundary } from "./rescue/PageBoundary";
-import { placeNames, workroomWords } from "./text/workroom";
+import { placeNames, toolName, workroomWords } from "./text/workroom";
 import { useFocusKept } from "./useFocusKept";
 
 /** The workroom: the band with the places on one side, and the place where the work is on the other. */
@@ -57,7 +57,7 @@ export function Workroom() {
 function useArrival(place: Place, main: { readonly current: HTMLElement | null }): void {
   const last = useRef(place);
   useEffect(() => {
-    document.title = place === "door" ? placeNames.door : `${placeNames[place]} · ${placeNames.door}`;
+    document.title = place === "door" ? toolName : `${placeNames[place]} · ${toolName}`;
     if (last.current === place) return;
     last.current = place;
     if (askedThingOf(window.location.hash) !== null) return;

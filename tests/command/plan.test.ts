@@ -63,7 +63,7 @@ describe("the program", () => {
     const { status, stdout, stderr } = start(["nowhere.json", "-", "shared/demo/first.json"], "{");
     expect([status, stdout]).toEqual([2, ""]);
     expect(stderr).toBe(
-      "nowhere.json: “nowhere.json” cannot be read as a file.\n-: This file is not a fitting, or a part of it is lost: it cannot be read as one. Look for the file that was saved here; in one written by hand, look for a missing comma, quote or bracket.\n",
+      "nowhere.json: “nowhere.json” cannot be read as a file.\n-: This file is not a fitting, or a part of it is lost. Open the file that was saved here; in one written by hand, look for a missing comma, quote or bracket.\n",
     );
   });
 });
@@ -184,7 +184,7 @@ describe("the command", () => {
     const bad = JSON.stringify({ ...fitting, body: { bustGirth: 89, waistGirth: "wide", hip: 97 } });
     const { status, stdout, stderr } = run(["good.json", "bad.json"], { "good.json": demo("first"), "bad.json": bad });
     expect([status, stdout]).toEqual([2, ""]);
-    expect(stderr).toBe("bad.json: body has “hip”, which is not known here. Did you mean “fullHipGirth”?\n");
+    expect(stderr).toBe("bad.json: body has “hip”, which this tool does not know. Did you mean “fullHipGirth”?\n");
   });
 });
 
@@ -194,50 +194,50 @@ describe("what stands in the way is said in the person's unit", () => {
       "missing",
       { body: { bustGirth: 89 } },
       [
-        "The waist girth of the body is missing. Measure it: without it there is no plan.",
-        "The full hip girth of the body is missing. Measure it: without it there is no plan.",
+        "The person’s waist all around is missing. Measure it: the plan starts from it.",
+        "The person’s full hip all around is missing. Measure it: the plan starts from it.",
       ],
     ],
     [
       "front and back that miss the girth",
       { body: { ...fitting.body, waistFrontArc: 41, waistBackArc: 34 } },
       [
-        "The waist front arc and the waist back arc of the body come to 75 cm together; the waist girth asks for between 76 cm and 78 cm. Pin the side seams and measure them again.",
+        "The person’s front waist and back waist come to 75 cm together; beside that waist all around they can only be between 76 cm and 78 cm. Mark both sides and measure them again.",
       ],
     ],
     [
-      "an arc longer than the girth, in inches",
+      "a front longer than the waist all around, in inches",
       { unit: "in", body: { bustGirth: 35, waistGirth: 29, fullHipGirth: 37, waistFrontArc: "30 1/2" } },
       [expect.stringContaining("reads 30 1/2 in")],
     ],
     [
-      "inches typed as centimetres",
+      "inches typed as centimeters",
       { body: { bustGirth: 35, waistGirth: 29, fullHipGirth: 37 } },
-      [expect.stringContaining("looks like inches typed as centimetres")],
+      [expect.stringContaining("inches typed as centimeters")],
     ],
     [
       "a form of nothing",
       { form: {} },
       [
-        expect.stringContaining("bust girth of the form is missing"),
-        expect.stringContaining("waist girth of the form"),
-        expect.stringContaining("full hip girth of the form"),
+        expect.stringContaining("The form’s bust all around is missing"),
+        expect.stringContaining("The form’s waist all around"),
+        expect.stringContaining("The form’s full hip all around"),
       ],
     ],
     [
       "a batting in centimetres",
       { batting: { name: "batting", layerThickness: 6 } },
-      [expect.stringContaining("One layer of “batting” is given as 6 cm")],
+      [expect.stringContaining("One layer of “batting” is given as 60 mm; under a snug tape a layer is at most 30 mm")],
     ],
     [
       "body and form at once",
       { body: { ...fitting.body, waistFrontArc: 90 }, form: { ...fitting.form, waistFrontArc: 80 } },
-      [expect.stringContaining("of the body"), expect.stringContaining("of the form")],
+      [expect.stringContaining("The person’s front waist"), expect.stringContaining("The form’s front waist")],
     ],
     [
       "a body that cannot be, with a form to choose",
       { body: { ...fitting.body, waistFrontArc: 90 }, form: { table: "misses" } },
-      [expect.stringContaining("waist front arc of the body")],
+      [expect.stringContaining("The person’s front waist")],
     ],
   ] as const)("%s", (_what, change, expected) => {
     expect(sentences(change)).toEqual(expected);
@@ -246,7 +246,7 @@ describe("what stands in the way is said in the person's unit", () => {
   test("what is only unusual stands in the plan, not in the way", () => {
     const plan = planned({ body: { ...fitting.body, waistFrontArc: 46 } });
     expect(plan.ok && plan.value.pleaseCheck).toEqual([
-      expect.stringContaining("Please check: the waist front arc of the body reads 46 cm"),
+      expect.stringContaining("Please check: the person’s front waist reads 46 cm"),
     ]);
     const plain = planned({});
     expect(plain.ok && plain.value.pleaseCheck).toEqual([]);

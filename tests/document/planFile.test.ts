@@ -11,13 +11,13 @@ import { readFittingText } from "../../src/document/fitting";
 import { fittingMeasurements } from "../../src/document/fittingMeasurements";
 import { pieceFromFile } from "../../src/document/pieceFile";
 import { type PlanOrigin, type PlanWords, planFile, planFileSchema } from "../../src/document/planFile";
-import { publishedSchemas } from "../../src/document/publishedSchemas";
+import { publishedSchemas } from "../../src/command/publishedSchemas";
 
 const published = (file: string) => readFileSync(resolve(import.meta.dirname, "../../public", file), "utf8");
 const demo = (name: string) => readFileSync(resolve(import.meta.dirname, "../../shared/demo", `${name}.json`), "utf8");
 
 const words: PlanWords = {
-  pieceName: (zone, number) => `${zone} ${number}`,
+  pieceName: ({ zone, order }) => `${zone} ${order}`,
   piecePlace: (piece) => `place of ${piece.id}`,
   shortfallAdvice: ({ what, level }) => `advice on ${what} at ${level}`,
   seamShift: ({ level }) => `seam at ${level}`,

@@ -57,7 +57,7 @@ function rowsTold({ description }: Scene, unit: Unit): readonly Row[] {
   const told = description.slice(description.indexOf(": ") + 2, -1).split(", ");
   return told.map((words) => {
     const even = /^(.+?) wide (.+)$/.exec(words);
-    const uneven = /^(.+?) to the wearer’s right and (.+?) to the left of the centre line (.+)$/.exec(words);
+    const uneven = /^(.+?) to the wearer’s right and (.+?) to the left of the center line (.+)$/.exec(words);
     const place = even?.[2] ?? uneven?.[3];
     const down =
       place === "at the top edge"

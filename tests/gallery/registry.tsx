@@ -135,9 +135,9 @@ const tapes = [
       label="waist"
       lengths={inInches}
       rows={[
-        tapeRow("girth", "all round", 673, 876, 810, "toGo", "2 5/8 in to go"),
+        tapeRow("girth", "all around", 673, 876, 810, "toGo", "2 5/8 in to go"),
         tapeRow("front", "front", 352, 496, 420, "toGo", "3 in to go"),
-        tapeRow("back", "back", 321, 380, 390, "over", "3/8 in over: ease the last layer"),
+        tapeRow("back", "back", 321, 380, 390, "over", "3/8 in over"),
       ]}
     />
   )),
@@ -146,9 +146,9 @@ const tapes = [
       label="bust"
       lengths={inCentimetres}
       rows={[
-        tapeRow("girth", "all round", 860, 910, 909, "there", "there"),
+        tapeRow("girth", "all around", 860, 910, 909, "there", "on target"),
         tapeRow("front", "front", 460, 500, 484, "toGo", "1.5 cm to go"),
-        tapeRow("back", "back", 400, 410, null, "unread", "not read yet"),
+        tapeRow("back", "back", 400, 410, null, "unread", "not measured yet"),
       ]}
     />
   )),

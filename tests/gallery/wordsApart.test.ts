@@ -32,7 +32,7 @@ test("words that touch are found, and words beyond the edge", () => {
     ],
   });
   expect(clashes(scene(50, 50))).toEqual([]);
-  expect(clashes(scene(50, 36))).toEqual(["waist and 12"]);
+  expect(clashes(scene(50, 36))).toEqual(["waist and 14"]);
   expect(clashes(scene(50, 98))).toEqual(["12 and the edge"]);
 });
 

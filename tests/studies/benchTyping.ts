@@ -12,7 +12,7 @@ import { builtTool } from "./smokeBuild";
 /**
  * `npm run bench:typing`: how long a letter of a reading takes, from the press of the key to the frame that shows the new
  * difference, in words and on its drawn tape, on a processor made four times slower. The padding place of the built
- * tool with its drawing, a tablet on its side, three pieces pinned; every level in turn, all round, front and back, one
+ * tool with its drawing, a tablet on its side, three pieces pinned; every level in turn, all around, front and back, one
  * letter every 130 ms as a quick hand types, each reading kept on the way to the next as it is in use, and a second for
  * the tape between them. The p95 of three parts say where the time goes: in the queue behind other work, in our code
  * with the browser's own editing, and in styles, layout and paint; `late` counts letters whose difference missed the first
@@ -148,7 +148,7 @@ async function openFile(page: Page, title: string, text: string): Promise<void> 
   const file = { name: "fitting.json", mimeType: "application/json", buffer: Buffer.from(text) };
   await page.locator('input[type="file"]').setInputFiles(file);
   await page.getByRole("button", { name: new RegExp(`^(Open|Go on).*${title.slice(0, 12)}`) }).click();
-  await page.getByRole("heading", { level: 1, name: "The body" }).waitFor();
+  await page.getByRole("heading", { level: 1, name: "The person" }).waitFor();
 }
 
 /** Types what the tool expects the tape to read, letter by letter, as a decimal so that nearly every letter counts. */

@@ -25,7 +25,7 @@ export const smokeStory: readonly SmokeStep[] = [
     run: async (browser, { address }) => {
       await openPlace(browser, address, "fittings");
       await pressWhenThere(browser, '//button[normalize-space(.)="Begin a new fitting"]');
-      await see(browser, title("The body"));
+      await see(browser, title("The person"));
       for (const [name, text] of girths) {
         const field = fieldOf(name);
         await write(browser, field, text);
@@ -41,9 +41,9 @@ export const smokeStory: readonly SmokeStep[] = [
     run: async (browser, { address }) => {
       await openPlace(browser, address, "padding");
       await chooseWaist(browser);
-      const field = fieldOf("waist, all round");
+      const field = fieldOf("waist, all around");
       await write(browser, field, "24");
-      const left = await wordsWhen(browser, leftToGo, /^6 1\/2 in to go all round$/);
+      const left = await wordsWhen(browser, leftToGo, /^6 1\/2 in to go all around$/);
       await browser.pressEnter(field);
       await see(browser, '//*[contains(@class,"saved-mark-state")][starts-with(normalize-space(.),"Saved")]');
       return `wanted 30 1/2, read 24: ${left}.`;
@@ -87,9 +87,9 @@ export const smokeStory: readonly SmokeStep[] = [
 ];
 
 const girths = [
-  ["Bust girth", "35"],
-  ["Waist girth", "30 1/2"],
-  ["Full hip girth", "38"],
+  ["Bust, all around", "35"],
+  ["Waist, all around", "30 1/2"],
+  ["Full hip, all around", "38"],
 ] as const;
 
 const title = (words: string): string => `//main//h1[normalize-space(.)="${words}"]`;
@@ -123,9 +123,9 @@ const listening = `(() => {
 async function seeFittingAgain(browser: SmokeBrowser): Promise<string> {
   await browser.ask(listening);
   await chooseWaist(browser);
-  const left = await wordsWhen(browser, leftToGo, /^6 1\/2 in to go all round$/);
+  const left = await wordsWhen(browser, leftToGo, /^6 1\/2 in to go all around$/);
   const value = await browser.ask<string>(
-    `document.evaluate(${JSON.stringify(fieldOf("waist, all round"))}, document, null, 9).singleNodeValue?.value`,
+    `document.evaluate(${JSON.stringify(fieldOf("waist, all around"))}, document, null, 9).singleNodeValue?.value`,
   );
   expectThat(value === "24", `the reading kept is "${value}"`);
   return `Reading 24, ${left}.`;

@@ -50,13 +50,13 @@ test("a second batting is added, named, measured and taken away, each a step tha
   fireEvent.click(screen.getByRole("button", { name: "Add a second batting" }));
   const second = within(screen.getByRole("group", { name: /second batting/ }));
   fireEvent.change(second.getByRole("textbox", { name: "What it is called" }), { target: { value: "felt" } });
-  const layer = second.getByRole("textbox", { name: /one layer/ });
+  const layer = second.getByRole("textbox", { name: /one layer/i });
   fireEvent.change(layer, { target: { value: "3 mm" } });
   fireEvent.blur(layer);
   expect(fitting(view).finishingBatting).toEqual({ name: "felt", layerThickness: "3 mm" });
   expect(fitting(view).batting).toEqual(demo.batting);
   expect(view.text()).toContain("finished with felt");
-  fireEvent.click(screen.getByRole("button", { name: "Take the second batting away" }));
+  fireEvent.click(screen.getByRole("button", { name: "Remove the second batting" }));
   expect(fitting(view).finishingBatting).toBeUndefined();
   view.store.undo();
   expect(fitting(view).finishingBatting?.name).toBe("felt");
@@ -66,14 +66,14 @@ test("what cannot be read stays in the field as it was typed, and the second bat
   const view = shown(two, <BattingLine plan={plan} />);
   fireEvent.click(screen.getByRole("button", { name: "Change the batting" }));
   const second = within(screen.getByRole("group", { name: /second batting/ }));
-  const layer = second.getByRole("textbox", { name: /one layer/ });
+  const layer = second.getByRole("textbox", { name: /one layer/i });
   fireEvent.change(layer, { target: { value: "thin ish" } });
   fireEvent.blur(layer);
   expect(layer).toHaveValue("thin ish");
   expect(layer).toHaveAttribute("aria-invalid", "true");
   expect(fitting(view).finishingBatting).toEqual(cotton);
-  fireEvent.click(second.getByRole("button", { name: "thin bonded wadding" }));
-  expect(second.getByRole("textbox", { name: /one layer/ })).not.toHaveValue("thin ish");
+  fireEvent.click(second.getByRole("button", { name: "thin bonded batting" }));
+  expect(second.getByRole("textbox", { name: /one layer/i })).not.toHaveValue("thin ish");
 });
 
 const places: { readonly [place: string]: React.ReactNode } = {
@@ -84,12 +84,12 @@ const places: { readonly [place: string]: React.ReactNode } = {
 
 test.each(Object.entries(places))("each piece of the %s says which of two battings it is cut from", (_, place) => {
   const { text } = shown(two, place);
-  expect(text().split("from needled cotton:")).toHaveLength(4);
-  expect(text().split("from bonded batting:")).toHaveLength(plan.pieces.length - 3 + 1);
+  expect(text().split(/from needled cotton[:,]/)).toHaveLength(4);
+  expect(text().split(new RegExp(`from ${demo.batting.name}[:,]`))).toHaveLength(plan.pieces.length - 3 + 1);
 });
 
 test.each(Object.entries(places))("with one batting the %s does not say from which", (_, place) => {
-  expect(shown(demo, place).text()).not.toMatch(/Cut (one|\w+ alike) from/);
+  expect(shown(demo, place).text()).not.toMatch(/Cut \w+ layers? from/);
 });
 
 test("the next action says which batting it is cut from, and only where there are two", () => {
@@ -136,15 +136,15 @@ test("two battings never share a name where a piece is cut, and never have none"
 });
 
 test("the second batting starts from the next thinner guess, or from the thinnest", () => {
-  expect(secondBatting({ name: "x", layerThickness: "6 mm" }, "in").layerThickness).toBe("4 mm");
-  expect(secondBatting({ name: "x", layerThickness: "1/8" }, "in").layerThickness).toBe("2.5 mm");
-  expect(secondBatting({ name: "x", layerThickness: "1 mm" }, "cm").layerThickness).toBe(battingGuesses[0].layer);
+  expect(secondBatting({ name: "x", layerThickness: "6 mm" }, "in").layerThickness).toBe("5/32 in");
+  expect(secondBatting({ name: "x", layerThickness: "1/8" }, "in").layerThickness).toBe("3/32 in");
+  expect(secondBatting({ name: "x", layerThickness: "1 mm" }, "cm").layerThickness).toBe(battingGuesses[0].layer.cm);
 });
 
 test("a layer that is no layer stops the plan, and can be put right there", () => {
   const wrong = apply(two, { does: "setLayer", role: "finishing", text: "60 mm" });
   const view = shown(wrong, <BattingLine plan={null} />);
   expect(view.text()).toContain("needled cotton");
-  expect(view.text()).toContain("a layer under a snug tape is between");
+  expect(view.text()).toContain("under a snug tape a layer is");
   expect(screen.getByRole("group", { name: /second batting/ })).toBeInTheDocument();
 });

@@ -30,14 +30,14 @@ test("three sound girths are enough for a plan", () => {
 test("readings that cannot be are never called enough; their own sentence stands there", () => {
   const arc = shown(withBody({ ...good.body, waistFrontArc: "32" }));
   expect(arc.enough()).not.toContain("enough");
-  expect(arc.enough()).toMatch(/waist front arc of the body reads 32\u00a0in/);
-  expect(screen.queryByRole("button", { name: "They are centimetres" })).toBeNull();
+  expect(arc.enough()).toMatch(/The person’s front waist reads 32\u00a0in/);
+  expect(screen.queryByRole("button", { name: "They are centimeters" })).toBeNull();
 });
 
-test("centimetres typed as inches are put right with one tap, and undo brings them back", () => {
+test("centimeters typed as inches are put right with one tap, and undo brings them back", () => {
   const view = shown(withBody({ bustGirth: "88", waistGirth: "76", fullHipGirth: "97" }));
-  expect(view.enough()).toContain("centimetres typed as inches");
-  const [first] = screen.getAllByRole("button", { name: "They are centimetres" });
+  expect(view.enough()).toContain("centimeters typed as inches");
+  const [first] = screen.getAllByRole("button", { name: "They are centimeters" });
   if (first === undefined) throw new Error("no button");
   fireEvent.click(first);
   expect(view.store.getState().fitting.body.waistGirth).toBe("76 cm");
@@ -49,13 +49,13 @@ test("centimetres typed as inches are put right with one tap, and undo brings th
 test("a link to one reading opens the bench with it", () => {
   window.location.hash = "#body/napeToWaist";
   shown(good);
-  expect(screen.getByRole("textbox", { name: /Nape to waist/ })).toBeVisible();
-  expect(screen.getByRole("textbox", { name: /Nape to waist/ })).toHaveFocus();
+  expect(screen.getByRole("textbox", { name: /Back waist length/ })).toBeVisible();
+  expect(screen.getByRole("textbox", { name: /Back waist length/ })).toHaveFocus();
 });
 
 test("whoever types a reading that cannot be stays with it once, and is told in its field; then Enter goes on", () => {
   const { store } = shown(withBody({ bustGirth: "35" }));
-  const waist = screen.getByRole("textbox", { name: /^Waist girth/ });
+  const waist = screen.getByRole("textbox", { name: /^Waist, all around/ });
   waist.focus();
   fireEvent.change(waist, { target: { value: "76" } });
   fireEvent.keyDown(waist, { key: "Enter" });
@@ -63,15 +63,15 @@ test("whoever types a reading that cannot be stays with it once, and is told in 
   expect(waist).toHaveFocus();
   const described = (waist.getAttribute("aria-describedby") ?? "").split(" ");
   const told = described.map((id) => document.getElementById(id)?.textContent ?? "").join(" ");
-  expect(told).toMatch(/looks like centimetres typed as inches/);
+  expect(told).toMatch(/centimeters typed as inches/);
   fireEvent.keyDown(waist, { key: "Enter" });
-  expect(screen.getByRole("textbox", { name: /^Full hip girth/ })).toHaveFocus();
+  expect(screen.getByRole("textbox", { name: /^Full hip, all around/ })).toHaveFocus();
 });
 
 test("a sound reading goes on at once", () => {
   shown(withBody({ bustGirth: "35" }));
-  const waist = screen.getByRole("textbox", { name: /^Waist girth/ });
+  const waist = screen.getByRole("textbox", { name: /^Waist, all around/ });
   fireEvent.change(waist, { target: { value: "28" } });
   fireEvent.keyDown(waist, { key: "Enter" });
-  expect(screen.getByRole("textbox", { name: /^Full hip girth/ })).toHaveFocus();
+  expect(screen.getByRole("textbox", { name: /^Full hip, all around/ })).toHaveFocus();
 });

@@ -11,9 +11,9 @@ test("the door has its two ways at once, and then three figures with their words
       <Door />
     </StoreProvider>,
   );
-  expect(screen.getByRole("button", { name: "Start with three girths" })).toBeTruthy();
-  expect(screen.getByRole("button", { name: /made-up person/ })).toBeTruthy();
-  expect(await screen.findByText("Covered: the tape reads as on the body", {}, { timeout: 30_000 })).toBeTruthy();
+  expect(screen.getByRole("button", { name: "Start with bust, waist and hip" })).toBeTruthy();
+  expect(screen.getByRole("button", { name: /sample person/ })).toBeTruthy();
+  expect(await screen.findByText("Covered: the tape reads as on the person", {}, { timeout: 30_000 })).toBeTruthy();
   expect(container.querySelectorAll(".door-stages svg").length).toBe(3);
   for (const path of container.querySelectorAll(".door-stages path"))
     expect(path.getAttribute("d")).not.toMatch(/NaN|Infinity/);

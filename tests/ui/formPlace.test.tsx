@@ -25,7 +25,7 @@ beforeEach(() => {
 test("the sizes stand in columns with heads, and each figure is named for those who cannot see them", () => {
   const container = shown({ ...newFitting("in"), body: { bustGirth: "36", waistGirth: "28", fullHipGirth: "38" } });
   const [head] = container.querySelectorAll(".size-head");
-  expect(head?.textContent).toBe("Size, inbustwaistfull hipFor this body");
+  expect(head?.textContent).toBe("Size, inbustwaistfull hipFor this person");
   const size = screen.getByRole("radio", { name: /^Size 10 bust 32 1\/2 in waist 25 in full hip 34 1\/2 in / });
   expect(size).not.toBeChecked();
 });

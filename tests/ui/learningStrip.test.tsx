@@ -45,12 +45,14 @@ const field = (name: RegExp) => screen.getByRole("textbox", { name });
 
 test("the trial: a text that is no length stays as typed and is not handed in; two readings are, and answered", async () => {
   const store = shown();
-  expect(await screen.findByRole("heading", { name: "What one layer may be worth" }, patience)).toBeInTheDocument();
+  expect(
+    await screen.findByRole("heading", { name: "What one layer may add under the tape" }, patience),
+  ).toBeInTheDocument();
   fireEvent.click(screen.getByRole("button", { name: "Try one layer" }));
   fireEvent.change(field(/before/), { target: { value: bare } });
   fireEvent.change(field(/after/), { target: { value: "thirty" } });
   fireEvent.blur(field(/after/));
-  const learn = screen.getByRole<HTMLButtonElement>("button", { name: "Learn from it" });
+  const learn = screen.getByRole<HTMLButtonElement>("button", { name: "Save the trial" });
   expect(learn.disabled).toBe(true);
   expect((field(/after/) as HTMLInputElement).value).toBe("thirty");
 
@@ -59,15 +61,15 @@ test("the trial: a text that is no length stays as typed and is not handed in; t
   expect(learn.disabled).toBe(true);
 
   fireEvent.change(field(/after/), { target: { value: after } });
-  expect(screen.getByText(/These two readings alone say 5\/16 in \(7.6 mm\)/)).toBeInTheDocument();
+  expect(screen.getByText(/By these two measurements alone one layer adds 5\/16 in/)).toBeInTheDocument();
   fireEvent.click(learn);
   expect(store.getState().fitting.work).toMatchObject([{ did: "trial", before: bare, after, level: "waist" }]);
   await waitFor(
-    () => expect(screen.getAllByText(/One layer is worth about 5\/16 in/).length).toBeGreaterThan(1),
+    () => expect(screen.getAllByText(/One layer adds about \d+\/\d+ in under the tape/).length).toBeGreaterThan(1),
     patience,
   );
-  expect(screen.getByText("From 2 readings of the tape.")).toBeInTheDocument();
-  expect(screen.getByRole("heading", { name: "What one layer is worth" })).toBeInTheDocument();
+  expect(screen.getByText("From 2 measurements.")).toBeInTheDocument();
+  expect(screen.getByRole("heading", { name: "What one layer adds under the tape" })).toBeInTheDocument();
 });
 
 test("news waits for a press, is undone by undo, and the reading can be left out", async () => {
@@ -78,21 +80,21 @@ test("news waits for a press, is undone by undo, and the reading can be left out
     store.dispatch({ does: "pin", piece: pieceToFile(piece, "", ""), at });
   store.dispatch({ does: "read", name: "waistGirth", text: sampleBody("waistGirth", -1.25), at });
   store.dispatch({ does: "read", name: "highHipGirth", text: sampleBody("highHipGirth", -1.5), at });
-  const button = await screen.findByRole("button", { name: "Plan the rest from the tape" }, patience);
+  const button = await screen.findByRole("button", { name: "Update the remaining pieces" }, patience);
   fireEvent.click(button);
   expect(store.getState().fitting.work.at(-1)?.did).toBe("replanned");
   await waitFor(
-    () => expect(screen.queryByRole("button", { name: "Plan the rest from the tape" })).toBeNull(),
+    () => expect(screen.queryByRole("button", { name: "Update the remaining pieces" })).toBeNull(),
     patience,
   );
   await waitFor(
-    () => expect(screen.getByText("What the pieces that are left can be made of")).toBeInTheDocument(),
+    () => expect(screen.getByText("What the remaining pieces can be cut from")).toBeInTheDocument(),
     patience,
   );
 
   store.undo();
-  await screen.findByRole("button", { name: "Plan the rest from the tape" }, patience);
-  fireEvent.click(screen.getByRole("button", { name: /Leave out High hip/ }));
+  await screen.findByRole("button", { name: "Update the remaining pieces" }, patience);
+  fireEvent.click(screen.getByRole("button", { name: /Ignore this reading: High hip/ }));
   expect(store.getState().fitting.work.filter(({ did }) => did === "measured")).toHaveLength(1);
 });
 
@@ -110,9 +112,9 @@ test("a trial that can hardly be is told, and can be left out", async () => {
   fireEvent.click(screen.getByRole("button", { name: "Try one layer" }));
   fireEvent.change(field(/before/), { target: { value: bare } });
   fireEvent.change(field(/after/), { target: { value: thick } });
-  fireEvent.click(screen.getByRole("button", { name: "Learn from it" }));
+  fireEvent.click(screen.getByRole("button", { name: "Save the trial" }));
   expect(
-    await screen.findByText(new RegExp(`Waist girth ${thick}.in can hardly be`), {}, patience),
+    await screen.findByText(new RegExp(`Waist, all around: ${thick}.in is typed`), {}, patience),
   ).toBeInTheDocument();
   fireEvent.click(screen.getByRole("button", { name: "Ignore this reading" }));
   await waitFor(() => expect(store.getState().fitting.work).toEqual([]));

@@ -6,29 +6,27 @@ import {
   correctionSentence,
   doneKinds,
   doneSentence,
+  layerSentence,
   levelList,
   madeOfSentence,
   newsSentence,
   overSentence,
   restSentence,
-  worthSentence,
 } from "../../src/ui/text/learning";
 
-describe("the worth of a layer", () => {
-  test("in tenths of a millimetre, and beside inches in sixteenths as well", () => {
-    expect(worthSentence({ layer: mm(6.82), least: mm(6.2), most: mm(7.44) }, "cm", "read")).toBe(
-      "One layer is worth about 6.8 mm: between 6.2 and 7.4, nine times in ten.",
+describe("how much a layer adds", () => {
+  test("in tenths of a millimeter, or for who works in inches in inches alone", () => {
+    expect(layerSentence({ layer: mm(6.82), least: mm(6.2), most: mm(7.44) }, "cm", "read")).toBe(
+      "One layer adds about 6.8 mm under the tape: most likely 6.2 to 7.4 mm.",
     );
-    expect(worthSentence({ layer: mm(7.54), least: mm(6.5), most: mm(8.7) }, "in", "read")).toBe(
-      "One layer is worth about 5/16 in (7.5 mm): between 6.5 and 8.7 mm, nine times in ten.",
+    expect(layerSentence({ layer: mm(7.54), least: mm(6.5), most: mm(8.7) }, "in", "read")).toBe(
+      "One layer adds about 9/32 in under the tape: most likely 1/4 to 11/32 in.",
     );
   });
 });
 
-test("before anything was read a layer only may be worth it", () => {
-  expect(worthSentence({ layer: mm(6), least: mm(3), most: mm(12) }, "cm", "guessed")).toMatch(
-    /^One layer may be worth/,
-  );
+test("before anything was measured a layer only may add it", () => {
+  expect(layerSentence({ layer: mm(6), least: mm(3), most: mm(12) }, "cm", "guessed")).toMatch(/^One layer may add/);
 });
 
 describe("news", () => {
@@ -36,7 +34,7 @@ describe("news", () => {
     const change = { kind: "fewer", layers: 2, zone: "front", level: "waist", because: "thicker" } as const;
     expect(newsSentence(change)).toBe("Two fewer front layers at the waist: your batting is thicker than expected.");
     expect(newsSentence({ ...change, kind: "more", layers: 1, zone: "round", because: "thinner" })).toBe(
-      "One more layer all the way round at the waist: your batting is thinner than expected.",
+      "One more layer all the way around at the waist: your batting is thinner than expected.",
     );
   });
 
@@ -56,59 +54,61 @@ describe("news", () => {
 });
 
 describe("where to rest", () => {
-  test("pin so far and read there; read at once; the last round", () => {
+  test("pin so far and measure there; measure at once; the last time through", () => {
     const levels = levelList(["waist", "highHip"], 5);
-    expect(restSentence({ upTo: 7, isLast: false, levels })).toBe(
-      "Pin up to piece 7, then read the waist and the high hip.",
+    expect(restSentence({ upTo: "front panel 2", isLast: false, levels })).toBe(
+      "Pin up to front panel 2, then measure the waist and the high hip.",
     );
     expect(restSentence({ upTo: null, isLast: false, levels })).toBe(
-      "Read the waist and the high hip now, before you pin any more.",
+      "Measure the waist and the high hip now, before you pin any more.",
     );
-    expect(restSentence({ upTo: 12, isLast: true, levels: levelList(levelNames, 5) })).toBe(
-      "Pin the rest, up to piece 12, then read every level.",
+    expect(restSentence({ upTo: "the back panel", isLast: true, levels: levelList(levelNames, 5) })).toBe(
+      "Pin the remaining pieces, up to the back panel, then measure every level line.",
     );
     expect(restSentence({ upTo: null, isLast: true, levels: levelList(levelNames, 5) })).toBe(
-      "Every piece is on: read every level once more.",
+      "Every piece is on: measure every level line once more.",
     );
   });
 });
 
 describe("corrections", () => {
   const told = { part: "front", over: "1 cm" } as const;
-  const base = { level: "waist", half: "front", told, piece: "Front piece 5" } as const;
-  test("say how far over, and which piece to peel, trim or pull thin", () => {
-    expect(overSentence({ ...base, how: { kind: "peel" } })).toBe("The waist reads 1 cm over in front.");
+  const base = { level: "waist", half: "front", told, piece: "front panel 2" } as const;
+  test("say how far over, and which piece to take off, narrow or leave", () => {
+    expect(overSentence({ ...base, how: { kind: "peel" } })).toBe("Padding 1 cm over at the waist, in front.");
     const allRound = { part: "girth", over: "1.5 cm" } as const;
-    expect(overSentence({ ...base, told: allRound, how: { kind: "peel" } })).toBe("The waist reads 1.5 cm over.");
-    expect(overSentence({ ...base, told: null, how: { kind: "peel" } })).toBe("The waist may be over in front.");
-    expect(correctionSentence({ ...base, how: { kind: "peel" } })).toBe("Take front piece 5 off again.");
+    expect(overSentence({ ...base, told: allRound, how: { kind: "peel" } })).toBe("Padding 1.5 cm over at the waist.");
+    expect(overSentence({ ...base, told: null, how: { kind: "peel" } })).toBe(
+      "The padding at the waist may be over in front.",
+    );
+    expect(correctionSentence({ ...base, how: { kind: "peel" } })).toBe("Take front panel 2 off again.");
     expect(correctionSentence({ ...base, how: { kind: "trim", eachSide: "12 mm", reach: "60 mm" } })).toBe(
-      "Trim front piece 5 by 12 mm on each side at the waist line, running out to nothing 60 mm above and below it.",
+      "Narrow front panel 2 by 12 mm at each side at the waistline, running out to nothing 60 mm above and below it.",
     );
     expect(correctionSentence({ ...base, how: { kind: "pullThin" } })).toContain(
-      "Pull front piece 5 thin in front at the waist line",
+      "leave that on, and narrow a panel in front that crosses the waistline",
     );
   });
 });
 
 describe("what a piece can be made of", () => {
   test("a new one, its own, or another trimmed", () => {
-    expect(madeOfSentence("Front piece 9", null)).toBe("Front piece 9: cut a new one.");
-    expect(madeOfSentence("Front piece 9", { name: "Front piece 9", fit: "asItIs" })).toBe(
-      "Front piece 9: the one you have cut, as it is.",
+    expect(madeOfSentence("Front panel 3", null)).toBe("Front panel 3: cut a new one.");
+    expect(madeOfSentence("Front panel 3", { name: "Front panel 3", fit: "asItIs" })).toBe(
+      "Front panel 3: the one you have cut, as it is.",
     );
-    expect(madeOfSentence("Front piece 9", { name: "Front piece 8", fit: "trim" })).toBe(
-      "Front piece 9: the front piece 8 you have cut, trimmed to the new outline.",
+    expect(madeOfSentence("Front panel 3", { name: "Front panel 2", fit: "trim" })).toBe(
+      "Front panel 3: the front panel 2 you have cut, cut down to the new outline.",
     );
   });
 });
 
-test("each state of a level has words of its own, and what was not read never says that it is there", () => {
+test("each state of a level has words of its own, and what was not read never says that it is on target", () => {
   for (const standing of ["read", "expected"] as const) {
     const sentences = doneKinds.map((kind) => doneSentence(kind, "12 mm", "frontArc", standing));
     expect(new Set(sentences).size).toBe(doneKinds.length);
   }
-  expect(doneSentence("over", "12 mm", "frontArc", "read")).toBe("over: 12 mm too much in front");
-  expect(doneSentence("there", "12 mm", "frontArc", "read")).toBe("there");
-  expect(doneSentence("there", "12 mm", "frontArc", "expected")).toBe("should be there");
+  expect(doneSentence("over", "12 mm", "frontArc", "read")).toBe("12 mm over in front");
+  expect(doneSentence("there", "12 mm", "frontArc", "read")).toBe("on target");
+  expect(doneSentence("there", "12 mm", "frontArc", "expected")).toBe("should be on target");
 });

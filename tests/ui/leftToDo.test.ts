@@ -24,18 +24,18 @@ const padded = (count: number): Fitting =>
     .slice(0, count)
     .reduce((fitting, piece) => apply(fitting, { does: "pin", piece: pieceToFile(piece, "", ""), at }), bare);
 
-test("the girths a plan needs come first, by name", () => {
+test("the measurements a plan needs come first, by name", () => {
   const empty = newFitting("in");
   expect(girthsLeft(empty)).toBe("nothing measured yet");
   const waist = apply(empty, { does: "measure", whose: "body", name: "waistGirth", text: "30" });
-  expect(girthsLeft(waist)).toBe("left to measure: bust girth and full hip girth");
+  expect(girthsLeft(waist)).toBe("left to measure: bust all around and full hip all around");
   expect(girthsLeft(bare)).toBeUndefined();
 });
 
 test("then the pieces, and last the tape", () => {
   expect(leftToDo(bare)).toBe(`${all} pieces planned, none pinned`);
   expect(leftToDo(padded(1))).toBe(`1 of ${all} pieces pinned, ${all - 1} to go`);
-  expect(leftToDo(padded(all))).toBe(`all ${all} pieces pinned; left: read the tape at every level`);
+  expect(leftToDo(padded(all))).toBe(`all ${all} pieces pinned; left: measure every level line`);
 });
 
 test("a body measured again asks for the change alone", () => {
@@ -53,5 +53,5 @@ test("a body measured again asks for the change alone", () => {
 
 test("readings that contradict each other are told", () => {
   const contradicting = apply(bare, { does: "measure", whose: "body", name: "waistFrontArc", text: "60" });
-  expect(leftToDo(contradicting)).toBe("some readings need another look");
+  expect(leftToDo(contradicting)).toBe("some measurements need another look");
 });

@@ -31,7 +31,6 @@ function Bench() {
         progress={progress}
         level="waist"
         over="padding"
-        isEasing
         onLevel={still}
         onPart={still}
       />
@@ -40,7 +39,6 @@ function Bench() {
         level="waist"
         part="girth"
         now={progress.now.waist}
-        isLastOn
         over="padding"
         onPart={still}
       />
@@ -55,7 +53,7 @@ function shown() {
       <Bench />
     </StoreProvider>,
   );
-  const field = () => screen.getByRole<HTMLInputElement>("textbox", { name: /, all round/ });
+  const field = () => screen.getByRole<HTMLInputElement>("textbox", { name: /, all around/ });
   const line = (n: number) => container.querySelectorAll(".reading")[n];
   const left = (n: number) => line(n)?.querySelector(".reading-left")?.textContent;
   const tape = (n: number) =>
@@ -78,11 +76,11 @@ describe("a letter of a reading", () => {
   test("moves front and back, which follow from it, the pad, and the height of its words, a frame later", async () => {
     const { left, type } = shown();
     const [front, back] = [left(1), left(2)];
-    expect(screen.getByRole<HTMLButtonElement>("button", { name: /^Keep/ }).disabled).toBe(true);
+    expect(screen.getByRole<HTMLButtonElement>("button", { name: /^Save/ }).disabled).toBe(true);
     type("30");
     expect([left(1), left(2)]).toEqual([front, back]);
     await waitFor(() => expect([left(1), left(2)]).not.toEqual([front, back]));
-    expect(screen.getByRole<HTMLButtonElement>("button", { name: /^Keep/ }).disabled).toBe(false);
+    expect(screen.getByRole<HTMLButtonElement>("button", { name: /^Save/ }).disabled).toBe(false);
     const place = document.querySelector(".reading-left-place");
     expect(place?.getAttribute("data-words")).toBe(place?.textContent);
   });

@@ -36,15 +36,15 @@ function shown(fitting: Fitting, parts: React.ReactNode = <PlanPlace />) {
 describe("what the plan rests on", () => {
   test("guesses: the lead says so, and names the one that weighs most with a link to its field", () => {
     const { text, container } = shown(threeGirths);
-    expect(container.querySelector(".lead")?.textContent).toContain("if the guesses and the batting hold");
-    expect(text()).toContain("The guess that weighs most is the");
+    expect(container.querySelector(".lead")?.textContent).toContain("if the estimates and the batting hold");
+    expect(text()).toContain("The estimate that counts most is the");
     const link = screen.getByRole("link", { name: "Measure it" });
     expect(link.getAttribute("href")).toMatch(/^#body\/[a-z][A-Za-z]+$/);
   });
 
   test("of a measured form count as well", () => {
     const { container } = shown(demo);
-    expect(container.querySelector(".lead")?.textContent).toContain("if the guesses and the batting hold");
+    expect(container.querySelector(".lead")?.textContent).toContain("if the estimates and the batting hold");
     expect(screen.getByRole("link", { name: "Measure it" }).getAttribute("href")).toMatch(/^#form\//);
   });
 
@@ -58,7 +58,7 @@ describe("what the plan rests on", () => {
     };
     const { container, text } = shown({ ...demo, form });
     expect(container.querySelector(".lead")?.textContent).toContain("if the batting holds");
-    expect(text()).not.toContain("The guess that weighs most");
+    expect(text()).not.toContain("The estimate that counts most");
   });
 
   test("every figure nobody read has the word for it beside it", () => {
@@ -66,7 +66,7 @@ describe("what the plan rests on", () => {
     const cells = [...container.querySelectorAll(".figures-table tbody td")];
     const guessed = cells.filter((cell) => cell.querySelector(".length-guess") !== null);
     expect(guessed.length).toBeGreaterThan(15);
-    for (const cell of guessed) expect(cell.textContent).toMatch(/guessed|supposed/);
+    for (const cell of guessed) expect(cell.textContent).toMatch(/estimated|supposed/);
     expect(screen.getAllByRole("columnheader", { name: "form now (supposed)" })).toHaveLength(5);
   });
 
@@ -128,28 +128,28 @@ describe("the form and the batting", () => {
     const rail = shown(threeGirths, <PlaceState place="form" />);
     expect(rail.text()).toMatch(/^size \d+, supposed$/);
     const { store, text } = shown(threeGirths);
-    expect(text().split("Which form have you got?")).toHaveLength(2);
+    expect(text().split("Which form do you have?")).toHaveLength(2);
     expect(screen.getByRole("link", { name: "Say which form it is" })).toHaveAttribute("href", "#form");
     store.dispatch({ does: "chooseForm", table: "misses", size: "8" });
     expect(shown(store.getState().fitting, <PlaceState place="form" />).text()).toBe("size 8");
-    expect(shown(store.getState().fitting).text()).not.toContain("Which form have you got?");
+    expect(shown(store.getState().fitting).text()).not.toContain("Which form do you have?");
   });
 
   test("a batting nobody chose is supposed and asked for before the pieces; one tap answers", () => {
     const { store, text } = shown(threeGirths);
-    expect(text().indexOf("Which batting have you got?")).toBeGreaterThan(0);
-    expect(text().indexOf("Which batting have you got?")).toBeLessThan(text().indexOf("Pieces, in the order"));
-    const question = within(screen.getByRole("group", { name: "Which batting have you got?" }));
-    fireEvent.click(question.getByRole("button", { name: "bonded wadding" }));
-    expect(store.getState().fitting.batting.name).toBe("bonded wadding");
-    expect(text()).not.toContain("Which batting have you got?");
-    expect(text()).toContain("Worked out for bonded wadding");
+    expect(text().indexOf("Which batting do you have?")).toBeGreaterThan(0);
+    expect(text().indexOf("Which batting do you have?")).toBeLessThan(text().indexOf("Pieces, in the order"));
+    const question = within(screen.getByRole("group", { name: "Which batting do you have?" }));
+    fireEvent.click(question.getByRole("button", { name: "bonded batting" }));
+    expect(store.getState().fitting.batting.name).toBe("bonded batting");
+    expect(text()).not.toContain("Which batting do you have?");
+    expect(text()).toContain("Worked out for bonded batting");
   });
 
   test("a batting tried under the tape is no longer supposed", () => {
-    const trial = { batting: "usual wadding", level: "waist", plies: 1, before: "28", after: "29 1/2" } as const;
+    const trial = { batting: "usual batting", level: "waist", plies: 1, before: "28", after: "29 1/2" } as const;
     const tried: Fitting = { ...threeGirths, work: [{ did: "trial", ...trial }] };
-    expect(shown(tried).text()).not.toContain("Which batting have you got?");
+    expect(shown(tried).text()).not.toContain("Which batting do you have?");
   });
 });
 
@@ -159,8 +159,8 @@ describe("before the first piece", () => {
     expect(inches).toMatch(
       /Mark five level lines on the form, straight down from the nape: bust [\d /]+ in, underbust/,
     );
-    expect(inches).toMatch(/Bonded batting: [\d.]+ sq yd, which is the pieces and a quarter more/);
-    expect(inches).toMatch(/The largest is [\d /]+ in long, [\d /]+ in deep/);
+    expect(inches).toMatch(/Bonded batting: [\d.]+ sq yd, the pieces and a quarter more/);
+    expect(inches).toMatch(/The largest is [\d /]+ in long, [\d /]+ in high/);
     const centimetres = shown({
       ...threeGirths,
       unit: "cm",
@@ -180,9 +180,9 @@ describe("the rail beside the padding", () => {
       demo,
     );
     expect(shown(demo, <PlaceState place="padding" />).text()).toBe(`0 of ${pieces.length} pinned`);
-    expect(shown(pinned, <PlaceState place="padding" />).text()).toBe("all pinned, 0 of 5 levels read");
+    expect(shown(pinned, <PlaceState place="padding" />).text()).toBe("all pinned, 0 of 5 lines measured");
     const waist = apply(pinned, { does: "read", name: "waistGirth", text: sampleBody("waistGirth"), at });
-    expect(shown(waist, <PlaceState place="padding" />).text()).toBe("all pinned, 1 of 5 levels read");
+    expect(shown(waist, <PlaceState place="padding" />).text()).toBe("all pinned, 1 of 5 lines measured");
   });
 });
 
@@ -235,8 +235,12 @@ describe("what to have", () => {
   test("the padding sheet says what finishing takes in the words of the finishing, and has room to count pins", () => {
     const paper = shown(demo, <PrintedSheet />).text();
     const finishing = shown(demo, <FinishingPlace />).text();
-    const words = [finishingWords.supplyCover, finishingWords.care[0], `Cut it ${sampleBody("waistGirth", 1)} in long`];
+    const words = [
+      finishingWords.supplyCover("in"),
+      finishingWords.care[0],
+      `Cut it ${sampleBody("waistGirth", 1)} in long`,
+    ];
     for (const sentence of words) for (const text of [paper, finishing]) expect(text).toContain(sentence);
-    expect(paper).toMatch(/Pins in +out/);
+    expect(paper).toMatch(/Pins in +pins out/);
   });
 });

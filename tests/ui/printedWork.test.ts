@@ -29,7 +29,7 @@ describe("readings on paper", () => {
       "",
     ]);
   });
-  test("level by level, all round first, and of a place read twice the last", () => {
+  test("level by level, all around first, and of a place read twice the last", () => {
     const work = [pin(one), read({ waistFrontArc: "38" }), read({ bustGirth: "90" }), read({ waistGirth: "72" })];
     expect(written(...work, read({ waistGirth: "73" }))[0]).toBe("bust girth 900; waist girth 730, frontArc 380");
   });
@@ -61,7 +61,7 @@ describe("which sheets are printed unless somebody chooses", () => {
   });
 });
 
-test("paper says whether a layer’s worth is guessed or learned", () => {
-  expect(printingWords.worth("6 mm", 0)).toBe("One layer is guessed to be worth 6 mm.");
-  expect(printingWords.worth("5 mm", 4)).toContain("learned from 4 readings");
+test("paper says whether how much a layer adds is a starting figure or from the tape", () => {
+  expect(printingWords.worth("6 mm", 0)).toBe("One layer may add about 6 mm under the tape, a starting figure.");
+  expect(printingWords.worth("5 mm", 4)).toContain("from 4 measurements");
 });

@@ -27,7 +27,7 @@ const shown = (extra: { readonly [key: string]: unknown } = {}): FittingStore =>
   return store;
 };
 const girthField = () => {
-  const [field] = screen.getAllByRole<HTMLInputElement>("textbox", { name: /all round/ });
+  const [field] = screen.getAllByRole<HTMLInputElement>("textbox", { name: /all around/ });
   assert(field !== undefined, "the girth has a field");
   return field;
 };

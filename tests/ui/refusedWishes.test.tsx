@@ -182,7 +182,7 @@ describe("what is said of a wish", () => {
     give(file);
     await waitFor(() => expect(heard()).toContain("Ruth: added."));
     give(file);
-    await waitFor(() => expect(heard()).toContain("Ruth: was here already"));
+    await waitFor(() => expect(heard()).toContain("Ruth: already here"));
     expect(await titles()).toEqual(["Odile", "Ines", "Ruth"]);
     refuse();
     const anyway = () => fireEvent.click(screen.getByRole("button", { name: intakeWords.addAnyway(1) }));

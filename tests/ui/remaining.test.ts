@@ -7,24 +7,23 @@ import { amountText, remaining, remainingText } from "../../src/ui/readout/remai
 import { remainingSentence, type Standing } from "../../src/ui/text/padding";
 
 const plain = (text: string): string => text.replaceAll("\u00a0", " ");
-const say = (wanted: number, now: number, standing: Standing = "read", isLastOn = true): string => {
+const say = (wanted: number, now: number, standing: Standing = "read"): string => {
   const { kind } = remaining(mm(wanted), mm(now));
   const amount = remainingText(mm(wanted), mm(now), "0.5 cm");
-  return plain(remainingSentence(kind, amount, "frontArc", standing, isLastOn));
+  return plain(remainingSentence(kind, amount, "frontArc", standing));
 };
 
 describe("what is left to go", () => {
   test("in words, for each way a reading can stand", () => {
     expect(say(500, 485)).toBe("1.5 cm to go in front");
-    expect(say(500, 502)).toBe("there");
-    expect(say(500, 503)).toBe("0.5 cm over: ease the last layer");
-    expect(say(500, 503, "read", false)).toBe("0.5 cm over in front");
+    expect(say(500, 502)).toBe("on target");
+    expect(say(500, 503)).toBe("0.5 cm over in front");
   });
 
-  test("what nobody read is never there, and asks for no easing", () => {
-    expect(say(500, 502, "expected")).toBe("should be there");
-    expect(say(500, 502, "bare")).toBe("should be there");
-    expect(say(500, 515, "expected")).toBe("perhaps 1.5 cm over: read it");
+  test("what nobody measured is never called on target", () => {
+    expect(say(500, 502, "expected")).toBe("should be on target");
+    expect(say(500, 502, "bare")).toBe("should be on target");
+    expect(say(500, 515, "expected")).toBe("perhaps 1.5 cm over: measure it");
     expect(say(500, 515, "bare")).toBe("1.5 cm over in front");
     expect(say(500, 485, "expected")).toBe("1.5 cm to go in front");
   });

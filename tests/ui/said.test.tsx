@@ -36,7 +36,7 @@ function shown() {
     </StoreProvider>,
   );
   fireEvent.click(screen.getByRole("tab", { name: "waist" }));
-  const field = screen.getByRole<HTMLInputElement>("textbox", { name: /waist, all round/ });
+  const field = screen.getByRole<HTMLInputElement>("textbox", { name: /waist, all around/ });
   const voice = container.querySelector("[aria-live=polite]");
   assert(voice !== null, "there is a voice");
   const heard = () => (voice.textContent ?? "").replaceAll("\u00a0", " ").trim();
@@ -51,21 +51,24 @@ test("a reading is said when it is kept, with what is left to go, and not at its
   type(short);
   expect(heard()).toBe("");
   fireEvent.keyDown(field, { key: "Enter" });
-  expect(heard()).toBe(`Waist, all round ${short} in: 1 7/8 in to go all round.`);
+  expect(heard()).toBe(`Waist, all around ${short} in: 1 7/8 in to go all around.`);
 });
 
 test("what it means for the plan is said after it, the first time as well", async () => {
   const { field, heard, type } = shown();
   type(sampleBody("waistGirth", -1.75));
   fireEvent.keyDown(field, { key: "Enter" });
-  await waitFor(() => expect(heard()).toMatch(/^Waist, all round /), patience);
+  await waitFor(() => expect(heard()).toMatch(/^Waist, all around /), patience);
 });
 
 test("a reading that cannot be is said to be so", async () => {
   const { field, heard, type } = shown();
   type("52");
   fireEvent.keyDown(field, { key: "Enter" });
-  await waitFor(() => expect(heard()).toContain("52 in can hardly be: over these pieces it should be about"), patience);
+  await waitFor(
+    () => expect(heard()).toContain("52 in is typed; over these pieces the tape should read about"),
+    patience,
+  );
 });
 
 test("a text that is no length is said to be none, by Enter and by the pad's own patch", async () => {
@@ -74,7 +77,7 @@ test("a text that is no length is said to be none, by Enter and by the pad's own
   fireEvent.keyDown(field, { key: "Enter" });
   const told = heard();
   expect(told).toContain("abc");
-  const keep = screen.getByRole("button", { name: "Keep the reading" });
+  const keep = screen.getByRole("button", { name: "Save the measurement" });
   await waitFor(() => expect(keep).toBeEnabled());
   fireEvent.click(keep);
   expect(heard()).toBe(`${told} ${told}`);
@@ -85,5 +88,5 @@ test("the field of a reading is described by what is left to go", () => {
   type(short);
   const described = (field.getAttribute("aria-describedby") ?? "").split(" ");
   const words = described.map((id) => document.getElementById(id)?.textContent ?? "").join(" ");
-  expect(words.replaceAll("\u00a0", " ")).toContain("1 7/8 in to go all round");
+  expect(words.replaceAll("\u00a0", " ")).toContain("1 7/8 in to go all around");
 });

@@ -3,6 +3,7 @@ import { type LengthProblem, type LengthUnit, lengthUnits, parseLength } from ".
 import { err, ok, type Result } from "../../core/result";
 import type { Entries, Entry, Fitting } from "../../document/fitting";
 import { nearestName } from "../../document/nearestName";
+import { olderMeasurementKeys } from "../../document/olderKeys";
 import { type CsvProblem, type CsvRow, readCsv, writeCsv } from "./csvText";
 
 /**
@@ -91,7 +92,7 @@ function readLine({ line, cells }: CsvRow, width: number, columns: Columns, unit
   if (extra.length > 0)
     return { ...nothing, problems: [{ code: "tooManyColumns", line, got: cells.length, expected: width }] };
   const got = cell("measurement");
-  const name = measurementNames.find((known) => letters(known) === letters(got));
+  const name = measurementNamed(letters(got));
   if (name === undefined) {
     return {
       ...nothing,
@@ -111,6 +112,10 @@ function readLine({ line, cells }: CsvRow, width: number, columns: Columns, unit
   );
   return { line, name, body: body?.ok ? body.value : null, form: form?.ok ? form.value : null, problems };
 }
+
+const measurementNamed = (typed: string): MeasurementName | undefined =>
+  measurementNames.find((known) => letters(known) === typed) ??
+  Object.entries(olderMeasurementKeys).find(([older]) => letters(older) === typed)?.[1];
 
 /** The cell as it was typed; one that leans on its row's unit takes it along where the fitting has another. */
 function readEntry(cell: string, rowUnit: LengthUnit, unit: LengthUnit): Result<Entry | null, LengthProblem> {

@@ -24,7 +24,7 @@ export const leftInErasing = (
   drawers: Drawers,
   isThere: (open: DrawersToRead) => Promise<boolean>,
 ): Promise<NotSaved | null> =>
-  lookedAgain(drawers, async (open) => ((await isThere(open)) ? "what was erased is still there" : null));
+  lookedAgain(drawers, async (open) => ((await isThere(open)) ? "what was deleted is still there" : null));
 
 /** Where it cannot be looked at now, the word of the drawers stands: the change was flushed to the disk. */
 async function lookedAgain(

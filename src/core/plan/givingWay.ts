@@ -44,7 +44,7 @@ function levelShortfalls({ name, body, predicted }: PlannedLevel): readonly Shor
   });
 }
 
-const formLengths = ["shoulderLength", "neckGirth", "acrossBack", "upperBackWidth", "shoulderDrop"] as const;
+const formLengths = ["shoulderLength", "neckGirth", "acrossShoulders", "upperBackWidth", "shoulderDrop"] as const;
 
 /** Lengths that padding hardly changes: told where body and form were both measured and differ by more than agreement. */
 function lengthShortfalls(body: Measurements, form: Measurements): readonly Shortfall[] {

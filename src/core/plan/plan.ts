@@ -50,7 +50,13 @@ export type Shortfall =
       readonly level: LevelName;
       readonly amount: Millimetres;
       readonly sense: "tooLarge" | "staysShort";
-      readonly length: "shoulderLength" | "neckGirth" | "acrossBack" | "upperBackWidth" | "shoulderDrop" | "apexHeight";
+      readonly length:
+        | "shoulderLength"
+        | "neckGirth"
+        | "acrossShoulders"
+        | "upperBackWidth"
+        | "shoulderDrop"
+        | "apexHeight";
     };
 
 /**

@@ -1,7 +1,8 @@
 import type { BattingEntry } from "../../document/fitting";
 import { battingGuesses } from "../text/batting";
+import { useUnit } from "../useStore";
 
-/** The guesses a person may start from, one tap each. */
+/** The starting figures a person may pick, one tap each. */
 export interface BattingGuessesProps {
   readonly legend: string;
   readonly batting: BattingEntry;
@@ -9,6 +10,7 @@ export interface BattingGuessesProps {
 }
 
 export function BattingGuesses({ legend, batting, onChoose }: BattingGuessesProps) {
+  const unit = useUnit();
   return (
     <fieldset className="guesses">
       <legend>{legend}</legend>
@@ -17,8 +19,8 @@ export function BattingGuesses({ legend, batting, onChoose }: BattingGuessesProp
           key={name}
           type="button"
           className="patch"
-          aria-pressed={batting.name === name && batting.layerThickness === layer}
-          onClick={() => onChoose({ name, layerThickness: layer })}
+          aria-pressed={batting.name === name && Object.values(layer).some((text) => text === batting.layerThickness)}
+          onClick={() => onChoose({ name, layerThickness: layer[unit] })}
         >
           {name}
         </button>

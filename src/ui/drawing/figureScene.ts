@@ -66,7 +66,7 @@ export function figureScene({
   const seen = placed.filter(({ strips }) => strips.length > 0).map(({ piece }) => String(piece.order));
   return {
     title: now === undefined ? `All pieces, ${viewWords[view]}` : `Piece ${String(now)}, ${viewWords[view]}`,
-    description: `The form with its padding ${viewWords[view]}, and the body as a chalk line round it. ${
+    description: `The form with its padding ${viewWords[view]}, and the person’s outline around it. ${
       seen.length === 0 ? "No piece shows from here." : `Pieces that show from here: ${seen.join(", ")}.`
     }`,
     frame,

@@ -20,6 +20,7 @@ const writerFor = (unit: LengthUnit, step: LengthStep): LengthWriter => ({
 const writers = {
   "1/8 in": writerFor("in", "1/8 in"),
   "1/16 in": writerFor("in", "1/16 in"),
+  "1/32 in": writerFor("in", "1/32 in"),
   "0.5 cm": writerFor("cm", "0.5 cm"),
   "0.1 cm": writerFor("cm", "0.1 cm"),
   "1 mm": writerFor("mm", "1 mm"),

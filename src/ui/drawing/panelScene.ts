@@ -11,7 +11,7 @@ import { isEven, outlineWidths, writtenWidths } from "./writtenWidths";
 
 /**
  * A strip or a panel as it is cut. Beside it stand its widths, each on a line of its own that leads to where it is taken: of an
- * even piece the whole width, of any other the widths to both sides of the centre line.
+ * even piece the whole width, of any other the widths to both sides of the center line.
  */
 export function panelScene({ piece, title, lengths, shownOn = "paper" }: PiecePicture): Scene {
   const outline = outlineWidths(piece.cut);
@@ -32,7 +32,7 @@ export function panelScene({ piece, title, lengths, shownOn = "paper" }: PiecePi
   const foot = sizes.bottom + size * 0.9;
   const tall = pictureWords.topToLower(lengths.write(height));
   const thin = pictureWords.feather(lengths.write(piece.feather));
-  const centre = centreWords(piece, outline);
+  const centre = centreWords(piece);
   const foots = shownOn === "screen" ? [tall, centre, thin] : [`${tall}, ${thin}`, centre];
   const frameLeft = -right - beside.left * size - slack / 2;
   const middle = frameLeft + (across * size) / 2;
@@ -126,7 +126,7 @@ function widthWords(
   };
 }
 
-function centreWords({ zone }: Piece, widths: readonly CutWidth[]): string {
+function centreWords({ zone }: Piece): string {
   if (zone === "round") return pictureWords.butt;
   const names = {
     front: pictureWords.centreFront,
@@ -136,5 +136,5 @@ function centreWords({ zone }: Piece, widths: readonly CutWidth[]): string {
     leftCup: pictureWords.centreLine,
     rightCup: pictureWords.centreLine,
   };
-  return isEven(widths) ? `${names[zone]}: ${pictureWords.fold}` : names[zone];
+  return names[zone];
 }

@@ -24,7 +24,7 @@ function discScene({ piece, title, lengths, shownOn = "paper" }: PiecePicture, d
   const left = -radius - (width - diameter - wordRoom * size) / 2;
   return {
     title,
-    description: `A disc ${lengths.write(diameter)} across; pull its edge thin over ${lengths.write(thin)}.`,
+    description: `A disc ${lengths.write(diameter)} across; feather the last ${lengths.write(thin)}.`,
     frame: { x: left, y: -radius - size * 0.5, width, height: diameter + size * 2.6 },
     textSize: size,
     marks: [

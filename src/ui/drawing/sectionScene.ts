@@ -167,7 +167,7 @@ function describe(level: PlannedLevel, layered: LayeredSection, lengths: LengthW
     `${lengths.write(value)}${kind === "estimated" ? " (estimated)" : ""}`;
   const numbers = layered.layers.map(({ piece }) => String(piece.order));
   return [
-    `The body measures ${known(body.girth.kind, body.girth.value)} round here,`,
+    `The person measures ${known(body.girth.kind, body.girth.value)} all around here,`,
     `${known(body.frontArc.kind, body.frontArc.value)} of it in front.`,
     `The form measures ${known(form.girth.kind, form.girth.value)}, and should measure ${lengths.write(predicted.girth)} with all its padding.`,
     numbers.length === 0 ? "No batting is shown." : `Batting shown: ${numbers.join(", ")}.`,

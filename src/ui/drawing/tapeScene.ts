@@ -97,7 +97,7 @@ export function tapeScene(picture: TapePicture, ground: TapeGround = tapeGround(
     title: `${name}: ${words}`,
     description: [
       `${pictureWords.wanted} ${lengths.write(wanted)}${isEstimated ? " (estimated)" : ""}`,
-      now === null ? "not read yet" : `${pictureWords.now} ${lengths.write(now)}`,
+      now === null ? pictureWords.notRead : `${pictureWords.now} ${lengths.write(now)}`,
     ].join(", "),
     frame: { x: 0, y: 0, width, height: tapeFoot + 2 },
     textSize: 19,

@@ -40,7 +40,7 @@ export function thicknessScene({ levels, pieces, view, lengths }: ThicknessPictu
   );
   const key = depthKey(bands, frame, textSize, lengths);
   return {
-    title: `How deep the batting lies, ${viewWords[view]}`,
+    title: `How thick the batting is, ${viewWords[view]}`,
     description: `All pieces together ${viewWords[view]}: ${deepestPlace(padded, view, lengths)}`,
     frame,
     textSize,
@@ -173,5 +173,5 @@ function deepestPlace(surface: PaddedSurface, view: FigureView, lengths: LengthW
     .reduce((found, ring) => (ring.depth > found.depth ? ring : found), { drop: 0, depth: 0 });
   return deepest.depth === 0
     ? "no batting shows from here."
-    : `deepest ${lengths.write(deepest.drop)} below the nape, about ${lengths.writeFine(deepest.depth)}.`;
+    : `thickest ${lengths.write(deepest.drop)} below the nape, about ${lengths.writeFine(deepest.depth)}.`;
 }

@@ -122,9 +122,9 @@ function bandHatch(from: number, to: number): string {
 
 function describe({ before, now, readings, lengths }: WorthPicture): string {
   const span = ({ low, middle, high }: Believed): string =>
-    `${lengths.writeFine(middle)}, between ${lengths.writeFine(low)} and ${lengths.writeFine(high)}`;
+    `${lengths.writeFine(middle)}, most likely ${lengths.writeFine(low)} to ${lengths.writeFine(high)}`;
   const list = readings.map((reading) => `${reading.name} ${lengths.writeFine(reading.middle)}`).join("; ");
-  return `Believed before: ${span(before)}. Believed now: ${span(now)}. ${
-    list === "" ? "Nothing has been read yet." : `Readings: ${list}.`
+  return `Starting figure: ${span(before)}. From your tape: ${span(now)}. ${
+    list === "" ? "Nothing has been measured yet." : `Measurements: ${list}.`
   }`;
 }

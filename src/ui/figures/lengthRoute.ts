@@ -23,7 +23,7 @@ export function lengthRoute(name: LengthName, shape: FigureShape): TapeRoute {
         landmarks: [mirror(shape.apex), shape.apex].map((place) => ({ place, words: landmarkWords.apex })),
       };
     case "frontWaistLength":
-    case "backWaistLength":
+    case "sideNeckToWaistBack":
       return waistLengthRoute(name, shape);
     case "napeToWaist":
       return {
@@ -53,7 +53,7 @@ export function lengthRoute(name: LengthName, shape: FigureShape): TapeRoute {
       return shoulderRoute(shape, ["right"]);
     case "shoulderDrop":
       return shoulderDropRoute(shape);
-    case "acrossBack":
+    case "acrossShoulders":
     case "upperBackWidth":
       return backRoute(name, shape);
     case "neckGirth":
@@ -76,7 +76,7 @@ function chestRoute({ neckSide, apex }: FigureShape, sides: readonly Side[]): Ta
 }
 
 function waistLengthRoute(
-  name: "frontWaistLength" | "backWaistLength",
+  name: "frontWaistLength" | "sideNeckToWaistBack",
   { neckSide, apex, drops }: FigureShape,
 ): TapeRoute {
   const isFront = name === "frontWaistLength";

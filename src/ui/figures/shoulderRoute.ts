@@ -36,21 +36,21 @@ export function shoulderDropRoute({ neckSide, shoulderPoint }: FigureShape): Tap
 }
 
 export function backRoute(
-  name: "acrossBack" | "upperBackWidth",
+  name: "acrossShoulders" | "upperBackWidth",
   { neckSide, shoulderPoint, armCrease }: FigureShape,
 ): TapeRoute {
   const line =
-    name === "acrossBack"
+    name === "acrossShoulders"
       ? [mirror(shoulderPoint), at(-110, 22), at(-50, 4), nape, at(50, 4), at(110, 22), shoulderPoint]
       : [mirror(armCrease), at(0, armCrease.y + 5), armCrease];
-  const ends = name === "acrossBack" ? landmarkWords.shoulderPoint : landmarkWords.armCrease;
+  const ends = name === "acrossShoulders" ? landmarkWords.shoulderPoint : landmarkWords.armCrease;
   const places = [line[0] ?? neckSide, line.at(-1) ?? neckSide].map((place) => ({ place, words: ends }));
   return {
     ...plainRoute,
     view: "back",
     shot: "shoulders",
     tapes: [line],
-    landmarks: name === "acrossBack" ? [...places, { place: nape, words: landmarkWords.nape }] : places,
+    landmarks: name === "acrossShoulders" ? [...places, { place: nape, words: landmarkWords.nape }] : places,
   };
 }
 

@@ -32,19 +32,10 @@ export function OverCover({ plan, progress }: { readonly plan: Plan; readonly pr
             progress={covered}
             level={level}
             over="cover"
-            isEasing={false}
             onLevel={setLevel}
             onPart={setPart}
           />
-          <ReadingPad
-            plan={plan}
-            level={level}
-            part={part}
-            now={covered.now[level]}
-            over="cover"
-            isLastOn={false}
-            onPart={setPart}
-          />
+          <ReadingPad plan={plan} level={level} part={part} now={covered.now[level]} over="cover" onPart={setPart} />
         </div>
       </section>
       <DoneBoard plan={plan} progress={covered} over="cover" />

@@ -1,6 +1,7 @@
 import type { Learning } from "../../app/learning";
 import type { PadProgress } from "../../app/padProgress";
 import { levelNames } from "../../core/body/vocabulary";
+import { thePiece } from "../text/pieces";
 import { learningWords, levelList, newsSentence, restSentence } from "../text/learning";
 import { useDoAndSay } from "../useDone";
 
@@ -47,7 +48,7 @@ function RestText({ learned, progress }: Pick<NewsRowProps, "learned" | "progres
   const left = progress.pieces.filter(({ pinned }) => !pinned);
   const last = left[Math.min(rest.pieces, left.length) - 1];
   return restSentence({
-    upTo: last?.piece.order ?? null,
+    upTo: last === undefined ? null : thePiece(last.piece),
     isLast: rest.pieces >= left.length,
     levels: levelList(rest.levels, levelNames.length),
   });

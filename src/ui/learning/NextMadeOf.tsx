@@ -1,8 +1,7 @@
 import type { PadProgress } from "../../app/padProgress";
 import type { MadeOf } from "../../app/cutPieces";
 import { madeOfSentence } from "../text/learning";
-import { pieceName } from "../text/pieces";
-import { useLengths } from "../useStore";
+import { pieceName } from "../text/plan";
 import { useAnswer } from "./useAnswer";
 
 /** Once the rest was planned anew: what the next piece can be made of. */
@@ -18,9 +17,5 @@ export function NextMadeOf({ progress }: { readonly progress: PadProgress }) {
 }
 
 export function MadeOfText({ made: { piece, cut } }: { readonly made: MadeOf }) {
-  const { step } = useLengths();
-  return madeOfSentence(
-    pieceName(piece, step),
-    cut === null ? null : { name: pieceName(cut.piece, step), fit: cut.fit },
-  );
+  return madeOfSentence(pieceName(piece), cut === null ? null : { name: pieceName(cut.piece), fit: cut.fit });
 }

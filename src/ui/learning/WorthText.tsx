@@ -2,11 +2,12 @@ import type { BelievedWorth } from "../../core/calibration/believed";
 import type { BattingRole } from "../../core/material";
 import { stackedWorth } from "../../core/plan/replanFitting";
 import { mm } from "../../core/units";
-import { learningWords, thinText, worthSentence } from "../text/learning";
+import { layerSentence, learningWords } from "../text/learning";
+import { thinText } from "../text/thinText";
 import { useDerived } from "../useDerived";
 import { useUnit } from "../useStore";
 
-/** What a layer is believed to be worth, how sure that is, and what was put down before, in words. */
+/** How much a layer adds, how sure that is, and the starting figure, in words. */
 export interface WorthTextProps {
   readonly worth: BelievedWorth;
   readonly role: BattingRole;
@@ -20,7 +21,7 @@ export function WorthText({ worth, role, standing }: WorthTextProps) {
   const started = role === "finishing" ? lengths?.finishingBatting : lengths?.batting;
   return (
     <>
-      <p className="learning-worth">{worthSentence(worth, unit, standing)}</p>
+      <p className="learning-worth">{layerSentence(worth, unit, standing)}</p>
       <p>
         {learningWords.inStack(thinText(mm(stackedWorth(worth)), unit))}{" "}
         {started ? learningWords.started(thinText(started.layerThickness, unit)) : null}

@@ -7,7 +7,7 @@ import type { Plan } from "../../core/plan/plan";
 import { mm } from "../../core/units";
 import { amountText } from "../readout/remaining";
 import { type CorrectionWords, learningWords } from "../text/learning";
-import { pieceName } from "../text/pieces";
+import { thePiece } from "../text/pieces";
 import { useDoAndSay } from "../useDone";
 import { useLengths } from "../useStore";
 import { overTold } from "./overTold";
@@ -29,7 +29,7 @@ export function useCorrection(plan: Plan, progress: PadProgress, correction: Cor
   const words: CorrectionWords = {
     level: correction.level,
     half: correction.half,
-    piece: pieceName(piece, step),
+    piece: thePiece(piece),
     told: overTold(plan, progress, correction, step),
     how:
       how.kind === "trim"

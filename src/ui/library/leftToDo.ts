@@ -3,14 +3,14 @@ import { doneness } from "../../app/doneness";
 import { requiredMeasurementNames } from "../../core/body/vocabulary";
 import type { Fitting } from "../../document/fitting";
 import { progressTexts } from "../text/library";
-import { measurementTexts } from "../text/measurements";
+import { measurementInSentence } from "../text/measurements";
 
 /** Which of the girths that a plan needs are left to measure; nothing once they are all there. Quick enough for any list. */
 export function girthsLeft({ body }: Fitting): string | undefined {
   const left = requiredMeasurementNames.filter((name) => body[name] === undefined);
   if (left.length === 0) return undefined;
   if (left.length === requiredMeasurementNames.length) return progressTexts.unmeasured;
-  return progressTexts.girthsLeft(left.map((name) => measurementTexts[name].label.toLowerCase()));
+  return progressTexts.girthsLeft(left.map((name) => measurementInSentence(name)));
 }
 
 /** What is left to do in a fitting with its girths: it plans the whole body, which takes a while. */

@@ -5,12 +5,12 @@ import { braSentence, paddingWords } from "../text/padding";
 import { phoneQuery, useMediaQuery } from "../useMediaQuery";
 import { useFitting, useLengths } from "../useStore";
 import { Cautions } from "./Cautions";
-import { cupOrders } from "./cupOrders";
+import { hasCupPads } from "./hasCupPads";
 
 /** The fittings whose lines are marked; until the page is closed it is not said again. */
 const seen = new Set<string>();
 
-/** What comes before the first piece: the cautions, the five level lines, and the bra the cups go into. */
+/** What comes before the first piece: the cautions, the bra the cup pads go into, and the five level lines. */
 export function BeforeFirst({ plan }: { readonly plan: Plan }) {
   const { step } = useLengths();
   const isPhone = useMediaQuery(phoneQuery);
@@ -30,11 +30,11 @@ export function BeforeFirst({ plan }: { readonly plan: Plan }) {
           {paddingWords.beforeTitle}
         </summary>
         <ol className="plain-list numbered">
+          <li>{braSentence(hasCupPads(plan))}</li>
           <li>
             {markLinesSentence(plan.levels, step)} <span className="quiet">{markLinesWords.how}</span>{" "}
             <span className="quiet">{markLinesWords.why}</span>
           </li>
-          <li>{braSentence(cupOrders(plan))}</li>
         </ol>
         <button type="button" className="patch" onClick={done}>
           {paddingWords.beforeDone}

@@ -14,7 +14,7 @@ import { ReadingLine } from "./ReadingLine";
 import { useRefused } from "./useRefused";
 
 /**
- * One level under the tape: what is wanted, what it reads now, and what is left, all round and front and back apart,
+ * One level under the tape: what it reads on the person, what it reads now, and what is left, all around and front and back apart,
  * moving while a reading is typed.
  */
 export interface LevelReadingsProps {
@@ -22,19 +22,17 @@ export interface LevelReadingsProps {
   readonly progress: PadProgress;
   readonly level: LevelName;
   readonly over: ReadOver;
-  /** Whether a reading that is over says to ease the last layer; not where something else is to be done first. */
-  readonly isEasing: boolean;
   readonly onLevel: (level: LevelName) => void;
   /** Which stretch the caret is in, so that the pad knows where to write. */
   readonly onPart: (part: TapePart) => void;
 }
 
-export function LevelReadings({ plan, progress, level, over, isEasing, onLevel, onPart }: LevelReadingsProps) {
+export function LevelReadings({ plan, progress, level, over, onLevel, onPart }: LevelReadingsProps) {
   const isTouch = useMediaQuery(touchQuery);
   const { write } = useLengths();
   const refused = useRefused();
   useReadingsKept(level, over);
-  useReadingsSaid(plan, progress, isEasing && progress.pinnedCount > 0);
+  useReadingsSaid(plan, progress);
   const planned = plan.levels.find(({ name }) => name === level);
   if (planned === undefined) return null;
   const { girth } = progress.now[level];
@@ -58,7 +56,6 @@ export function LevelReadings({ plan, progress, level, over, isEasing, onLevel, 
             part={part}
             wanted={planned.body[part]}
             kept={progress.now[level]}
-            isLastOn={isEasing && progress.pinnedCount > 0}
             over={over}
             span={span}
             {...refused(readingName(level, part))}

@@ -10,7 +10,8 @@ import { pieceScene } from "../drawing/pieceScene";
 import { FigureOf } from "../plan/PlanFigures";
 import { LevelSection } from "../plan/PlanLevels";
 import { paddingWords } from "../text/padding";
-import { cutSentence, pieceName } from "../text/pieces";
+import { cutSentence } from "../text/pieces";
+import { pieceName } from "../text/plan";
 import { useLengths } from "../useStore";
 
 /** The picture beside the action: where the piece goes, how it is cut, or the level from above. */
@@ -69,7 +70,7 @@ function viewOf({ zone }: PlannedPiece): FigureView {
 export function CutPicture({ piece }: { readonly piece: PlannedPiece }) {
   const { unit, step } = useLengths();
   const scene = useMemo(
-    () => pieceScene({ piece, title: pieceName(piece, step), lengths: lengthWriter(unit, step), shownOn: "screen" }),
+    () => pieceScene({ piece, title: pieceName(piece), lengths: lengthWriter(unit, step), shownOn: "screen" }),
     [piece, unit, step],
   );
   return (

@@ -5,7 +5,8 @@ import { useCutFrom } from "../batting/useCutFrom";
 import { battingWords } from "../text/batting";
 import { paddingWords } from "../text/padding";
 import { levelWords } from "../text/pictures";
-import { pieceName, pinPliesSentence, placeSentence } from "../text/pieces";
+import { pinLayersSentence, placeSentence } from "../text/pieces";
+import { pieceName } from "../text/plan";
 import { useDoAndSay } from "../useDone";
 import { useLengths } from "../useStore";
 import { levelToMeasure } from "./levelToMeasure";
@@ -54,8 +55,8 @@ function usePieceWords(plan: Plan, piece: PlannedPiece) {
   const after = piece.readingsAfter[level];
   const isCup = piece.zone === "leftCup" || piece.zone === "rightCup";
   return {
-    name: pieceName(piece, step),
-    pin: pinPliesSentence(piece, step),
+    name: pieceName(piece),
+    pin: pinLayersSentence(piece),
     place: placeSentence(piece, plan.levels, step),
     bra: isCup ? paddingWords.braThere : "",
     from: cutFrom === null ? "" : battingWords.cutFrom(cutFrom),

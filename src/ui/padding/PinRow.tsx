@@ -2,8 +2,7 @@ import { useEffect, useRef } from "react";
 import type { PadProgress } from "../../app/padProgress";
 import type { PlannedPiece } from "../../core/plan/plan";
 import { paddingWords } from "../text/padding";
-import { pieceName } from "../text/pieces";
-import { useLengths } from "../useStore";
+import { numberedName } from "../text/pieces";
 
 export interface PinRowProps {
   readonly progress: PadProgress;
@@ -13,7 +12,6 @@ export interface PinRowProps {
 
 /** A pin for each piece: filled once it is on the form, with the one at hand picked out. */
 export function PinRow({ progress, current, onLook }: PinRowProps) {
-  const { step } = useLengths();
   const row = useRef<HTMLUListElement>(null);
   const order = current?.order ?? null;
   // Where the row is longer than a phone is wide, the pin at hand stays in sight, and the page itself stays where it is.
@@ -31,7 +29,7 @@ export function PinRow({ progress, current, onLook }: PinRowProps) {
             type="button"
             className={pinned ? "pin pin-in" : "pin"}
             aria-current={current?.id === piece.id ? "step" : undefined}
-            aria-label={`${pieceName(piece, step)}: ${pinned ? paddingWords.isOn : paddingWords.isOff}`}
+            aria-label={`${numberedName(piece)}: ${pinned ? paddingWords.isOn : paddingWords.isOff}`}
             onClick={() => onLook(piece.order)}
           >
             {piece.order}

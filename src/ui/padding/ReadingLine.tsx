@@ -27,7 +27,6 @@ export interface ReadingLineProps {
   readonly wanted: Reading;
   /** What the tape reads at this level without what is being typed. */
   readonly kept: LevelNow;
-  readonly isLastOn: boolean;
   readonly over: ReadOver;
   /** How much of the tape is drawn (mm): the same for the stretches of one level. */
   readonly span: number;
@@ -41,7 +40,7 @@ export interface ReadingLineProps {
 }
 
 export const ReadingLine = memo(function ReadingLine(line: ReadingLineProps) {
-  const { level, part, wanted, kept, isLastOn, over, span, isTouch, refusedText, refusedWhy, onPart } = line;
+  const { level, part, wanted, kept, over, span, isTouch, refusedText, refusedWhy, onPart } = line;
   const { draft, now } = useTypedReading(level, part, kept);
   const leftId = useId();
   const { unit, step, write } = useLengths();
@@ -50,10 +49,7 @@ export const ReadingLine = memo(function ReadingLine(line: ReadingLineProps) {
   const name = readingName(level, part);
   const key = readingDraftKey(name);
   const left = remaining(wanted.value, now.value);
-  const words = remainingWords(
-    { part, wanted: wanted.value, now: now.value, standing: standingOf(now), isLastOn },
-    step,
-  );
+  const words = remainingWords({ part, wanted: wanted.value, now: now.value, standing: standingOf(now) }, step);
   const tape = useTapeScene({
     name: tapePartNames[part],
     wanted: wanted.value,

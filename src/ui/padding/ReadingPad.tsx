@@ -24,12 +24,10 @@ export interface ReadingPadProps {
   readonly part: TapePart;
   readonly now: LevelNow;
   readonly over: ReadOver;
-  /** Whether a reading that is over says to ease the last layer. */
-  readonly isLastOn: boolean;
   readonly onPart: (part: TapePart) => void;
 }
 
-export function ReadingPad({ plan, level, part, now, over, isLastOn, onPart }: ReadingPadProps) {
+export function ReadingPad({ plan, level, part, now, over, onPart }: ReadingPadProps) {
   const drafts = useDraftsSoon();
   const { unit, step, write } = useLengths();
   const announce = useAnnounce();
@@ -41,10 +39,8 @@ export function ReadingPad({ plan, level, part, now, over, isLastOn, onPart }: R
   const typed = parseLength(text, unit);
   const reads = typed.ok ? typed.value : now[part].value;
   const wanted = plan.levels.find(({ name }) => name === level)?.body[part].value ?? reads;
-  const left = remainingWords(
-    { part, wanted, now: reads, standing: typed.ok ? "read" : standingOf(now[part]), isLastOn },
-    step,
-  );
+  const standing = typed.ok ? "read" : standingOf(now[part]);
+  const left = remainingWords({ part, wanted, now: reads, standing }, step);
   const keep = () => {
     keepReadings(store, level, over);
     const slip = unreadable(store, level);

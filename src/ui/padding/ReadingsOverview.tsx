@@ -35,7 +35,7 @@ export function ReadingsOverview({ plan, progress }: { readonly plan: Plan; read
                   const now = progress.now[name][part];
                   const left = remaining(body[part].value, now.value);
                   const words = remainingWords(
-                    { part, wanted: body[part].value, now: now.value, standing: standingOf(now), isLastOn: false },
+                    { part, wanted: body[part].value, now: now.value, standing: standingOf(now) },
                     step,
                   );
                   const unread = isConfirmed(now) ? "" : " reading-unread";

@@ -12,7 +12,7 @@ import { useSayDone } from "../useDone";
 import { useFitting, useLengths, useStoreItself } from "../useStore";
 
 /** Says of every reading, when it is kept and not at its letters, what it was taken for and what is left to go. */
-export function useReadingsSaid(plan: Plan, progress: PadProgress, isLastOn: boolean): void {
+export function useReadingsSaid(plan: Plan, progress: PadProgress): void {
   const { work } = useFitting();
   const { step, write } = useLengths();
   const sayDone = useSayDone();
@@ -22,7 +22,7 @@ export function useReadingsSaid(plan: Plan, progress: PadProgress, isLastOn: boo
   useEffect(() => {
     const before = heard.current;
     heard.current = work;
-    // Another fitting on the table is no reading.
+    // Another fitting that was opened is no reading.
     if (store.getState().cause !== "read" || work.length <= before.length) return;
     const kept = new Set(
       work.slice(before.length).flatMap((entry) => (entry.did === "measured" ? Object.keys(entry.readings) : [])),
@@ -37,10 +37,10 @@ export function useReadingsSaid(plan: Plan, progress: PadProgress, isLastOn: boo
         if (refused !== undefined) return [impossibleSentence(refused, write)];
         const now = progress.now[level][part];
         const what = paddingWords.reading(levelWords[level], tapePartNames[part]);
-        const left = remainingWords({ part, wanted, now: now.value, standing: standingOf(now), isLastOn }, step);
+        const left = remainingWords({ part, wanted, now: now.value, standing: standingOf(now) }, step);
         return [paddingWords.kept(what, write(now.value), left)];
       }),
     );
     if (sentences.length > 0) sayDone(sentences.join(" "));
-  }, [work, plan, progress, impossible, isLastOn, step, write, sayDone, store]);
+  }, [work, plan, progress, impossible, step, write, sayDone, store]);
 }

@@ -3,7 +3,7 @@ import type { Plan, PlannedPiece } from "../../core/plan/plan";
 import { useCutFrom } from "../batting/useCutFrom";
 import { CutPicture } from "../padding/PaddingPicture";
 import { planningWords } from "../text/planning";
-import { cutSentence, pieceName, placeSentence } from "../text/pieces";
+import { cutSentence, numberedName, placeSentence } from "../text/pieces";
 import { useLengths } from "../useStore";
 
 /** Every piece in the order of pinning: its cut drawing, its size, where it lies. */
@@ -38,7 +38,7 @@ const PieceCard = memo(function PieceCard({ plan, piece }: { readonly plan: Plan
   const cutFrom = useCutFrom();
   return (
     <>
-      <h3 className="piece-name">{pieceName(piece, step)}</h3>
+      <h3 className="piece-name">{numberedName(piece)}</h3>
       <CutPicture piece={piece} />
       <p>{cutSentence(piece, step, cutFrom(piece))}</p>
       <p className="quiet">{placeSentence(piece, plan.levels, step)}</p>

@@ -1,7 +1,7 @@
 import { BattingLine } from "../batting/BattingLine";
 import { FirstProblem, firstContradiction } from "../measure/FirstProblem";
 import { placeAddress } from "../place";
-import { measurementTexts } from "../text/measurements";
+import { measurementInSentence } from "../text/measurements";
 import { planningWords } from "../text/planning";
 import { useDerived } from "../useDerived";
 import { useOpenDemo } from "../useDemo";
@@ -20,9 +20,7 @@ export function PlanWaiting() {
       <h1>{planningWords.waitingTitle}</h1>
       {ofBody.length > 0 ? (
         <>
-          <p className="lead">
-            {planningWords.waitingFor(ofBody.map((name) => measurementTexts[name].label.toLowerCase()))}
-          </p>
+          <p className="lead">{planningWords.waitingFor(ofBody.map((name) => measurementInSentence(name)))}</p>
           <a className="patch patch-main" href={placeAddress("body")}>
             {planningWords.measureThem}
           </a>

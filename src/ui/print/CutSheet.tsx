@@ -4,7 +4,7 @@ import { useCutFrom } from "../batting/useCutFrom";
 import { Drawing } from "../drawing/Drawing";
 import { lengthWriter } from "../drawing/lengthWriter";
 import { testSquareScene, testSquareSide } from "../drawing/pieceScene";
-import { cutSentence, pieceName, placeSentence } from "../text/pieces";
+import { cutSentence, numberedName, placeSentence } from "../text/pieces";
 import { cuttingSheetWords, printingWords } from "../text/printing";
 import { useFittingState, useLengths, useUnit } from "../useStore";
 import { type CutCard, cutCard, cutPages } from "./cutPages";
@@ -42,7 +42,7 @@ function useCutCards(plan: Plan): readonly CutCard[] {
     () =>
       plan.pieces.map((piece) => {
         const words = `${cutSentence(piece, step, cutFrom(piece))} ${placeSentence(piece, plan.levels, step)}`;
-        return cutCard(piece, pieceName(piece, step), words, lengthWriter(unit, step), "largePaper");
+        return cutCard(piece, numberedName(piece), words, lengthWriter(unit, step), "largePaper");
       }),
     [plan, step, unit, cutFrom],
   );

@@ -1,17 +1,17 @@
 import type { Plan } from "../../core/plan/plan";
-import { cupOrders } from "../padding/cupOrders";
+import { hasCupPads } from "../padding/hasCupPads";
 import { FigureOf } from "../plan/PlanFigures";
 import { markLinesSentence } from "../text/levelLines";
 import { braSentence } from "../text/padding";
 import { printingWords } from "../text/printing";
 import { useLengths } from "../useStore";
 
-/** What comes before the first piece, with boxes to tick, beside the figure with every piece where it goes; its levels are named once, between front and back. */
+/** What comes before the first piece, with boxes to tick, beside the figure with every piece where it goes; its level lines are named once, between front and back. */
 export function PrintBefore({ plan, isBegun }: { readonly plan: Plan; readonly isBegun: boolean }) {
   const { step } = useLengths();
   const steps = [
+    braSentence(hasCupPads(plan)),
     markLinesSentence(plan.levels, step),
-    braSentence(cupOrders(plan)),
     ...(isBegun ? [] : [printingWords.trial]),
   ];
   return (

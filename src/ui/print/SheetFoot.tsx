@@ -34,16 +34,14 @@ function Finishing({ plan }: { readonly plan: Plan }) {
   const tape = lengths === null ? null : waistTape(plan, lengths.body);
   return (
     <p>
-      <strong>{finishingWords.title}.</strong> {finishingWords.supplyCover}{" "}
+      <strong>{finishingWords.title}.</strong> {finishingWords.supplyCover(unit)}{" "}
       {tape === null ? null : (
         <>
           <strong>{finishingWords.tapeTitle}.</strong>{" "}
           {tape.height.kind === "alongBack"
             ? finishingWords.tapeHeight(write(tape.height.value))
             : finishingWords.tapeGuessed(write(tape.height.value))}{" "}
-          {unit === "in"
-            ? finishingWords.tapeLength(write(tape.length))
-            : finishingWords.tapeLengthCm(write(tape.length))}{" "}
+          {finishingWords.tapeLength(write(tape.length), unit)}{" "}
         </>
       )}
       {finishingWords.care[0]}{" "}

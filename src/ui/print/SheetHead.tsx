@@ -4,7 +4,7 @@ import { formatArea } from "../area";
 import { battingNeeds } from "../batting/battingUse";
 import { battingAmount } from "../text/batting";
 import { printingWords } from "../text/printing";
-import { thinText } from "../text/learning";
+import { thinText } from "../text/thinText";
 import { useDerived } from "../useDerived";
 import { useFitting } from "../useStore";
 import { useLearned } from "./useLearned";

@@ -3,7 +3,7 @@ import { formatLength } from "../../core/lengthText";
 import type { Plan } from "../../core/plan/plan";
 import { useCutFrom } from "../batting/useCutFrom";
 import { levelToMeasure } from "../padding/levelToMeasure";
-import { cutSentence, pieceName, placeSentence } from "../text/pieces";
+import { cutSentence, numberedName, placeSentence } from "../text/pieces";
 import { levelWords } from "../text/pictures";
 import { planWords } from "../text/plan";
 import { printingWords } from "../text/printing";
@@ -41,7 +41,7 @@ function usePieceRows(plan: Plan, progress: PadProgress): readonly PieceRow[] {
   return plan.pieces.map((piece) => {
     const level = levelToMeasure(plan, piece);
     const { girth, frontArc } = piece.readingsAfter[level];
-    const name = pieceName(piece, step);
+    const name = numberedName(piece);
     const place = placeSentence(piece, plan.levels, step);
     return {
       id: piece.id,

@@ -2,7 +2,7 @@ import { useMemo } from "react";
 import type { Plan } from "../../core/plan/plan";
 import { useCutFrom } from "../batting/useCutFrom";
 import { lengthWriter } from "../drawing/lengthWriter";
-import { pieceName } from "../text/pieces";
+import { numberedName } from "../text/pieces";
 import { cuttingSheetWords } from "../text/printing";
 import { useLengths } from "../useStore";
 import { type CutCard, cutCard } from "./cutPages";
@@ -16,7 +16,7 @@ export function useSmallCards(plan: Plan): readonly CutCard[] {
       plan.pieces.map((piece) =>
         cutCard(
           piece,
-          pieceName(piece, step),
+          numberedName(piece),
           cuttingSheetWords.howMany(piece.plies, cutFrom(piece)),
           lengthWriter(unit, step),
           "paper",

@@ -11,7 +11,7 @@ import { PlanWaiting } from "../plan/PlanWaiting";
 import { battingNeed } from "../text/batting";
 import { finishingWords } from "../text/finishing";
 import { useDerived } from "../useDerived";
-import { useFitting, useLengths } from "../useStore";
+import { useFitting, useLengths, useUnit } from "../useStore";
 
 /** Finishing: the cover, the tape laid once more, the waist tape, what it takes, and the pins counted back. */
 export function FinishingPlace() {
@@ -38,6 +38,7 @@ export function FinishingPlace() {
 
 function CoverPart({ progress: { pieces, pinnedCount } }: { readonly progress: PadProgress }) {
   const left = pieces.length - pinnedCount;
+  const unit = useUnit();
   return (
     <section className="stack">
       {left === 0 ? null : (
@@ -46,7 +47,7 @@ function CoverPart({ progress: { pieces, pinnedCount } }: { readonly progress: P
         </p>
       )}
       <h2>{finishingWords.coverTitle}</h2>
-      <Sentences sentences={[finishingWords.bra, ...finishingWords.cover]} ordered />
+      <Sentences sentences={[finishingWords.bra, ...finishingWords.cover(unit)]} ordered />
       <div className="caution">
         <Sentences sentences={finishingWords.coverCare} />
       </div>
@@ -72,7 +73,7 @@ function WaistTapePart({ plan, body }: PartProps) {
           height.kind === "alongBack"
             ? finishingWords.tapeHeight(write(height.value))
             : finishingWords.tapeGuessed(write(height.value)),
-          unit === "in" ? finishingWords.tapeLength(write(length)) : finishingWords.tapeLengthCm(write(length)),
+          finishingWords.tapeLength(write(length), unit),
           tilt === null ? finishingWords.tapeLevel : finishingWords.tapeTilt(write(tilt.front), write(tilt.back)),
         ]}
       />
@@ -91,7 +92,7 @@ function Supplies({ plan, body }: PartProps) {
         sentences={[
           ...needs.map(({ name, area }) => battingNeed(name, formatArea(area, unit))),
           finishingWords.supplyBra,
-          finishingWords.supplyCover,
+          finishingWords.supplyCover(unit),
           ...(tape ? [finishingWords.supplyTape(write(tape.length))] : []),
           finishingWords.supplyPins(plan.pieces.length * pinsPerPiece),
         ]}

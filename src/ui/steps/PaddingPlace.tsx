@@ -6,7 +6,6 @@ import { correctionsHere } from "../learning/correctionsHere";
 import { DoneBoard } from "../learning/DoneBoard";
 import { LearningPart } from "../learning/LearningPart";
 import { LearningStrip } from "../learning/LearningStrip";
-import { isStanding } from "../learning/SurpriseRows";
 import { useAnswer } from "../learning/useAnswer";
 import { BeforeFirst } from "../padding/BeforeFirst";
 import { LevelReadings } from "../padding/LevelReadings";
@@ -21,7 +20,6 @@ import { ScreenTools } from "../padding/ScreenTools";
 import { PlanWaiting } from "../plan/PlanWaiting";
 import { paddingWords } from "../text/padding";
 import { useDerived } from "../useDerived";
-import { useFitting } from "../useStore";
 
 /** Padding: pin the next piece, lay the tape, type what it reads, see what is left to go. */
 export function PaddingPlace() {
@@ -34,7 +32,7 @@ export function PaddingPlace() {
 function PaddingBench({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
   const [looked, setLooked] = useState<number | null>(null);
   const current = plan.pieces.find(({ order }) => order === looked) ?? progress.next;
-  const { first, isDoubtful, isReadingDue } = useTapeSays(progress);
+  const { first, isReadingDue } = useTapeSays(progress);
   const correction = looked === null ? first : null;
   const last = progress.pieces.findLast(({ pinned }) => pinned)?.piece ?? null;
   const atHand = looked === null ? (last ?? current) : current;
@@ -45,7 +43,6 @@ function PaddingBench({ plan, progress }: { readonly plan: Plan; readonly progre
   const level = chosen && chosen.during === during ? chosen.level : suggested;
   const chooseLevel = (name: LevelName) => setChosen({ level: name, during });
   const isBegun = last !== null;
-  const isEasing = correction === null && !isDoubtful;
 
   return (
     <>
@@ -72,19 +69,10 @@ function PaddingBench({ plan, progress }: { readonly plan: Plan; readonly progre
           progress={progress}
           level={level}
           over="padding"
-          isEasing={isEasing}
           onLevel={chooseLevel}
           onPart={setPart}
         />
-        <ReadingPad
-          plan={plan}
-          level={level}
-          part={part}
-          now={progress.now[level]}
-          over="padding"
-          isLastOn={isEasing && isBegun}
-          onPart={setPart}
-        />
+        <ReadingPad plan={plan} level={level} part={part} now={progress.now[level]} over="padding" onPart={setPart} />
       </div>
       <DoneBoard plan={plan} progress={progress} over="padding" />
       <ReadingsOverview plan={plan} progress={progress} />
@@ -95,15 +83,13 @@ function PaddingBench({ plan, progress }: { readonly plan: Plan; readonly progre
 }
 
 /**
- * What the tape reads over, if it is firm enough to come before the next piece; whether a reading cannot be; and whether the
- * tape is to be read before anything more is pinned.
+ * What the tape reads over, if it is firm enough to come before the next piece, and whether the tape is to be read before
+ * anything more is pinned.
  */
 function useTapeSays(progress: PadProgress) {
-  const fitting = useFitting();
   const { answer } = useAnswer("learning");
   return {
     first: answer === null ? null : correctionsHere(answer.replan.corrections, progress).first,
-    isDoubtful: answer !== null && isStanding(answer.replan.belief.surprises, fitting),
     isReadingDue: answer !== null && answer.replan.rest.pieces === 0,
   };
 }

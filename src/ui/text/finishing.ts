@@ -1,13 +1,17 @@
+import type { LengthUnit } from "../../core/lengthText";
+
 /** Words of the finishing: the bra, the cover, measuring again, the waist tape, and what to buy. */
 export const finishingWords = {
   title: "Finishing",
   lead: "Cover the padding, measure again over the cover, and sew the waist tape on.",
   coverTitle: "The cover",
-  bra: "The bra stays on the form, under the cover: without it the bust would no longer read as the body does.",
-  cover: [
-    "Pin stretch knit over the padding, wrong side out: waist, bust, hips and shoulders first, then between, then once more round, tighter.",
-    "It is tight enough when hardly any cloth can be pinched up at centre front or back. It will press the batting in a little.",
-    "Trim two centimetres (three quarters of an inch) outside the pins, chalk the line, sew, turn and draw it on.",
+  bra: "The bra stays on the form, under the cover: without it the bust would no longer read as on the person.",
+  cover: (unit: LengthUnit): readonly string[] => [
+    "Tie a narrow elastic at the waist. Pin stretch knit over the padding, wrong side out: waist, bust, hips and shoulders first, then between, then once more around, tighter. Where the sides differ, fit it right side out.",
+    "It is tight enough when hardly any fabric can be pinched up at center front or center back. It presses the batting in a little.",
+    unit === "in"
+      ? "Mark the pinned lines, trim 1 in outside them and 2 in at the hem, sew, turn and draw it on."
+      : "Mark the pinned lines, trim 2.5 cm outside them and 5 cm at the hem, sew, turn and draw it on.",
   ],
   /** Usual cautions of the trade; what the can and local rules say goes before them. */
   coverCare: [
@@ -21,26 +25,27 @@ export const finishingWords = {
   toPadding: "Back to the padding",
   againTitle: "Measure again, over the cover",
   again:
-    "Every level once more, all round and in front. Where the cover has pressed the tape under the mark, slip a thin piece beneath it.",
+    "Measure every level line once more, all around and in front. Where the cover has pressed the padding short, slip a thin piece beneath it.",
   tapeTitle: "The waist tape",
-  tapeHeight: (height: string): string => `At centre back, ${height} below the nape, measured along the padding.`,
+  tapeHeight: (height: string): string => `At center back, ${height} below the nape, measured along the padding.`,
   tapeGuessed: (height: string): string =>
-    `At centre back, about ${height} straight down from the nape; that height is guessed. Measure nape to waist to be sure.`,
-  tapeLength: (length: string): string => `Cut it ${length} long: the waist and an inch to overlap.`,
-  tapeLengthCm: (length: string): string => `Cut it ${length} long: the waist and 2.5 cm to overlap.`,
+    `At center back, about ${height} straight down from the nape; that height is estimated. Measure the back waist length to be sure.`,
+  tapeLength: (length: string, unit: LengthUnit): string =>
+    `Cut it ${length} long: the waist, and ${unit === "in" ? "1 in" : "2.5 cm"} to overlap at center back.`,
   tapeLevel:
-    "Pin it level all round, then look whether the wearer’s own waist runs lower in front; measure waist to floor four times to know.",
+    "Pin it level all around, then check whether the person’s own waist runs lower in front; measure waist to floor four times to know.",
   tapeTilt: (front: string, back: string): string =>
-    `Waist to floor is ${front} in front and ${back} behind: tilt the tape by the difference.`,
-  suppliesTitle: "What it takes",
+    `Waist to floor is ${front} in front and ${back} in back: tilt the tape by the difference.`,
+  suppliesTitle: "Supplies",
   supplyBra: "A bra in the person’s own size that can stay on the form.",
-  supplyCover: "Stretch knit for the cover: about one metre (a yard and a bit), washed hot first.",
-  supplyTape: (length: string): string => `Twill tape: ${length}, and the same again for each further line you mark.`,
+  supplyCover: (unit: LengthUnit): string =>
+    `Stretch knit for the cover: about ${unit === "in" ? "1 1/4 yards" : "one meter"}, washed hot first.`,
+  supplyTape: (length: string): string => `Twill tape: ${length}, and the same again for each other line you mark.`,
   supplyPins: (count: number): string => `Pins: about ${count}, counted into the dish and counted back.`,
   countTitle: "Before you put it all away",
   care: [
     "Count the pins back into the dish. Run a magnet over the padding for any that are missing.",
     "Needles and blades out before anything is pressed.",
-    "The form is top-heavy now: weight or widen its stand, above all where children or pets live.",
+    "The form is top-heavy now: weight or widen its base, above all where children or pets live.",
   ],
 } as const;

@@ -1,28 +1,28 @@
 /** Words of the place where the form is described. */
 export const formingWords = {
   title: "The form",
-  lead: "Padding adds and takes nothing away, so the form has to be smaller than the body everywhere.",
+  lead: "Padding only adds, so the form has to be smaller than the person everywhere.",
   tableTitle: "The size it is sold as",
   tableLead:
-    "A table is a guess about a form nobody measured. It will do for a first plan and for choosing what to buy.",
-  table: "Size table",
-  noTable: "No table: the form is measured",
+    "A size chart only estimates a form that is not measured. It will do for a first plan and for choosing what to buy.",
+  table: "Size chart",
+  noTable: "No size chart: the form is measured",
   size: "Size",
-  toolChooses: (size: string): string => `Whichever suits best: ${size}`,
+  toolChooses: (size: string): string => `The one that suits best: ${size}`,
   best: "suits best",
   why: (name: string, gain: string, layers: number): string =>
-    `Size ${name} is the largest that is nowhere too large. The waist has ${gain} to gain, ${layerCount(layers)}.`,
+    `Size ${name} is the largest that is not larger than the person anywhere. The waist has ${gain} to gain, ${layerCount(layers)}.`,
   noneFits: (name: string, over: string): string =>
-    `Every size of this table is too large somewhere. Size ${name} comes nearest: ${over} too large in all.`,
-  nothingOver: "nowhere too large",
-  over: (length: string): string => `${length} too large, all levels together`,
-  toAdd: (length: string): string => `${length} of girth to add, all levels together`,
+    `Every size of this chart is larger than the person somewhere. Size ${name} comes nearest: ${over} larger in all.`,
+  nothingOver: "not larger anywhere",
+  over: (length: string): string => `${length} larger, all level lines together`,
+  toAdd: (length: string): string => `${length} to add around, all level lines together`,
   waistLayers: (layers: number): string => `${layerCount(layers)} at the waist`,
   noLayers: "no layers at the waist",
-  measuredWins: "The form’s own girths are measured, so the table only fills in the rest.",
-  needsBody: "Once the body’s three girths are in, the sizes are compared here.",
-  source: (source: string): string => `Table from: ${source}.`,
-  sizeHead: { size: "Size", bust: "bust", waist: "waist", fullHip: "full hip", verdict: "For this body" },
+  measuredWins: "The form’s own measurements are in, so the chart only fills in the rest.",
+  needsBody: "Once the person’s bust, waist and full hip are in, the sizes are compared here.",
+  source: (source: string): string => `Chart from: ${source}.`,
+  sizeHead: { size: "Size", bust: "bust", waist: "waist", fullHip: "full hip", verdict: "For this person" },
   allSizes: "All sizes",
 } as const;
 

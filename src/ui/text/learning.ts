@@ -1,48 +1,45 @@
 import type { LevelName } from "../../core/body/vocabulary";
-import { formatLength, type LengthUnit } from "../../core/lengthText";
+import type { LengthUnit } from "../../core/lengthText";
 import type { PieceZone } from "../../core/padding/piece";
 import type { CutUse } from "../../core/plan/cutUse";
 import type { PlanChange } from "../../core/plan/planChange";
 import type { Millimetres } from "../../core/units";
-import { levelWords } from "./pictures";
+import { levelWords, lineWords } from "./pictures";
+import { thinText } from "./thinText";
 
-/** Words of what the tape teaches: the trial of one layer, what a layer is worth, what a new plan would change, and whether it is done. */
+/** Words of what the tape shows: the trial of one layer, how much a layer adds, what a new plan would change, and whether it is done. */
 export const learningWords = {
-  title: "What the tape has taught",
-  mayBe: "What one layer may be worth",
-  is: "What one layer is worth",
+  title: "From your tape",
+  mayBe: "What one layer may add under the tape",
+  is: "What one layer adds under the tape",
   newsTitle: "What is new",
   working: "Working it out…",
-  replan: "Plan the rest from the tape",
-  replanned: "The rest is planned anew. Undo brings the earlier plan back.",
-  stands: "The tape agrees with the plan: nothing that is left would change.",
-  usesTitle: "What the pieces that are left can be made of",
-  usesNewTitle: "What the new pieces could be made of",
-  correctionsTitle: "Where it is over",
-  small: "Where it is no more than a tape at home can tell, leave it or mend it as you like.",
-  readFirst: (places: string): string =>
-    `Perhaps over as well: ${places}. Read the tape there before you take anything off.`,
+  replan: "Update the remaining pieces",
+  replanned: "The remaining pieces are updated. Undo brings the earlier plan back.",
+  stands: "The tape agrees with the plan: the remaining pieces stay as they are.",
+  usesTitle: "What the remaining pieces can be cut from",
+  correctionsTitle: "Where the padding is over",
+  small: "A tape at home cannot tell so little: leave it, or correct it if you like.",
+  readFirst: (places: string): string => `Perhaps over as well: ${places}. Measure there before you take anything off.`,
   peeled: "It is off",
-  trimmed: "It is trimmed",
-  logged: "Noted. Now read the tape again.",
-  started: (amount: string): string => `You had put down ${amount}.`,
-  inStack: (amount: string): string =>
-    `In a stack each layer counts for about ${amount}, because those beneath give way.`,
+  trimmed: "It is narrower",
+  logged: "Noted. Now measure again.",
+  started: (amount: string): string => `Starting figure: ${amount}.`,
+  inStack: (amount: string): string => `In a stack each layer adds about ${amount}, because those beneath compress.`,
   nothingRead:
-    "Nothing has been read over the form yet. Until then the plan believes the batting’s own figure, which may be out by half.",
-  readings: (count: number): string =>
-    count === 1 ? "From one reading of the tape." : `From ${count} readings of the tape.`,
-  readingsTitle: "The readings behind it",
+    "Nothing has been measured over the form yet. Until then the plan goes by the starting figure, which may be off by half.",
+  readings: (count: number): string => (count === 1 ? "From one measurement." : `From ${count} measurements.`),
+  readingsTitle: "The measurements behind it",
   read: (what: string, length: string): string => `${what} ${length}`,
   trialRead: (batting: string, before: string, after: string): string =>
     `Trial of ${batting}: ${before}, then ${after}`,
   surprise: (what: string, read: string, expected: string): string =>
-    `${what} ${read} can hardly be: over these pieces it should be about ${expected}.`,
-  surpriseDo: "Read it once more; until then nothing is learned from it.",
+    `${what}: ${read} is typed; over these pieces the tape should read about ${expected}.`,
+  surpriseDo: "Measure it once more; until then the plan does not use it.",
   leaveOut: "Ignore this reading",
-  leaveOutOf: (reading: string): string => `Leave out ${reading}`,
-  leftOut: "Left out. Undo brings it back.",
-  settled: "part of the plan made since",
+  leaveOutOf: (reading: string): string => `Ignore this reading: ${reading}`,
+  leftOut: "Ignored. Undo brings it back.",
+  settled: "used in the updated plan",
   building: "the batting you build with",
   finishing: "the batting you finish with",
 } as const;
@@ -50,8 +47,8 @@ export const learningWords = {
 /** A reading that this form with these pieces on cannot give: kept as it was typed, and used for nothing. */
 export const impossibleWords = {
   why: (what: string, read: string, least: string, most: string): string =>
-    `${what} ${read} is not possible: with these pieces on, the tape can read ${least} to ${most}.`,
-  todo: "It is kept, but not used. See that every piece on the form is marked as pinned, then measure again, or ignore this reading.",
+    `${what}: ${read} is not possible: with these pieces on, the tape can read ${least} to ${most}.`,
+  todo: "It is saved, but not used. See that every piece on the form is marked as pinned, then measure again, or press “Ignore this reading”.",
   field: (least: string, most: string): string =>
     `Not possible here, so not used: the tape can read ${least} to ${most}. Measure again.`,
   behind: "not possible, not used",
@@ -59,67 +56,56 @@ export const impossibleWords = {
 
 export const trialWords = {
   title: "Try one layer first",
-  offer: "Before you cut: find out in two minutes what one layer of your batting is worth.",
-  /** The same where a telephone has no room for it. */
-  offerShort: "Two minutes tell what a layer is worth.",
+  offer: "Before you cut: find out in two minutes how much one layer of your batting adds under the tape.",
+  /** The same where a phone has no room for it. */
+  offerShort: "Two minutes show what a layer adds.",
   open: "Try one layer",
-  close: "Put this away",
-  how: "Wrap one layer round the bare form at the waist, ends butted, and pin it. Read the tape before and after, each time snug and level.",
+  close: "Close the trial",
+  how: "Wrap one layer around the bare form at the waist, edge to edge, and pin it. Measure before and after, each time snug and level.",
   before: "Waist before, on the bare form",
   after: "Waist after, over one layer",
   which: "Which batting?",
   pad: "Number pad for the trial",
   padInto: "Into:",
   about: (length: string): string => `about ${length}`,
-  learn: "Learn from it",
+  learn: "Save the trial",
   learned: "Noted. Take the trial layer off again before you go on.",
   again: "Try it once more",
   answer: "What it says",
   alone: (amount: string): string =>
-    `These two readings alone say ${amount}; what is believed weighs them against what was believed before.`,
-  noMore: "After is not more than before. Were the two changed over?",
+    `By these two measurements alone one layer adds ${amount}; the plan weighs them with the starting figure.`,
+  noMore: "After is not more than before. Were the two switched?",
   off: "Take the trial layer off again before you pin the first piece.",
 } as const;
 
 export const errorWords = {
-  title: "How closely do you read a tape?",
+  title: "How closely do you measure?",
   explain: (amount: string): string =>
-    `Taken now: nine in ten of your readings are within ${amount} of what they should be. The surer your hand, the more a reading counts.`,
+    `Nine in ten of your measurements are taken to be within ${amount}. The steadier the hand, the more each one counts.`,
   choice: { careful: "very steady", usual: "usual at home", hasty: "in a hurry" },
 } as const;
 
 export type ReadingCare = keyof typeof errorWords.choice;
 
-export interface WorthSpan {
+export interface LayerSpan {
   readonly layer: Millimetres;
   readonly least: Millimetres;
   readonly most: Millimetres;
 }
 
-/** A thin thing: to a tenth of a millimetre, and beside inches to a sixteenth as well. */
-export const thinText = (length: Millimetres, unit: LengthUnit): string => {
-  const fine = formatLength(length, "0.1 mm");
-  return unit === "in" ? `${formatLength(length, "1/16 in")} (${fine})` : fine;
-};
-
-/** What a layer is worth, or before anything was read only may be. */
-export const worthSentence = (
-  { layer, least, most }: WorthSpan,
+/** How much a layer adds, or before anything was measured only may add, with the interval that holds nine times in ten. */
+export const layerSentence = (
+  { layer, least, most }: LayerSpan,
   unit: LengthUnit,
   standing: "read" | "guessed",
-): string => {
-  const between =
-    unit === "in"
-      ? `${formatLength(least, "0.1 mm").replace(" mm", "")} and ${formatLength(most, "0.1 mm")}`
-      : `${formatLength(least, "0.1 mm").replace(" mm", "")} and ${formatLength(most, "0.1 mm").replace(" mm", "")}`;
-  return `One layer ${standing === "read" ? "is" : "may be"} worth about ${thinText(layer, unit)}: between ${between}, nine times in ten.`;
-};
+): string =>
+  `One layer ${standing === "read" ? "adds" : "may add"} about ${thinText(layer, unit)} under the tape: most likely ${thinText(least, unit).replace(/ (in|mm)$/, "")} to ${thinText(most, unit)}.`;
 
 const countWords = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"] as const;
 const counted = (count: number): string => countWords[count] ?? String(count);
 
 const layerWords: { readonly [zone in PieceZone]: string } = {
-  round: "# all the way round",
+  round: "# all the way around",
   front: "front #",
   back: "back #",
   leftSide: "# at each side",
@@ -134,13 +120,13 @@ type Direction = Exclude<PlanChange["kind"], "same">;
 const reasons: { readonly [kind in Direction]: { readonly [reason in Reason]: string } } = {
   fewer: {
     thicker: "your batting is thicker than expected",
-    thinner: "the readings ask for it",
-    tape: "the readings ask for it",
+    thinner: "your measurements ask for it",
+    tape: "your measurements ask for it",
   },
   more: {
-    thicker: "the readings ask for it",
+    thicker: "your measurements ask for it",
     thinner: "your batting is thinner than expected",
-    tape: "the readings ask for it",
+    tape: "your measurements ask for it",
   },
 };
 
@@ -152,29 +138,31 @@ export function newsSentence(change: PlanChange): string {
   return sentence(`${counted(layers)} ${kind} ${what} at the ${levelWords[level]}: ${reasons[kind][because]}`);
 }
 
-/** The levels as a list: "the waist and the high hip"; all of them are "every level". */
+/** The levels as a list: "the waist and the high hip"; all of them are "every level line". */
 export function levelList(levels: readonly LevelName[], all: number): string {
-  if (levels.length === all) return "every level";
+  if (levels.length === all) return "every level line";
   return listed(levels.map((level) => `the ${levelWords[level]}`));
 }
 
 export interface RestWords {
-  /** The last piece to pin before the rest, or null to read at once. */
-  readonly upTo: number | null;
+  /** The last piece to pin before the tape is read, as a sentence names it, or null to read at once. */
+  readonly upTo: string | null;
   readonly isLast: boolean;
   readonly levels: string;
 }
 
 export function restSentence({ upTo, isLast, levels }: RestWords): string {
   if (upTo === null)
-    return isLast ? `Every piece is on: read ${levels} once more.` : `Read ${levels} now, before you pin any more.`;
-  if (isLast) return `Pin the rest, up to piece ${upTo}, then read ${levels}.`;
-  return `Pin up to piece ${upTo}, then read ${levels}.`;
+    return isLast
+      ? `Every piece is on: measure ${levels} once more.`
+      : `Measure ${levels} now, before you pin any more.`;
+  if (isLast) return `Pin the remaining pieces, up to ${upTo}, then measure ${levels}.`;
+  return `Pin up to ${upTo}, then measure ${levels}.`;
 }
 
 const fits: { readonly [fit in CutUse["fit"]]: string } = {
   asItIs: "as it is",
-  trim: "trimmed to the new outline",
+  trim: "cut down to the new outline",
 };
 
 /** What a piece can be made of: the names as a person reads them elsewhere. */
@@ -188,7 +176,7 @@ export function madeOfSentence(
     : `${piece}: the ${lower(cut.name)} you have cut, ${fits[cut.fit]}.`;
 }
 
-const halves = { front: "in front", back: "behind" } as const;
+const halves = { front: "in front", back: "in back" } as const;
 export type Half = keyof typeof halves;
 
 export const placeOver = (level: LevelName, half: Half): string => `the ${levelWords[level]} ${halves[half]}`;
@@ -196,6 +184,8 @@ export const placeOver = (level: LevelName, half: Half): string => `the ${levelW
 export interface CorrectionWords {
   readonly level: LevelName;
   readonly half: Half;
+  /** As a sentence names it: "the front panel", "front panel 2". */
+  /** As a sentence names it: "the front panel", "front panel 2". */
   readonly piece: string;
   /** What the tape itself reads over there; null where it has not read the half and the girth alone tells nothing. */
   readonly told: { readonly part: "girth" | Half; readonly over: string } | null;
@@ -207,17 +197,16 @@ export interface CorrectionWords {
 
 /** How far over, by the one figure that stands beside the tape as well. */
 export function overSentence({ level, half, told }: CorrectionWords): string {
-  if (told === null) return sentence(`the ${levelWords[level]} may be over ${halves[half]}`);
-  const where = told.part === "girth" ? "" : ` ${halves[told.part]}`;
-  return sentence(`the ${levelWords[level]} reads ${told.over} over${where}`);
+  if (told === null) return `The padding at the ${levelWords[level]} may be over ${halves[half]}.`;
+  const where = told.part === "girth" ? "" : `, ${halves[told.part]}`;
+  return `Padding ${told.over} over at the ${levelWords[level]}${where}.`;
 }
 
 export function correctionSentence({ level, half, piece, how }: CorrectionWords): string {
-  const name = lower(piece);
-  if (how.kind === "peel") return `Take ${name} off again.`;
+  if (how.kind === "peel") return `Take ${piece} off again.`;
   if (how.kind === "pullThin")
-    return `Pull ${name} thin ${halves[half]} at the ${levelWords[level]} line, a little at a time, and read the tape again.`;
-  return `Trim ${name} by ${how.eachSide} on each side at the ${levelWords[level]} line, running out to nothing ${how.reach} above and below it.`;
+    return `It lies in ${piece}: leave that on, and narrow a panel ${halves[half]} that crosses the ${lineWords[level]}, or leave it: the next pieces make it good.`;
+  return `Narrow ${piece} by ${how.eachSide} at each side at the ${lineWords[level]}, running out to nothing ${how.reach} above and below it.`;
 }
 
 export const doneKinds = ["there", "notYet", "over", "asNearAsItGets"] as const;
@@ -226,21 +215,21 @@ export type DoneKind = (typeof doneKinds)[number];
 export const doneWords = {
   title: "Is it done?",
   why: (home: string, aim: string): string =>
-    `There means within ${home} all round, in front and behind: a tape at home can tell no closer. The plan itself aims at ${aim}.`,
-  again: "Read every level again after each step, and once more over the cover.",
+    `On target means within ${home} all around, in front and in back: a tape at home cannot tell closer. The plan itself aims at ${aim}.`,
+  again: "Measure every level line again after each step, and once more over the cover.",
   unread: {
-    padding: { none: "not read over the padding yet", girthOnly: "front and back not read yet" },
-    cover: { none: "not read over the cover yet", girthOnly: "front and back not read over the cover yet" },
+    padding: { none: "not measured over the padding yet", girthOnly: "front and back not measured yet" },
+    cover: { none: "not measured over the cover yet", girthOnly: "front and back not measured over the cover yet" },
   },
   overall: {
-    done: "Done: every level is there.",
+    done: "Done: every level line is on target.",
     doneShort: "Done, as far as padding goes.",
-    stopHere: "Every level is there already: you may stop here. The pieces that are left would only refine it.",
+    stopHere: "Every level line is on target already: you may stop here. The remaining pieces would only refine it.",
     unread: {
       padding: (levels: string): string =>
-        `Every level should be there by now, and only the tape can tell: read ${levels}, all round and in front.`,
+        `Every level line should be on target by now, and only the tape can tell: measure ${levels}, all around and in front.`,
       cover: (levels: string): string =>
-        `Only the tape can tell, over the cover as well: read ${levels}, all round and in front.`,
+        `Only the tape can tell, over the cover as well: measure ${levels}, all around and in front.`,
     },
     pinning: (count: number): string =>
       count === 1 ? "Not yet: one piece is still to be pinned." : `Not yet: ${count} pieces are still to be pinned.`,
@@ -248,20 +237,20 @@ export const doneWords = {
   },
 } as const;
 
-const partWords = { girth: "all round", frontArc: "in front", backArc: "behind" } as const;
+const partWords = { girth: "all around", frontArc: "in front", backArc: "in back" } as const;
 
 const doneSentences: { readonly [kind in DoneKind]: (amount: string, part: string) => string } = {
-  there: () => "there",
+  there: () => "on target",
   notYet: (amount, part) => `not yet: ${amount} to go ${part}`,
-  over: (amount, part) => `over: ${amount} too much ${part}`,
+  over: (amount, part) => `${amount} over ${part}`,
   asNearAsItGets: (amount, part) => `as near as padding gets: ${amount} off ${part}`,
 };
 
-/** What is only expected is never told as if the tape had said it. */
+/** What is only expected is never given as if the tape had read it. */
 const expectedSentences: { readonly [kind in DoneKind]: (amount: string, part: string) => string } = {
-  there: () => "should be there",
+  there: () => "should be on target",
   notYet: (amount, part) => `${amount} to go ${part}`,
-  over: (amount, part) => `perhaps over: ${amount} too much ${part}`,
+  over: (amount, part) => `perhaps ${amount} over ${part}`,
   asNearAsItGets: (amount, part) => `should be as near as padding gets: ${amount} off ${part}`,
 };
 

@@ -35,16 +35,17 @@ export function markLinesSentence(levels: readonly PlannedLevel[], step: LengthS
   const allGuessed = lines.every(({ isGuessed }) => isGuessed);
   const each = lines.map(({ level, below, isGuessed }) => {
     const place = `${level}${noBreakSpace}${below}`;
-    return isGuessed && !allGuessed ? `${place} (guessed)` : place;
+    return isGuessed && !allGuessed ? `${place} (estimated)` : place;
   });
   return `Mark ${countWords[lines.length] ?? String(lines.length)} level lines on the form, straight down from the nape: ${each.join(", ")}.${allGuessed ? ` ${markLinesWords.allGuessed}` : ""}`;
 }
 
 export const markLinesWords = {
   title: "Before the first piece: mark the lines",
-  how: "Hold the tape straight down beside the form, not along its back, and mark each line level all round.",
-  why: "These are the body’s heights, not the form’s own: a line may lie a little off the form’s own waist, and that is right.",
-  allGuessed: "These heights are guessed: nape to waist, measured on the body, makes them its own.",
+  how: "Measure the form’s nape above the floor and subtract each figure; fix a pointer at that height, turn the form past it, and mark the line at short steps.",
+  why: "These are the person’s heights, not the form’s own: a line may lie a little off the form’s own waist.",
+  allGuessed:
+    "These heights are estimated: the back waist length, measured on the person, makes them the person’s own.",
 } as const;
 
 const countWords: { readonly [count: number]: string } = { 1: "one", 2: "two", 3: "three", 4: "four", 5: "five" };

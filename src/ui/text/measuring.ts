@@ -2,63 +2,63 @@ import type { Improvement } from "../../core/body/measurementFacts";
 
 /** Words of the measuring chart and of the bench beside it, for the body and for the form. */
 export const measuringWords = {
-  bodyTitle: "The body",
-  bodyLead: "Three girths make a plan. Every further reading turns a guess into a fact.",
+  bodyTitle: "The person",
+  bodyLead: "Bust, waist and full hip make a first plan. Every other measurement makes it closer.",
   formTitle: "What the form itself measures",
-  formLead: "A tape round the form beats any table. What you type here always wins.",
+  formLead: "The form’s own measurements are better than any size chart. What you type here always wins.",
   measured: "measured",
-  guessed: "guessed",
-  fromTable: "from the table",
-  draft: "not read yet",
+  guessed: "estimated",
+  fromTable: "from the size chart",
+  draft: "not measured yet",
   about: (length: string): string => `about ${length}`,
   spread: (length: string): string => `give or take ${length}`,
   empty: "not measured",
-  look: "Look again",
+  look: "Please check",
   alone: "Alone, with a mirror",
   where: "Where the place is",
   mistake: "What goes wrong:",
-  buys: "What it buys",
+  buys: "What it improves",
   next: (label: string): string => `Next: ${label}`,
-  last: "Keep it",
-  clear: "Take the reading away",
-  enough: "Three girths are in: that is enough for a plan.",
-  girthsIn: "Three girths are in. The form is what is missing now.",
+  last: "Save it",
+  clear: "Clear the measurement",
+  enough: "Bust, waist and full hip are in: that is enough for a plan.",
+  girthsIn: "Bust, waist and full hip are in. Next comes the form.",
   theyAre: (unit: "cm" | "in", count: number): string => {
-    const name = unit === "cm" ? "centimetres" : "inches";
+    const name = unit === "cm" ? "centimeters" : "inches";
     return count === 1 ? `It is in ${name}` : `They are ${name}`;
   },
   reread: {
-    cm: "Read as centimetres. Undo takes it back.",
-    in: "Read as inches. Undo takes it back.",
+    cm: "Taken as centimeters. Undo brings it back.",
+    in: "Taken as inches. Undo brings it back.",
   },
   toForm: "Go on to the form",
   toPlan: "See the plan",
-  more: "More readings, by what they buy",
+  more: "More measurements, by what they improve",
   countIn: (known: number, all: number): string => `${known} of ${all}`,
   name: "Whose fitting this is",
   nameNote: "Only for you; leave it empty if you like.",
-  guessNow: (length: string, spread: string): string => `Guessed for now: about ${length}, give or take ${spread}.`,
-  tableNow: (length: string): string => `The table says ${length}.`,
+  guessNow: (length: string, spread: string): string => `Estimated for now: about ${length}, give or take ${spread}.`,
+  tableNow: (length: string): string => `The size chart gives ${length}.`,
 } as const;
 
-/** Measurements are asked for in groups, by what they buy; the order is the order of asking. */
+/** Measurements are asked for in groups, by what they improve; the order is the order of asking. */
 export const improvementGroups: {
   readonly [improvement in Improvement]: { readonly title: string; readonly buys: string };
 } = {
-  wholePlan: { title: "Three girths", buys: "A first plan." },
-  frontAndBack: {
-    title: "Front and back",
-    buys: "Puts the padding where this body carries it. No other reading can tell.",
-  },
-  levelHeights: { title: "Heights", buys: "Puts the waist and the hips where this body has them." },
-  betweenLevels: { title: "Two girths more", buys: "Shapes the ribs and the belly." },
+  wholePlan: { title: "The first three", buys: "A first plan." },
+  frontAndBack: { title: "Front and back", buys: "Places the front and the back padding; nothing else can." },
+  levelHeights: { title: "Heights", buys: "Puts the waist and hip lines at the person’s heights." },
+  betweenLevels: { title: "Two more all around", buys: "Shapes the padding under the bust and over the hip bones." },
   apexPlace: { title: "The bust", buys: "Puts the fullest point at the right height and width." },
   leftAndRight: { title: "Left and right", buys: "Pads each side for itself." },
-  sectionShape: { title: "Breadths", buys: "Tells broad from deep where the girth is the same." },
-  waistTilt: { title: "The tilt of the waist", buys: "Lets the waist tape run lower in front or behind." },
-  shoulderMatch: { title: "Shoulders", buys: "Tells whether the form’s shoulders can serve." },
-  backMatch: { title: "The back", buys: "Tells whether the form’s back can serve." },
-  neckMatch: { title: "The neck", buys: "Tells whether the form’s neck can serve." },
+  sectionShape: {
+    title: "Widths straight across",
+    buys: "Places the padding toward the sides, or the front and back.",
+  },
+  waistTilt: { title: "The tilt of the waist", buys: "Lets the waist tape run lower in front or in back." },
+  shoulderMatch: { title: "Shoulders", buys: "Shows whether the form’s shoulders can serve." },
+  backMatch: { title: "The back", buys: "Shows whether the form’s back can serve." },
+  neckMatch: { title: "The neck", buys: "Shows whether the form’s neck can serve." },
   arm: { title: "The arm", buys: "Only for a padded arm." },
   cover: { title: "For the cover", buys: "Only for the fitted cover." },
 };

@@ -1,14 +1,14 @@
 /** Words of the padding: what to do next, and how far each stretch of the tape still has to go. */
-export const tapePartNames = { girth: "all round", frontArc: "front", backArc: "back" } as const;
+export const tapePartNames = { girth: "all around", frontArc: "front", backArc: "back" } as const;
 export type TapePartName = keyof typeof tapePartNames;
 
 const whereWords: { readonly [part in TapePartName]: string } = {
-  girth: "all round",
+  girth: "all around",
   frontArc: "in front",
-  backArc: "behind",
+  backArc: "in back",
 };
 
-/** How a stretch of the tape stands against what is wanted. */
+/** How a stretch of the tape stands against the person’s. */
 export const remainingKinds = ["toGo", "there", "over"] as const;
 export type RemainingKind = (typeof remainingKinds)[number];
 
@@ -16,22 +16,13 @@ export type RemainingKind = (typeof remainingKinds)[number];
 export type Standing = "read" | "bare" | "expected";
 
 /**
- * What is left to go, in words that need no colour: the amount is already a length in the person's unit. Only a reading
- * says that it is there, or that a layer must be eased.
+ * What is left to go, in words that need no color: the amount is already a length in the person's unit. Only a reading
+ * says that it is on target.
  */
-export function remainingSentence(
-  kind: RemainingKind,
-  amount: string,
-  part: TapePartName,
-  standing: Standing,
-  isLastLayerOn: boolean,
-): string {
-  if (kind === "there") return standing === "read" ? "there" : "should be there";
+export function remainingSentence(kind: RemainingKind, amount: string, part: TapePartName, standing: Standing): string {
+  if (kind === "there") return standing === "read" ? "on target" : "should be on target";
   if (kind === "toGo") return `${amount} to go ${whereWords[part]}`;
-  if (standing === "expected") return `perhaps ${amount} over: read it`;
-  return standing === "read" && isLastLayerOn
-    ? `${amount} over: ease the last layer`
-    : `${amount} over ${whereWords[part]}`;
+  return standing === "expected" ? `perhaps ${amount} over: measure it` : `${amount} over ${whereWords[part]}`;
 }
 
 /** The same for a whole line of words about one level. */
@@ -51,30 +42,30 @@ export const paddingWords = {
   unpin: "Take this piece off again",
   unpinned: "Taken off again.",
   pinnedAnnounced: (order: number, all: number): string => `Piece ${order} of ${all} is pinned.`,
-  back: "Earlier piece",
-  forward: "Later piece",
+  back: "Previous piece",
+  forward: "Next piece",
   measureThen: (level: string, length: string): string => `Then measure the ${level}: about ${length}.`,
-  measureFrontThen: (length: string): string => `Its front, side seam to side seam: about ${length}.`,
+  measureFrontThen: (length: string): string => `In front, side seam to side seam: about ${length}.`,
   allOn: {
-    unread: (levels: string): string => `Every piece is on. Now read ${levels}.`,
+    unread: (levels: string): string => `Every piece is on. Now measure ${levels}.`,
     unreadWhy:
-      "Nothing is sure until the tape has said so. Read each level all round, then its front from side seam to side seam.",
+      "Only the tape can tell. Measure each level line all around, then its front from side seam to side seam.",
     notYet: (levels: string): string => `Every piece is on. Look at ${levels}.`,
     notYetWhy:
-      "Where there is some way to go, pin one more thin layer there, or plan the rest from the tape; then read it again.",
-    done: "Every piece is on, and every level is there.",
-    doneWhy: "The tape has said so at every level. The cover comes next.",
+      "Where the padding is short, pin one more thin layer there, or update the remaining pieces; then measure again.",
+    done: "Every piece is on, and every level line is on target.",
+    doneWhy: "The tape reads so at every line. The cover comes next.",
   },
-  anotherWay: "Back to what is next",
-  goOn: "Leave it, and go on",
-  thenRead: (level: string): string => `Then read the ${level} again.`,
+  anotherWay: "Back to the next step",
+  goOn: "Leave it: the next pieces make it good",
+  thenRead: (level: string): string => `Then measure the ${level} again.`,
   nowWith: (order: number): string => `As it stands now, with ${order === 1 ? "piece 1" : `pieces up to ${order}`} on`,
   nowSome: (count: number): string => `As it stands now, with ${count} ${count === 1 ? "piece" : "pieces"} on`,
   nowAll: "As it stands now, with every piece on",
   nowBare: "As it stands now: the bare form",
   nowCovered: "Over the cover",
   toFinishing: "Go on to finishing",
-  nothing: "This form already reads what the body reads. There is nothing to pin.",
+  nothing: "On this form the tape already reads as on the person. There is nothing to pin.",
   careTitle: "With care",
   /** Usual cautions of the trade; local rules go before them. */
   care: [
@@ -82,10 +73,10 @@ export const paddingWords = {
       short: "Count the pins.",
       long: "Into the dish, and back at the end; never between the lips.",
     },
-    { short: "Wear a dust mask.", long: "Batting sheds fibres; air the room as well." },
+    { short: "Wear a dust mask.", long: "Batting sheds fibers; air the room as well." },
     { short: "Cut away from the hand.", long: "Close or sheathe the blade when you lay it down." },
     {
-      short: "Weight the stand.",
+      short: "Weight the base.",
       long: "A padded form is top-heavy; widen its feet, too.",
     },
   ],
@@ -94,26 +85,26 @@ export const paddingWords = {
   beforeDone: "The lines are marked, the bra is on",
   braTitle: "Put the bra on the form",
   readings: "What the tape reads",
-  levelTabs: "Level to measure",
-  wanted: "wanted",
+  levelTabs: "Level line to measure",
+  wanted: "person",
   now: "now",
   left: "left to go",
-  braThere: "The bra is on the form already; the disc goes inside its cup.",
+  braThere: "The bra is on the form already; the pad goes inside its cup.",
   reading: (level: string, part: string): string => `${level}, ${part}`,
   about: (length: string): string => `about ${length}`,
   follows: (length: string): string => `so ${length}`,
   pinRow: "Pieces, in the order of pinning",
-  pad: "Number pad for the reading",
+  pad: "Number pad for the measurement",
   padInto: "Into:",
-  readNow: (level: string, length: string): string => `Read the ${level}: about ${length}.`,
-  keep: "Keep the reading",
+  readNow: (level: string, length: string): string => `Measure the ${level}: about ${length}.`,
+  keep: "Save the measurement",
   kept: (what: string, length: string, left: string): string =>
     `${what.charAt(0).toUpperCase()}${what.slice(1)} ${length}: ${left}.`,
   awake: "Keep the screen awake",
   awakeOn: "The screen stays awake.",
   awakeRefused: "This device did not allow it.",
   speak: "Read it aloud",
-  overview: "Every level",
+  overview: "Every level line",
   of: "of",
   pictures: { where: "Where", cut: "Cut", above: "From above" },
   isOn: "pinned",
@@ -124,12 +115,9 @@ export const paddingWords = {
  * The bra: it shapes what the tape at the bust runs over, so it goes on before the cups and stays. Common practice, no
  * source.
  */
-export const braSentence = (discs: readonly number[]): string =>
-  `Put the bra on the form, in the person’s own size and fastened as she wears it. ${
-    discs.length === 0
-      ? "Fill its cups with scraps of batting only until they lie smooth."
-      : `Its cups are filled by ${discs.length === 1 ? "disc" : "discs"} ${listed(discs.map(String))}, each when its turn comes.`
+export const braSentence = (hasCupPads: boolean): string =>
+  `Put the bra on the form, in the person’s own size and fastened as the person wears it. ${
+    hasCupPads
+      ? "Cup pads fill its cups, each when its step comes."
+      : "Fill its cups with scraps of batting only until they lie smooth."
   } It stays on, under the cover too.`;
-
-const listed = (items: readonly string[]): string =>
-  items.length < 2 ? (items[0] ?? "") : `${items.slice(0, -1).join(", ")} and ${items[items.length - 1] ?? ""}`;

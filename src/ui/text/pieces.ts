@@ -2,27 +2,32 @@ import type { LengthStep } from "../../core/lengthText";
 import type { PieceZone } from "../../core/padding/piece";
 import type { PlannedLevel, PlannedPiece } from "../../core/plan/plan";
 import { mm } from "../../core/units";
-import { planWords } from "./plan";
+import { pieceName, planWords } from "./plan";
 import { shownLength, unbroken } from "./shownLength";
 
 /**
- * Sentences about one piece: what it is called, how it is put on, where it lies, and what to cut. A piece carries the
- * number it has in the order of pinning, on the figure and everywhere else.
+ * Sentences about one piece: what it is called, how it is put on, where it lies, and what to cut. In pictures a piece
+ * carries the number it has in the order of pinning.
  */
-export const pieceName = ({ zone, order }: PlannedPiece, step: LengthStep): string =>
-  planWords(step).pieceName(zone, order);
+/** Beside a picture: `5. Front panel 2`. */
+export const numberedName = (piece: PlannedPiece): string => `${piece.order}. ${pieceName(piece)}`;
 
-export const pinSentence = (piece: PlannedPiece, step: LengthStep): string =>
-  `${verbs[piece.zone]} ${lowerFirst(pieceName(piece, step))}.`;
+/** Inside a sentence: `the front panel`, `front panel 2`. */
+export function thePiece(piece: PlannedPiece): string {
+  const name = lowerFirst(pieceName(piece));
+  return /\d$/.test(name) ? name : `the ${name}`;
+}
 
-/** The same for whoever holds the piece: with how many plies it is, where it is more than one. */
-export const pinPliesSentence = (piece: PlannedPiece, step: LengthStep): string =>
-  piece.plies === 1
-    ? pinSentence(piece, step)
-    : pinSentence(piece, step).replace(/\.$/, `, ${countWords[piece.plies] ?? String(piece.plies)} plies.`);
+export const pinSentence = (piece: PlannedPiece): string => `${pinWords(piece)}.`;
+
+/** The same for whoever holds the piece: with how many layers it has, where it is more than one. */
+export const pinLayersSentence = (piece: PlannedPiece): string =>
+  piece.plies === 1 ? pinSentence(piece) : `${pinWords(piece)}, ${layerCount(piece.plies)}.`;
+
+const pinWords = (piece: PlannedPiece): string => `${verbs[piece.zone]} ${thePiece(piece)}${ways[piece.zone]}`;
 
 const verbs: { readonly [zone in PieceZone]: string } = {
-  round: "Wrap",
+  round: "Pin",
   front: "Pin",
   back: "Pin",
   leftSide: "Pin",
@@ -31,7 +36,17 @@ const verbs: { readonly [zone in PieceZone]: string } = {
   rightCup: "Lay",
 };
 
-/** Where a piece lies, as a sentence: `Centre front: top edge on the waist line, lower edge 1 in above the full hip line.` */
+const ways: { readonly [zone in PieceZone]: string } = {
+  round: ", all the way around",
+  front: "",
+  back: "",
+  leftSide: "",
+  rightSide: "",
+  leftCup: " in the cup",
+  rightCup: " in the cup",
+};
+
+/** Where a piece lies, as a sentence: `Center front, top edge on the waistline, lower edge 1 in above the full hip line.` */
 export function placeSentence(piece: PlannedPiece, levels: readonly PlannedLevel[], step: LengthStep): string {
   const place = planWords(step).piecePlace(piece, levels);
   return unbroken(`${upperFirst(place)}.`);
@@ -39,17 +54,18 @@ export function placeSentence(piece: PlannedPiece, levels: readonly PlannedLevel
 
 /** What to cut, in one line; with two battings it says from which. */
 export function cutSentence({ cut, plies, feather }: PlannedPiece, step: LengthStep, batting: string | null): string {
-  const times = plies === 1 ? "Cut one" : `Cut ${countWords[plies] ?? String(plies)} alike`;
-  const thin = `pull the edge thin over ${shownLength(feather, step)}`;
   const from = batting === null ? "" : ` from ${batting}`;
-  return `${times}${from}: ${cutSize(cut, step)}; ${thin}.`;
+  return `Cut ${layerCount(plies)}${from}${plies === 1 ? ":" : ", each"} ${cutSize(cut, step)}. Feather the last ${shownLength(feather, step)}.`;
 }
+
+export const layerCount = (count: number): string =>
+  count === 1 ? "one layer" : `${countWords[count] ?? String(count)} layers`;
 
 export function cutSize(cut: PlannedPiece["cut"], step: LengthStep): string {
   if (cut.shape === "disc") return `a disc ${shownLength(cut.diameter, step)} across`;
-  if (cut.shape === "strip") return `${shownLength(cut.length, step)} long, ${shownLength(cut.width, step)} deep`;
+  if (cut.shape === "strip") return `${shownLength(cut.length, step)} long, ${shownLength(cut.width, step)} high`;
   const widest = Math.max(0, ...cut.widths.map(({ left, right }) => left + right));
-  return `${shownLength(mm(widest), step)} wide, ${shownLength(cut.height, step)} deep`;
+  return `${shownLength(mm(widest), step)} wide, ${shownLength(cut.height, step)} high`;
 }
 
 const countWords: { readonly [count: number]: string } = { 2: "two", 3: "three", 4: "four", 5: "five", 6: "six" };

@@ -1,35 +1,41 @@
 import type { LevelName } from "../../core/body/vocabulary";
 import { formatLength, type LengthStep } from "../../core/lengthText";
-import type { PieceZone } from "../../core/padding/piece";
+import type { Piece, PieceZone } from "../../core/padding/piece";
 import type { PlannedLevel, PlannedPiece, SeamShift, Shortfall } from "../../core/plan/plan";
 import { type Millimetres, mm } from "../../core/units";
 import type { PlanWords } from "../../document/planFile";
-import { levelWords } from "./pictures";
+import { levelWords, lineWords } from "./pictures";
 
 /** The English of a plan: what a piece is called, where it goes, what to do about what stays short, in one unit. */
 export const planWords = (step: LengthStep): PlanWords => ({
-  pieceName: (zone, order) => `${zoneWords[zone].name} ${order}`,
+  pieceName,
   piecePlace: (piece, levels) => piecePlace(piece, levels, step),
   shortfallAdvice: (shortfall) => shortfallAdvice(shortfall, step),
   seamShift: (shift) => seamShiftText(shift, step),
 });
 
-const zoneWords: { readonly [zone in PieceZone]: { readonly name: string; readonly centre: string } } = {
-  round: { name: "Round", centre: "all the way round, ends butted at a side seam" },
-  front: { name: "Front piece", centre: "centre front" },
-  back: { name: "Back piece", centre: "centre back" },
-  leftSide: { name: "Left side piece", centre: "left side seam" },
-  rightSide: { name: "Right side piece", centre: "right side seam" },
-  leftCup: { name: "Left cup disc", centre: "left apex, inside the cup" },
-  rightCup: { name: "Right cup disc", centre: "right apex, inside the cup" },
+const zoneWords: { readonly [zone in PieceZone]: { readonly name: string; readonly center: string } } = {
+  round: { name: "Wrap", center: "all the way around, edges meet at a side seam" },
+  front: { name: "Front panel", center: "center front" },
+  back: { name: "Back panel", center: "center back" },
+  leftSide: { name: "Left side panel", center: "left side seam" },
+  rightSide: { name: "Right side panel", center: "right side seam" },
+  leftCup: { name: "Left cup pad", center: "left apex, inside the cup" },
+  rightCup: { name: "Right cup pad", center: "right apex, inside the cup" },
 };
 
+/** By place, with a number from the second of a name on. The number is that of the piece's id, so that it stays. */
+export function pieceName({ zone, id }: Pick<Piece, "zone" | "id">): string {
+  const number = Number(/-(\d+)$/.exec(id)?.[1] ?? 1);
+  return number > 1 ? `${zoneWords[zone].name} ${number}` : zoneWords[zone].name;
+}
+
 function piecePlace({ zone, rows }: PlannedPiece, levels: readonly PlannedLevel[], step: LengthStep): string {
-  const { centre } = zoneWords[zone];
-  if (zone === "leftCup" || zone === "rightCup") return centre;
+  const { center } = zoneWords[zone];
+  if (zone === "leftCup" || zone === "rightCup") return center;
   const drops = rows.map(({ drop }) => drop);
   const [top, bottom] = [edgePlace(Math.min(...drops), levels, step), edgePlace(Math.max(...drops), levels, step)];
-  return `${centre}, top edge ${top}, lower edge ${bottom}`;
+  return `${center}, top edge ${top}, lower edge ${bottom}`;
 }
 
 /** A height as the eye finds it: on a marked line, or so far above or below the nearest one. */
@@ -42,13 +48,13 @@ function edgePlace(drop: number, levels: readonly PlannedLevel[], step: LengthSt
   if (nearest === null) return "";
   const below = drop - nearest.drop.value;
   const distance = formatLength(mm(Math.abs(below)), step);
-  const line = `the ${levelWords[nearest.name]} line`;
+  const line = `the ${lineWords[nearest.name]}`;
   if (/^0 /.test(distance)) return `on ${line}`;
   return `${distance} ${below > 0 ? "below" : "above"} ${line}`;
 }
 
 function seamShiftText({ level, perSide, towards }: SeamShift, step: LengthStep): string {
-  return `At the ${levelWords[level]}, mark the side seam ${formatLength(perSide, step)} further ${towards === "front" ? "forward" : "back"} on each side.`;
+  return `At the ${levelWords[level]}, mark the side seam ${formatLength(perSide, step)} farther ${towards === "front" ? "forward" : "back"} on each side.`;
 }
 
 function shortfallAdvice(shortfall: Shortfall, step: LengthStep): string {
@@ -58,25 +64,25 @@ function shortfallAdvice(shortfall: Shortfall, step: LengthStep): string {
   const part = partWords[shortfall.what];
   if (shortfall.sense === "staysShort") {
     return shortfall.what === "girth"
-      ? `The ${at} stays ${amount} too small. Pin one more thin layer there and measure again.`
-      : `${part} at the ${at} stays ${amount} short while the girth is right; more padding would make the girth too large. Accept it, and fit there on the body.`;
+      ? `The padding at the ${at} stays ${amount} short. Pin one more thin layer there and measure again.`
+      : `The padding ${part} at the ${at} stays ${amount} short while the measurement all around is on target; more padding would put that over. Accept it, and fit there on the person.`;
   }
   return shortfall.what === "girth"
     ? girthTooLarge(shortfall.level, amount)
-    : `${part} at the ${at} reads ${amount} too much, because the form is already that long there. Accept it, or choose a smaller form.`;
+    : `The tape ${part} at the ${at} reads ${amount} over, because the form has that much there already. Accept it, or choose a smaller form.`;
 }
 
-const partWords = { girth: "The girth", frontArc: "The front arc", backArc: "The back arc" } as const;
+const partWords = { girth: "all around", frontArc: "in front", backArc: "in back" } as const;
 
 const girthTooLarge = (level: LevelName, amount: string): string =>
-  `The form is ${amount} larger than the body at the ${levelWords[level]}, and padding cannot take away. Choose a smaller form, turn the dial in if it has one there, or accept it.`;
+  `The form is ${amount} larger than the person at the ${levelWords[level]}, and padding only adds. Choose a smaller form, turn the dial in if it has one there, or accept it.`;
 
 type FixedLength = Extract<Shortfall, { readonly what: "length" }>["length"];
 
 const fixedLengths: { readonly [length in FixedLength]: string } = {
   shoulderLength: "shoulder",
   neckGirth: "neck",
-  acrossBack: "back between the shoulder ends",
+  acrossShoulders: "back from shoulder tip to shoulder tip",
   upperBackWidth: "upper back",
   shoulderDrop: "slope of the shoulder",
   apexHeight: "height of the bust",
@@ -84,11 +90,11 @@ const fixedLengths: { readonly [length in FixedLength]: string } = {
 
 function lengthAdvice(length: FixedLength, sense: Shortfall["sense"], amount: string): string {
   if (length === "apexHeight") {
-    return `The form's bust lies ${amount} ${sense === "tooLarge" ? "lower" : "higher"} than the body's. Fill above or below it in the bra, and trust the bust marks, not the form's own curve.`;
+    return `The form’s bust lies ${amount} ${sense === "tooLarge" ? "lower" : "higher"} than the person’s. Fill above or below it in the bra, and go by the bust line, not by the form’s own curve.`;
   }
   return sense === "tooLarge"
-    ? `The form's ${fixedLengths[length]} is ${amount} more than the body's, and padding cannot take away. Keep it in mind when fitting there, or choose a smaller form.`
-    : `The form's ${fixedLengths[length]} is ${amount} less than the body's. A small pad can be pinned there by eye; measure again after it.`;
+    ? `The form’s ${fixedLengths[length]} is ${amount} more than the person’s, and padding only adds. Keep it in mind when fitting there, or choose a smaller form.`
+    : `The form’s ${fixedLengths[length]} is ${amount} less than the person’s. A small pad can be pinned there by eye; measure again after it.`;
 }
 
 /** An amount too small for the step is still named, as less than one step. */

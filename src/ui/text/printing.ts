@@ -1,52 +1,53 @@
 import { type TapePartName, tapePartNames } from "./padding";
+import { layerCount } from "./pieces";
 
 /** Words on paper, and of the place where it is printed from. */
 export const printingWords = {
-  title: "On paper",
-  lead: "One page for the wall, and the cut drawings beside it: everything needed with the power off. Letter or A4, black and white.",
+  title: "Print",
+  lead: "One page to work from, and the cut drawings beside it: everything needed with the power off. Letter or A4, black and white.",
   waiting: "There is no plan yet, so there is nothing to pad by. The blank measuring sheet can be printed now.",
-  toReadings: "Go and measure",
-  print: "Print it",
+  toReadings: "Go to measuring",
+  print: "Print",
   which: "Which sheets",
   sheets: {
-    padding: { name: "The padding sheet", buys: "The figure, pieces, places, readings, room to write." },
+    padding: { name: "The padding sheet", buys: "The figure, pieces, places, measurements, room to write." },
     smallCutting: { name: "Small cut drawings", buys: "Every piece with its sizes, about eight to a page." },
     measuring: {
       name: "A blank measuring sheet",
-      buys: "A drawing and room for every reading, the needed ones first.",
+      buys: "A drawing and room for every measurement, the needed ones first.",
     },
     cutting: { name: "Cut drawings", buys: "Larger, with where each piece goes, and a test square." },
   },
   needsPlan: "needs a plan",
-  noneChosen: "Choose a sheet, and it lies here as it will on paper.",
+  noneChosen: "Choose a sheet to see it here as it prints.",
   sheetTitle: (name: string): string => (name === "" ? "Padding sheet" : `Padding sheet for ${name}`),
   batting: (batting: string): string => `Batting: ${batting}.`,
   finishing: (batting: string): string => `To finish: ${batting}.`,
-  /** What the plan counts a layer as, and whether anybody has asked the tape. */
+  /** What the plan counts a layer as, and whether it comes from the tape. */
   worth: (layer: string, readings: number): string =>
     readings === 0
-      ? `One layer is guessed to be worth ${layer}.`
-      : `One layer is worth about ${layer}, learned from ${readings === 1 ? "one reading" : `${readings} readings`}.`,
+      ? `One layer may add about ${layer} under the tape, a starting figure.`
+      : `One layer adds about ${layer} under the tape, from ${readings === 1 ? "one measurement" : `${readings} measurements`}.`,
   unused: "None of it is needed.",
-  measurements: "What the tape says",
+  measurements: "Measurements",
   measureHead: {
-    level: "Level",
+    level: "Level line",
     down: "below the nape",
-    body: "Body",
+    body: "Person",
     form: "Bare form",
     padded: "Padded, as read",
-    girth: "round",
+    girth: "around",
     front: "front",
     back: "back",
   },
-  guessNote: "≈ stands before a guess: measure it if you can.",
+  guessNote: "≈ stands before an estimate: measure it if you can.",
   pieces: "Pieces, in the order of pinning",
   pieceHead: { done: "", piece: "Piece", cut: "Cut", tape: "Tape should read", read: "It reads" },
   tapeReads: (level: string, girth: string, front: string): string => `${level} ${girth}, front ${front}`,
   before: "Before the first piece",
-  careFirst: "Count the pins in. Wear a dust mask. Cut away from the hand. Weight the stand.",
+  careFirst: "Count the pins in. Wear a dust mask. Cut away from the hand. Weight the base.",
   trial:
-    "Wrap one layer round the bare waist and read it before and after: an even layer adds about six times its worth.",
+    "Wrap one layer around the bare waist and measure before and after: what the tape gains, divided by 6.3, is how much one layer adds.",
   isPinned: "pinned",
   /** `waist 32 1/4, front 17 1/4`: in the unit of the sheet. */
   readAt: (level: string, parts: readonly (readonly [part: TapePartName, length: string])[]): string =>
@@ -54,22 +55,22 @@ export const printingWords = {
   continued: "continued",
   overleaf: "Continued on the next page.",
   limits: "What padding cannot do, and the side seams",
-  care: "No pins between the lips. The padded form is top-heavy: weight its stand.",
+  care: "No pins between the lips. The padded form is top-heavy: weight its base.",
   pinsIn: "Pins in",
-  pinsOut: "out",
+  pinsOut: "pins out",
   after:
-    "After each piece measure that level again. Over the mark: ease or peel the last layer. Short of it: go on, or add a thin piece.",
-  none: "There is nothing to pin: this form already reads what the body reads.",
+    "After each piece measure that line again. Padding over: narrow the last panel, or leave it for the next pieces. Padding short: go on, or add a thin piece.",
+  none: "There is nothing to pin: on this form the tape already reads as on the person.",
 } as const;
 
 /** Words of the blank measuring sheet. */
 export const measuringSheetWords = {
   title: "Measuring sheet",
-  blanks: ["For", "Date", "Read in", "Measured by"],
-  how: "Wear the bra that will be worn. Tie a tape at the waist. The tape is snug when it stays up by itself and a finger still slides under it. Left and right are the wearer’s.",
-  form: "On the form lay the tape along the same way, on the bare form.",
+  blanks: ["For", "Date", "Unit", "Measured by"],
+  how: "If a bra will be worn, it is on. Tie a narrow elastic at the waist. The tape is snug when it stays up by itself and a finger still slides under it. Left and right are the wearer’s.",
+  form: "On the bare form lay the tape the same way.",
   careful: "No pins between the lips: count them into a dish, and count them back.",
-  body: "Body",
+  body: "Person",
   onForm: "Form",
 } as const;
 
@@ -77,14 +78,14 @@ export const measuringSheetWords = {
 export const cuttingSheetWords = {
   title: (name: string): string => (name === "" ? "Cut drawings" : `Cut drawings for ${name}`),
   small: (name: string): string => (name === "" ? "Small cut drawings" : `Small cut drawings for ${name}`),
-  howMany: (plies: number, batting: string | null): string =>
-    `${plies === 1 ? "Cut one" : `Cut ${plies} alike`}${batting === null ? "" : ` from ${batting}`}.`,
+  howMany: (layers: number, batting: string | null): string =>
+    `Cut ${layerCount(layers)}${batting === null ? "" : ` from ${batting}`}.`,
   square: (length: string): string =>
     `Print at 100 %. If the square does not measure ${length} each way, this printer changes sizes.`,
   how: [
-    "The drawings are smaller than life: mark every width at its distance below the top edge, evenly to both sides of the centre line unless both are written, join the marks, and cut.",
+    "The drawings are smaller than true size: mark every width at its distance below the top edge, evenly to both sides of the center line unless both are written, join the marks, and cut.",
     "The outer side faces you, the top edge is up, and the wearer’s left is on the right.",
-    "Short strokes mark the edge that is pulled thin, with the fingers and never with a blade.",
+    "Short strokes mark the edge to feather: pull fibers away with the fingers, never cut it thin with a blade.",
     "Cut away from the hand, and wear a dust mask.",
   ],
 } as const;

@@ -1,14 +1,14 @@
 import type { MeasurementProblem } from "../../core/body/plausibility";
-import type { MeasurementName } from "../../core/body/vocabulary";
 import type { BattingProblem } from "../../core/checkBatting";
 import { formatLength, type LengthProblem, type LengthStep, type LengthUnit, lengthSteps } from "../../core/lengthText";
 import type { Millimetres } from "../../core/units";
 import type { FilePath, FittingProblem, PieceProblem } from "../../document/fittingProblem";
-import { measurementTexts } from "./measurements";
+import { measurementInSentence } from "./measurements";
+import { thinText } from "./thinText";
 
 /**
  * One sentence or two for every problem: what was read, what was expected, and what to do now, in the unit of the
- * person. A body is never wrong; a reading may be.
+ * person. A body is never wrong; a measurement may be.
  */
 export function lengthProblemText(problem: LengthProblem, step: LengthStep): string {
   const example = `such as ${examples[problem.unit]}`;
@@ -18,9 +18,9 @@ export function lengthProblemText(problem: LengthProblem, step: LengthStep): str
     case "notALength":
       return `“${problem.read}” cannot be read as a length. Type one number, ${example}.`;
     case "badFraction":
-      return `The fraction in “${problem.read}” cannot be read. Type a proper fraction, such as 38 1/2.`;
+      return `The fraction in “${problem.read}” cannot be read. Type a proper fraction, such as 34 3/4.`;
     case "notPositive":
-      return `“${problem.read}” is not more than nothing. Type what the tape shows, ${example}.`;
+      return `“${problem.read}” is not more than zero. Type what the tape shows, ${example}.`;
     case "unknownUnit":
       return `“${problem.unitRead}” is not a unit this tool reads. Use in, cm or mm, ${example}.`;
     case "tooLong":
@@ -30,61 +30,67 @@ export function lengthProblemText(problem: LengthProblem, step: LengthStep): str
   }
 }
 
-const examples: { readonly [unit in LengthUnit]: string } = { in: "38 1/2", cm: "97.5", mm: "975" };
+const examples: { readonly [unit in LengthUnit]: string } = { in: "34 3/4", cm: "88.5", mm: "885" };
 const exactly = (length: Millimetres): string => `${length} mm`;
 
 export function measurementProblemText(problem: MeasurementProblem, step: LengthStep): string {
-  const names = problem.names.map(nameInSentence);
+  const names = problem.names.map(measurementInSentence);
   const [first = "", second = ""] = names;
-  const of = `of the ${problem.whose}`;
-  if (problem.code === "missing") return `The ${first} ${of} is missing. Measure it: without it there is no plan.`;
+  const whose = problem.whose === "body" ? "The person’s" : "The form’s";
+  if (problem.code === "missing") return `${whose} ${first} is missing. Measure it: the plan starts from it.`;
   if (problem.code === "notALength") {
-    return `The ${first} ${of} is ${problem.got}, which is no length. Type what the tape shows, such as ${examples[lengthSteps[step].unit]}.`;
+    return `${whose} ${first} is ${problem.got}, which is no length. Type what the tape shows, such as ${examples[lengthSteps[step].unit]}.`;
   }
   const length = (value: Millimetres): string => formatLength(value, step);
   const got = length(problem.got);
   const { least, most } = problem.expected;
   const between = `between ${length(least)} and ${length(most)}`;
+  const inUnit = `${whose} ${listed(names)}: ${got}${names.length > 1 ? " and so on" : ""}`;
   switch (problem.code) {
     case "impossible":
-      return `The ${first} ${of} reads ${got}; a tape there reads ${between}. Check the unit and measure it again.`;
+      return `${whose} ${first} reads ${got}, which would be a slip of unit or tape. Check the unit, and measure it again.`;
     case "inchesAsCentimetres":
-      return `${sentenceList(names)} ${of}: ${got}${names.length > 1 ? " and so on" : ""} looks like inches typed as centimetres; ${between} was expected for the ${first}. Check the unit, or measure again.`;
+      return `${inUnit} would be a slip of unit: inches typed as centimeters. Check the unit; if it is right, measure again.`;
     case "centimetresAsInches":
-      return `${sentenceList(names)} ${of}: ${got}${names.length > 1 ? " and so on" : ""} looks like centimetres typed as inches; ${between} was expected for the ${first}. Check the unit, or measure again.`;
+      return `${inUnit} would be a slip of unit: centimeters typed as inches. Check the unit; if it is right, measure again.`;
     case "arcNotShorterThanGirth":
-      return `The ${first} ${of} reads ${got}, which is not less than the ${second}; at most ${length(most)} was expected. Measure both again.`;
+      return `${whose} ${first} reads ${got}, which is not less than the ${second}; it can be ${length(most)} at most. Measure both again.`;
     case "arcDoesNotFitGirth":
-      return `The ${first} ${of} reads ${got}; with that ${second} it must lie ${between}. Measure it again from side seam to side seam.`;
+      return `${whose} ${first} reads ${got}; beside that ${second} it can only be ${between}. Measure it again from side seam to side seam.`;
     case "arcsMissGirth":
-      return `The ${names.slice(0, -1).join(" and the ")} ${of} come to ${got} together; the ${names.at(-1)} asks for ${between}. Pin the side seams and measure them again.`;
+      return `${whose} ${names.slice(0, -1).join(" and ")} come to ${got} together; beside that ${names.at(-1)} they can only be ${between}. Mark both sides and measure them again.`;
     case "quartersMissArc":
-      return `The ${first} and the ${second} ${of} come to ${got} together; the ${names.at(-1)} asks for ${between}. Mark the centre and measure them again.`;
+      return `${whose} ${first} and ${second} come to ${got} together; beside that ${names.at(-1)} they can only be ${between}. Mark the center and measure them again.`;
     case "breadthDoesNotFitGirth":
-      return `The ${first} ${of} reads ${got}; with that ${second} it must lie ${between}. Measure it straight through, not round the front.`;
+      return `${whose} ${first} reads ${got}; beside that ${second} it can only be ${between}. Measure it straight through, not around the front.`;
     case "bustNotAboveWaist":
-      return `The ${first} ${of} puts the bust ${got} below the nape, and the ${second} puts the waist at ${length(most)}: the bust must be higher. Measure both again.`;
+      return `${whose} ${first} puts the bust ${got} below the nape, and the ${second} puts the waist ${length(most)} below the nape: the bust must be higher. Measure both again.`;
     case "highHipNotAboveFullHip":
-      return `The ${first} ${of} reads ${got}, which is not less than the ${second} of ${length(most)}. Measure both again from the waist string.`;
+      return `${whose} ${first} reads ${got}, which is not less than the ${second}, ${length(most)}. Measure both again from the waist elastic.`;
     case "unusual":
-      return `Please check: the ${first} ${of} reads ${got}; most lie ${between}. If the tape says so again, keep it.`;
+      return `Please check: ${lower(whose)} ${first} reads ${got}. A slip of unit or tape would read like this; if the tape says so again, it is right.`;
     case "unusualProportion":
-      return `Please check: the ${first} ${of} reads ${got}; with that ${second} most lie ${between}. If the tape says so again, keep it.`;
+      return `Please check: ${lower(whose)} ${first} reads ${got}. Beside that ${second}, a slip of unit or tape would read like this; if the tape says so again, it is right.`;
     case "unusualFrontShare":
-      return `Please check: the ${first} ${of} reads ${got}; with that ${second} most lie ${between}. See that the side seams are pinned straight down, and keep it if the tape says so again.`;
+      return `Please check: ${lower(whose)} ${first} reads ${got}. Beside that ${second}, side marks that are not straight down from the underarm would read like this; if the tape says so again, it is right.`;
     case "unevenSides":
-      return `Please check: the ${first} and the ${second} ${of} differ by ${got}; most differ by ${length(most)} at most. Bodies are not mirror images: keep it if the tape says so again.`;
+      return `Please check: ${lower(whose)} ${first} and ${second} differ by ${got}. A center mark out of place would read like this; if the tape says so again, it is right, for sides differ.`;
   }
 }
 
-export const battingProblemText = ({ batting, got, least, most }: BattingProblem, step: LengthStep): string =>
-  `One layer of ${batting === "" ? "the batting" : `“${batting}”`} is given as ${formatLength(got, step)}; a layer under a snug tape is between ${exactly(least)} and ${exactly(most)}. Check the unit, for example 6 mm.`;
+/** A layer is written as finely as its bounds need: to a tenth of a millimeter, or to a 32nd of an inch. */
+export function battingProblemText({ batting, got, least, most }: BattingProblem, step: LengthStep): string {
+  const { unit } = lengthSteps[step];
+  const bound = got > most ? `at most ${thinText(most, unit)}` : `at least ${thinText(least, unit)}`;
+  const what = batting === "" ? "the batting" : `“${batting}”`;
+  return `One layer of ${what} is given as ${thinText(got, unit)}; under a snug tape a layer is ${bound}. Check the unit, for example ${unit === "in" ? "1/4 in" : "6 mm"}.`;
+}
 
 export function fittingProblemText(problem: FittingProblem, step: LengthStep): string {
   const at = problem.path.length === 0 ? "The file" : pathText(problem.path);
   switch (problem.code) {
     case "notJson":
-      return "This file is not a fitting, or a part of it is lost: it cannot be read as one. Look for the file that was saved here; in one written by hand, look for a missing comma, quote or bracket.";
+      return "This file is not a fitting, or a part of it is lost. Open the file that was saved here; in one written by hand, look for a missing comma, quote or bracket.";
     case "tooLarge":
       return `The file holds more than a fitting can: at most ${problem.most} ${limitWords[problem.what]}.`;
     case "newerVersion":
@@ -92,17 +98,17 @@ export function fittingProblemText(problem: FittingProblem, step: LengthStep): s
     case "missing":
       return `${at} has no “${problem.key}”. Add it.`;
     case "unknownKey":
-      return `${at} has “${problem.key}”, which is not known here.${problem.nearest === null ? " Take it out, or correct it." : ` Did you mean “${problem.nearest}”?`}`;
+      return `${at} has “${problem.key}”, which this tool does not know.${problem.nearest === null ? " Take it out, or correct it." : ` Did you mean “${problem.nearest}”?`}`;
     case "wrongKind":
       return `${at} is ${kindText(problem.got)}; expected ${alternatives(problem.expected.map(kindText))}.`;
     case "notAllowed":
       return `${at} is “${problem.got}”; expected ${alternatives(problem.expected.map((value) => `“${value}”`))}.`;
     case "outOfRange":
-      return `${at} is “${problem.got}”, which is too ${problem.side === "atMost" ? "much" : "little"}; ${problem.side === "atMost" ? "at most" : "at least"} ${problem.limit} was expected.`;
+      return `${at} is “${problem.got}”, which is too ${problem.side === "atMost" ? "much" : "little"}; it can be ${problem.limit} ${problem.side === "atMost" ? "at most" : "at least"}.`;
     case "tooFew":
-      return `${at} has ${problem.got === 0 ? "nothing in it" : `${problem.got} in it`}; at least ${problem.least} were expected. Take the piece out of the file.`;
+      return `${at} has ${problem.got === 0 ? "nothing in it" : `${problem.got} in it`}; it needs at least ${problem.least}. Take the piece out of the file.`;
     case "tooMany":
-      return `${at} has ${problem.got} in it; at most ${problem.most} were expected.`;
+      return `${at} has ${problem.got} in it; there can be ${problem.most} at most.`;
     case "impossiblePiece":
       return `${at} ${pieceProblemText(problem.problem)} Take the piece out of the file, or correct it.`;
     case "piecesAtOnce":
@@ -110,13 +116,13 @@ export function fittingProblemText(problem: FittingProblem, step: LengthStep): s
     case "unreadableLength":
       return `${at}: ${lengthProblemText(problem.problem, step)}`;
     case "sizeWithoutTable":
-      return `${at} is “${problem.got}”, but no table is named. Add “table”, for example “misses”.`;
+      return `${at} is “${problem.got}”, but no size chart is named. Add “table”, for example “misses”.`;
     case "unknownTable":
-      return `${at} is “${problem.got}”; the tables known here are ${alternatives(problem.expected.map((value) => `“${value}”`))}.`;
+      return `${at} is “${problem.got}”; the size charts known here are ${alternatives(problem.expected.map((value) => `“${value}”`))}.`;
     case "unknownSize":
-      return `${at} is “${problem.got}”; that table has the sizes ${problem.expected.join(", ")}.`;
+      return `${at} is “${problem.got}”; that size chart has the sizes ${problem.expected.join(", ")}.`;
     case "tableLacks":
-      return `The table “${problem.got}” does not say the ${sentenceList(problem.names.map(nameInSentence), "lower")}. Measure it on the form and add it.`;
+      return `The size chart “${problem.got}” does not give the ${listed(problem.names.map(measurementInSentence))}. Measure it on the form and add it.`;
   }
 }
 
@@ -126,16 +132,10 @@ function pieceProblemText(problem: PieceProblem): string {
     : `starts at ${problem.start} mm and ends at ${problem.end} mm; a row must not end before it starts.`;
 }
 
-/** A measurement's label inside a sentence. */
-const nameInSentence = (name: MeasurementName): string => {
-  const { label } = measurementTexts[name];
-  return `${label.charAt(0).toLowerCase()}${label.slice(1)}`;
-};
+const listed = (names: readonly string[]): string =>
+  names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
 
-const sentenceList = (names: readonly string[], start: "capital" | "lower" = "capital"): string => {
-  const joined = names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
-  return start === "lower" ? joined : `The ${joined}`;
-};
+const lower = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 
 const alternatives = (names: readonly string[]): string =>
   names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} or ${names.at(-1)}`;

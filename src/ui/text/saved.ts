@@ -1,4 +1,4 @@
-/** The few words about saving that stand on every screen; the rest is loaded with the shelf. */
+/** The few words about saving that stand on every screen; the rest is loaded with the list of fittings. */
 export const savedWords = {
   saving: "Saving…",
   saved: (time: string): string => `Saved ${time}`,
@@ -6,6 +6,6 @@ export const savedWords = {
   /** Said after what was done, to whoever does not see the mark. */
   notSavedYet: "Not saved yet.",
   elsewhere: "Open in another tab",
-  newer: "To look at only",
-  toFittings: "Your fittings",
+  newer: "View only",
+  toFittings: "Fittings",
 } as const;

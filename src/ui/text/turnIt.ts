@@ -1,2 +1,2 @@
-/** The way from the plan to the turning figure, in a file of its own so that the plan does not load the rest. */
-export const turnIt = "Turn the figure round";
+/** The way from the plan to the 3-D view, in a file of its own so that the plan does not load the rest. */
+export const turnIt = "See it in 3-D";

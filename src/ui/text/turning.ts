@@ -1,12 +1,12 @@
-/** Words of the turning figure: what it shows, how it is turned, and where the same can be read without it. */
+/** Words of the 3-D view: what it shows, how it is turned, and where the same can be read without it. */
 export const turningWords = {
-  title: "Turning figure",
-  lead: "The form, the batting going on piece by piece, and the body as a shell you can see through.",
-  same: "It tells nothing that the pictures from the front, the side and the back do not tell.",
+  title: "3-D view",
+  lead: "The form, the batting going on piece by piece, and the person as a see-through outline.",
+  same: "It shows the same as the pictures from the front, the side and the back.",
   toPictures: "Front, side and back pictures",
   backToPlan: "Back to the plan",
-  byRule: "Above the armhole and below the full hip nothing was measured: those parts are drawn by rule.",
-  guess: "A dashed line is the body where it was guessed.",
+  byRule: "Above the armhole and below the full hip nothing was measured: those parts are drawn from averages.",
+  guess: "A dashed line is the person where a measurement is estimated.",
   figure: "Turn the figure",
   how: "Drag it, or use the arrow keys: left and right turn it, up and down tip it. Home is the front, End the back.",
   howByTouch: "Drag it with a finger, or use the buttons.",
@@ -26,7 +26,7 @@ export const turningWords = {
   all: "Every piece",
   play: "Put them on one by one",
   pause: "Stop",
-  body: "Body shell",
+  body: "Person’s outline",
   bareForm: "The bare form, nothing pinned yet.",
   countOn: (count: number, all: number): string =>
     count === all ? `All ${all} pieces on` : `${count} of ${all} pieces on`,

@@ -1,6 +1,6 @@
 import { useEffect, useState } from "react";
 import type { Plan } from "../../core/plan/plan";
-import { pieceName, placeSentence } from "../text/pieces";
+import { numberedName, placeSentence } from "../text/pieces";
 import { turningWords } from "../text/turning";
 import { useLengths } from "../useStore";
 
@@ -39,7 +39,7 @@ export function TurningPieces({ plan, count, onCount }: TurningPiecesProps) {
       <p className="turning-piece" role="status">
         {piece === undefined
           ? turningWords.bareForm
-          : `${pieceName(piece, step)}. ${placeSentence(piece, plan.levels, step)}`}
+          : `${numberedName(piece)}. ${placeSentence(piece, plan.levels, step)}`}
       </p>
       <div className="turning-row">
         <button type="button" className="patch" disabled={count === 0} onClick={() => byHand(count - 1)}>

@@ -1,4 +1,5 @@
 import { tapeStep } from "../../core/lengthText";
+import { hasCupPads } from "../padding/hasCupPads";
 import { markLinesSentence } from "../text/levelLines";
 import { pinSentence, placeSentence } from "../text/pieces";
 import { wallWords } from "../text/wall";
@@ -13,12 +14,12 @@ export interface WallHeadProps {
 }
 
 export function WallHead({ person, whose, view }: WallHeadProps) {
-  const { plan, step, piece, unit, isCovered } = view;
+  const { plan, step, piece, isCovered } = view;
   const all = plan.pieces.length;
   const ownWords = isCovered ? wallWords.ownCovered : wallWords.own;
   return (
     <header className="wall-head">
-      <h1 className="wall-action">{piece === null ? wallWords.bareForm : pinSentence(piece, tapeStep[unit])}</h1>
+      <h1 className="wall-action">{piece === null ? wallWords.bareForm : pinSentence(piece)}</h1>
       <p className="wall-whose">
         <span className="wall-count">{wallWords.piece(step, all)}</span>
         {whose === "own" ? ownWords : wallWords.madeUp(person.name)}
@@ -41,7 +42,6 @@ function whereWords({ plan, piece, unit, isCovered }: WallView): string {
     return [place, ...(isSided ? [wallWords.wearersSide] : [])].filter((words) => words !== "").join(" ");
   }
   if (plan.pieces.length === 0) return wallWords.nothing;
-  const hasCups = plan.pieces.some(({ zone }) => zone === "leftCup" || zone === "rightCup");
   if (isCovered) return wallWords.bareHintCovered;
-  return `${markLinesSentence(plan.levels, tapeStep[unit])}${hasCups ? ` ${wallWords.braHint}` : ""}`;
+  return `${markLinesSentence(plan.levels, tapeStep[unit])}${hasCupPads(plan) ? ` ${wallWords.braHint}` : ""}`;
 }

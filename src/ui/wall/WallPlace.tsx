@@ -111,7 +111,7 @@ function Spoken({ view, whose }: { readonly view: WallView; readonly whose: stri
     : tapeParts.map((part) => {
         const [wanted, now] = [level.body[part].value, readings[part]];
         const standing = isRead[part] ? "read" : "bare";
-        const words = remainingWords({ part, wanted, now, standing, isLastOn: false }, tapeStep[unit]);
+        const words = remainingWords({ part, wanted, now, standing }, tapeStep[unit]);
         return remaining(wanted, now).kind === "there" ? `${wallWords.parts[part]} ${words}` : words;
       });
   const sentence = wallSentence(where, levelWords[level.name], parts);

@@ -25,8 +25,8 @@ export interface WallPerson {
 export function madeUpPerson(place: number): WallPerson {
   const file = madeUpFiles[place % madeUpPeople] ?? first;
   const fitting = readFitting(file);
-  assert(fitting.ok, "a made-up fitting can be read");
+  assert(fitting.ok, "a sample fitting can be read");
   const { planning, progress } = derivation()(fitting.value);
-  assert(planning.kind === "planned" && progress !== null, "a made-up person has a plan");
+  assert(planning.kind === "planned" && progress !== null, "a sample person has a plan");
   return { name: file.title, plan: planning.plan, progress, takeHome: fitting.value };
 }

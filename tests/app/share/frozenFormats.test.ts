@@ -90,6 +90,36 @@ describe("formats of released versions open forever", () => {
     expect(read.ok && read.value.map(writeFittingFile)).toEqual([frozen("fitting-1-whole.json.txt").toString("utf8")]);
   });
 
+  it("one fitting with keys that have another name today", () => {
+    const read = readFile(frozen("fitting-1-older-keys.json.txt"));
+    expect(read).toMatchObject({
+      ok: true,
+      value: [
+        {
+          body: { bustGirth: "112", acrossShoulders: 39, sideNeckToWaistBack: "44.5" },
+          form: { size: "18", acrossShoulders: "38 cm" },
+          drafts: { form: { sideNeckToWaistBack: "43 and a bit" } },
+          work: [{ readings: { waistGirth: 98, sideNeckToWaistBack: "44 cm" } }],
+        },
+      ],
+    });
+    expect(read.ok && read.value.map(writeFittingFile).join("")).not.toMatch(/acrossBack|backWaistLength/);
+  });
+
+  it("a key of an earlier release beside its own of today drops neither figure", () => {
+    const both = { body: { bustGirth: 112, waistGirth: 104, fullHipGirth: 121, acrossBack: 39, acrossShoulders: 40 } };
+    const file = { version: 1, unit: "cm", ...both, form: {}, batting: { name: "cotton", layerThickness: "3 mm" } };
+    expect(readFile(new TextEncoder().encode(JSON.stringify(file)))).toMatchObject({
+      ok: false,
+      problem: [{ problems: [{ code: "unknownKey", key: "acrossBack" }] }],
+    });
+  });
+
+  it("a table of measurements with the older names", () => {
+    const sheet = readSheet("measurement,body\nAcross back,39\nback waist length,44.5\n", "cm");
+    expect(sheet).toMatchObject({ ok: true, value: { body: { acrossShoulders: "39", sideNeckToWaistBack: "44.5" } } });
+  });
+
   it("a link with every kind of entry there was", async () => {
     const link = frozen("link-1-whole.txt").toString("utf8").trim();
     const read = await readLink(link.slice(link.indexOf("#")));

@@ -150,7 +150,7 @@ describe("every measurement has its facts", () => {
     ["neckGirth", "5.3.3"],
     ["upperArmGirth", "5.3.16"],
     ["wristGirth", "5.3.19"],
-    ["acrossBack", "5.4.3"],
+    ["acrossShoulders", "5.4.3"],
     ["napeToWaist", "5.4.5"],
     ["armLength", "5.7.8"],
   ] as const)("%s is clause %s", (name, clause) => {

@@ -41,7 +41,7 @@ describe("what gives way is said", () => {
   test.each([
     ["shoulderLength", 118, 128, "tooLarge", 10],
     ["neckGirth", 372, 350, "staysShort", 22],
-    ["acrossBack", 350, 338, "staysShort", 12],
+    ["acrossShoulders", 350, 338, "staysShort", 12],
   ] as const)(
     "%s: told where body and form were both measured and differ by more than 5 mm",
     (length, ofBody, ofForm, sense, amount) => {

@@ -40,9 +40,9 @@ describe("the level lines of a form", () => {
     const [first, ...rest] = levels.map((level) => ({ ...level, drop: estimated(level.drop.value, mm(15)) }));
     if (first === undefined) throw new Error("no levels");
     const one = { ...first, drop: { kind: "measured", value: first.drop.value } } as const;
-    expect(markLinesSentence([one, ...rest], "1/8 in").match(/\(guessed\)/g)).toHaveLength(4);
-    expect(markLinesSentence([first, ...rest], "1/8 in")).toMatch(/These heights are guessed/);
-    expect(markLinesSentence([first, ...rest], "1/8 in")).not.toContain("(guessed)");
+    expect(markLinesSentence([one, ...rest], "1/8 in").match(/\(estimated\)/g)).toHaveLength(4);
+    expect(markLinesSentence([first, ...rest], "1/8 in")).toMatch(/These heights are estimated/);
+    expect(markLinesSentence([first, ...rest], "1/8 in")).not.toContain("(estimated)");
   });
 });
 
@@ -55,7 +55,7 @@ describe("a shown length", () => {
     expect(unbroken(sentence)).toBe(kept);
   });
 
-  test.each(["14 inside, 3 of 5 levels", "size 16 1/2", "Front piece 4 in front: 12 intervals"])(
+  test.each(["14 inside, 3 of 5 levels", "size 16 1/2", "Front panel 4 in front: 12 intervals"])(
     "other words break where they like: %s",
     (sentence) => {
       expect(unbroken(sentence).replaceAll("4\u00a0in", "4 in")).toBe(sentence);

@@ -4,7 +4,7 @@ import { levelNames } from "../../../src/core/body/vocabulary";
 import { pieceZones } from "../../../src/core/padding/piece";
 import type { PlannedLevel, PlannedPiece, Shortfall } from "../../../src/core/plan/plan";
 import { mm } from "../../../src/core/units";
-import { planWords } from "../../../src/ui/text/plan";
+import { pieceName, planWords } from "../../../src/ui/text/plan";
 
 /** Only what a place depends on: the zone, the heights of the rows, the heights of the levels. */
 const levels = levelNames.map((name, i) => ({
@@ -19,12 +19,12 @@ describe("places", () => {
   test.each([
     [
       piece("front", 360, 425),
-      "centre front, top edge 4 cm above the waist line, lower edge 2.5 cm below the waist line",
+      "center front, top edge 4 cm above the waistline, lower edge 2.5 cm below the waistline",
     ],
-    [piece("back", 201, 610), "centre back, top edge on the bust line, lower edge 1 cm below the full hip line"],
+    [piece("back", 201, 610), "center back, top edge on the bust line, lower edge 1 cm below the full hip line"],
     [
       piece("round", 340, 460),
-      "all the way round, ends butted at a side seam, top edge 4 cm below the underbust line, lower edge 4 cm above the high hip line",
+      "all the way around, edges meet at a side seam, top edge 4 cm below the underbust line, lower edge 4 cm above the high hip line",
     ],
     [piece("leftCup", 180, 220), "left apex, inside the cup"],
   ])("%#", (one, place) => {
@@ -33,14 +33,22 @@ describe("places", () => {
 
   test("in the unit of the fitting", () => {
     expect(inches.piecePlace(piece("front", 361.9, 425.4), levels)).toBe(
-      "centre front, top edge 1 1/2 in above the waist line, lower edge 1 in below the waist line",
+      "center front, top edge 1 1/2 in above the waistline, lower edge 1 in below the waistline",
     );
   });
 
   test("every zone has a name of its own", () => {
-    const names = pieceZones.map((zone) => inches.pieceName(zone, 2));
+    const names = pieceZones.map((zone) => pieceName({ zone, id: `${zone}-1` }));
     expect(new Set(names).size).toBe(names.length);
-    expect(inches.pieceName("front", 2)).toBe("Front piece 2");
+  });
+
+  test.each([
+    ["front-1", "Front panel"],
+    ["front-2", "Front panel 2"],
+    ["front-12", "Front panel 12"],
+    ["written by hand", "Front panel"],
+  ])("a piece with the id %s is called %s", (id, name) => {
+    expect(pieceName({ zone: "front", id })).toBe(name);
   });
 });
 
@@ -51,7 +59,7 @@ describe("advice", () => {
   const lengths = [
     "shoulderLength",
     "neckGirth",
-    "acrossBack",
+    "acrossShoulders",
     "upperBackWidth",
     "shoulderDrop",
     "apexHeight",
@@ -86,10 +94,10 @@ describe("advice", () => {
 
   test("a seam shift says which way and how far", () => {
     expect(inches.seamShift({ level: "waist", perSide: mm(6.35), towards: "back" })).toBe(
-      "At the waist, mark the side seam 1/4 in further back on each side.",
+      "At the waist, mark the side seam 1/4 in farther back on each side.",
     );
     expect(centimetres.seamShift({ level: "fullHip", perSide: mm(10), towards: "front" })).toBe(
-      "At the full hip, mark the side seam 1 cm further forward on each side.",
+      "At the full hip, mark the side seam 1 cm farther forward on each side.",
     );
   });
 });

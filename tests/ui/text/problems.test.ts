@@ -13,12 +13,12 @@ const expectSentence = (text: string) => {
 
 describe("lengths", () => {
   test.each([
-    ["", "Nothing was typed. Type a length, such as 38 1/2."],
-    ["wide", "“wide” cannot be read as a length. Type one number, such as 38 1/2."],
-    ["5 ft", "“ft” is not a unit this tool reads. Use in, cm or mm, such as 38 1/2."],
-    ["-3", "“-3” is not more than nothing. Type what the tape shows, such as 38 1/2."],
+    ["", "Nothing was typed. Type a length, such as 34 3/4."],
+    ["wide", "“wide” cannot be read as a length. Type one number, such as 34 3/4."],
+    ["5 ft", "“ft” is not a unit this tool reads. Use in, cm or mm, such as 34 3/4."],
+    ["-3", "“-3” is not more than zero. Type what the tape shows, such as 34 3/4."],
     ["1,005 mm", "“1,005 mm” can mean 1.005 mm or 1005 mm. Type it without the mark, or with another unit."],
-    ["38 9/8", "The fraction in “38 9/8” cannot be read. Type a proper fraction, such as 38 1/2."],
+    ["38 9/8", "The fraction in “38 9/8” cannot be read. Type a proper fraction, such as 34 3/4."],
     ["400", "“400” is longer than any tape; the most is 393 3/4 in. Check the unit."],
   ])("%s", (typed, text) => {
     const read = parseLength(typed, "in");
@@ -27,6 +27,8 @@ describe("lengths", () => {
 });
 
 describe("measurements", () => {
+  /** What may be a slip names no range that a person lies outside of: it says what slip it would be. */
+  const offersIt = new Set<string>([...pleaseCheckCodes, "impossible", "inchesAsCentimetres", "centimetresAsInches"]);
   const names = ["waistFrontArc", "waistBackArc", "waistGirth"] as const;
   const all = [...contradictionCodes, ...pleaseCheckCodes].map((code) => {
     const numbers = code === "missing" ? {} : { got: mm(812.8), expected: { least: mm(825.5), most: mm(838.2) } };
@@ -34,7 +36,7 @@ describe("measurements", () => {
   });
 
   test.each(all.map((problem) => [problem.code, problem] as const))(
-    "%s: names the reading, what was read and what was expected, in either unit",
+    "%s: names the measurement, what was read and what it can be or what slip it would be, in either unit",
     (code, problem) => {
       const [inches, centimetres] = [
         measurementProblemText(problem, "1/8 in"),
@@ -43,11 +45,17 @@ describe("measurements", () => {
       for (const text of [inches, centimetres]) {
         expect(text).toMatch(sentence);
         expectSentence(text);
-        expect(text).toContain("waist front arc");
-        expect(text).toContain("of the body");
+        expect(text).toContain("front waist");
+        expect(text.toLowerCase()).toContain("the person’s");
+        expect(text).not.toMatch(/expected|\bshe\b|most lie/);
       }
       if (code === "missing" || code === "notALength") return;
       expect(inches).toContain("32 in");
+      if (offersIt.has(code)) {
+        expect(inches).toMatch(/slip of unit|would read like this/);
+        if (!code.includes("As")) expect(inches).toMatch(/it is right|Check the unit/);
+        return;
+      }
       expect(inches).toContain("33 in");
       expect(centimetres).toContain("81.3 cm");
       expect(centimetres).toContain("83.8 cm");
@@ -87,11 +95,11 @@ describe("files", () => {
   });
 
   test.each([
-    [4, "body has “waist”, which is not known here. Did you mean “waistGirth”?"],
+    [4, "body has “waist”, which this tool does not know. Did you mean “waistGirth”?"],
     [6, "body.waistGirth is a list; expected a number or a text."],
     [7, "work[2].plies is a number 0.5; expected a whole number."],
     [8, "unit is “ft”; expected “cm”, “in” or “mm”."],
-    [14, "The table “d5585-11-curvy” does not say the full hip girth. Measure it on the form and add it."],
+    [14, "The size chart “d5585-11-curvy” does not give the full hip all around. Measure it on the form and add it."],
   ])("%#", (i, text) => {
     expect(fittingProblemText(all[i] as FittingProblem, "0.1 cm")).toBe(text);
   });
