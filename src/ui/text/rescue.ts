@@ -17,7 +17,7 @@ export const rescueWords = {
   loadAnew: "Load the page again",
   saveRaw: "Save this fitting to a file",
   home: "Home",
-  fittings: "Your fittings",
+  fittings: "Fittings",
   others: "Open another fitting",
   othersUnread: "The list of fittings cannot be read just now.",
   noOthers: "There is no other fitting on this device.",
