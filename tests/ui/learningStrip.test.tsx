@@ -135,7 +135,7 @@ test("a reading that is not possible says so and what to do, twice typed as well
     patience,
   );
   expect(said).toHaveLength(1);
-  expect(screen.getByText(/It is kept, but not used/)).toBeInTheDocument();
+  expect(screen.getByText(/It is saved, but not used/)).toBeInTheDocument();
   await waitFor(() => expect(screen.queryByText("Working it out…")).toBeNull(), patience);
   expect(screen.getAllByText(/not possible, not used/)).toHaveLength(2);
   fireEvent.click(screen.getByRole("button", { name: "Ignore this reading" }));
