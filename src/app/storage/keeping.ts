@@ -1,6 +1,7 @@
 import type { Fitting } from "../../document/fitting";
 import { type FittingState, type FittingStore, writtenByLetter } from "../store";
 import type { FittingHistory, FoundBySave } from "./fittingOutcome";
+import type { KnownFitting } from "./knownFittings";
 import {
   type Desk,
   type OpenEvents,
@@ -39,6 +40,11 @@ export interface Keeping {
   takeOver(): Promise<void>;
   /** Lets go of what was refused and shows what is kept. */
   readAnew(): Promise<void>;
+  /**
+   * Which fittings are lost, or null where that cannot be found out. What lies on the table is not: it is kept again at
+   * once, which is told by itself.
+   */
+  lost(): Promise<readonly KnownFitting[] | null>;
   /** Keeps what is on the table as a fitting of its own, beside the one that another tab has changed. */
   keepAsCopy(): Promise<void>;
 }
@@ -174,6 +180,16 @@ class Table implements Keeping {
     const cleared = this.clear();
     this.keepNow();
     await cleared;
+  }
+
+  async lost(): Promise<readonly KnownFitting[] | null> {
+    const compared = await this.desk.storage.gone();
+    if (compared.kind !== "compared") return null;
+    const openId = this.current?.state().access === "writing" ? this.current.id : null;
+    if (compared.gone.some(({ id }) => id === openId)) this.keepNow();
+    // What an older release kept is noted by name once it has been listed, which nobody waits for.
+    if (!compared.isAllKnown) void this.desk.storage.list();
+    return compared.gone.filter(({ id }) => id !== openId);
   }
 
   /** Sends the fitting on the table back to its drawer. From here on the table counts as never kept. */

@@ -181,10 +181,15 @@ class FittingAtDesk implements OpenFitting {
   }
 
   async readAnew(): Promise<void> {
-    this.queue.stop();
+    await this.showKept(() => true);
+  }
+
+  /** What cannot be read takes the place of nothing. Nor does what came too late, after a change of our own. */
+  private async showKept(isWanted: () => boolean): Promise<void> {
     const loaded = await this.desk.storage.load(this.id);
-    if (loaded.kind === "newer") this.refuse("newerRecord", "a newer release wrote it in another tab");
-    if (loaded.kind !== "loaded") return;
+    if (!isWanted() || (loaded.kind !== "loaded" && loaded.kind !== "newer")) return;
+    this.queue.stop();
+    if (loaded.kind === "newer") return this.refuse("newerRecord", "a newer release wrote it in another tab");
     this.revision = loaded.entry.revision;
     this.triedMarks = [];
     this.isStranded = false;
@@ -239,14 +244,19 @@ class FittingAtDesk implements OpenFitting {
   }
 
   private async holdAndReadAnew(pen: Pen): Promise<void> {
-    if (!this.isStranded) await this.readAnew();
+    if (!this.isStranded) await this.showKept(() => this.isWithoutChange());
     this.hold(pen);
   }
 
   /** Another tab has written. Without changes of our own to lose we follow; otherwise our next save is refused. */
   private async catchUp(): Promise<void> {
     if (this.isStranded) return;
-    if (this.shown.access === "elsewhere" || (await this.queue.settled())) await this.readAnew();
+    if (this.shown.access === "elsewhere" || (await this.queue.settled()))
+      await this.showKept(() => this.isWithoutChange());
+  }
+
+  private isWithoutChange(): boolean {
+    return !this.isStranded && this.queue.isIdle();
   }
 
   private async handOver(): Promise<void> {

@@ -35,6 +35,8 @@ export interface SaveQueue<Change> {
   retry(): void;
   /** Waits until nothing is under way, ending a pause, and tells whether the newest change offered has been kept. */
   settled(): Promise<boolean>;
+  /** Whether every change offered has been kept. */
+  isIdle(): boolean;
   /** Drops what is waiting and stops; a save under way still ends by itself. */
   stop(): void;
 }
@@ -100,9 +102,16 @@ class Queue<Change, Refusal> implements SaveQueue<Change> {
     }
   }
 
+  isIdle(): boolean {
+    return this.newest === null;
+  }
+
   stop(): void {
     this.endPause();
     this.newest = null;
+    // Whoever stops it shows something else from here on.
+    this.tries = 0;
+    this.isSaidToSave = false;
   }
 
   private takeUp(): void {

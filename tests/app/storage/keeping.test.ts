@@ -4,8 +4,10 @@ import { fittingStore } from "../../../src/app/store";
 import { type FittingRecord, sealedRecord } from "../../../src/app/storage/fittingRecord";
 import { fittingStorage } from "../../../src/app/storage/fittingStorage";
 import { fittingText } from "../../../src/app/storage/fittingText";
+import { knownFittings } from "../../../src/app/storage/knownFittings";
 import { startKeeping } from "../../../src/app/storage/keeping";
 import type { Desk, OpenState } from "../../../src/app/storage/openFitting";
+import { fakeNotes } from "./fakeNotes";
 import { fakeChannels, fakeLocks } from "./fakeTabs";
 import { keptText, memoryDrawers } from "./memoryDrawers";
 import { sampleTitled, sampleWithWaist, waistOf } from "./sampleFittings";
@@ -23,6 +25,7 @@ function browser() {
   const tools = {
     now: () => new Date(Date.UTC(2026, 0, 1, 12, 0, seconds++)).toISOString(),
     newId: () => `id-${++ids}-000000`,
+    known: knownFittings({ localStorage: fakeNotes() }),
   };
   const tab = () => {
     const desk: Desk = {
@@ -178,6 +181,25 @@ describe("the table", () => {
     waist("83");
     await rest();
     expect(found).toEqual(["recreated", "quarantined"]);
+  });
+
+  it("keeps what lies on the table again when everything was emptied under it, and tells what else is lost", async () => {
+    const { tab, titles, drawers } = browser();
+    const { keeping, waist, found } = tab();
+    waist("81");
+    await rest();
+    await keeping.put(sampleTitled("Other"));
+    waist("70");
+    await rest();
+    expect(await keeping.lost()).toEqual([]);
+    drawers.kept.clear();
+    expect(await keeping.lost()).toMatchObject([{ id: "id-1-000000", title: "Odile, spring jacket" }]);
+    await rest();
+    expect(await titles()).toEqual(["Other 70"]);
+    expect(found).toEqual(["recreated"]);
+    expect(await keeping.lost()).toMatchObject([{ id: "id-1-000000" }]);
+    drawers.failFrom(() => ({ reason: "lost", when: "before" }));
+    expect(await keeping.lost()).toBeNull();
   });
 
   it("says not saved at once when a newer release has written in another tab", async () => {

@@ -86,6 +86,31 @@ describe("one tab", () => {
     expect(open.state().saving.kind).toBe("saved");
   });
 
+  it.each([
+    ["is there no more", undefined],
+    ["cannot be read", { half: "a record" }],
+  ])("drops no change for what %s", async (_, found) => {
+    const { newDesk, drawers, passTime } = browser();
+    const open = await firstTab(newDesk(), 80);
+    open.keep(sampleWithWaist(81), noSteps, 350);
+    if (found === undefined) drawers.kept.delete(`fittings/${open.id}`);
+    else drawers.kept.set(`fittings/${open.id}`, found);
+    await open.readAnew();
+    await passTime();
+    expect(open.state().saving.kind).toBe("saved");
+    expect(JSON.stringify(drawers.kept.get(`fittings/${open.id}`))).toContain("81");
+  });
+
+  it("says saving of the first change after what was kept was read anew", async () => {
+    const { newDesk } = browser();
+    const open = await firstTab(newDesk(), 80);
+    open.keep(sampleWithWaist(81), noSteps, 350);
+    await open.readAnew();
+    expect(open.state().saving.kind).toBe("saved");
+    open.keep(sampleWithWaist(82), noSteps, 350);
+    expect(open.state().saving.kind).toBe("saving");
+  });
+
   it("knows its own save again when the answer to it was lost and more has changed since", async () => {
     const { newDesk, drawers } = browser();
     const open = await firstTab(newDesk(), 80);
@@ -113,6 +138,29 @@ describe("two tabs", () => {
     await rest();
     expect(reader.open.state().saving).toMatchObject({ kind: "notSaved", refusal: { reason: "changedElsewhere" } });
     expect(writer.state().saving.kind).toBe("saved");
+  });
+
+  it("never replace what is typed in one while it reads what the other has saved", async () => {
+    const { newDesk } = browser();
+    const first = await firstTab(newDesk(), 80);
+    const desk = newDesk();
+    let [reading, release]: [Promise<void>, () => void] = [Promise.resolve(), () => {}];
+    const load: Desk["storage"]["load"] = async (id) => {
+      const loaded = await desk.storage.load(id);
+      await reading;
+      return loaded;
+    };
+    const second = await tab({ ...desk, storage: { ...desk.storage, load } }, first.id);
+    reading = new Promise((resolve) => {
+      release = resolve;
+    });
+    first.keep(sampleWithWaist(81), noSteps);
+    await rest();
+    second.open.keep(sampleWithWaist(99), noSteps);
+    release();
+    await rest();
+    expect(second.reads.map(waistOf)).toEqual([]);
+    expect(second.open.state().saving).toMatchObject({ kind: "notSaved", refusal: { reason: "changedElsewhere" } });
   });
 
   it("hand the pen on when the first is closed", async () => {

@@ -148,6 +148,21 @@ describe("the queue of saves", () => {
     expect(states).toEqual([{ kind: "saving" }]);
   });
 
+  it("says saving again after it was stopped, whatever was said before", async () => {
+    for (const outcome of [null, full, lost]) {
+      const { queue, pending, states } = watchedQueue();
+      queue.offer(1, 500);
+      if (outcome !== null) {
+        queue.hurry();
+        await pending[0]?.end(outcome);
+      }
+      queue.stop();
+      const before = states.length;
+      queue.offer(2, 500);
+      expect(states.slice(before)).toEqual([{ kind: "saving" }]);
+    }
+  });
+
   it("saves what is written letter by letter after a pause, together, and says so from the first letter on", async () => {
     const { queue, pending, states, timers } = watchedQueue();
     for (const letter of [1, 2, 3]) queue.offer(letter, 500);
