@@ -8,6 +8,7 @@ import { planFitting } from "../core/plan/planFitting";
 import { assert, err, ok, type Result } from "../core/result";
 import { type Fitting, fittingStep, readFittingText } from "../document/fitting";
 import { type FormOfFitting, fittingMeasurements } from "../document/fittingMeasurements";
+import { formTables } from "../document/formTables";
 import { tenth } from "../document/pieceFile";
 import { type PlanFile, planFile } from "../document/planFile";
 import { planWords } from "../ui/text/plan";
@@ -45,6 +46,7 @@ export function planOfFitting(fitting: Fitting): Result<PlanFile, readonly strin
   const origin = {
     unit: fitting.unit,
     table: fitting.form.table ?? null,
+    tableSource: formTables.find(({ id }) => id === fitting.form.table)?.source,
     size: chosen.size ?? (fitting.form.size === undefined ? null : String(fitting.form.size)),
     measured: lengths.value.form.measured,
     ranking: chosen.ranking.map(({ size, shortfallTotal, paddingTotal }) => ({

@@ -2,7 +2,7 @@ import { z } from "./strictZod";
 import published from "../../shared/size-tables.json";
 import type { Measurements } from "../core/body/measurements";
 import type { MeasurementName } from "../core/body/vocabulary";
-import type { FormTable } from "../core/form/formTable";
+import { chartKinds, type FormTable } from "../core/form/formTable";
 import { lengthFromNumber, lengthUnits } from "../core/lengthText";
 import { assert } from "../core/result";
 
@@ -27,7 +27,7 @@ const columnSchema = z.exactOptional(z.array(z.number()));
 const publishedTableSchema = z.strictObject({
   id: z.string(),
   title: z.string(),
-  source: z.string(),
+  source: z.strictObject({ kind: z.enum(chartKinds), title: z.string(), year: z.int() }),
   unit: z.enum(lengthUnits),
   sizes: z.array(z.string()),
   ...(Object.fromEntries(columns.map((column) => [column, columnSchema])) as {

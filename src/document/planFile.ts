@@ -2,6 +2,7 @@ import { z } from "./strictZod";
 import type { Measurements } from "../core/body/measurements";
 import type { Reading } from "../core/body/reading";
 import { levelNames, measurementNames } from "../core/body/vocabulary";
+import { chartKinds, type ChartSource } from "../core/form/formTable";
 import { lengthUnits, type LengthUnit } from "../core/lengthText";
 import type { KnownReadings, Plan, PlannedLevel, PlannedPiece, SeamShift, Shortfall } from "../core/plan/plan";
 import type { Frozen } from "./frozen";
@@ -80,6 +81,9 @@ export const planFileSchema = z
     unit: z.enum(lengthUnits).meta({ description: "The unit of the sentences." }),
     form: z.strictObject({
       table: z.string().nullable(),
+      tableSource: z
+        .exactOptional(z.strictObject({ kind: z.enum(chartKinds), title: z.string(), year: z.int() }))
+        .meta({ description: "Where the figures of that size chart were published, and what it is." }),
       size: z.string().nullable(),
       measured: z
         .array(z.enum(measurementNames))
@@ -114,6 +118,8 @@ export interface PlanWords {
 export interface PlanOrigin {
   readonly unit: LengthUnit;
   readonly table: string | null;
+  /** Where the figures of the size chart were published; undefined without one. */
+  readonly tableSource: ChartSource | undefined;
   readonly size: string | null;
   /** What was read off the form itself. */
   readonly measured: Measurements;
@@ -126,6 +132,7 @@ export const planFile = (plan: Plan, words: PlanWords, origin: PlanOrigin): Plan
   unit: origin.unit,
   form: {
     table: origin.table,
+    ...(origin.tableSource === undefined ? {} : { tableSource: origin.tableSource }),
     size: origin.size,
     measured: measurementNames.filter((name) => origin.measured[name] !== undefined),
     ranking: origin.ranking,

@@ -1,10 +1,13 @@
+import { requiredMeasurementNames } from "../core/body/vocabulary";
+import { firstChart } from "../core/form/formTable";
 import type { LengthUnit } from "../core/lengthText";
 import type { Fitting } from "../document/fitting";
+import { formTables } from "../document/formTables";
 import { battingWords, usualLayer } from "./text/batting";
 
 /**
- * The fitting a person starts with: nothing measured, a form of the commonest size chart in whatever size suits the person,
- * and a batting of the weight that is used for padding, until the person says otherwise.
+ * The fitting a person starts with: nothing measured, a form of the size chart of best standing that
+ * gives all it needs, in whatever size suits the person, and a batting of the weight that is used for padding, until the person says otherwise.
  */
 export const newFitting = (unit: LengthUnit): Fitting => ({
   version: 1,
@@ -12,7 +15,7 @@ export const newFitting = (unit: LengthUnit): Fitting => ({
   title: "",
   notes: "",
   body: {},
-  form: { table: "misses" },
+  form: { table: firstChart(formTables, requiredMeasurementNames, undefined)?.id ?? "misses" },
   batting: { name: battingWords.usual, layerThickness: usualLayer[unit] },
   drafts: { body: {}, form: {}, other: {} },
   settings: { roundInches: "1/8" },

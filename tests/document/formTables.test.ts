@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { MeasurementName } from "../../src/core/body/vocabulary";
-import { tableWithReadings } from "../../src/core/form/formTable";
+import { firstChart, tableWithReadings } from "../../src/core/form/formTable";
 import { mm } from "../../src/core/units";
 import { formTables } from "../../src/document/formTables";
 
@@ -82,7 +82,7 @@ describe("tables", () => {
     expect(new Set(ids).size).toBe(ids.length);
     for (const { sizes, source, title } of formTables) {
       expect(new Set(sizes.map(({ name }) => name)).size).toBe(sizes.length);
-      expect(Math.min(source.length, title.length)).toBeGreaterThan(5);
+      expect(Math.min(source.title.length, title.length)).toBeGreaterThan(5);
     }
   });
 
@@ -92,6 +92,18 @@ describe("tables", () => {
     const read = tableWithReadings(table, { waistGirth: mm(700) });
     for (const [i, { measurements }] of read.sizes.entries()) {
       expect(measurements).toEqual({ ...table.sizes[i]?.measurements, waistGirth: 700 });
+    }
+  });
+
+  test("the chart to begin with is of the best standing that gives every girth and reaches as far as the bust", () => {
+    const girths = ["bustGirth", "waistGirth", "fullHipGirth"] as const;
+    expect(firstChart(formTables, girths, undefined)?.id).toBe("misses");
+    expect(firstChart(formTables, girths, mm(870))?.id).toBe("misses");
+    expect(firstChart(formTables, girths, mm(1250))?.id).toBe("womens");
+    expect(firstChart(formTables, girths, mm(600))?.id).toBe("misses");
+    // Without a hip to ask for, the standard comes before the pages of private sites, in whatever order they lie.
+    for (const charts of [formTables, formTables.toReversed()]) {
+      expect(firstChart(charts, ["bustGirth", "waistGirth"], mm(870))?.source.kind).toBe("standard");
     }
   });
 });

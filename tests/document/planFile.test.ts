@@ -22,7 +22,15 @@ const words: PlanWords = {
   shortfallAdvice: ({ what, level }) => `advice on ${what} at ${level}`,
   seamShift: ({ level }) => `seam at ${level}`,
 };
-const origin: PlanOrigin = { unit: "cm", table: null, size: null, measured: {}, ranking: [], pleaseCheck: [] };
+const origin: PlanOrigin = {
+  unit: "cm",
+  table: null,
+  tableSource: undefined,
+  size: null,
+  measured: {},
+  ranking: [],
+  pleaseCheck: [],
+};
 
 function planOfDemo(name: string): Plan {
   const fitting = readFittingText(demo(name));

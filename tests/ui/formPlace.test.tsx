@@ -3,6 +3,7 @@ import { beforeEach, expect, test } from "vitest";
 import type { Fitting } from "../../src/document/fitting";
 import { fittingStore } from "../../src/app/store";
 import { formTables } from "../../src/document/formTables";
+import { formingWords } from "../../src/ui/text/forming";
 import { measureGroups } from "../../src/ui/measure/measureGroups";
 import { newFitting } from "../../src/ui/newFitting";
 import { FormPlace } from "../../src/ui/steps/FormPlace";
@@ -47,8 +48,9 @@ test("a size that needs nothing at the waist says no layers, and never “0 laye
 test("the source of every table stands alone and holds no working notes", () => {
   expect(formTables.length).toBeGreaterThan(3);
   for (const { source, id } of formTables) {
-    expect(source, id).toMatch(/Pattern Sizing|ASTM D5585/);
-    expect(source, id).not.toMatch(/same page|read whole|not seen|secondary/i);
+    expect(source.title, id).toMatch(/Pattern Sizing|ASTM D5585/);
+    expect(source.title, id).not.toMatch(/same page|read whole|not seen|secondary/i);
+    expect(formingWords.source(source), id).toMatch(/standard.*, 20\d\d\.$/);
   }
 });
 

@@ -237,7 +237,7 @@ describe("what to have", () => {
     const finishing = shown(demo, <FinishingPlace />).text();
     const words = [
       finishingWords.supplyCover("in"),
-      finishingWords.care[0],
+      finishingWords.count,
       `Cut it ${sampleBody("waistGirth", 1)} in long`,
     ];
     for (const sentence of words) for (const text of [paper, finishing]) expect(text).toContain(sentence);

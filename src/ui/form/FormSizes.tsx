@@ -1,6 +1,7 @@
 import { useState } from "react";
 import type { RankedSize } from "../../core/plan/chooseForm";
 import { requiredMeasurementNames } from "../../core/body/vocabulary";
+import { type ChartKind, chartKinds, firstChart } from "../../core/form/formTable";
 import { formTables } from "../../document/formTables";
 import { formingWords } from "../text/forming";
 import { useDerived } from "../useDerived";
@@ -26,20 +27,59 @@ export function FormSizes() {
           onChange={(event) => dispatch({ does: "chooseForm", table: event.target.value || null, size: null })}
         >
           <option value="">{formingWords.noTable}</option>
-          {formTables.map(({ id, title }) => (
-            <option key={id} value={id}>
-              {title}
-            </option>
+          {chartKinds.map((kind) => (
+            <ChartOptions key={kind} kind={kind} />
           ))}
         </select>
       </label>
+      <BetterChart />
       {table === undefined ? null : ranking.length === 0 ? (
         <p className="quiet">{formingWords.needsBody}</p>
       ) : (
         <SizeChoice ranking={ranking} order={table.sizes.map(({ name }) => name)} table={table.id} />
       )}
-      {table === undefined ? null : <p className="quiet small">{formingWords.source(table.source)}</p>}
+      {table === undefined ? null : <p className="size-source">{formingWords.source(table.source)}</p>}
     </section>
+  );
+}
+
+/** The size charts of one standing, under its name; one that lacks a needed measurement says so. */
+function ChartOptions({ kind }: { readonly kind: ChartKind }) {
+  const charts = formTables.filter(({ source }) => source.kind === kind);
+  if (charts.length === 0) return null;
+  return (
+    <optgroup label={formingWords.kinds[kind]}>
+      {charts.map(({ id, title, sizes }) => (
+        <option key={id} value={id}>
+          {title}
+          {sizes.every(({ measurements }) => measurements.fullHipGirth !== undefined) ? "" : ` (${formingWords.lacks})`}
+        </option>
+      ))}
+    </optgroup>
+  );
+}
+
+/** Said while no size is chosen and another chart of the best standing reaches as far as this body. */
+function BetterChart() {
+  const { form } = useFitting();
+  const { lengths } = useDerived();
+  const dispatch = useDispatch();
+  const bust = lengths?.body.bustGirth;
+  const better = bust === undefined ? undefined : firstChart(formTables, requiredMeasurementNames, bust);
+  const chosen = formTables.find(({ id }) => id === form.table);
+  if (better === undefined || chosen === undefined || form.size !== undefined || better.id === chosen.id) return null;
+  if (firstChart([chosen, better], requiredMeasurementNames, bust) === chosen) return null;
+  return (
+    <p>
+      {formingWords.reachesFurther(better.title)}{" "}
+      <button
+        type="button"
+        className="patch"
+        onClick={() => dispatch({ does: "chooseForm", table: better.id, size: null })}
+      >
+        {formingWords.take(better.title)}
+      </button>
+    </p>
   );
 }
 

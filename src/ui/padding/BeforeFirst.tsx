@@ -1,10 +1,10 @@
 import { useRef, useState } from "react";
 import type { Plan } from "../../core/plan/plan";
+import { Cautions } from "../Cautions";
 import { markLinesSentence, markLinesWords } from "../text/levelLines";
 import { braSentence, paddingWords } from "../text/padding";
 import { phoneQuery, useMediaQuery } from "../useMediaQuery";
 import { useFitting, useLengths } from "../useStore";
-import { Cautions } from "./Cautions";
 import { hasCupPads } from "./hasCupPads";
 
 /** The fittings whose lines are marked; until the page is closed it is not said again. */
@@ -24,7 +24,7 @@ export function BeforeFirst({ plan }: { readonly plan: Plan }) {
   };
   return (
     <div className="before">
-      <Cautions isOpen />
+      <Cautions at="firstPiece" />
       <details className="before-steps" open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary className="fold" ref={summary}>
           {paddingWords.beforeTitle}

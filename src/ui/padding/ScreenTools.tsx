@@ -1,15 +1,15 @@
 import { useState } from "react";
 import { paddingWords } from "../text/padding";
-import { Cautions } from "./Cautions";
+import { Cautions } from "../Cautions";
 import { useWakeLock } from "./useWakeLock";
 
-/** Keeping the screen awake, and once the first piece is on the cautions, which stood above it until then. */
+/** Keeping the screen awake, and once the first piece is on the caution that goes with each. */
 export function ScreenTools({ isBegun }: { readonly isBegun: boolean }) {
   const [wanted, setWanted] = useState(true);
   const state = useWakeLock(wanted);
   return (
     <section className="stitched padding-tools">
-      {isBegun ? <Cautions isOpen={false} /> : null}
+      {isBegun ? <Cautions at="laterPiece" /> : null}
       {state === "unknown" ? null : (
         <label className="tick">
           <input type="checkbox" checked={wanted} onChange={(event) => setWanted(event.target.checked)} />

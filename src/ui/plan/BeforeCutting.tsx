@@ -1,5 +1,6 @@
 import { useMemo } from "react";
 import type { Plan } from "../../core/plan/plan";
+import { Cautions } from "../Cautions";
 import { levelLines, markLinesSentence, markLinesWords } from "../text/levelLines";
 import { planningWords } from "../text/planning";
 import { useLengths } from "../useStore";
@@ -21,6 +22,7 @@ export function BeforeCutting({ plan }: { readonly plan: Plan }) {
         {markLinesWords.how} {areHeightsGuessed ? null : markLinesWords.why}
       </p>
       <PlanShopping plan={plan} />
+      <Cautions at="cutting" />
     </PlanPart>
   );
 }

@@ -2,6 +2,7 @@ import { memo } from "react";
 import type { MeasurementName } from "../../core/body/vocabulary";
 import { MeasureFigure } from "../figures/MeasureFigure";
 import { measureSides } from "../figures/measureScene";
+import { shortCautions } from "../text/cautions";
 import { measurementTexts } from "../text/measurements";
 import { measuringSheetWords, printingWords } from "../text/printing";
 import { type MeasureCardFacts, measurePages } from "./measurePages";
@@ -36,7 +37,7 @@ export const MeasureSheet = memo(function MeasureSheet() {
 });
 
 function MeasureHead() {
-  const { blanks, how, form, careful } = measuringSheetWords;
+  const { blanks, how, form } = measuringSheetWords;
   return (
     <>
       <div className="sheet-blanks">
@@ -45,7 +46,7 @@ function MeasureHead() {
         ))}
       </div>
       <p>
-        {how} {form} {careful}
+        <strong>{shortCautions("measuringBody")}</strong> {how} {form}
       </p>
     </>
   );

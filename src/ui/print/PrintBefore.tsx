@@ -1,6 +1,7 @@
 import type { Plan } from "../../core/plan/plan";
 import { hasCupPads } from "../padding/hasCupPads";
 import { FigureOf } from "../plan/PlanFigures";
+import { shortCautions } from "../text/cautions";
 import { markLinesSentence } from "../text/levelLines";
 import { braSentence } from "../text/padding";
 import { printingWords } from "../text/printing";
@@ -18,7 +19,7 @@ export function PrintBefore({ plan, isBegun }: { readonly plan: Plan; readonly i
     <section className="sheet-before">
       <div>
         <h3 className="sheet-sub">{printingWords.before}</h3>
-        <p>{printingWords.careFirst}</p>
+        <p>{shortCautions("firstPiece")}</p>
         <ul className="sheet-steps">
           {steps.map((words) => (
             <li key={words}>

@@ -1,5 +1,6 @@
 import type { Plan } from "../../core/plan/plan";
 import { waistTape } from "../finishing/waistTape";
+import { shortCautions } from "../text/cautions";
 import { finishingWords } from "../text/finishing";
 import { printingWords } from "../text/printing";
 import { useDerived } from "../useDerived";
@@ -20,7 +21,7 @@ export function SheetFoot({ plan, limits }: { readonly plan: Plan; readonly limi
         </>
       )}
       <p>
-        {printingWords.after} {printingWords.care} {printingWords.guessNote}
+        {printingWords.after} {printingWords.guessNote}
       </p>
       {plan.pieces.length === 0 ? null : <Finishing plan={plan} />}
     </footer>
@@ -34,7 +35,7 @@ function Finishing({ plan }: { readonly plan: Plan }) {
   const tape = lengths === null ? null : waistTape(plan, lengths.body);
   return (
     <p>
-      <strong>{finishingWords.title}.</strong> {finishingWords.supplyCover(unit)}{" "}
+      <strong>{finishingWords.title}.</strong> {shortCautions("covering")} {finishingWords.supplyCover(unit)}{" "}
       {tape === null ? null : (
         <>
           <strong>{finishingWords.tapeTitle}.</strong>{" "}
@@ -44,7 +45,7 @@ function Finishing({ plan }: { readonly plan: Plan }) {
           {finishingWords.tapeLength(write(tape.length), unit)}{" "}
         </>
       )}
-      {finishingWords.care[0]}{" "}
+      {finishingWords.count}{" "}
       <strong className="sheet-pins">
         {printingWords.pinsIn} <span className="sheet-write" /> {printingWords.pinsOut} <span className="sheet-write" />
       </strong>

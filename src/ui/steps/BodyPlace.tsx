@@ -1,3 +1,4 @@
+import { Cautions } from "../Cautions";
 import { placeAddress } from "../place";
 import { FirstProblem, firstContradiction } from "../measure/FirstProblem";
 import { MeasureChart } from "../measure/MeasureChart";
@@ -28,6 +29,7 @@ export function BodyPlace() {
           />
         </label>
       </div>
+      <Cautions at="measuringBody" />
       <MeasureChart whose="body" enough={<Enough />} />
     </>
   );

@@ -3,6 +3,7 @@ import type { Measurements } from "../../core/body/measurements";
 import type { Plan } from "../../core/plan/plan";
 import { formatArea } from "../area";
 import { battingNeeds } from "../batting/battingUse";
+import { Cautions } from "../Cautions";
 import { OverCover } from "../finishing/OverCover";
 import { Sentences } from "../finishing/Sentences";
 import { waistTape } from "../finishing/waistTape";
@@ -30,7 +31,8 @@ export function FinishingPlace() {
       <Supplies plan={plan} body={lengths.body} />
       <section className="stitched stack">
         <h2>{finishingWords.countTitle}</h2>
-        <Sentences sentences={finishingWords.care} />
+        <Cautions at="lastPins" />
+        <p>{finishingWords.count}</p>
       </section>
     </>
   );
@@ -47,10 +49,8 @@ function CoverPart({ progress: { pieces, pinnedCount } }: { readonly progress: P
         </p>
       )}
       <h2>{finishingWords.coverTitle}</h2>
+      <Cautions at="covering" />
       <Sentences sentences={[finishingWords.bra, ...finishingWords.cover(unit)]} ordered />
-      <div className="caution">
-        <Sentences sentences={finishingWords.coverCare} />
-      </div>
     </section>
   );
 }

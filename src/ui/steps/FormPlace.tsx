@@ -1,4 +1,5 @@
 import { useDerived } from "../useDerived";
+import { Cautions } from "../Cautions";
 import { FormSizes } from "../form/FormSizes";
 import { MeasureChart } from "../measure/MeasureChart";
 import { type MeasureGroup, measureGroups } from "../measure/measureGroups";
@@ -19,6 +20,7 @@ export function FormPlace() {
       <section className="stitched">
         <h2>{measuringWords.formTitle}</h2>
         <p>{measuringWords.formLead}</p>
+        <Cautions at="handlingForm" />
         <MeasureChart
           whose="form"
           groups={formGroups}

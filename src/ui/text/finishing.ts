@@ -13,11 +13,6 @@ export const finishingWords = {
       ? "Mark the pinned lines, trim 1 in outside them and 2 in at the hem, sew, turn and draw it on."
       : "Mark the pinned lines, trim 2.5 cm outside them and 5 cm at the hem, sew, turn and draw it on.",
   ],
-  /** Usual cautions of the trade; what the can and local rules say goes before them. */
-  coverCare: [
-    "Never spray glue near a flame, a pilot light or a hot iron: the mist burns, and polyester batting burns and melts with it. Open a window, let it dry, and do what the can and your local rules say.",
-    "Never iron on the form: polyester melts. Press the cover before it goes on.",
-  ],
   notAllOn: (count: number): string =>
     count === 1
       ? "One piece is still to be pinned; it goes on before the cover."
@@ -43,9 +38,5 @@ export const finishingWords = {
   supplyTape: (length: string): string => `Twill tape: ${length}, and the same again for each other line you mark.`,
   supplyPins: (count: number): string => `Pins: about ${count}, counted into the dish and counted back.`,
   countTitle: "Before you put it all away",
-  care: [
-    "Count the pins back into the dish. Run a magnet over the padding for any that are missing.",
-    "Needles and blades out before anything is pressed.",
-    "The form is top-heavy now: weight or widen its base, above all where children or pets live.",
-  ],
+  count: "Count the pins back into the dish. Run a magnet over the padding for any that are missing.",
 } as const;

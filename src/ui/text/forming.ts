@@ -1,10 +1,12 @@
+import type { ChartKind, ChartSource } from "../../core/form/formTable";
+
 /** Words of the place where the form is described. */
 export const formingWords = {
   title: "The form",
   lead: "Padding only adds, so the form has to be smaller than the person everywhere.",
   tableTitle: "The size it is sold as",
   tableLead:
-    "A size chart only estimates a form that is not measured. It will do for a first plan and for choosing what to buy.",
+    "A size number says little about a form: makers and charts differ. It will do for a first plan and for choosing what to buy. The form’s own measurements, taken at the level lines, always win.",
   table: "Size chart",
   noTable: "No size chart: the form is measured",
   size: "Size",
@@ -19,12 +21,26 @@ export const formingWords = {
   toAdd: (length: string): string => `${length} to add around, all level lines together`,
   waistLayers: (layers: number): string => `${layerCount(layers)} at the waist`,
   noLayers: "no layers at the waist",
-  measuredWins: "The form’s own measurements are in, so the chart only fills in the rest.",
+  measuredWins: "The form’s own measurements are in, so the chart only fills in the rest. A size number says little; what you measured at the level lines always wins.",
   needsBody: "Once the person’s bust, waist and full hip are in, the sizes are compared here.",
-  source: (source: string): string => `Chart from: ${source}.`,
+  kinds: {
+    standard: "Published standards",
+    survey: "Surveys",
+    privatePage: "Pages of private sites",
+  } satisfies { readonly [kind in ChartKind]: string },
+  source: ({ kind, title, year }: ChartSource): string => `${sourceKinds[kind]}: ${title}, ${year}.`,
+  lacks: "no hip in it: measure the form’s full hip",
+  reachesFurther: (title: string): string => `The chart “${title}” covers this person better.`,
+  take: (title: string): string => `Use “${title}”`,
   sizeHead: { size: "Size", bust: "bust", waist: "waist", fullHip: "full hip", verdict: "For this person" },
   allSizes: "All sizes",
 } as const;
+
+const sourceKinds: { readonly [kind in ChartKind]: string } = {
+  standard: "These are a published standard’s figures",
+  survey: "These are a survey’s figures",
+  privatePage: "These figures are from a page of a private site, not a standard",
+};
 
 const layerCount = (layers: number): string =>
   layers === 0 ? "less than one layer" : layers === 1 ? "about one layer" : `about ${layers} layers`;

@@ -66,21 +66,6 @@ export const paddingWords = {
   nowCovered: "Over the cover",
   toFinishing: "Go on to finishing",
   nothing: "On this form the tape already reads as on the person. There is nothing to pin.",
-  careTitle: "With care",
-  /** Usual cautions of the trade; local rules go before them. */
-  care: [
-    {
-      short: "Count the pins.",
-      long: "Into the dish, and back at the end; never between the lips.",
-    },
-    { short: "Wear a dust mask.", long: "Batting sheds fibers; air the room as well." },
-    { short: "Cut away from the hand.", long: "Close or sheathe the blade when you lay it down." },
-    {
-      short: "Weight the base.",
-      long: "A padded form is top-heavy; widen its feet, too.",
-    },
-  ],
-  careRules: "Where your workroom or your country has rules of its own, they go first.",
   beforeTitle: "Before the first piece",
   beforeDone: "The lines are marked, the bra is on",
   braTitle: "Put the bra on the form",

@@ -1,3 +1,4 @@
+import { shortCautions } from "./cautions";
 import { type TapePartName, tapePartNames } from "./padding";
 import { layerCount } from "./pieces";
 
@@ -45,7 +46,6 @@ export const printingWords = {
   pieceHead: { done: "", piece: "Piece", cut: "Cut", tape: "Tape should read", read: "It reads" },
   tapeReads: (level: string, girth: string, front: string): string => `${level} ${girth}, front ${front}`,
   before: "Before the first piece",
-  careFirst: "Count the pins in. Wear a dust mask. Cut away from the hand. Weight the base.",
   trial:
     "Wrap one layer around the bare waist and measure before and after: what the tape gains, divided by 6.3, is how much one layer adds.",
   isPinned: "pinned",
@@ -55,7 +55,6 @@ export const printingWords = {
   continued: "continued",
   overleaf: "Continued on the next page.",
   limits: "What padding cannot do, and the side seams",
-  care: "No pins between the lips. The padded form is top-heavy: weight its base.",
   pinsIn: "Pins in",
   pinsOut: "pins out",
   after:
@@ -69,7 +68,6 @@ export const measuringSheetWords = {
   blanks: ["For", "Date", "Unit", "Measured by"],
   how: "If a bra will be worn, it is on. Tie a narrow elastic at the waist. The tape is snug when it stays up by itself and a finger still slides under it. Left and right are the wearer’s.",
   form: "On the bare form lay the tape the same way.",
-  careful: "No pins between the lips: count them into a dish, and count them back.",
   body: "Person",
   onForm: "Form",
 } as const;
@@ -86,6 +84,6 @@ export const cuttingSheetWords = {
     "The drawings are smaller than true size: mark every width at its distance below the top edge, evenly to both sides of the center line unless both are written, join the marks, and cut.",
     "The outer side faces you, the top edge is up, and the wearer’s left is on the right.",
     "Short strokes mark the edge to feather: pull fibers away with the fingers, never cut it thin with a blade.",
-    "Cut away from the hand, and wear a dust mask.",
+    shortCautions("cutting"),
   ],
 } as const;

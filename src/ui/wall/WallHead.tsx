@@ -1,5 +1,6 @@
 import { tapeStep } from "../../core/lengthText";
 import { hasCupPads } from "../padding/hasCupPads";
+import { shortCautions } from "../text/cautions";
 import { markLinesSentence } from "../text/levelLines";
 import { pinSentence, placeSentence } from "../text/pieces";
 import { wallWords } from "../text/wall";
@@ -39,9 +40,10 @@ function whereWords({ plan, piece, unit, isCovered }: WallView): string {
   if (piece !== null) {
     const isSided = piece.zone !== "front" && piece.zone !== "back" && piece.zone !== "round";
     const place = isCovered ? "" : placeSentence(piece, plan.levels, tapeStep[unit]);
-    return [place, ...(isSided ? [wallWords.wearersSide] : [])].filter((words) => words !== "").join(" ");
+    const care = piece.order === plan.pieces.length ? [shortCautions("laterPiece")] : [];
+    return [place, ...(isSided ? [wallWords.wearersSide] : []), ...care].filter((words) => words !== "").join(" ");
   }
   if (plan.pieces.length === 0) return wallWords.nothing;
   if (isCovered) return wallWords.bareHintCovered;
-  return `${markLinesSentence(plan.levels, tapeStep[unit])}${hasCupPads(plan) ? ` ${wallWords.braHint}` : ""}`;
+  return `${markLinesSentence(plan.levels, tapeStep[unit])}${hasCupPads(plan) ? ` ${wallWords.braHint}` : ""} ${shortCautions("firstPiece")}`;
 }

@@ -67,7 +67,7 @@ describe("choosing the form", () => {
   const table = {
     id: "invented",
     title: "invented",
-    source: "invented",
+    source: { kind: "privatePage" as const, title: "a chart", year: 2020 },
     sizes: [-80, -40, 0, 40, 80].map((more, i) => size(String(i), more)),
   };
   const person = lengths({ bustGirth: 930, waistGirth: 735, fullHipGirth: 985, napeToWaist: 400 });

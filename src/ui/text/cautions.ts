@@ -1,0 +1,93 @@
+/**
+ * The cautions of the work, each with the place where the hand is. The short form is always shown, before the step; the
+ * long one is a tap away. They are common practice, no source; where chemicals, blades or heat are named, local rules and
+ * the maker's label go first.
+ */
+interface Caution {
+  readonly short: string;
+  readonly long: string;
+}
+
+const labels = "Follow local rules and the maker’s label.";
+
+const cautions = {
+  consent: {
+    short: "Ask first, and stop when the person says so.",
+    long: "Say where the tape will go. The person may measure alone, and may keep any figure back. A child or teenager is measured only with a parent or guardian there.",
+  },
+  clothes: {
+    short: "No pins in clothes somebody wears.",
+    long: "Mark the undergarment with stickers, washable pen, clips or narrow elastic. A closed safety pin goes through the fabric alone, never through to the skin.",
+  },
+  standing: {
+    short: "Sit down between groups.",
+    long: "Nobody stands still for more than about ten minutes. Who cannot stand long is measured below the nape, seated in between.",
+  },
+  allergy: {
+    short: "Ask about latex and nickel.",
+    long: "Elastic may hold latex, and pins and clips may hold nickel. Cotton tape and plastic clips serve as well.",
+  },
+  health: {
+    short: "Prosthesis, brace, pregnancy, recent surgery: measure over what is worn.",
+    long: "Leave it on, do not press on it, and measure again when it changes. A professional fitter is the one to ask about fit, a clinician about the body.",
+  },
+  base: {
+    short: "Lock and weight the base.",
+    long: "A padded form is top-heavy. Lock its height and its wheels, and weight or widen the base, above all where children or pets are about.",
+  },
+  lifting: {
+    short: "Two people lift a heavy form.",
+    long: "Two also lower it, or the torso comes off its pole first. Hold it by the base and the bare form, never by the padding.",
+  },
+  blades: {
+    short: "Cut away from your hand.",
+    long: `Close or sheathe a blade whenever you lay it down, and put needles back into their cushion. ${labels}`,
+  },
+  dust: {
+    short: "Wear a dust mask.",
+    long: `Batting sheds fibers. Open a window, wipe instead of shaking, and let nobody with asthma do the cutting. ${labels}`,
+  },
+  pinsIn: {
+    short: "Count the pins in, none between the lips.",
+    long: "Take ball-headed pins from a dish and write the count down. The same number comes out again when the piece is basted.",
+  },
+  pinsDropped: {
+    short: "Find a dropped pin at once.",
+    long: "Keep a magnet at hand. Children and pets stay out until the floor has been looked over.",
+  },
+  pinsOut: {
+    short: "Count the pins out. One missing: stop.",
+    long: "Look on the floor, run a magnet over the padding and press gently over the place. Do not go on until it is found.",
+  },
+  iron: {
+    short: "No iron on the form: polyester melts.",
+    long: `Press the cover before it goes on the form, with every pin and needle out of it. ${labels}`,
+  },
+  needles: {
+    short: "Count the needles, too.",
+    long: "A curved needle is easily left in the padding. Look along each seam before the form is moved or anything is pressed.",
+  },
+} as const satisfies { readonly [name: string]: Caution };
+
+/** Where the hand is, and what is said there. Each caution stands at the step it belongs to and at no other. */
+export const cautionPlaces = {
+  measuringBody: ["consent", "clothes", "standing", "allergy", "health"],
+  handlingForm: ["lifting", "base"],
+  cutting: ["blades", "dust"],
+  firstPiece: ["pinsIn", "pinsDropped", "dust", "blades", "base"],
+  laterPiece: ["pinsOut"],
+  covering: ["iron", "needles"],
+  lastPins: ["pinsOut", "lifting"],
+} as const satisfies { readonly [place: string]: readonly (keyof typeof cautions)[] };
+export type CautionPlace = keyof typeof cautionPlaces;
+
+export const cautionsAt = (place: CautionPlace): readonly Caution[] =>
+  cautionPlaces[place].map((name) => cautions[name]);
+
+/** The short forms of a place in one line, as paper and the class view say them. */
+export const shortCautions = (place: CautionPlace): string =>
+  cautionsAt(place)
+    .map(({ short }) => short)
+    .join(" ");
+
+export const cautionTitle = "With care";
