@@ -1,6 +1,5 @@
+import { execFileSync } from "node:child_process";
 import { expect, type Page, test } from "@playwright/test";
-import { readFileSync } from "node:fs";
-import { planOfText } from "../src/command/planOfText";
 import { requiredMeasurementNames } from "../src/core/body/vocabulary";
 import type { PlanFile } from "../src/document/planFile";
 import { measurementTexts } from "../src/ui/text/measurements";
@@ -191,9 +190,8 @@ test("printing from any other place prints the usual sheets as well", async ({ p
 
 /** The pieces of the sample person's plan, as the command gives them. */
 function samplePieces(): PlanFile["pieces"] {
-  const plan = planOfText(readFileSync("shared/demo-fitting.json", "utf8"));
-  if (!plan.ok) throw new Error(plan.problem.join(" "));
-  return plan.value.pieces;
+  const command = ["node_modules/tsx/dist/cli.mjs", "src/command/plan.ts", "shared/demo-fitting.json"];
+  return (JSON.parse(execFileSync(process.execPath, command, { encoding: "utf8" })) as PlanFile).pieces;
 }
 
 const widthText = (width?: { readonly leftMm: number; readonly rightMm: number }): string =>
