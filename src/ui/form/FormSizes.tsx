@@ -32,13 +32,13 @@ export function FormSizes() {
           ))}
         </select>
       </label>
+      {table === undefined ? null : <p>{formingWords.source(table.source)}</p>}
       <BetterChart />
       {table === undefined ? null : ranking.length === 0 ? (
         <p className="quiet">{formingWords.needsBody}</p>
       ) : (
         <SizeChoice ranking={ranking} order={table.sizes.map(({ name }) => name)} table={table.id} />
       )}
-      {table === undefined ? null : <p className="size-source">{formingWords.source(table.source)}</p>}
     </section>
   );
 }

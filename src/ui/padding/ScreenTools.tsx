@@ -1,15 +1,13 @@
 import { useState } from "react";
 import { paddingWords } from "../text/padding";
-import { Cautions } from "../Cautions";
 import { useWakeLock } from "./useWakeLock";
 
-/** Keeping the screen awake, and once the first piece is on the caution that goes with each. */
-export function ScreenTools({ isBegun }: { readonly isBegun: boolean }) {
+/** Keeping the screen awake. */
+export function ScreenTools() {
   const [wanted, setWanted] = useState(true);
   const state = useWakeLock(wanted);
   return (
     <section className="stitched padding-tools">
-      {isBegun ? <Cautions at="laterPiece" /> : null}
       {state === "unknown" ? null : (
         <label className="tick">
           <input type="checkbox" checked={wanted} onChange={(event) => setWanted(event.target.checked)} />

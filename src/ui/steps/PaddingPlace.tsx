@@ -5,6 +5,7 @@ import type { Plan } from "../../core/plan/plan";
 import { correctionsHere } from "../learning/correctionsHere";
 import { DoneBoard } from "../learning/DoneBoard";
 import { LearningPart } from "../learning/LearningPart";
+import { Cautions } from "../Cautions";
 import { LearningStrip } from "../learning/LearningStrip";
 import { useAnswer } from "../learning/useAnswer";
 import { BeforeFirst } from "../padding/BeforeFirst";
@@ -50,7 +51,7 @@ function PaddingBench({ plan, progress }: { readonly plan: Plan; readonly progre
         <h1 className="unseen">{paddingWords.title}</h1>
         <div className="padding-top">
           <PinRow progress={progress} current={correction === null ? current : null} onLook={setLooked} />
-          {isBegun ? null : <BeforeFirst plan={plan} />}
+          {isBegun ? <Cautions at="laterPiece" /> : <BeforeFirst plan={plan} />}
           <LogNotes />
           <LearningStrip progress={progress} correction={correction} />
         </div>
@@ -77,7 +78,7 @@ function PaddingBench({ plan, progress }: { readonly plan: Plan; readonly progre
       <DoneBoard plan={plan} progress={progress} over="padding" />
       <ReadingsOverview plan={plan} progress={progress} />
       <LearningPart plan={plan} progress={progress} />
-      <ScreenTools isBegun={isBegun} />
+      <ScreenTools />
     </>
   );
 }
