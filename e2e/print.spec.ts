@@ -18,13 +18,13 @@ const pieceNames = (page: Page): Promise<readonly string[]> =>
     .evaluateAll((cells) => cells.map((cell) => cell.firstElementChild?.textContent?.replace(/\.$/, "") ?? ""));
 
 for (const format of papers) {
-  test(`the demo is one page on ${format}, and two more have the small cut drawings`, async ({ page }) => {
+  test(`the demo is one page on ${format}, and the small cut drawings follow`, async ({ page }) => {
     await openDemo(page, "print");
     const names = await pieceNames(page);
     expect(names.length).toBeGreaterThan(7);
     expect(await page.locator(".sheet-figures .drawing").count()).toBe(2);
     const pages = await printed(page, format);
-    expect(pages).toHaveLength(3);
+    expect(pages.filter((text) => text.includes("Padding sheet for"))).toHaveLength(1);
     const small = pages.slice(1).join(" ");
     for (const name of names) for (const text of [pages[0], small]) expect(text).toContain(name);
     // As many top edges and lower edges as pieces that are no discs, each with its width.
@@ -184,7 +184,8 @@ test("what is done already is ticked and filled in, and what a layer adds is fro
 test("printing from any other place prints the usual sheets as well", async ({ page }) => {
   await openDemo(page, "padding");
   const pages = await printed(page, "A4");
-  expect(pages).toHaveLength(3);
+  expect(pages.filter((text) => text.includes("Padding sheet for"))).toHaveLength(1);
+  expect(pages.slice(1).join(" ")).toContain("Small cut drawings for");
   expect(pages[0]).toContain(`Padding sheet for ${sampleTitle}`);
 });
 

@@ -93,7 +93,7 @@ test("every piece on and nothing read is nowhere called on target; the tape is a
   await expect(page.getByText("not measured over the cover yet")).toHaveCount(4);
 });
 
-test("cautions, lines and bra stand above the first piece; after it the pins are counted out, the long words a tap away @phone", async ({
+test("cautions, lines and bra stand above the first piece; after it the pins are counted out, the long words a tap away", async ({
   page,
 }) => {
   const dust = page.getByText(/^Count the pins in, .* Wear a dust mask\./);
@@ -111,6 +111,19 @@ test("cautions, lines and bra stand above the first piece; after it the pins are
   await expect(out.first()).toBeVisible();
   await out.first().click();
   await expect(page.getByText(/Do not go on until it is found/)).toBeVisible();
+});
+
+test("the cautions are in sight on every size of screen, before the step @phone @portrait @projector", async ({
+  page,
+}) => {
+  const inSight = (words: RegExp) => page.getByText(words).first();
+  await expect(inSight(/^Count the pins in, none between the lips\./)).toBeInViewport();
+  await page.getByRole("button", { name: "It is pinned" }).click();
+  await expect(inSight(/^Count the pins out\. One missing: stop\./)).toBeVisible();
+  await page.goto("/#body");
+  await expect(inSight(/^Ask first, and stop when the person says so\./)).toBeInViewport();
+  await inSight(/^Ask first/).click();
+  await expect(page.getByText(/only with a parent or guardian there/)).toBeVisible();
 });
 
 test("on a phone the next action, the reading it should give and the pad stand together on the first screen @phone", async ({
