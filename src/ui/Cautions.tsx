@@ -3,7 +3,7 @@ import { type CautionPlace, cautionsAt, cautionTitle, shortCautions } from "./te
 /** The cautions of one step, before it: their short forms always in sight, and at a tap what each of them means. */
 export function Cautions({ at }: { readonly at: CautionPlace }) {
   return (
-    <section className="cautions" aria-label={cautionTitle}>
+    <div role="note" className="cautions" aria-label={cautionTitle}>
       <details>
         <summary className="fold">{shortCautions(at)}</summary>
         <ul className="plain-list">
@@ -14,6 +14,6 @@ export function Cautions({ at }: { readonly at: CautionPlace }) {
           ))}
         </ul>
       </details>
-    </section>
+    </div>
   );
 }

@@ -21,7 +21,8 @@ export const formingWords = {
   toAdd: (length: string): string => `${length} to add around, all level lines together`,
   waistLayers: (layers: number): string => `${layerCount(layers)} at the waist`,
   noLayers: "no layers at the waist",
-  measuredWins: "The form’s own measurements are in, so the chart only fills in the rest. A size number says little; what you measured at the level lines always wins.",
+  measuredWins:
+    "The form’s own measurements are in, so the chart only fills in the rest. A size number says little; what you measured at the level lines always wins.",
   needsBody: "Once the person’s bust, waist and full hip are in, the sizes are compared here.",
   kinds: {
     standard: "Published standards",

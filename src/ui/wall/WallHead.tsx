@@ -44,7 +44,6 @@ function whereWords({ plan, piece, unit, isCovered }: WallView): string {
     return [place, ...(isSided ? [wallWords.wearersSide] : []), ...care].filter((words) => words !== "").join(" ");
   }
   if (plan.pieces.length === 0) return wallWords.nothing;
-  const hasCups = plan.pieces.some(({ zone }) => zone === "leftCup" || zone === "rightCup");
   if (isCovered) return `${wallWords.bareHintCovered} ${shortCautions("firstPiece")}`;
-  return `${markLinesSentence(plan.levels, tapeStep[unit])}${hasCups ? ` ${wallWords.braHint}` : ""} ${shortCautions("firstPiece")}`;
+  return `${markLinesSentence(plan.levels, tapeStep[unit])}${hasCupPads(plan) ? ` ${wallWords.braHint}` : ""} ${shortCautions("firstPiece")}`;
 }
