@@ -27,12 +27,12 @@ export async function toolServer({ isShared, folder, port }: ToolServerOptions):
     preview: { host: isShared ? "0.0.0.0" : "127.0.0.1", ...(port === undefined ? {} : { port }) },
     ...(folder === undefined ? {} : { build: { outDir: folder } }),
   });
-  const local = server.resolvedUrls?.local[0];
-  if (local === undefined) throw new Error("The server gave no address.");
+  const { address: boundTo, port: boundPort } = server.httpServer.address() as AddressInfo;
   return {
-    local,
+    // What a browser keeps belongs to an address: shared or not, this machine opens the tool at the same one.
+    local: `http://127.0.0.1:${boundPort}/`,
     network: server.resolvedUrls?.network ?? [],
-    boundTo: (server.httpServer.address() as AddressInfo).address,
+    boundTo,
     close: () => server.close(),
   };
 }
