@@ -52,8 +52,8 @@ const fittingWith = (...pieces: readonly unknown[]) => ({
 });
 
 const impossible: readonly (readonly [string, object, RegExp])[] = [
-  ["no rows", { rows: [] }, /work\[1\]\.piece\.rows has nothing in it; at least 2/],
-  ["one row", { rows: [first] }, /has 1 in it; at least 2/],
+  ["no rows", { rows: [] }, /work\[1\]\.piece\.rows has nothing in it; it needs at least 2/],
+  ["one row", { rows: [first] }, /has 1 in it; it needs at least 2/],
   ["a row twice", { rows: [first, first, second] }, /rows\[1\] is at 300 mm, and the row before it at 300 mm/],
   ["rows upside down", { rows: [third, second, first] }, /rows\[1\] is at 316 mm, and the row before it at 332 mm/],
   [

@@ -39,6 +39,7 @@ export const glossary: readonly NotSaid[] = [
     not: /\bskin\b|\bshell\b/i,
     say: "outer wrap, cover, outline",
     planted: "The body shell.",
+    except: [{ where: /never through to the skin/, because: "the skin of the person who is measured" }],
   },
   { not: /\bknobs?\b/i, say: "tuning layer", planted: "Turn the knob." },
   { not: /\barcs?\b/i, say: "front waist, back hip, …", planted: "Waist front arc" },
