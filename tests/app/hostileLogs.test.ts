@@ -3,9 +3,9 @@ import { checkHostileLogs } from "../support/hostileCheck";
 import { hostileLog, logKinds } from "../support/hostileLogs";
 
 /**
- * From any fitting the schema admits to a plan or a clear sentence. Before, 102 of 567 fittings with a slip typed twice threw;
- * `study:hostile` takes ten thousand. Seen to fail when the state of the learning was not held to what can be, when readings that
- * cannot be were let through, and when the schema took rows that are doubled.
+ * From any fitting the schema admits to a plan or a clear sentence; `study:hostile` takes ten thousand logs. Seen to fail where
+ * readings that cannot be were let through (slips believed), and where the learning was not held to what can be besides: it
+ * threw, or made pieces whose file could not be opened again.
  */
 test("hostile logs end in a plan or a sentence, with no throw and no number that is none", { timeout: 600_000 }, () => {
   const counts = checkHostileLogs(160);

@@ -34,7 +34,7 @@ export function hostileLog(seed: number): HostileLog {
   const whole: FileObject = {
     version: 1,
     unit: "mm",
-    body: kind === "body" ? spoilt(luck, base.body) : base.body,
+    body: kind === "body" ? spoilt(luck, base.body) : kind === "slip" ? measuredAgain(luck, base.body) : base.body,
     form: kind === "body" && luck.happens(0.5) ? spoilt(luck, base.form) : base.form,
     batting: { name: "batting", layerThickness: base.batting.layerThickness, spread: 0.4 },
     ...(kind === "material" ? material(luck) : {}),
@@ -101,9 +101,10 @@ function honest(luck: Chance, { pieces }: Plan): readonly Entry[] {
   });
 }
 
-/** One slip of the hand that no form can give, typed two or three times, somewhere in an honest log. */
+/** One slip of the hand that no form can give, typed two or three times, somewhere in an honest log or as its first readings. */
 function withSlips(luck: Chance, plan: Plan): DrawnWork {
-  const entries = honest(luck, plan);
+  const work = honest(luck, plan);
+  const entries = luck.happens(0.6) ? work.filter(({ did }) => did === "pinned") : work;
   const name = `${luck.pick(levelNames)}${luck.pick(levelReadingNames)}`;
   const text = luck.pick(["341 cm", "381/2 in", "9999 mm", "1 cm", "0.01 mm", "3,9 mm", "2900", "10000 mm"]);
   const count = luck.pick([2, 2, 3]);
@@ -236,6 +237,12 @@ const material = (luck: Chance): FileObject => ({
     : {}),
   ...(luck.happens(0.7) ? { readingError: luck.pick(["0.001 mm", "0.1 mm", "3 mm", "100 mm", "10000 mm"]) } : {}),
 });
+
+/** The same body months later, as often as not: larger or smaller round the bust, which asks for a new plan over the old pieces. */
+const measuredAgain = (luck: Chance, body: Person["body"]): FileObject =>
+  luck.happens(0.5) && body.bustGirth !== undefined
+    ? { ...body, bustGirth: Math.round(body.bustGirth + luck.between(-80, 160)) }
+    : body;
 
 /** Measurements one or two of which are anything. */
 function spoilt(luck: Chance, measurements: FileObject): FileObject {

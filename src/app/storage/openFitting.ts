@@ -141,6 +141,7 @@ class FittingAtDesk implements OpenFitting {
     this.stopHearing = desk.channel.hear((message) => {
       if (message.kind === "saved" && message.id === id && message.revision > this.revision) void this.catchUp();
       if (message.kind === "penWanted" && message.id === id && this.pen) void this.handOver();
+      if (message.kind === "listChanged") void this.lookWhetherErased();
     });
   }
 
@@ -255,6 +256,13 @@ class FittingAtDesk implements OpenFitting {
       await this.showKept(() => this.isWithoutChange());
   }
 
+  /** What another tab has erased is not called saved any longer. It stays on the screen, and is kept with the next change. */
+  private async lookWhetherErased(): Promise<void> {
+    const loaded = await this.desk.storage.load(this.id);
+    if (loaded.kind === "missing" && this.isWithoutChange() && this.shown.saving.kind === "saved")
+      this.show({ saving: { kind: "nothingYet" } });
+  }
+
   private isWithoutChange(): boolean {
     return !this.isStranded && this.queue.isIdle();
   }
@@ -279,6 +287,8 @@ class FittingAtDesk implements OpenFitting {
     }
     this.revision = outcome.entry.revision;
     this.triedMarks = [];
+    // A change holds all of the fitting, so what was refused before is in it.
+    if (this.shown.access === "writing") this.isStranded = false;
     this.show({ entry: outcome.entry });
     for (const found of outcome.found) this.events.onFound?.(found);
     this.desk.channel.send({ kind: "saved", id, revision: outcome.entry.revision });

@@ -163,6 +163,42 @@ describe("two tabs", () => {
     expect(second.open.state().saving).toMatchObject({ kind: "notSaved", refusal: { reason: "changedElsewhere" } });
   });
 
+  it("call kept what was saved after the pen came back to a tab with a refused change", async () => {
+    const { newDesk, drawers } = browser();
+    const first = await firstTab(newDesk(), 80);
+    const second = await tab(newDesk(), first.id);
+    second.open.keep(sampleWithWaist(99), noSteps);
+    await rest();
+    expect(second.open.state()).toMatchObject({ access: "elsewhere", saving: { kind: "notSaved" } });
+    await first.close();
+    await rest();
+    expect(second.open.state()).toMatchObject({ access: "writing", saving: { kind: "notSaved" } });
+    expect(await second.open.isKept()).toBe(false);
+    second.open.keep(sampleWithWaist(98), noSteps);
+    await rest();
+    expect(second.open.state().saving.kind).toBe("saved");
+    expect(JSON.stringify(drawers.kept.get(`fittings/${first.id}`))).toContain("98");
+    expect(await second.open.isKept()).toBe(true);
+  });
+
+  it("no longer call saved what was erased in the other, and keep it again with the next change", async () => {
+    const { newDesk, drawers } = browser();
+    const first = await firstTab(newDesk(), 80);
+    const desk = newDesk();
+    await desk.storage.setArchived(first.id, true);
+    desk.channel.send({ kind: "listChanged" });
+    await rest();
+    expect(first.state().saving.kind).toBe("saved");
+    await desk.storage.erase(first.id);
+    desk.channel.send({ kind: "listChanged" });
+    await rest();
+    expect(first.state().saving.kind).toBe("nothingYet");
+    first.keep(sampleWithWaist(81), noSteps);
+    await rest();
+    expect(first.state().saving.kind).toBe("saved");
+    expect(drawers.kept.has(`fittings/${first.id}`)).toBe(true);
+  });
+
   it("hand the pen on when the first is closed", async () => {
     const { newDesk } = browser();
     const writer = await firstTab(newDesk(), 80);
