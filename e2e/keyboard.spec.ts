@@ -114,7 +114,7 @@ test("whatever goes away at a press leaves the focus near it, and never at the t
   const waist = page.getByRole("textbox", { name: "Waist, all around" });
   await waist.fill("78");
   await waist.press("Enter");
-  await pressed("It is in centimetres");
+  await pressed("It is in centimeters");
   for (let i = 0; i < 200 && (await page.getByRole("button", { name: "Undo" }).isEnabled()); i += 1) {
     await pressed("Undo");
   }

@@ -106,7 +106,7 @@ test("a reading that cannot be is told, and left out of what is believed", async
   await pin(page, 2);
   await readGirth(page, "waist", "64");
   await expect(
-    strip(page).getByText(/Waist, all around: 64\sin is typed; over these pieces the tape should read about \d\d/),
+    strip(page).getByText(/Waist, all around: 64\sin is not possible: with these pieces on, the tape can read \d\d/),
   ).toBeVisible();
   await expect(replan(page)).toBeHidden();
   await strip(page).getByRole("button", { name: "Ignore this reading" }).click();
