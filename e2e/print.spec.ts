@@ -25,14 +25,16 @@ for (const format of papers) {
     const names = await pieceNames(page);
     expect(names.length).toBeGreaterThan(7);
     expect(await page.locator(".sheet-figures .drawing").count()).toBe(2);
+    // Two papers are usual: small cut drawings beside a padding sheet of two sides are for whoever asks.
+    await page.getByRole("checkbox", { name: /^Small cut drawings/ }).check();
     const pages = await printed(page, format);
     const sheets = pages.filter((text) => text.includes("Padding sheet for"));
     // What does not fit its first side goes on overleaf, and nothing is cut off.
     expect([1, 2]).toContain(sheets.length);
     const small = pages.slice(sheets.length).join(" ");
     for (const name of names) for (const text of [sheets.join(" "), small]) expect(text).toContain(name);
-    // As many top edges and lower edges as pieces that are no discs, each with its width.
-    const flat = names.filter((name) => !name.includes("disc")).length;
+    // As many top edges and lower edges as pieces that are no cup pads, each with its width.
+    const flat = names.filter((name) => !/cup pad/i.test(name)).length;
     for (const edge of ["top", "lower"])
       expect(small.match(new RegExp(`\\d in at the ${edge} edge`, "g"))).toHaveLength(flat);
     for (const { cut } of samplePieces()) {
@@ -189,7 +191,7 @@ test("printing from any other place prints the usual sheets as well", async ({ p
   await openDemo(page, "padding");
   const pages = await printed(page, "A4");
   expect([1, 2]).toContain(pages.filter((text) => text.includes("Padding sheet for")).length);
-  expect(pages.slice(1).join(" ")).toContain("Small cut drawings for");
+  expect(pages[1]).toMatch(/Small cut drawings for|Padding sheet for .*, continued/);
   expect(pages[0]).toContain(`Padding sheet for ${sampleTitle}`);
 });
 
