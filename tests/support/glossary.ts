@@ -26,6 +26,9 @@ export const glossary: readonly NotSaid[] = [
     not: /\bwadding\b|padding stuff/i,
     say: "batting",
     planted: "Cut it from wadding.",
+    except: [
+      { where: /Batting is called wadding/, because: "once in the README, for countries where it is called so" },
+    ],
   },
   { not: /\bpl(y|ies)\b/i, say: "layer", planted: "Cut two plies." },
   { not: /\bslabs?\b/i, say: "piece, panel", planted: "Pin the slab." },

@@ -8,7 +8,7 @@ const read = (path: string): string => readFileSync(resolve(root, path), "utf8")
 
 /**
  * Every text that somebody may read, as it stands in the source: sentences of src/ui/text, words in components, names in
- * drawings, the command's help and errors, the schemas' descriptions, the page's own head, and the sample people. Where a value is
+ * drawings, the command's help and errors, the schemas' descriptions, the page's own head, the README, and the sample people. Where a value is
  * put in, it says "…".
  */
 export const productSentences = (): readonly Sentence[] => [
@@ -16,6 +16,7 @@ export const productSentences = (): readonly Sentence[] => [
   ...["public/fitting.schema.json", "public/plan.schema.json"].flatMap((path) => describedIn(path)),
   ...["public/manifest.webmanifest"].flatMap((path) => describedIn(path)),
   ...htmlSentences("index.html"),
+  ...prose("README.md"),
   ...readdirSync(resolve(root, "shared/demo")).flatMap((name) => demoSentences(`shared/demo/${name}`)),
   ...demoSentences("shared/demo-fitting.json"),
 ];
@@ -91,3 +92,19 @@ function demoSentences(path: string): readonly Sentence[] {
 
 const htmlSentences = (path: string): readonly Sentence[] =>
   [...read(path).matchAll(/<(title|noscript)>([^<]+)</g)].map(([, , text = ""]) => ({ from: path, text }));
+
+/** Paragraph by paragraph, without code and addresses. */
+const prose = (path: string): readonly Sentence[] =>
+  read(path)
+    .replaceAll(/```[\s\S]*?```/g, "")
+    .split(/\n\s*\n/)
+    .map((text) =>
+      text
+        .replaceAll(/^ {4}.*$/gm, "")
+        .replaceAll(/\]\([^)]*\)/g, "]")
+        .replaceAll(/`[^`]*`/g, "…")
+        .replaceAll(/\s+/g, " ")
+        .trim(),
+    )
+    .filter((text) => text !== "")
+    .map((text) => ({ from: path, text }));

@@ -26,7 +26,7 @@ export const wallWords = {
   covered: "covered",
   figuresCovered: "The figures are covered.",
   figuresShown: "The figures are shown.",
-  parts: { girth: "all around", frontArc: "front", backArc: "back" } satisfies {
+  parts: { girth: "around", frontArc: "front", backArc: "back" } satisfies {
     readonly [part in TapePartName]: string;
   },
   own: "Your own fitting",

@@ -38,7 +38,7 @@ export const unitMarks: { readonly [unit in LengthUnit]: string } = { in: "in", 
 /** What stands under the name of a place: how far the work there has come. */
 export const placeStates = {
   girthsMissing: (known: number, all: number): string => `${known} of the first ${all}`,
-  readings: (count: number): string => (count === 1 ? "1 measurement" : `${count} measurements`),
+  readings: (count: number): string => `${count} measured`,
   formUnknown: "not described yet",
   formMeasured: "measured",
   formSize: (size: string): string => `size ${size}`,

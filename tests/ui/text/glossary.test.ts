@@ -27,6 +27,7 @@ describe("the glossary", () => {
       ["public/fitting.schema.json", 60],
       ["public/plan.schema.json", 15],
       ["shared/demo/", 4],
+      ["README.md", 15],
       ["index.html", 2],
     ] as const)
       expect(from(start), start).toBeGreaterThanOrEqual(least);
