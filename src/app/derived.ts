@@ -1,6 +1,7 @@
 import type { Measurements } from "../core/body/measurements";
 import { checkMeasurements, isContradiction, type MeasurementProblem } from "../core/body/plausibility";
 import { type BattingProblem, checkBatting } from "../core/checkBatting";
+import { formAsRead } from "../core/form/formLines";
 import { chooseForm, type RankedSize } from "../core/plan/chooseForm";
 import type { PlanInput } from "../core/plan/basis";
 import type { Plan } from "../core/plan/plan";
@@ -8,6 +9,7 @@ import { planFitting } from "../core/plan/planFitting";
 import type { SettledFitting } from "../document/fitting";
 import { type FittingMeasurements, fittingMeasurements } from "../document/fittingMeasurements";
 import type { FittingProblem } from "../document/fittingProblem";
+import { bareEntries, type MeasuredEntry } from "../document/formLines";
 import { formTables } from "../document/formTables";
 import { type MadeOf, madeOf } from "./cutPieces";
 import { type Learning, learning, planInForce } from "./learning";
@@ -59,14 +61,16 @@ export type Planning =
     };
 
 export function derivation(): (fitting: SettledFitting) => Derived {
+  const bareOf = sameEntries();
   const lengthsOf = remembered(
-    ({ unit, body, form, batting, finishingBatting, readingError }: SettledFitting) => [
+    ({ unit, body, form, batting, finishingBatting, readingError, work }: SettledFitting) => [
       unit,
       body,
       form,
       batting,
       finishingBatting,
       readingError,
+      bareOf({ work }),
     ],
     readLengths,
   );
@@ -119,6 +123,16 @@ export function derivation(): (fitting: SettledFitting) => Derived {
   };
 }
 
+/** The readings of the bare form as one list that stays the same list while they are the same: other work makes no new plan. */
+function sameEntries(): (fitting: Pick<SettledFitting, "work">) => readonly MeasuredEntry[] {
+  let last: readonly MeasuredEntry[] = [];
+  return ({ work }) => {
+    const entries = bareEntries(work);
+    if (entries.length !== last.length || entries.some((entry, i) => entry !== last[i])) last = entries;
+    return last;
+  };
+}
+
 interface ReadLengths {
   readonly lengths: FittingMeasurements | null;
   readonly entries: readonly FittingProblem[];
@@ -159,7 +173,8 @@ function readLengths(fitting: SettledFitting): ReadLengths {
 function problemsOfLengths({ lengths, entries }: ReadLengths): FittingProblems {
   if (lengths === null) return { entries, measurements: [], batting: [] };
   const { body, form, batting, finishingBatting } = lengths;
-  const ofForm = form.kind === "known" ? checkMeasurements(form.measurements, "form") : [];
+  const ofForm =
+    form.kind === "known" ? checkMeasurements(formAsRead(form.measurements, form.lines, null), "form") : [];
   return {
     entries,
     measurements: [...checkMeasurements(body, "body"), ...ofForm],
@@ -188,6 +203,7 @@ function planOfLengths({ read: { lengths }, problems, ranking, size }: Checked):
     plan: planFitting({
       body,
       form: chosen.measurements,
+      lines: form.lines,
       batting,
       ...(finishingBatting === null ? {} : { finishingBatting }),
     }),
@@ -221,8 +237,21 @@ function madeOfCut({ first, planning, input, read: { lengths }, fitting }: Asked
   return madeOf(first.plan, planning.plan, input, fitting, lengths.readingError);
 }
 
+<<<<<<< HEAD
 /** The form a plan is for; the same one however often the rest is planned anew. */
 const formOf = (planning: Planning): Measurements | null => (planning.kind === "planned" ? planning.form : null);
+=======
+const planInput = (
+  { form }: Extract<Planning, { readonly kind: "planned" }>,
+  { body, form: { lines }, batting, finishingBatting }: FittingMeasurements,
+): PlanInput => ({
+  body,
+  form,
+  lines,
+  batting,
+  ...(finishingBatting === null ? {} : { finishingBatting }),
+});
+>>>>>>> 42db20c (Heights above the floor and below the nape, the bare form read on the person's lines, sections that ask for two exponents, breadth and depth; study of plans on true shapes)
 
 function planInput({ planning, read: { lengths } }: Pick<Underway, "planning" | "read">): PlanInput | null {
   const form = formOf(planning);

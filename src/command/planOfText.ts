@@ -1,6 +1,7 @@
 import type { Measurements } from "../core/body/measurements";
 import { checkMeasurements, isContradiction, type MeasurementProblem } from "../core/body/plausibility";
 import { checkBatting } from "../core/checkBatting";
+import { formAsRead } from "../core/form/formLines";
 import { chooseForm, type RankedSize } from "../core/plan/chooseForm";
 import { fineStep } from "../core/lengthText";
 import type { Batting } from "../core/material";
@@ -25,13 +26,15 @@ export function planOfText(text: string): Result<PlanFile, readonly string[]> {
 /** The same for a fitting that has been read. Problems of the body, the form and the batting are told together. */
 export function planOfFitting(fitting: Fitting): Result<PlanFile, readonly string[]> {
   const fine = fineStep[fitting.unit];
-  const lengths = fittingMeasurements(fitting);
+  // A plan is made from the readings alone; what was done since is no part of it.
+  const lengths = fittingMeasurements({ ...fitting, work: [] });
   if (!lengths.ok) return err(lengths.problem.map((problem) => fittingProblemText(problem, fine)));
 
   const { body, batting, finishingBatting } = lengths.value;
+  const { lines } = lengths.value.form;
   const ofBody = checkMeasurements(body, "body");
   const chosen = formFor(lengths.value.form, ofBody.some(isContradiction) ? null : body, batting);
-  const problems = [...ofBody, ...(chosen ? checkMeasurements(chosen.form, "form") : [])];
+  const problems = [...ofBody, ...(chosen ? checkMeasurements(formAsRead(chosen.form, lines, null), "form") : [])];
   const told = (kind: MeasurementProblem["severity"]): readonly string[] =>
     problems.filter(({ severity }) => severity === kind).map((problem) => measurementProblemText(problem, fine));
   const inTheWay = [
@@ -42,7 +45,13 @@ export function planOfFitting(fitting: Fitting): Result<PlanFile, readonly strin
   ];
   if (chosen === null || inTheWay.length > 0) return err(inTheWay);
 
-  const plan = planFitting({ body, form: chosen.form, batting, ...(finishingBatting ? { finishingBatting } : {}) });
+  const plan = planFitting({
+    body,
+    form: chosen.form,
+    lines,
+    batting,
+    ...(finishingBatting ? { finishingBatting } : {}),
+  });
   const origin = {
     unit: fitting.unit,
     table: fitting.form.table ?? null,

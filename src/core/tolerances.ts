@@ -46,3 +46,9 @@ export const readingSum: Millimetres = mm(10);
  * home cannot do better; that a home may round it to 10 mm is our inference. Used where a person is told whether it is done.
  */
 export const homeTape: Millimetres = mm(10);
+
+/** One standard deviation of a length read straight through a figure, between two books held on a line. A judgement. */
+export const straightSpread: Millimetres = mm(3);
+
+/** A line this close to the one that was read is that one: nobody marks a line closer. */
+export const onLine: Millimetres = mm(2);

@@ -1,5 +1,11 @@
 import { z } from "./strictZod";
-import { levelNames, measurementNames, requiredMeasurementNames, type MeasurementName } from "../core/body/vocabulary";
+import {
+  type LevelName,
+  levelNames,
+  measurementNames,
+  requiredMeasurementNames,
+  type MeasurementName,
+} from "../core/body/vocabulary";
 import {
   type LengthProblem,
   type LengthStep,
@@ -44,6 +50,10 @@ const formSchema = z
       description:
         "The size in that chart; left out, the tool chooses. What is typed below always wins over the chart.",
     }),
+    readAtBodyLines: z.exactOptional(z.boolean()).meta({
+      description:
+        "Whether what is typed here was read off the bare form on the person's level lines, marked on it. Then the form's own heights are ignored and a table fills nothing.",
+    }),
     ...entryShape,
   })
   .meta({ description: "The form, under the same keys as the person, or a size chart it follows, or both." });
@@ -61,6 +71,17 @@ const battingSchema = z.strictObject({
 export type BattingEntry = Frozen<z.infer<typeof battingSchema>>;
 
 const moment = z.exactOptional(z.string().max(40)).meta({ description: "A moment, as ISO 8601 text." });
+const placeBelowNape = z.exactOptional(z.number().min(1).max(3000));
+const linePlacesSchema = z
+  .strictObject(
+    Object.fromEntries(levelNames.map((level) => [level, placeBelowNape])) as {
+      readonly [level in LevelName]: typeof placeBelowNape;
+    },
+  )
+  .meta({
+    description:
+      "Of a reading while nothing is pinned: how far below the nape each line was marked on the form (mm). Left out, it is the person's line as it is known now.",
+  });
 const workSchema = z.discriminatedUnion("did", [
   z.strictObject({ did: z.literal("pinned"), piece: pieceFileSchema, at: moment }),
   z.strictObject({ did: z.literal("unpinned"), pieceId: z.string().min(1).max(100), at: moment }),
@@ -70,6 +91,7 @@ const workSchema = z.discriminatedUnion("did", [
     over: z.exactOptional(z.literal("cover")).meta({
       description: "Measured over the finished cover; left out, over the padding itself.",
     }),
+    belowNapeMm: z.exactOptional(linePlacesSchema),
     at: moment,
   }),
   z.strictObject({
@@ -228,7 +250,7 @@ export function withUnit(fitting: Fitting, unit: LengthUnit): Fitting {
   const keep = (entry: Entry): Entry => entryWithUnit(entry, fitting.unit);
   const keepAll = <Kind extends object>(entries: Kind): Kind =>
     Object.fromEntries(
-      Object.entries(entries).map(([key, entry]) => [key, key === "table" || key === "size" ? entry : keep(entry)]),
+      Object.entries(entries).map(([key, entry]) => [key, noLengths.includes(key) ? entry : keep(entry)]),
     ) as Kind;
   const keepBatting = (batting: BattingEntry): BattingEntry => ({
     ...batting,
@@ -250,6 +272,9 @@ export function withUnit(fitting: Fitting, unit: LengthUnit): Fitting {
     }),
   };
 }
+
+/** Keys of a form that hold no length. */
+const noLengths: readonly string[] = ["table", "size", "readAtBodyLines"];
 
 /** A bare number with its unit written behind it; anything else as it is. */
 function entryWithUnit(entry: Entry, unit: LengthUnit): Entry {
@@ -273,7 +298,7 @@ function fittingOf(file: z.infer<typeof fittingSchema>): Fitting {
 
 const knownKeysAt = (path: FilePath): readonly string[] => {
   const last = path.at(-1);
-  if (last === "form") return ["table", "size", ...preferredNames];
+  if (last === "form") return [...noLengths, ...preferredNames];
   if (last === "body" || last === "readings") return preferredNames;
   if (last === "batting" || last === "finishingBatting") return Object.keys(battingSchema.shape);
   if (last === "drafts") return Object.keys(noDrafts);
@@ -334,8 +359,13 @@ const mostAtOnce = 200;
 const placed = (path: FilePath, entries: { readonly [key: string]: Entry }): readonly PlacedEntry[] =>
   Object.entries(entries).map(([key, entry]) => ({ path: [...path, key], entry }));
 
-/** What was typed about the form itself, without the table it follows. */
-export const measurementEntries = ({ table: _table, size: _size, ...entries }: FormEntries): Entries => entries;
+/** What was typed about the form itself, without the table it follows and how it was read. */
+export const measurementEntries = ({
+  table: _table,
+  size: _size,
+  readAtBodyLines: _readAtBodyLines,
+  ...entries
+}: FormEntries): Entries => entries;
 
 /** Every length in the fitting that cannot be read. */
 const unreadableEntries = (fitting: Fitting): readonly FittingProblem[] =>

@@ -1,5 +1,6 @@
 import type { Measurements } from "../core/body/measurements";
 import { requiredMeasurementNames } from "../core/body/vocabulary";
+import type { FormLines } from "../core/form/formLines";
 import { type FormTable, tableWithReadings } from "../core/form/formTable";
 import type { LengthUnit } from "../core/lengthText";
 import type { Batting } from "../core/material";
@@ -14,6 +15,7 @@ import {
   measurementEntries,
 } from "./fitting";
 import type { FilePath, FittingProblem } from "./fittingProblem";
+import { bareEntries, measuredLines, typedLines, withoutLevels } from "./formLines";
 import { formTables } from "./formTables";
 
 /** A fitting in millimetres: what the person typed, over what the table they named says. Drafts play no part. */
@@ -28,9 +30,9 @@ export interface FittingMeasurements {
 
 /**
  * A form that is known, from a tape or a table or both; or a table to choose from. What was `measured` of the form itself
- * is already put over the table's figures.
+ * is already put over the table's figures. What was read of the bare form on the person's lines is in `lines`.
  */
-export type FormOfFitting = { readonly measured: Measurements } & (
+export type FormOfFitting = { readonly measured: Measurements; readonly lines: FormLines } & (
   | { readonly kind: "known"; readonly measurements: Measurements }
   | { readonly kind: "choose"; readonly table: FormTable }
 );
@@ -73,27 +75,34 @@ export function entriesLengths(
   return ok(Object.fromEntries(read.flatMap(({ name, length }) => (length.ok ? [[name, length.value]] : []))));
 }
 
-function formOfFitting({ form, unit }: SettledFitting): Result<FormOfFitting, readonly FittingProblem[]> {
+function formOfFitting({ form, unit, work }: SettledFitting): Result<FormOfFitting, readonly FittingProblem[]> {
   const readings = entriesLengths(["form"], measurementEntries(form), unit);
   const table = formTables.find(({ id }) => id === form.table);
   const size = table?.sizes.find(({ name }) => name === String(form.size));
   const problems = [...(readings.ok ? [] : readings.problem), ...tableProblems(form, table, size !== undefined)];
   if (!readings.ok || problems.length > 0) return err(problems);
-  if (table && !size) return tableToChooseFrom(table, readings.value);
-  return ok({ kind: "known", measurements: { ...size?.measurements, ...readings.value }, measured: readings.value });
+  const measured = readings.value;
+  const ofWork = measuredLines(bareEntries(work), unit);
+  if (form.readAtBodyLines === true) {
+    const lines = { ...typedLines(measured), ...ofWork };
+    return ok({ kind: "known", measurements: withoutLevels(measured), measured, lines });
+  }
+  if (table && !size) return tableToChooseFrom(table, measured, ofWork);
+  return ok({ kind: "known", measurements: { ...size?.measurements, ...measured }, measured, lines: ofWork });
 }
 
 /** A table to choose from must say the required girths itself, or they were read off the form. */
 function tableToChooseFrom(
   published: FormTable,
   measured: Measurements,
+  lines: FormLines,
 ): Result<FormOfFitting, readonly FittingProblem[]> {
   const table = tableWithReadings(published, measured);
   const names = requiredMeasurementNames.filter((name) =>
     table.sizes.some(({ measurements }) => measurements[name] === undefined),
   );
   return names.length === 0
-    ? ok({ kind: "choose", table, measured })
+    ? ok({ kind: "choose", table, measured, lines })
     : err([{ path: ["form"], code: "tableLacks", got: table.id, names }]);
 }
 

@@ -1,9 +1,12 @@
 import { z } from "./strictZod";
 import type { Measurements } from "../core/body/measurements";
 import type { Reading } from "../core/body/reading";
+import type { Section } from "../core/body/section";
 import { levelNames, measurementNames } from "../core/body/vocabulary";
 import { chartKinds, type ChartSource } from "../core/form/formTable";
 import { lengthUnits, type LengthUnit } from "../core/lengthText";
+import { reachOf, supportsOf } from "../core/geometry/support";
+import type { FormMatter } from "../core/plan/formMatters";
 import type { KnownReadings, Plan, PlannedLevel, PlannedPiece, SeamShift, Shortfall } from "../core/plan/plan";
 import type { Frozen } from "./frozen";
 import { pieceFileSchema, pieceToFile, readingToFile, tapeReadingSchema, tenth } from "./pieceFile";
@@ -29,6 +32,11 @@ const spreadSchema = z
   })
   .meta({ description: "One standard deviation of each estimate, where it is known." });
 
+const supportDirections = 72;
+const exponentSchema = z.number().min(1).meta({
+  description: "Of the superellipses that make the outline: `exponent` of both halves, or one each. 2 is an ellipse.",
+});
+
 const levelSchema = z.strictObject({
   name: z.enum(levelNames),
   dropMm: z.number().meta({ description: "How far below the nape the person's level line lies, straight down." }),
@@ -46,9 +54,19 @@ const levelSchema = z.strictObject({
       rightHalfBreadthMm: z.exactOptional(lengthMm),
       frontDepthMm: lengthMm,
       backDepthMm: lengthMm,
-      exponent: z.number().min(1).meta({ description: "Of the four quarter superellipses; 2 is an ellipse." }),
+      exponent: z.exactOptional(exponentSchema),
+      frontExponent: z.exactOptional(exponentSchema),
+      backExponent: z.exactOptional(exponentSchema),
+      supportMm: z.exactOptional(z.array(z.number()).length(supportDirections)).meta({
+        description:
+          "Of a curve that is no pair of superellipses: how far it reaches from the middle of the breadth on the line of the side seams, in 72 directions: the first to the wearer's left, the 19th to the front, the 37th to the right, the 55th to the back.",
+      }),
+      known: z.enum(["line", "between", "beyond", "off"]).meta({
+        description:
+          "line: read on this line; between: reckoned from what was read around it; beyond: above or below all that was read; off: below the form's lower edge.",
+      }),
     })
-    .meta({ description: "The bare form at that height, interpolated between its own level lines." }),
+    .meta({ description: "The bare form at that height." }),
   predicted: tapeReadingSchema.meta({
     description: "What the tape reads after the last piece, with the side seam where seamShifts puts it.",
   }),
@@ -93,6 +111,19 @@ export const planFileSchema = z
           "Where the tool chose the size: every size, best first, with how much the form is larger and how much is to be added, all around and all level lines together.",
       }),
     }),
+    basis: z.enum(["draft", "lines"]).meta({
+      description:
+        "lines: the bare form was read on every one of the person's lines. draft: what it reads there is reckoned.",
+    }),
+    mayMissMm: lengthMm.meta({ description: "What the first readings may miss by: nine in ten lie within it." }),
+    matters: z.array(
+      z.strictObject({
+        level: z.enum(levelNames),
+        what: z.enum(["belowForm", "aboveReadings", "belowReadings"]),
+        amountMm: lengthMm.meta({ description: "How far the person's line lies beyond." }),
+        say: z.string(),
+      }),
+    ),
     levels: z.array(levelSchema).length(levelNames.length),
     pieces: z.array(pieceFileSchema),
     shortfalls: z.array(shortfallSchema),
@@ -110,6 +141,7 @@ export type PlanFile = Frozen<z.infer<typeof planFileSchema>>;
 export interface PlanWords {
   readonly pieceName: (piece: PlannedPiece) => string;
   readonly piecePlace: (piece: PlannedPiece, levels: readonly PlannedLevel[]) => string;
+  readonly formMatter: (matter: FormMatter) => string;
   readonly shortfallAdvice: (shortfall: Shortfall) => string;
   readonly seamShift: (shift: SeamShift) => string;
 }
@@ -137,6 +169,14 @@ export const planFile = (plan: Plan, words: PlanWords, origin: PlanOrigin): Plan
     measured: measurementNames.filter((name) => origin.measured[name] !== undefined),
     ranking: origin.ranking,
   },
+  basis: plan.basis,
+  mayMissMm: plan.mayMiss,
+  matters: plan.matters.map((matter) => ({
+    level: matter.level,
+    what: matter.what,
+    amountMm: tenth(matter.amount),
+    say: words.formMatter(matter),
+  })),
   levels: plan.levels.map((level) => levelToFile(level, origin)),
   pieces: plan.pieces.map((piece) => pieceToFile(piece, words.pieceName(piece), words.piecePlace(piece, plan.levels))),
   shortfalls: plan.shortfalls.map((shortfall) => shortfallToFile(shortfall, words.shortfallAdvice(shortfall))),
@@ -146,11 +186,6 @@ export const planFile = (plan: Plan, words: PlanWords, origin: PlanOrigin): Plan
 });
 
 function levelToFile(level: PlannedLevel, { table, measured }: PlanOrigin): PlanFile["levels"][number] {
-  const { leftBreadth, rightBreadth, frontDepth, backDepth, exponent } = level.formSection;
-  const sides =
-    leftBreadth === rightBreadth
-      ? {}
-      : { leftHalfBreadthMm: hundredth(leftBreadth), rightHalfBreadthMm: hundredth(rightBreadth) };
   const isRead = table === null || measured[`${level.name}Girth`] !== undefined;
   return {
     name: level.name,
@@ -159,15 +194,32 @@ function levelToFile(level: PlannedLevel, { table, measured }: PlanOrigin): Plan
     body: readingsToFile(level.body, true),
     form: {
       ...readingsToFile(level.form, isRead),
-      halfBreadthMm: hundredth((leftBreadth + rightBreadth) / 2),
-      ...sides,
-      frontDepthMm: hundredth(frontDepth),
-      backDepthMm: hundredth(backDepth),
-      exponent: Math.round(exponent * 1e4) / 1e4,
+      ...sectionToFile(level.formSection),
+      known: level.known,
     },
     predicted: readingToFile(level.predicted),
   };
 }
+
+/** A section in the fewest words that draw it: two superellipses, or its support. */
+function sectionToFile(section: Section) {
+  const { left, right, front, back } = reachOf(section);
+  return {
+    halfBreadthMm: hundredth((left + right) / 2),
+    ...(left === right ? {} : { leftHalfBreadthMm: hundredth(left), rightHalfBreadthMm: hundredth(right) }),
+    frontDepthMm: hundredth(front),
+    backDepthMm: hundredth(back),
+    ...shapeToFile(section),
+  };
+}
+
+function shapeToFile(section: Section) {
+  if ("support" in section) return { supportMm: supportsOf(section, supportDirections).map(hundredth) };
+  const [frontExponent, backExponent] = [tenThousandth(section.frontExponent), tenThousandth(section.backExponent)];
+  return frontExponent === backExponent ? { exponent: frontExponent } : { frontExponent, backExponent };
+}
+
+const tenThousandth = (value: number): number => Math.round(value * 1e4) / 1e4;
 
 const hundredth = (length: number): number => Math.round(length * 100) / 100;
 

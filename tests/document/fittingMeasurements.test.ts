@@ -56,6 +56,7 @@ describe("the form", () => {
       kind: "known",
       measurements: { bustGirth: 800.1, waistGirth: 609.6, fullHipGirth: 850.9, napeToWaist: 400.05 },
       measured: {},
+      lines: {},
     });
   });
 

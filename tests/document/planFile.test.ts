@@ -19,6 +19,7 @@ const demo = (name: string) => readFileSync(resolve(import.meta.dirname, "../../
 const words: PlanWords = {
   pieceName: ({ zone, order }) => `${zone} ${order}`,
   piecePlace: (piece) => `place of ${piece.id}`,
+  formMatter: ({ what, level }) => `${what} at ${level}`,
   shortfallAdvice: ({ what, level }) => `advice on ${what} at ${level}`,
   seamShift: ({ level }) => `seam at ${level}`,
 };
@@ -130,7 +131,14 @@ describe("the plan file", () => {
       ...plan,
       levels: plan.levels.map((level) => ({
         ...level,
-        formSection: { ...level.formSection, leftBreadth: mm(120), rightBreadth: mm(130), exponent: ratio(2.5) },
+        formSection: {
+          leftBreadth: mm(120),
+          rightBreadth: mm(130),
+          frontDepth: mm(100),
+          backDepth: mm(90),
+          frontExponent: ratio(2.5),
+          backExponent: ratio(level.name === "bust" ? 2.5 : 2.2),
+        },
       })),
     };
     expect(planFile(uneven, words, origin).levels[0]?.form).toMatchObject({
@@ -139,6 +147,7 @@ describe("the plan file", () => {
       rightHalfBreadthMm: 130,
       exponent: 2.5,
     });
+    expect(planFile(uneven, words, origin).levels[1]?.form).toMatchObject({ frontExponent: 2.5, backExponent: 2.2 });
     expect(file.levels[0]?.form).not.toHaveProperty("leftHalfBreadthMm");
   });
 

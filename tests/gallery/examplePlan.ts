@@ -1,5 +1,5 @@
 import { measured, estimated, type Reading } from "../../src/core/body/reading";
-import type { Section } from "../../src/core/body/section";
+import type { HalvesSection } from "../../src/core/body/section";
 import { sectionReading } from "../../src/core/body/sectionReading";
 import { levelNames, type LevelName } from "../../src/core/body/vocabulary";
 import { heightCurve } from "../../src/core/geometry/heightCurve";
@@ -14,12 +14,13 @@ import { mm, ratio, squareMm } from "../../src/core/units";
  * A plan made by hand for the pictures: an invented body with a full front on a smaller form, with pieces of every
  * kind. Its readings are what the simulated tape reads on its own sections, so that pictures can be checked against them.
  */
-const section = (half: number, front: number, back: number, exponent: number): Section => ({
+const section = (half: number, front: number, back: number, exponent: number): HalvesSection => ({
   leftBreadth: mm(half),
   rightBreadth: mm(half),
   frontDepth: mm(front),
   backDepth: mm(back),
-  exponent: ratio(exponent),
+  frontExponent: ratio(exponent),
+  backExponent: ratio(exponent),
 });
 
 const drops: { readonly [level in LevelName]: number } = {
@@ -29,14 +30,14 @@ const drops: { readonly [level in LevelName]: number } = {
   highHip: 470,
   fullHip: 570,
 };
-const forms: { readonly [level in LevelName]: Section } = {
+const forms: { readonly [level in LevelName]: HalvesSection } = {
   bust: section(132, 136, 98, 3),
   underbust: section(122, 104, 86, 2.8),
   waist: section(112, 92, 82, 2.46),
   highHip: section(142, 100, 96, 2.8),
   fullHip: section(160, 98, 118, 3),
 };
-const bodies: { readonly [level in LevelName]: Section } = {
+const bodies: { readonly [level in LevelName]: HalvesSection } = {
   bust: section(142, 150, 103, 3),
   underbust: section(138, 128, 92, 2.8),
   waist: section(143, 140, 96, 2.46),
@@ -44,7 +45,7 @@ const bodies: { readonly [level in LevelName]: Section } = {
   fullHip: section(174, 120, 119, 3),
 };
 
-const curve = (pick: (section: Section) => number) =>
+const curve = (pick: (section: HalvesSection) => number) =>
   heightCurve(
     levelNames.map((name) => drops[name]),
     levelNames.map((name) => pick(forms[name])),
@@ -53,9 +54,9 @@ const formCurves = {
   half: curve(({ leftBreadth }) => leftBreadth),
   front: curve(({ frontDepth }) => frontDepth),
   back: curve(({ backDepth }) => backDepth),
-  exponent: curve(({ exponent }) => exponent),
+  exponent: curve(({ frontExponent }) => frontExponent),
 };
-export const exampleFormAt = (drop: number): Section =>
+export const exampleFormAt = (drop: number): HalvesSection =>
   section(formCurves.half(drop), formCurves.front(drop), formCurves.back(drop), formCurves.exponent(drop));
 
 interface PieceShape {
@@ -196,12 +197,17 @@ function plannedLevel(name: LevelName): PlannedLevel {
     body: { girth: measured(body.girth), frontArc: arcs(body.frontArc), backArc: arcs(body.backArc) },
     bodySection: bodies[name],
     form: { girth: measured(form.girth), frontArc: measured(form.frontArc), backArc: measured(form.backArc) },
+    known: "between",
     formSection: forms[name],
     predicted: readingAt(name, examplePieces),
+    below: { body: [], form: [] },
   };
 }
 
 export const examplePlan: Plan = {
+  basis: "draft",
+  mayMiss: mm(40),
+  matters: [],
   levels: levelNames.map(plannedLevel),
   pieces: examplePieces.map((piece, i) => ({ ...piece, readingsAfter: readingsAfter(examplePieces.slice(0, i + 1)) })),
   shortfalls: [],

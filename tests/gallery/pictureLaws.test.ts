@@ -12,6 +12,7 @@ import { pieceScene } from "../../src/ui/drawing/pieceScene";
 import type { Scene } from "../../src/ui/drawing/scene";
 import { measurePages } from "../../src/ui/print/measurePages";
 import { measureScene } from "../../src/ui/figures/measureScene";
+import { reachOf } from "../../src/core/geometry/support";
 import { measurementNames } from "../../src/core/body/vocabulary";
 import { thicknessScene } from "../../src/ui/drawing/thicknessScene";
 import { insetRings } from "../../src/ui/drawing/insetRings";
@@ -135,7 +136,9 @@ describe("what the work comes to, at the door", () => {
   test("the tape lies round bust, waist and full hip, as broad as the body there", () => {
     const broad = (["bust", "waist", "fullHip"] as const).map((name) => {
       const section = levels.find((level) => level.name === name)?.bodySection;
-      return (section?.leftBreadth ?? 0) + (section?.rightBreadth ?? 0);
+      if (section === undefined) throw new Error(name);
+      const { left, right } = reachOf(section);
+      return left + right;
     });
     const tapes = spans("covered", "tape");
     expect(tapes.length).toBe(3);

@@ -31,7 +31,8 @@ const sections = fc
       rightBreadth: mm(left + lean),
       frontDepth: mm(front),
       backDepth: mm(back),
-      exponent: ratio(exponent),
+      frontExponent: ratio(exponent),
+      backExponent: ratio(5 - exponent / 2),
     }),
   );
 
@@ -68,7 +69,8 @@ describe("an even layer (Steiner)", () => {
       rightBreadth: mm(130),
       frontDepth: mm(110),
       backDepth: mm(90),
-      exponent: ratio(2.46),
+      frontExponent: ratio(2.46),
+      backExponent: ratio(2.46),
     };
     const bare = tapeOver(section, () => 0);
     expect(Math.abs(tapeOver(section, () => 7.96).girth - bare.girth - 50)).toBeLessThan(0.1);

@@ -43,7 +43,8 @@ const sections = fc.record({
   rightBreadth: fc.double({ min: 80, max: 260, noNaN: true }),
   frontDepth: fc.double({ min: 20, max: 220, noNaN: true }),
   backDepth: fc.double({ min: 20, max: 220, noNaN: true }),
-  exponent: fc.double({ min: 1.6, max: 3, noNaN: true }),
+  frontExponent: fc.double({ min: 1.6, max: 3, noNaN: true }),
+  backExponent: fc.double({ min: 1.6, max: 3, noNaN: true }),
 });
 
 const paddedRings = fc

@@ -36,7 +36,7 @@ function checkSkeleton(plan: PlanFile): readonly Finding[] {
     ...plan.levels.flatMap(({ dropMm, body, form, predicted }) => [
       dropMm,
       ...readingKeys.flatMap((key) => [body[key], form[key], predicted[key]]),
-      ...[form.halfBreadthMm, form.frontDepthMm, form.backDepthMm, form.exponent],
+      ...[form.halfBreadthMm, form.frontDepthMm, form.backDepthMm, form.frontExponent ?? form.exponent],
     ]),
     ...plan.pieces.flatMap((piece) => [
       ...[piece.order, piece.plies, piece.thicknessMm, piece.featherMm],

@@ -19,10 +19,14 @@ export interface FileForm extends FileReading {
   readonly halfBreadthMm: number;
   readonly frontDepthMm: number;
   readonly backDepthMm: number;
-  readonly exponent: number;
+  /** Of both halves, or one of each, or the outline is known by its support in 72 directions from the wearer's left over the front. */
+  readonly exponent?: number | undefined;
+  readonly frontExponent?: number | undefined;
+  readonly backExponent?: number | undefined;
+  readonly supportMm?: readonly number[] | undefined;
   /** Present only where the left and right halves of the form differ; halfBreadthMm is then their mean. */
-  readonly leftHalfBreadthMm?: number;
-  readonly rightHalfBreadthMm?: number;
+  readonly leftHalfBreadthMm?: number | undefined;
+  readonly rightHalfBreadthMm?: number | undefined;
 }
 
 export interface FileLevel {

@@ -37,11 +37,12 @@ type Spot = readonly [x: number, y: number];
 export function bareOutline(form: FileForm): Outline {
   const left = form.leftHalfBreadthMm ?? form.halfBreadthMm;
   const right = form.rightHalfBreadthMm ?? form.halfBreadthMm;
-  const walk = (breadth: number, depth: number) => quarterWalk({ breadth, depth, exponent: form.exponent });
-  const leftFront = walk(left, form.frontDepthMm);
-  const rightFront = walk(right, form.frontDepthMm);
-  const leftBack = walk(left, form.backDepthMm);
-  const rightBack = walk(right, form.backDepthMm);
+  const front = (breadth: number) =>
+    quarterWalk({ breadth, depth: form.frontDepthMm, exponent: exponentOf(form, "frontExponent") });
+  const back = (breadth: number) =>
+    quarterWalk({ breadth, depth: form.backDepthMm, exponent: exponentOf(form, "backExponent") });
+  const [leftFront, rightFront] = [front(left), front(right)];
+  const [leftBack, rightBack] = [back(left), back(right)];
 
   // The centre-line points of each half are shared between two quarters: each is kept once, except centre back.
   const points = [
@@ -53,6 +54,13 @@ export function bareOutline(form: FileForm): Outline {
   const frontArc = leftFront.length + rightFront.length;
   const backArc = leftBack.length + rightBack.length;
   return { points, girth: frontArc + backArc, frontArc, backArc };
+}
+
+/** A half's own exponent, or that of both. */
+function exponentOf(form: FileForm, half: "frontExponent" | "backExponent"): number {
+  const exponent = form[half] ?? form.exponent;
+  if (exponent === undefined) throw new Error("the form has no exponent");
+  return exponent;
 }
 
 interface WalkPoint {

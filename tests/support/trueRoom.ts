@@ -1,7 +1,7 @@
-import { torsoReadings } from "../../src/core/body/levelReadings";
 import type { Measurements } from "../../src/core/body/measurements";
 import { type LevelName, levelNames } from "../../src/core/body/vocabulary";
 import type { TapeReadingName } from "../../src/core/calibration/evidence";
+import { formCurve } from "../../src/core/form/formLines";
 import { formAtDrops } from "../../src/core/form/formAtDrops";
 import { sectionOutline } from "../../src/core/geometry/outline";
 import type { Pad } from "../../src/core/padding/pad";
@@ -31,7 +31,7 @@ export function trueStations(
   trueForm: Measurements,
   drops: { readonly [name in LevelName]: number },
 ): readonly Station[] {
-  const levels = formAtDrops(torsoReadings(trueForm), drops);
+  const levels = formAtDrops(formCurve(trueForm, {}, drops), drops);
   return levelNames.map((name) => ({ drop: drops[name], outline: sectionOutline(levels[name].section, 24) }));
 }
 

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { reachOf } from "../../src/core/geometry/support";
 import type { Section } from "../../src/core/body/section";
 import { plannedExample } from "../gallery/plannedExample";
 import { facesToward, seenBreadth } from "../../src/ui/turning/turningFaces";
@@ -69,8 +70,8 @@ describe("the silhouette", () => {
     if (ring === undefined) throw new Error(`no ring stands on the level at ${String(drop)}`);
     return ring;
   };
-  const breadth = (section: Section) => section.leftBreadth + section.rightBreadth;
-  const depth = (section: Section) => section.frontDepth + section.backDepth;
+  const breadth = (section: Section) => reachOf(section).left + reachOf(section).right;
+  const depth = (section: Section) => reachOf(section).front + reachOf(section).back;
 
   test.each(levels.map((level) => [level.name, level] as const))("is as broad as the section at the %s", (_, level) => {
     for (const tip of [-20, 0, 12, 50]) {
@@ -116,7 +117,8 @@ describe("faces", () => {
     rightBreadth: mm(100),
     frontDepth: mm(100),
     backDepth: mm(100),
-    exponent: ratio(2),
+    frontExponent: ratio(2),
+    backExponent: ratio(2),
   };
   const column = standing(
     turningSurface(() => round, [], [0, 10, 20]),

@@ -1,10 +1,18 @@
-import { quarterLength } from "../geometry/superellipse";
+import { straightSpread } from "../tolerances";
 import { mm, type Millimetres } from "../units";
-import { frontShareEstimate, highHipGirthEstimate, sectionShapeEstimate, underbustGirthEstimate } from "./estimates";
+import {
+  breadthEstimate,
+  type ExponentEstimate,
+  exponentEstimate,
+  frontShareEstimate,
+  highHipGirthEstimate,
+  peaksBeyondDepth,
+  underbustGirthEstimate,
+} from "./estimates";
 import { type ApexReadings, heightReadings } from "./heightReadings";
 import type { Measurements } from "./measurements";
 import { estimated, known, measured, type Reading } from "./reading";
-import { type ByLevel, type LevelName, levelNames } from "./vocabulary";
+import type { ByLevel, LevelName } from "./vocabulary";
 import { hipLean, leftMore } from "./waistTilt";
 
 /** The four quarters of a level's girth (mm), each from centre to side seam. */
@@ -26,7 +34,9 @@ export interface LevelReadings {
   readonly frontArc: Reading;
   readonly backArc: Reading;
   readonly breadth: Reading;
-  readonly exponent: number;
+  /** How far the front's and the back's furthest points lie apart, where the depth was read. */
+  readonly depth: Reading | null;
+  readonly exponents: ExponentEstimate;
   readonly quarters: QuarterReadings | null;
 }
 
@@ -42,7 +52,8 @@ export interface TorsoReadings {
 export function torsoReadings(measurements: Measurements, form: Measurements = {}): TorsoReadings {
   const { drops, apex, highHipShare } = heightReadings(measurements, form);
   const girths = girthReadings(measurements, highHipShare);
-  const level = (name: LevelName): LevelReadings => levelReadings(name, measurements, drops[name], girths[name]);
+  const level = (name: LevelName): LevelReadings =>
+    levelReadings(name, measurements, { drop: drops[name], girth: girths[name] });
   const [highHip, fullHip] = [level("highHip"), level("fullHip")];
   return {
     levels: {
@@ -84,22 +95,32 @@ function girthReadings(measurements: Measurements, highHipShare: number): ByLeve
   };
 }
 
-function levelReadings(name: LevelName, measurements: Measurements, drop: Reading, girth: Reading): LevelReadings {
-  const shape = sectionShapeEstimate(name, girth.value);
-  const unitGirth = 4 * quarterLength({ breadth: 0.5, depth: shape.ratio / 2, exponent: shape.exponent });
-  const breadth = known(measurements[`${name}Breadth`], () => ({
-    value: girth.value / unitGirth,
-    spread: Math.hypot(shape.breadthSpread, girth.kind === "estimated" ? girth.spread / unitGirth : 0),
-  }));
+function levelReadings(
+  name: LevelName,
+  measurements: Measurements,
+  { drop, girth }: { readonly drop: Reading; readonly girth: Reading },
+): LevelReadings {
+  const breadth = known(measurements[`${name}Breadth`], () => {
+    const { value, spread } = breadthEstimate(name, girth.value);
+    const ofGirth = girth.kind === "estimated" ? (girth.spread * value) / girth.value : 0;
+    return { value, spread: Math.hypot(spread, ofGirth) };
+  });
+  const depth = measurements[`${name}Depth`];
   const arcs = arcReadings(name, measurements, girth);
   return {
     drop,
     girth,
     ...arcs,
     breadth,
-    exponent: shape.exponent,
+    depth: depth === undefined ? null : peaksApart(name, depth),
+    exponents: exponentEstimate(name),
     quarters: quarterReadings(name, measurements, arcs),
   };
+}
+
+function peaksApart(name: LevelName, depth: Millimetres): Reading {
+  const { value, spread } = peaksBeyondDepth[name];
+  return estimated(mm(depth + value), mm(Math.hypot(spread, straightSpread)));
 }
 
 interface Arcs {
@@ -149,10 +170,4 @@ function quarterReadings(name: LevelName, measurements: Measurements, arcs: Arcs
   const [leftBack, rightBack] = split(read("LeftBack"), read("RightBack"), arcs.backArc.value);
   if (leftFront === rightFront && leftBack === rightBack) return null;
   return { leftFront: mm(leftFront), rightFront: mm(rightFront), leftBack: mm(leftBack), rightBack: mm(rightBack) };
-}
-
-/** Applies one function to every level. */
-export function mapLevels<Value>(value: (name: LevelName) => Value): ByLevel<Value> {
-  const entries = levelNames.map((name) => [name, value(name)] as const);
-  return Object.fromEntries(entries) as { [level in LevelName]: Value };
 }

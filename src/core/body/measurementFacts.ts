@@ -2,8 +2,11 @@ import { mm, type Millimetres } from "../units";
 import {
   type PublishedRange,
   publishedArcShare,
+  publishedBelowNape,
   publishedBreadths,
+  publishedDepths,
   publishedGirths,
+  publishedHeights,
   publishedLengths,
   type SurveySource,
   widened,
@@ -50,6 +53,7 @@ export const improvements = [
   "leftAndRight",
   "sectionShape",
   "apexPlace",
+  "linePlaces",
   "levelHeights",
   "waistTilt",
   "shoulderMatch",
@@ -94,6 +98,10 @@ const lengthRows: { readonly [name in LengthName]: LengthRow } = {
   leftShoulderToApex: row("apexPlace", 150, 700),
   rightShoulderToApex: row("apexPlace", 150, 700),
   apexToApex: row("apexPlace", 100, 600),
+  napeHeight: row("linePlaces", 300, 2500),
+  lowerEdgeBelowNape: row("linePlaces", 300, 1500),
+  apexToUnderbust: row("linePlaces", 10, 200),
+  lowerBreastGirth: row("betweenLevels", 400, 2500),
   napeToWaist: row("levelHeights", 220, 800, iso("back neck point to waist", "5.4.5")),
   waistToHighHip: row("levelHeights", 45, 300),
   waistToFullHip: row("levelHeights", 90, 500),
@@ -129,8 +137,12 @@ function levelFact(level: LevelName, reading: LevelReadingName): MeasurementFact
     const improves = need === "required" ? "wholePlan" : "betweenLevels";
     return { ...common, need, improves, standard: levelStandards[level], possible: possibleGirth };
   }
-  if (reading === "Breadth")
+  if (reading === "Breadth" || reading === "Depth")
     return { ...common, need: "optional", improves: "sectionShape", possible: possibleBreadth };
+  if (reading === "BelowNape" || reading === "Height") {
+    const possible = reading === "Height" ? possibleHeight : possibleBelowNape[level];
+    return { ...common, need: "optional", improves: "linePlaces", possible };
+  }
   return {
     ...common,
     need: "optional",
@@ -141,12 +153,25 @@ function levelFact(level: LevelName, reading: LevelReadingName): MeasurementFact
 
 const possibleGirth: LengthRange = { least: mm(200), most: mm(2500) };
 const possibleBreadth: LengthRange = { least: mm(50), most: mm(1000) };
+/** A form may be measured from any floor, a table's as well. */
+const possibleHeight: LengthRange = { least: mm(1), most: mm(2300) };
+/** The least lies above what a usual one comes to when its inches are taken for centimeters. */
+const possibleBelowNape: { readonly [level in LevelName]: LengthRange } = {
+  bust: { least: mm(140), most: mm(600) },
+  underbust: { least: mm(165), most: mm(650) },
+  waist: { least: mm(200), most: mm(800) },
+  highHip: { least: mm(262), most: mm(950) },
+  fullHip: { least: mm(326), most: mm(1100) },
+};
 const possibleArc: LengthRange = { least: mm(30), most: mm(2000) };
 
 const isQuarter = (reading: LevelReadingName): boolean => reading.startsWith("Left") || reading.startsWith("Right");
 
 function publishedReading(level: LevelName, reading: LevelReadingName): PublishedRange {
   if (reading === "Breadth") return publishedBreadths[level];
+  if (reading === "Depth") return publishedDepths[level];
+  if (reading === "BelowNape") return publishedBelowNape[level];
+  if (reading === "Height") return publishedHeights[level];
   const girth = publishedGirths[level];
   if (reading === "Girth") return girth;
   const part = isQuarter(reading) ? 0.5 : 1;

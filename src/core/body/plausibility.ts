@@ -1,5 +1,6 @@
 import { type Millimetres, mm } from "../units";
 import { apexDropFromTape, waistDropFromTape } from "./estimates";
+import { heightProblems } from "./heightProblems";
 import { type LengthRange, measurementFacts } from "./measurementFacts";
 import { levelContradictions } from "./levelContradictions";
 import type { Measurements } from "./measurements";
@@ -27,8 +28,18 @@ export const contradictionCodes = [
   "breadthDoesNotFitGirth",
   "bustNotAboveWaist",
   "highHipNotAboveFullHip",
+  "heightDoesNotFitNape",
+  "linesOutOfOrder",
 ] as const;
-export const pleaseCheckCodes = ["unusual", "unusualProportion", "unusualFrontShare", "unevenSides"] as const;
+export const pleaseCheckCodes = [
+  "unusual",
+  "unusualProportion",
+  "unusualFrontShare",
+  "unevenSides",
+  "heightWithoutNape",
+  "linesClose",
+  "heightsDisagree",
+] as const;
 export type ContradictionCode = (typeof contradictionCodes)[number];
 export type PleaseCheckCode = (typeof pleaseCheckCodes)[number];
 
@@ -53,13 +64,26 @@ export function checkMeasurements(measurements: Measurements, whose: Whose): rea
   const slips = inUnitSlip(lengths).map((slip) => ({ whose, severity: "contradiction", ...slip }) as const);
   const impossible = impossibleAlone(without(lengths, slips), whose);
   const comparable = without(lengths, [...slips, ...impossible]);
-  const contradictions = [...wrongLevels(comparable, whose), ...wrongHeights(comparable, whose)];
+  const heights = heightProblems(comparable).map((found) => ({ whose, ...found }));
+  const contradictions = [
+    ...wrongLevels(comparable, whose),
+    ...wrongHeights(comparable, whose),
+    ...heights.filter(isContradiction),
+  ];
   const settled = without(comparable, contradictions);
   const unusual = unusualAlone(settled, whose);
   const pairs = unusualPairs(without(settled, unusual), whose).map(
     (pair) => ({ whose, severity: "pleaseCheck", ...pair }) as const,
   );
-  return [...unreadable, ...slips, ...impossible, ...contradictions, ...unusual, ...pairs];
+  return [
+    ...unreadable,
+    ...slips,
+    ...impossible,
+    ...contradictions,
+    ...unusual,
+    ...pairs,
+    ...heights.filter((found) => !isContradiction(found)),
+  ];
 }
 
 export const isContradiction = (problem: MeasurementProblem): boolean => problem.severity === "contradiction";
@@ -90,7 +114,13 @@ const impossibleAlone = (measurements: Measurements, whose: Whose): readonly Mea
   }));
 
 const unusualAlone = (measurements: Measurements, whose: Whose): readonly MeasurementProblem[] =>
-  outside(measurements, "usual").map((found) => ({ whose, severity: "pleaseCheck", code: "unusual", ...found }));
+  outside(measurements, "usual")
+    .filter(({ names }) => whose === "body" || !names.some(isAboveFloor))
+    .map((found) => ({ whose, severity: "pleaseCheck", code: "unusual", ...found }));
+
+/** A form's heights may be measured from any floor. */
+const isAboveFloor = (name: MeasurementName): boolean =>
+  name === "napeHeight" || levelNames.some((level) => name === `${level}Height`);
 
 /** The readings outside their own possible or usual range. */
 const outside = (

@@ -57,6 +57,45 @@ export const publishedBreadths: { readonly [level in LevelName]: PublishedRange 
   fullHip: range(293, 423, ["army2012"], "hip breadth p1 and p99"),
 };
 
+/** Depth straight through from front to back. */
+export const publishedDepths: { readonly [level in LevelName]: PublishedRange } = {
+  bust: range(190, 321, ["army2012"], "bust depth p1 and p99"),
+  underbust: range(159, 321, ["army2012"], "not surveyed: between waist and bust depth"),
+  waist: range(159, 300, ["army2012"], "waist depth at the navel, p1 and p99"),
+  highHip: range(159, 300, ["army2012"], "not surveyed: between waist and hip depth"),
+  fullHip: range(186, 299, ["army2012"], "hip depth p1 and p99"),
+};
+
+/** How far each level lies straight below the nape. */
+export const publishedBelowNape: { readonly [level in LevelName]: PublishedRange } = {
+  bust: range(182, 285, ["army1988"], "nape to apex, vertical: mean 233.6, SD 22.1"),
+  underbust: range(214, 345, ["army1988", "spanish"], "the bust's and 32 to 60 mm more: apex above underbust"),
+  waist: range(300, 415.5, ["army1988", "spanish"], "vertical p5 of the first, p95 of the second"),
+  highHip: range(
+    368,
+    551.5,
+    ["spanish"],
+    "the waist's and half of waist to full hip, as the standard places the level",
+  ),
+  fullHip: range(437, 687.5, ["spanish"], "the waist's and waist to the fullest hip p5 and p95"),
+};
+
+const napeHeight = range(1263, 1533, ["army2012"], "height of the nape p1 and p99");
+
+/** How high each level of a person lies above the floor: the nape's height less the distance below it. */
+export const publishedHeights: { readonly [level in LevelName]: PublishedRange } = {
+  bust: range(1049, 1304, ["army2012"], "bust height p1 and p99"),
+  underbust: range(1004, 1259, ["army2012", "spanish"], "the bust's less 45 mm: apex above underbust"),
+  waist: range(
+    869,
+    1173.4,
+    ["army2012", "army1988"],
+    "height of the navel p1; its p99 and the mean from natural waist",
+  ),
+  highHip: range(799, 1060, ["army2012"], "not surveyed: between hip and navel height"),
+  fullHip: range(729, 946, ["army2012"], "hip height p1 and p99"),
+};
+
 /** The share of a girth that an arc from side seam to side seam takes; a quarter takes half of that. */
 export const publishedArcShare = { low: 0.42, high: 0.6, source: "practice" } as const;
 
@@ -84,6 +123,10 @@ export const publishedLengths: { readonly [name in LengthName]: PublishedRange }
   shoulderToApex,
   leftShoulderToApex: shoulderToApex,
   rightShoulderToApex: shoulderToApex,
+  napeHeight,
+  lowerEdgeBelowNape: range(500, 800, ["practice"], "nape to the lower edge of a torso form"),
+  apexToUnderbust: range(32, 90, ["spanish"], "apex above underbust, mean 59.7, SD 13.8"),
+  lowerBreastGirth: range(700, 1150, ["practice"], "between bust and underbust girth"),
   apexToApex: range(139.4, 247, ["spanish"], "apex to apex, mean 193.2, SD 23.1"),
   napeToWaist: range(327, 415.5, ["army1988", "spanish"], "tape to the natural waist p5; vertical p95"),
   waistToHighHip: range(68.5, 136, ["spanish"], "half of waist to full hip, as the standard places the level"),

@@ -1,58 +1,82 @@
-import { quarterLengths } from "../geometry/superellipse";
+import { quarterLengths } from "../geometry/outline";
 import { root } from "../numerics/root";
+import { straightSpread } from "../tolerances";
 import { mm, ratio } from "../units";
 import type { LevelReadings } from "./levelReadings";
-import type { Section } from "./section";
+import type { Reading } from "./reading";
+import type { HalvesSection } from "./section";
+import { lengthPrecision, sectionOfLengths, widestShare } from "./sectionOfLengths";
 
 /**
- * The section whose tape reads what was measured at a level: half-breadth from the breadth, then front and back depth
- * from the arcs. A half of length F needs a half-breadth below F/2; an estimated breadth that is too wide for an arc
- * gives way down to that. Where left and right were measured, the left and right half-breadths differ (their sum is the breadth)
+ * The section whose tape reads what was measured at a level. The tape's lengths are met; breadth, depth and exponents are
+ * the most probable that meet them, each by its standard deviation: without a depth the breadth is as it was read or
+ * estimated and the exponents are the prior's; a depth moves both. An estimated breadth that is too wide for an arc
+ * gives way. Where left and right were measured, the left and right half-breadths differ (their sum is the breadth)
  * until the left half of the girth reads right.
  */
-export function solveSection(level: LevelReadings): Section {
-  const { frontArc, backArc, exponent, quarters } = level;
-  const half = Math.min(level.breadth.value / 2, widestShare * Math.min(frontArc.value, backArc.value));
-  const length = quarterLengths(exponent);
-  const lean = quarters === null ? 0 : solveLean(level, half, length, quarters.leftFront + quarters.leftBack);
-  const [left, right] = [half + lean, half - lean];
-  return {
-    leftBreadth: mm(left),
-    rightBreadth: mm(right),
-    frontDepth: mm(halfDepth(left, right, length, frontArc.value)),
-    backDepth: mm(halfDepth(left, right, length, backArc.value)),
-    exponent: ratio(exponent),
+export function solveSection(level: LevelReadings): HalvesSection {
+  return sectionWith(level, level.depth === null ? even : mostProbable(level, level.depth));
+}
+
+/** How far breadth and exponents are from their middle, in standard deviations. */
+interface Deviation {
+  readonly breadth: number;
+  readonly exponent: number;
+}
+const even: Deviation = { breadth: 0, exponent: 0 };
+
+/** Gauss-Newton on two deviations and the one residual of the depth; it settles in three rounds, five are given. */
+function mostProbable(level: LevelReadings, depth: Reading): Deviation {
+  const depthSpread = depth.kind === "estimated" ? depth.spread : straightSpread;
+  const residual = (at: Deviation) => {
+    const { frontDepth, backDepth } = sectionWith({ ...level, quarters: null }, at);
+    return (frontDepth + backDepth - depth.value) / depthSpread;
   };
+  let at = even;
+  for (let round = 0; round < 5; round++) {
+    const now = residual(at);
+    const byBreadth = (residual({ ...at, breadth: at.breadth + probe }) - now) / probe;
+    const byExponent = (residual({ ...at, exponent: at.exponent + probe }) - now) / probe;
+    const scale =
+      (byBreadth * at.breadth + byExponent * at.exponent - now) / (1 + byBreadth * byBreadth + byExponent * byExponent);
+    at = { breadth: held(scale * byBreadth), exponent: held(scale * byExponent) };
+  }
+  return at;
 }
 
-/** The widest half-breadth as a share of an arc: a flat half would have 0.5, and a tape over it no depth at all. */
-const widestShare = 0.46;
+/** A step (in standard deviations) far above the precision of the lengths and far below what matters. */
+const probe = 0.05;
 
-/** Readings of a half are met to a hundredth of a millimetre, fifty times finer than a tape is read. */
-const precision = 0.01;
+/** Readings further off than this many standard deviations are no reason for a stranger curve. */
+const furthest = 3;
+const held = (deviation: number): number => Math.max(-furthest, Math.min(furthest, deviation));
 
-/** The length of a quarter of given half-breadth and depth at the level's exponent (mm). */
-type QuarterLength = (breadth: number, depth: number) => number;
+/** Between an ellipse that is almost a rhombus and a box: no torso is outside. */
+const exponentRange = { least: 1.6, most: 6 } as const;
 
-function halfDepth(left: number, right: number, length: QuarterLength, arc: number): number {
-  const reading = (depth: number) => length(left, depth) + length(right, depth) - arc;
-  const found = root(reading, { from: 0, to: arc, precision });
-  return found.kind === "converged" ? found.value : found.nearest;
-}
-
-function solveLean(
-  { frontArc, backArc }: LevelReadings,
-  half: number,
-  length: QuarterLength,
-  leftGirth: number,
-): number {
+function sectionWith(level: LevelReadings, { breadth: wide, exponent: square }: Deviation): HalvesSection {
+  const { frontArc, backArc, breadth, exponents, quarters } = level;
+  const spread = breadth.kind === "estimated" ? breadth.spread : straightSpread;
+  const half = Math.min((breadth.value + wide * spread) / 2, widestShare * Math.min(frontArc.value, backArc.value));
+  const exponent = (middle: number) =>
+    ratio(Math.max(exponentRange.least, Math.min(exponentRange.most, middle + square * exponents.spread)));
+  const leaning = (lean: number) =>
+    sectionOfLengths(
+      {
+        leftBreadth: mm(half + lean),
+        rightBreadth: mm(half - lean),
+        frontExponent: exponent(exponents.front),
+        backExponent: exponent(exponents.back),
+      },
+      frontArc.value,
+      backArc.value,
+    );
+  if (quarters === null) return leaning(0);
   const miss = (lean: number) => {
-    const [left, right] = [half + lean, half - lean];
-    const front = halfDepth(left, right, length, frontArc.value);
-    const back = halfDepth(left, right, length, backArc.value);
-    return length(left, front) + length(left, back) - leftGirth;
+    const { leftFront, leftBack } = quarterLengths(leaning(lean));
+    return leftFront + leftBack - quarters.leftFront - quarters.leftBack;
   };
   const most = 0.3 * half;
-  const found = root(miss, { from: -most, to: most, precision: 10 * precision });
-  return found.kind === "converged" ? found.value : found.nearest;
+  const found = root(miss, { from: -most, to: most, precision: 10 * lengthPrecision });
+  return leaning(found.kind === "converged" ? found.value : found.nearest);
 }

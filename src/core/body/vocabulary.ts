@@ -6,8 +6,14 @@ export const levelNames = ["bust", "underbust", "waist", "highHip", "fullHip"] a
 export type LevelName = (typeof levelNames)[number];
 export type ByLevel<Value> = { readonly [level in LevelName]: Value };
 
-/** What a tape can read at a level: all round, the front and back from side seam to side seam, and the four quarters. */
-export const levelReadingNames = [
+/** Applies one function to every level. */
+export function mapLevels<Value>(value: (name: LevelName) => Value): ByLevel<Value> {
+  const entries = levelNames.map((name) => [name, value(name)] as const);
+  return Object.fromEntries(entries) as { [level in LevelName]: Value };
+}
+
+/** What a tape can read at a level: all around, the front and back from side seam to side seam, and the four quarters. */
+export const tapeReadingNames = [
   "Girth",
   "FrontArc",
   "BackArc",
@@ -15,8 +21,13 @@ export const levelReadingNames = [
   "RightFrontArc",
   "LeftBackArc",
   "RightBackArc",
-  "Breadth",
 ] as const;
+
+/** Where a level lies, read vertically: straight down from the nape, or above the floor. */
+export const levelPlaceNames = ["BelowNape", "Height"] as const;
+
+/** Everything that can be measured at a level; breadth and depth go straight through the body, side to side and front to back. */
+export const levelReadingNames = [...tapeReadingNames, "Breadth", "Depth", ...levelPlaceNames] as const;
 export type LevelReadingName = (typeof levelReadingNames)[number];
 export type LevelMeasurementName = `${LevelName}${LevelReadingName}`;
 
@@ -26,6 +37,10 @@ export const lengthNames = [
   "leftShoulderToApex",
   "rightShoulderToApex",
   "apexToApex",
+  "napeHeight",
+  "lowerEdgeBelowNape",
+  "apexToUnderbust",
+  "lowerBreastGirth",
   "napeToWaist",
   "waistToHighHip",
   "waistToFullHip",

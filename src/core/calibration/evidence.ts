@@ -1,4 +1,4 @@
-import { type LevelName, type LevelReadingName, levelNames } from "../body/vocabulary";
+import { type LevelName, levelNames, type tapeReadingNames } from "../body/vocabulary";
 import type { Batting, BattingRole } from "../material";
 import type { Pad } from "../padding/pad";
 import type { Station } from "../padding/stack";
@@ -6,8 +6,8 @@ import type { Millimetres } from "../units";
 
 export const quarterNames = ["leftFront", "rightFront", "leftBack", "rightBack"] as const;
 
-/** What a tape was read at, without the breadth: that is not a tape's reading. */
-export type TapeReadingName = `${LevelName}${Exclude<LevelReadingName, "Breadth">}`;
+/** What the tape was read at: a level, all around or in part. */
+export type TapeReadingName = `${LevelName}${(typeof tapeReadingNames)[number]}`;
 
 /** One round of re-measuring: what lay on the form then, and what the tape read where it was read. */
 export interface Reread {

@@ -1,16 +1,17 @@
-import { type LevelReadings, mapLevels, type TorsoReadings } from "../body/levelReadings";
+import type { LevelReadings } from "../body/levelReadings";
 import { estimated, measured, type Reading } from "../body/reading";
 import type { Section } from "../body/section";
 import { sectionReading } from "../body/sectionReading";
-import { solveSection } from "../body/solveSection";
-import { type ByLevel, levelNames } from "../body/vocabulary";
-import { heightCurve } from "../geometry/heightCurve";
-import { mm, ratio } from "../units";
+import { type ByLevel, type LevelName, mapLevels } from "../body/vocabulary";
+import { reachOf } from "../geometry/support";
+import { onLine } from "../tolerances";
+import { mm } from "../units";
+import type { FormCurve, FormStation } from "./formLines";
 
 /**
- * The bare form where a BODY's level lies: its section at that drop below the nape, interpolated between the form's own
- * levels without overshooting, and what the tape reads there. Readings are measured only if the form was measured at
- * the levels around. Above its bust and below its full hip the form is taken to go on as it is there.
+ * The bare form where a BODY's level lies: its section at that depth below the nape and what the tape reads there. On a
+ * line that was read it is just that; between two heights that were read it follows the form's curve. Above the highest
+ * and below the lowest nothing is known: it is guessed to be as it is there, and the guess says how unsure it is.
  */
 export interface FormLevel {
   readonly section: Section;
@@ -18,58 +19,68 @@ export interface FormLevel {
   readonly frontArc: Reading;
   readonly backArc: Reading;
   readonly breadth: Reading;
+  readonly known: FormKnowledge;
 }
 
-export function formAtDrops(form: TorsoReadings, drops: ByLevel<number>): ByLevel<FormLevel> {
-  const levels = levelNames.map((name) => form.levels[name]);
-  const heights = levels.map((level) => level.drop.value);
-  // A form stands for everybody: it is taken as even left and right, and what it leans shows when the tape is read again.
-  const sections = levels.map((level) => solveSection({ ...level, quarters: null }));
-  const curve = (value: (section: Section) => number) => heightCurve(heights, sections.map(value));
-  const breadth = curve((section) => section.leftBreadth);
-  const front = curve((section) => section.frontDepth);
-  const back = curve((section) => section.backDepth);
-  const exponent = curve((section) => section.exponent);
-  return mapLevels((name) => {
-    const drop = drops[name];
-    const half = mm(breadth(drop));
-    const section: Section = {
-      leftBreadth: half,
-      rightBreadth: half,
-      frontDepth: mm(front(drop)),
-      backDepth: mm(back(drop)),
-      exponent: ratio(exponent(drop)),
-    };
-    const read = sectionReading(section);
-    const near = neighbours(levels, heights, drop);
-    const like = (value: number, reading: (level: LevelReadings) => Reading) => asKnown(value, near.map(reading));
-    return {
-      section,
-      girth: like(read.girth, (level) => level.girth),
-      frontArc: like(read.frontArc, (level) => level.frontArc),
-      backArc: like(read.backArc, (level) => level.backArc),
-      breadth: like(2 * half, (level) => level.breadth),
-    };
-  });
+/** `off`: below the form's lower edge; `beyond`: above or below everything that was read of it, by so much (mm). */
+export type FormKnowledge =
+  | { readonly kind: "line" }
+  | { readonly kind: "between" }
+  | { readonly kind: "beyond"; readonly side: "above" | "below"; readonly by: number }
+  | { readonly kind: "off"; readonly by: number };
+
+export function formAtDrops(curve: FormCurve, drops: ByLevel<number>, lowerEdge?: number): ByLevel<FormLevel> {
+  return mapLevels((name) => levelAt(curve, name, drops[name], lowerEdge));
 }
 
-/** The levels between which a drop lies; one level alone where the drop is on it or beyond the ends. */
-function neighbours(
-  levels: readonly LevelReadings[],
-  heights: readonly number[],
+function levelAt({ stations, sectionAt }: FormCurve, name: LevelName, drop: number, lowerEdge?: number): FormLevel {
+  const own = stations.find((station) => station.name === name && Math.abs(station.depthBelowNape - drop) <= onLine);
+  const section = sectionAt(own === undefined ? drop : own.depthBelowNape);
+  const read = sectionReading(section);
+  const known = knowledgeOf(stations, own, drop, lowerEdge);
+  const unsure = known.kind === "beyond" || known.kind === "off" ? unknownGrows * known.by : 0;
+  const near = neighbors(stations, drop).map(({ readings }) => readings);
+  const like = (value: number, share: number, reading: (level: LevelReadings) => Reading) =>
+    asKnown(value, near.map(reading), share * unsure);
+  const { left, right } = reachOf(section);
+  return {
+    section,
+    girth: like(read.girth, 1, (level) => level.girth),
+    frontArc: like(read.frontArc, 1 / 2, (level) => level.frontArc),
+    backArc: like(read.backArc, 1 / 2, (level) => level.backArc),
+    breadth: like(left + right, 1 / 4, (level) => level.breadth),
+    known,
+  };
+}
+
+/** How fast a girth may change where nothing was read (mm for each mm of height, one standard deviation). A judgement. */
+const unknownGrows = 1;
+
+function knowledgeOf(
+  stations: readonly FormStation[],
+  own: FormStation | undefined,
   drop: number,
-): readonly LevelReadings[] {
-  const below = heights.findIndex((height) => height >= drop - onLevel);
-  if (below === -1) return levels.slice(-1);
-  const isOn = Math.abs((heights[below] as number) - drop) <= onLevel;
-  return below === 0 || isOn ? levels.slice(below, below + 1) : levels.slice(below - 1, below + 1);
+  lowerEdge: number | undefined,
+): FormKnowledge {
+  if (lowerEdge !== undefined && drop > lowerEdge) return { kind: "off", by: drop - lowerEdge };
+  if (own?.isLine) return { kind: "line" };
+  const [first, last] = [stations[0] as FormStation, stations[stations.length - 1] as FormStation];
+  const [above, below] = [first.depthBelowNape - drop, drop - last.depthBelowNape];
+  if (above > onLine) return { kind: "beyond", side: "above", by: above };
+  return below > onLine ? { kind: "beyond", side: "below", by: below } : { kind: "between" };
 }
 
-/** A drop this close (mm) to a level is on it: a waist is not found closer than that. */
-const onLevel = 2;
+/** The heights between which a depth lies; one alone where the depth is on it or beyond the ends. */
+function neighbors(stations: readonly FormStation[], drop: number): readonly FormStation[] {
+  const below = stations.findIndex(({ depthBelowNape }) => depthBelowNape >= drop - onLine);
+  if (below === -1) return stations.slice(-1);
+  const isOn = Math.abs((stations[below] as FormStation).depthBelowNape - drop) <= onLine;
+  return below === 0 || isOn ? stations.slice(below, below + 1) : stations.slice(below - 1, below + 1);
+}
 
-function asKnown(value: number, near: readonly Reading[]): Reading {
+/** Known as well as what lies around it; where nothing was read, less well. */
+function asKnown(value: number, near: readonly Reading[], unsure: number): Reading {
   const spreads = near.map((reading) => (reading.kind === "estimated" ? reading.spread : 0));
-  const spread = Math.max(...spreads);
+  const spread = Math.hypot(Math.max(...spreads), unsure);
   return spread === 0 ? measured(mm(value)) : estimated(mm(value), mm(spread));
 }

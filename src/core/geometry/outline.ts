@@ -1,69 +1,58 @@
 import { quarterLengths as lengthsOf, quarterPoint, type UnitQuarter, unitQuarter } from "./superellipse";
+import { type CurveLengths, type CurveOutline, type SupportShape, tracedLengths, tracedOutline } from "./supportCurve";
 
-/** Four quarters of superellipses that join at the sides and at centre front and back: half-breadths and depths in mm. */
+/** Four quarters of superellipses that join at the sides and at center front and back: half-breadths and depths in mm. */
 export interface QuarteredShape {
   readonly leftBreadth: number;
   readonly rightBreadth: number;
   readonly frontDepth: number;
   readonly backDepth: number;
-  readonly exponent: number;
+  readonly frontExponent: number;
+  readonly backExponent: number;
 }
 
-/**
- * A section drawn as points in the level plane (mm, x to the wearer's left, y to the front), in order from centre back
- * over the right side, centre front and the left side towards centre back again (the last point is not repeated).
- * Each point carries its outward normal and its signed distance along the bare surface from centre front, positive to
- * the left: from minus the right half of the girth up to, but not including, the left half.
- */
-export interface Outline {
-  readonly count: number;
-  readonly x: Float64Array;
-  readonly y: Float64Array;
-  readonly normalX: Float64Array;
-  readonly normalY: Float64Array;
-  readonly along: Float64Array;
-  readonly quarters: QuarterLengths;
-}
+/** A closed convex curve, however it is known. */
+export type ConvexShape = QuarteredShape | SupportShape;
 
-/** Lengths of the four quarters of a section's outline, from centre to side (mm). */
-export interface QuarterLengths {
-  readonly leftFront: number;
-  readonly rightFront: number;
-  readonly leftBack: number;
-  readonly rightBack: number;
-}
+export type Outline = CurveOutline;
+export type QuarterLengths = CurveLengths;
 
-export function quarterLengths(section: QuarteredShape): QuarterLengths {
-  const { leftBreadth, rightBreadth, frontDepth, backDepth, exponent } = section;
-  const length = lengthsOf(exponent);
+export function quarterLengths(shape: ConvexShape): QuarterLengths {
+  if ("support" in shape) return tracedLengths(shape);
+  const { leftBreadth, rightBreadth, frontDepth, backDepth, frontExponent, backExponent } = shape;
+  const front = lengthsOf(frontExponent);
+  const back = backExponent === frontExponent ? front : lengthsOf(backExponent);
   return {
-    leftFront: length(leftBreadth, frontDepth),
-    rightFront: length(rightBreadth, frontDepth),
-    leftBack: length(leftBreadth, backDepth),
-    rightBack: length(rightBreadth, backDepth),
+    leftFront: front(leftBreadth, frontDepth),
+    rightFront: front(rightBreadth, frontDepth),
+    leftBack: back(leftBreadth, backDepth),
+    rightBack: back(rightBreadth, backDepth),
   };
 }
 
 /** The outline of a section with `4 * 2 * perPart` points. */
-export function sectionOutline(section: QuarteredShape, perPart: number): Outline {
-  const quarters = quarterLengths(section);
-  const count = 4 * 2 * perPart;
-  const outline = {
-    count,
-    x: new Float64Array(count),
-    y: new Float64Array(count),
-    normalX: new Float64Array(count),
-    normalY: new Float64Array(count),
-    along: new Float64Array(count),
-    quarters,
-  };
-  const unit = unitQuarter(section.exponent, perPart);
-  for (const [quarter, run] of quarterRuns(section, quarters).entries())
-    drawQuarter(outline, 2 * perPart * quarter, unit, run);
+export function sectionOutline(shape: ConvexShape, perPart: number): Outline {
+  if ("support" in shape) return tracedOutline(shape, 2 * perPart);
+  const quarters = quarterLengths(shape);
+  const outline = emptyOutline(4 * 2 * perPart, quarters);
+  const front = unitQuarter(shape.frontExponent, perPart);
+  const back = shape.backExponent === shape.frontExponent ? front : unitQuarter(shape.backExponent, perPart);
+  for (const [quarter, run] of quarterRuns(shape, quarters).entries())
+    drawQuarter(outline, 2 * perPart * quarter, run.front === 1 ? front : back, run);
   return outline;
 }
 
-/** One quarter on the way round: on which side it lies, where it starts along the outline and how long it is. */
+const emptyOutline = (count: number, quarters: QuarterLengths): Outline => ({
+  count,
+  x: new Float64Array(count),
+  y: new Float64Array(count),
+  normalX: new Float64Array(count),
+  normalY: new Float64Array(count),
+  along: new Float64Array(count),
+  quarters,
+});
+
+/** One quarter on the way around: on which side it lies, where it starts along the outline and how long it is. */
 interface QuarterRun {
   readonly breadth: number;
   readonly depth: number;
@@ -90,7 +79,7 @@ function quarterRuns(section: QuarteredShape, quarters: QuarterLengths): readonl
 function drawQuarter(outline: Outline, at: number, unit: UnitQuarter, run: QuarterRun): void {
   const { breadth, depth, left, front } = run;
   const steps = unit.count - 1;
-  // Points of a quarter are told from its centre to its side; right front and left back are walked the other way.
+  // Points of a quarter are told from its center to its side; right front and left back are walked the other way.
   const [first, step] = left === front ? [0, 1] : [steps, -1];
   let point = quarterPoint(unit, first, breadth, depth);
   let chords = 0;

@@ -1,4 +1,4 @@
-import type { Section } from "../body/section";
+import type { SectionAt } from "../body/torsoCurve";
 import { heightCurve } from "../geometry/heightCurve";
 import { quarterLengths } from "../geometry/outline";
 
@@ -12,7 +12,7 @@ export interface Surface {
   readonly backQuarter: readonly number[];
   /** The row that stands on each level, from the top level down. */
   readonly levelRows: readonly number[];
-  readonly sectionAt: (drop: number) => Section;
+  readonly sectionAt: SectionAt;
 }
 
 /** Rows of a piece lie at most this far apart (mm): the plan file promises 20. */
@@ -21,8 +21,7 @@ const rowGap = 16;
 /** How far the padding may reach above the bust and below the full hip level (mm): to the armhole, and near the form's edge. */
 export const reach = { aboveBust: 70, belowFullHip: 80 } as const;
 
-export function formSurface(drops: readonly number[], sections: readonly Section[]): Surface {
-  const sectionAt = sectionCurve(drops, sections);
+export function formSurface(drops: readonly number[], sectionAt: SectionAt): Surface {
   const top = (drops[0] as number) - reach.aboveBust;
   const bottom = (drops[drops.length - 1] as number) + reach.belowFullHip;
   const stops = [top, ...drops, bottom];
@@ -57,23 +56,4 @@ export function levelCurve(
   const [first, last] = [drops[0] as number, drops[drops.length - 1] as number];
   if (ends === "same") return heightCurve(drops, values);
   return heightCurve([first - reach.aboveBust, ...drops, last + reach.belowFullHip], [0, ...values, 0]);
-}
-
-function sectionCurve(drops: readonly number[], sections: readonly Section[]): (drop: number) => Section {
-  const curve = <Part extends number>(part: (section: Section) => Part) => {
-    const at = heightCurve(drops, sections.map(part));
-    return (drop: number) => at(drop) as Part;
-  };
-  const left = curve((section) => section.leftBreadth);
-  const right = curve((section) => section.rightBreadth);
-  const front = curve((section) => section.frontDepth);
-  const back = curve((section) => section.backDepth);
-  const exponent = curve((section) => section.exponent);
-  return (drop) => ({
-    leftBreadth: left(drop),
-    rightBreadth: right(drop),
-    frontDepth: front(drop),
-    backDepth: back(drop),
-    exponent: exponent(drop),
-  });
 }

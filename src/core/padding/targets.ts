@@ -1,7 +1,7 @@
 import type { LevelReadings, QuarterReadings } from "../body/levelReadings";
 import { estimated, type Reading } from "../body/reading";
 import type { Section } from "../body/section";
-import { solveSection } from "../body/solveSection";
+import { sectionOfLengths } from "../body/sectionOfLengths";
 import type { FormLevel } from "../form/formAtDrops";
 import { arcMovesBySpreads, leastSeamShift, mostSeamShift, tapeAgreement } from "../tolerances";
 import { mm } from "../units";
@@ -27,6 +27,7 @@ export interface Target {
 export function levelTarget(body: LevelReadings, form: FormLevel): Target {
   const known = bodyArcs(body, form);
   const gain = body.girth.value - form.girth.value;
+  if (form.known.kind === "off") return unpadded(known, body, form);
   const isTooLarge = gain < -tapeAgreement;
   const settled = isTooLarge ? form : moveFormArcs(form, known.frontArc.value, known.backArc.value);
   const girth = Math.max(body.girth.value, settled.girth.value);
@@ -40,6 +41,18 @@ export function levelTarget(body: LevelReadings, form: FormLevel): Target {
     form: settled,
     seamBack,
     isTooLarge,
+  };
+}
+
+/** Below the form's lower edge nothing can be pinned: the target is the bare form. */
+function unpadded(known: Arcs, { girth }: LevelReadings, form: FormLevel): Target {
+  const [front, back] = [form.frontArc.value, form.backArc.value];
+  return {
+    quarters: quarterTargets(null, front, back, front, back),
+    body: { girth, ...known },
+    form,
+    seamBack: 0,
+    isTooLarge: true,
   };
 }
 
@@ -79,11 +92,9 @@ function moveFormArcs(form: FormLevel, front: number, back: number): FormLevel {
   return { ...moved, girth, section: resolved(section, moved) };
 }
 
-function resolved(section: Section, form: FormLevel): Section {
-  const { girth, frontArc, backArc } = form;
-  const breadth = form.breadth;
-  return solveSection({ drop: girth, girth, frontArc, backArc, breadth, exponent: section.exponent, quarters: null });
-}
+/** The same breadth and exponents with other lengths in front and behind; a traced section is what it is. */
+const resolved = (section: Section, { frontArc, backArc }: FormLevel): Section =>
+  "frontDepth" in section ? sectionOfLengths(section, frontArc.value, backArc.value) : section;
 
 /** The seam moves so that what the halves miss their readings by is shared, up to the most a seam may be re-marked. */
 function seamMove(front: number, back: number, want: Arcs): number {

@@ -1,12 +1,14 @@
-import { mapLevels } from "../body/levelReadings";
 import { sectionReading } from "../body/sectionReading";
-import { levelNames } from "../body/vocabulary";
+import type { TorsoLine } from "../body/torsoCurve";
+import { type LevelName, levelNames, mapLevels } from "../body/vocabulary";
 import { cutArea, cutSizes } from "../padding/cutSize";
 import type { Pad } from "../padding/pad";
 import { pinningOrder } from "../padding/pinningOrder";
 import { squareMm } from "../units";
 import type { Basis, PlanInput } from "./basis";
+import { formMatters } from "./formMatters";
 import { seamShifts, shiftedReading, shortfalls } from "./givingWay";
+import { mayMiss, planBasis } from "./mayMiss";
 import { orderedPieces } from "./orderedPieces";
 import type { Plan, PlannedLevel } from "./plan";
 import type { Start } from "./start";
@@ -28,11 +30,16 @@ export function assemblePlan({ body, form }: PlanInput, from: Basis, start: Star
       body: targets[name].body,
       bodySection: from.bodySections[name],
       form: targets[name].form,
+      known: targets[name].form.known.kind,
       formSection: targets[name].form.section,
       predicted: predicted[name],
+      below: { body: linesBelow(from, from.bodyLines, name), form: linesBelow(from, from.formLines, name) },
     }),
   );
   return {
+    basis: planBasis(from),
+    mayMiss: mayMiss(from),
+    matters: formMatters(targets),
     levels: levelNames.map((name) => levels[name]),
     pieces,
     shortfalls: shortfalls(levels, body, form),
@@ -40,4 +47,13 @@ export function assemblePlan({ body, form }: PlanInput, from: Basis, start: Star
     battingArea: squareMm(pieces.reduce((area, piece) => area + cutArea(piece.cut, piece.plies), 0)),
     bareForm: mapLevels((name) => sectionReading(targets[name].form.section)),
   };
+}
+
+/** The lines between a level and the next below that are no levels themselves. */
+function linesBelow({ drops }: Basis, lines: readonly TorsoLine[], name: LevelName): readonly TorsoLine[] {
+  const next = levelNames[levelNames.indexOf(name) + 1];
+  if (next === undefined) return [];
+  return lines.filter(
+    (line) => line.name === "between" && line.depthBelowNape > drops[name] && line.depthBelowNape < drops[next],
+  );
 }

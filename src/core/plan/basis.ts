@@ -1,11 +1,14 @@
-import { mapLevels, type QuarterReadings, torsoReadings, type TorsoReadings } from "../body/levelReadings";
+import { type QuarterReadings, torsoReadings, type TorsoReadings } from "../body/levelReadings";
 import type { Measurements } from "../body/measurements";
 import type { Reading } from "../body/reading";
 import type { Section } from "../body/section";
 import { solveSection } from "../body/solveSection";
-import { type ByLevel, type LevelName, levelNames } from "../body/vocabulary";
+import { type ByLevel, type LevelName, levelNames, mapLevels } from "../body/vocabulary";
+import { type TorsoLine, torsoCurve, withLowerBreast } from "../body/torsoCurve";
 import { formAtDrops } from "../form/formAtDrops";
+import { crowded, type FormCurve, formCurve, type FormLines } from "../form/formLines";
 import { sectionOutline } from "../geometry/outline";
+import { reachOf } from "../geometry/support";
 import type { Batting } from "../material";
 import type { SideWish } from "../padding/batch";
 import type { Station } from "../padding/stack";
@@ -15,7 +18,10 @@ import { mm } from "../units";
 
 export interface PlanInput {
   readonly body: Measurements;
+  /** The form at its own levels, and its lengths. */
   readonly form: Measurements;
+  /** The bare form on the person's lines, where it was read there. */
+  readonly lines?: FormLines;
   readonly batting: Batting;
   /** A second batting, usually thinner, that may finish the outside. */
   readonly finishingBatting?: Batting;
@@ -27,35 +33,69 @@ export interface Basis {
   readonly drops: ByLevel<number>;
   readonly targets: ByLevel<Target>;
   readonly bodySections: ByLevel<Section>;
+  /** The body's lines with its curve on each, from the top down. */
+  readonly bodyLines: readonly TorsoLine[];
+  readonly form: FormCurve;
+  /** The bare form's curve under the padding: on the body's lines as the targets take it, and between. */
+  readonly formLines: readonly TorsoLine[];
   readonly surface: Surface;
   readonly stations: readonly Station[];
   readonly sides: readonly SideWish[];
 }
 
 /** Works out the basis from measurements that have passed the checks for contradictions. */
-export function basis({ body, form }: Pick<PlanInput, "body" | "form">): Basis {
+export function basis({ body, form, lines = {} }: Pick<PlanInput, "body" | "form" | "lines">): Basis {
   const torso = torsoReadings(body, form);
   const drops = mapLevels((name) => torso.levels[name].drop.value as number);
-  const bare = formAtDrops(torsoReadings(form), drops);
+  const curve = formCurve(form, lines, drops);
+  const bare = formAtDrops(curve, drops, form.lowerEdgeBelowNape);
   const targets = mapLevels((name) => levelTarget(torso.levels[name], bare[name]));
   const bodySections = mapLevels((name) => {
     const { frontArc, backArc } = targets[name].body;
     return solveSection({ ...torso.levels[name], frontArc, backArc });
   });
-  const sections = levelNames.map((name) => targets[name].form.section);
+  const formLines = surfaceLines(curve, drops, targets);
   const dropList = levelNames.map((name) => drops[name]);
   return {
     body: torso,
     drops,
     targets,
     bodySections,
-    surface: formSurface(dropList, sections),
-    stations: sections.map((section, i) => ({
-      drop: dropList[i] as number,
-      outline: sectionOutline(section, tapePoints),
+    bodyLines: bodyLines(body, drops, bodySections),
+    form: curve,
+    formLines,
+    surface: formSurface(dropList, torsoCurve(formLines)),
+    stations: levelNames.map((name) => ({
+      drop: drops[name],
+      outline: sectionOutline(targets[name].form.section, tapePoints),
     })),
     sides: levelNames.map((name) => sideWish(torso, targets, bodySections, name)),
   };
+}
+
+/** The body's lines with its curves, and the one between bust and underbust where it was read. */
+function bodyLines(body: Measurements, drops: ByLevel<number>, sections: ByLevel<Section>): readonly TorsoLine[] {
+  const lines = levelNames.map((name) => ({ name, depthBelowNape: drops[name], section: sections[name] }));
+  return body.lowerBreastGirth === undefined ? lines : withLowerBreast(lines, body.lowerBreastGirth);
+}
+
+/**
+ * The bare form's curve for the rows of pieces: on the person's lines as the targets take it, and through what else was read of
+ * it between, but for heights that are close to a line.
+ */
+function surfaceLines({ lines }: FormCurve, drops: ByLevel<number>, targets: ByLevel<Target>): readonly TorsoLine[] {
+  const own = levelNames.map((name) => ({
+    name,
+    depthBelowNape: drops[name],
+    section: targets[name].form.section,
+  }));
+  const [top, bottom] = [drops.bust, drops.fullHip];
+  const between = lines.filter(
+    ({ depthBelowNape: depth }) =>
+      depth > top && depth < bottom && own.every((line) => Math.abs(line.depthBelowNape - depth) >= crowded),
+  );
+  const all = [...own, ...between.map((line) => ({ ...line, name: "between" as const }))];
+  return all.toSorted((one, other) => one.depthBelowNape - other.depthBelowNape);
 }
 
 /** Points in each eighth of the outline the tape is laid round: its chords are then short of the arc by less than 0.1 mm. */
@@ -69,10 +109,11 @@ function sideWish(
   name: LevelName,
 ): SideWish {
   const { section, breadth } = targets[name].form;
+  const [wish, has] = [reachOf(sections[name]), reachOf(section)];
   const spread = (reading: Reading) => (reading.kind === "estimated" ? reading.spread / 2 : 0);
   return {
-    left: sections[name].leftBreadth - section.leftBreadth,
-    right: sections[name].rightBreadth - section.rightBreadth,
+    left: wish.left - has.left,
+    right: wish.right - has.right,
     spread: Math.hypot(spread(body.levels[name].breadth), spread(breadth)),
   };
 }

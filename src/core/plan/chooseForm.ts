@@ -1,11 +1,12 @@
-import { mapLevels, torsoReadings } from "../body/levelReadings";
+import { torsoReadings } from "../body/levelReadings";
 import type { Measurements } from "../body/measurements";
-import { levelNames } from "../body/vocabulary";
+import { levelNames, mapLevels } from "../body/vocabulary";
 import type { Batting } from "../material";
 import { levelTarget } from "../padding/targets";
 import { tapeAgreement } from "../tolerances";
 import { type Millimetres, mm } from "../units";
 import { formAtDrops } from "../form/formAtDrops";
+import { formCurve } from "../form/formLines";
 import type { FormTable } from "../form/formTable";
 
 /**
@@ -26,10 +27,8 @@ export function chooseForm(body: Measurements, table: FormTable, batting: Battin
   return table.sizes
     .map(({ name, measurements }): RankedSize => {
       const { levels } = torsoReadings(body, measurements);
-      const bare = formAtDrops(
-        torsoReadings(measurements),
-        mapLevels((level) => levels[level].drop.value as number),
-      );
+      const drops = mapLevels((level) => levels[level].drop.value as number);
+      const bare = formAtDrops(formCurve(measurements, {}, drops), drops, measurements.lowerEdgeBelowNape);
       const gains = levelNames.map(
         (level) => levels[level].girth.value - levelTarget(levels[level], bare[level]).form.girth.value,
       );

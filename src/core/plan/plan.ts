@@ -1,8 +1,11 @@
 import type { LevelName, ByLevel } from "../body/vocabulary";
 import type { Reading } from "../body/reading";
 import type { Section } from "../body/section";
+import type { TorsoLine } from "../body/torsoCurve";
+import type { FormKnowledge } from "../form/formAtDrops";
 import type { Piece } from "../padding/piece";
 import type { Millimetres, SquareMillimetres } from "../units";
+import type { FormMatter } from "./formMatters";
 
 /** What the tape reads at one level: all round, and the front and back from side seam to side seam (mm). */
 export interface TapeReading {
@@ -29,8 +32,12 @@ export interface PlannedLevel {
   readonly body: KnownReadings;
   readonly bodySection: Section;
   readonly form: KnownReadings;
+  /** How the bare form is known here. */
+  readonly known: FormKnowledge["kind"];
   readonly formSection: Section;
   readonly predicted: TapeReading;
+  /** What else is known of the curves of body and bare form between this level and the next below. */
+  readonly below: { readonly body: readonly TorsoLine[]; readonly form: readonly TorsoLine[] };
 }
 
 /**
@@ -71,6 +78,11 @@ export interface SeamShift {
 
 /** What the tool worked out: pieces in the order of pinning, what the tape must read after each, and what stays short. */
 export interface Plan {
+  /** `lines`: the bare form was read on every one of the person's lines. `draft`: what it reads there is reckoned. */
+  readonly basis: "draft" | "lines";
+  /** What the first readings may miss by: nine in ten lie within it (mm). */
+  readonly mayMiss: Millimetres;
+  readonly matters: readonly FormMatter[];
   readonly levels: readonly PlannedLevel[];
   readonly pieces: readonly PlannedPiece[];
   readonly shortfalls: readonly Shortfall[];

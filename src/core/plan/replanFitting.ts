@@ -1,6 +1,6 @@
-import { mapLevels, type QuarterReadings } from "../body/levelReadings";
+import type { QuarterReadings } from "../body/levelReadings";
 import { measured, type Reading } from "../body/reading";
-import { type ByLevel, type LevelName, levelNames } from "../body/vocabulary";
+import { type ByLevel, type LevelName, levelNames, mapLevels } from "../body/vocabulary";
 import { belief } from "../calibration/belief";
 import type { Belief, BelievedWorth, LevelBelief } from "../calibration/believed";
 import type { BareSpread, Evidence, Reread } from "../calibration/evidence";

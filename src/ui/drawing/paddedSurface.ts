@@ -3,7 +3,7 @@ import type { Piece } from "../../core/padding/piece";
 import { stackThickness } from "../../core/padding/stack";
 import { acrossPage, type FigureView } from "./figureView";
 import { at, type PicturePoint } from "./picturePoint";
-import type { SectionAt } from "./torsoCurves";
+import type { SectionAt } from "../../core/body/torsoCurve";
 
 /**
  * The form with its padding as rings, one for every few millimetres of drop, from which figures take their silhouettes

@@ -4,7 +4,7 @@ import { facingStretch, type FigureView } from "./figureView";
 import { type PaddedSurface, placeOnPage } from "./paddedSurface";
 import { smoothRuns } from "./pathText";
 import type { PicturePoint } from "./picturePoint";
-import type { SectionAt } from "./torsoCurves";
+import type { SectionAt } from "../../core/body/torsoCurve";
 
 /**
  * The parts of a piece that face the reader, as strips from top to bottom: the left and right edge on the page at each

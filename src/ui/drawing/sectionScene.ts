@@ -2,6 +2,7 @@ import type { Millimetres } from "../../core/units";
 import type { Piece } from "../../core/padding/piece";
 import type { PlannedLevel, SeamShift } from "../../core/plan/plan";
 import { sectionOutline } from "../../core/geometry/outline";
+import { reachOf } from "../../core/geometry/support";
 import { levelWords, pictureWords } from "../text/pictures";
 import { layeredSection, outlinePoints, type LayeredSection } from "./layerOutlines";
 import type { LengthWriter } from "./lengthWriter";
@@ -96,16 +97,12 @@ function seamMarks(
   shift: SeamShift | undefined,
   size: number,
 ): readonly Mark[] {
-  const { formSection, bodySection } = level;
+  const [form, body] = [reachOf(level.formSection), reachOf(level.bodySection)];
   const tick = (side: 1 | -1, form: number, body: number): string =>
     segment(at(side * (form - size * 0.6), 0), at(side * (Math.max(body, reachAtSide(layered, side)) + size * 0.7), 0));
   const middle = (y: number, out: number): string => segment(at(0, y), at(0, y + out));
-  const seam = mark(
-    "seam",
-    tick(1, formSection.leftBreadth, bodySection.leftBreadth),
-    tick(-1, formSection.rightBreadth, bodySection.rightBreadth),
-  );
-  const centre = mark("centre", middle(formSection.frontDepth, -size), middle(-formSection.backDepth, size));
+  const seam = mark("seam", tick(1, form.left, body.left), tick(-1, form.right, body.right));
+  const centre = mark("centre", middle(form.front, -size), middle(-form.back, size));
   if (!isMoved(shift)) return [seam, centre, mark("seamMoved")];
   const moved = ([1, -1] as const).map((side) => movedMark(layered, side, shift, size));
   return [seam, centre, mark("seamMoved", ...moved)];
@@ -132,7 +129,7 @@ function placeLabels(
   size: number,
   lengths: LengthWriter,
 ): readonly Label[] {
-  const { formSection } = level;
+  const { front, back } = reachOf(level.formSection);
   const sideX = frame.width / 2 - size * 0.4;
   const foot = frame.y + frame.height;
   const estimated = [level.body.frontArc, level.body.backArc].some((arc) => arc.kind === "estimated");
@@ -143,7 +140,7 @@ function placeLabels(
     label("strong", at(-sideX, -size * 0.7), pictureWords.right, "start"),
     label("quiet", at(sideX, size * 0.7), pictureWords.sideSeam, "end"),
     label("quiet", at(-sideX, size * 0.7), pictureWords.sideSeam, "start"),
-    label("name", at(0, (formSection.frontDepth - formSection.backDepth) / 2), pictureWords.form),
+    label("name", at(0, (front - back) / 2), pictureWords.form),
     label("name", bodyWordsAt(frame, size), estimated ? pictureWords.bodyEstimated : pictureWords.body, "start"),
     ...(isMoved(shift) ? [label("quiet", at(sideX, foot - size * 0.8), seamWords(shift, lengths), "end")] : []),
   ];

@@ -3,6 +3,7 @@ import { at, between, type PicturePoint } from "../drawing/picturePoint";
 import { landmarkWords } from "../text/pictures";
 import { armRoute } from "./armRoute";
 import { type FigureShape, nape } from "./figureShape";
+import { apexToUnderbustRoute, belowNapeRoute, heightRoute } from "./placeRoute";
 import { backRoute, neckRoute, shoulderDropRoute, shoulderRoute } from "./shoulderRoute";
 import { mirror, onSide, type Side } from "./side";
 import { type Landmark, plainRoute, type TapeRoute } from "./tapeRoute";
@@ -17,14 +18,18 @@ export function lengthRoute(name: LengthName, shape: FigureShape): TapeRoute {
     case "rightShoulderToApex":
       return chestRoute(shape, ["right"]);
     case "apexToApex":
-      return {
-        ...plainRoute,
-        tapes: [[mirror(shape.apex), shape.apex]],
-        landmarks: [mirror(shape.apex), shape.apex].map((place) => ({ place, words: landmarkWords.apex })),
-      };
+      return apartRoute(shape);
     case "frontWaistLength":
     case "sideNeckToWaistBack":
       return waistLengthRoute(name, shape);
+    case "napeHeight":
+      return heightRoute(0, landmarkWords.nape, shape);
+    case "lowerEdgeBelowNape":
+      return belowNapeRoute(lowerEdge, landmarkWords.lowerEdge, shape);
+    case "apexToUnderbust":
+      return apexToUnderbustRoute(shape);
+    case "lowerBreastGirth":
+      return lowerBreastRoute(shape);
     case "napeToWaist":
       return {
         ...plainRoute,
@@ -62,6 +67,31 @@ export function lengthRoute(name: LengthName, shape: FigureShape): TapeRoute {
       return armRoute(name, shape);
   }
 }
+
+/** The lower edge of the figure that the pictures show (mm below the nape). */
+const lowerEdge = 660;
+
+/** All around, three quarters of the way from the bust line to the underbust line, as seen from a little above. */
+function lowerBreastRoute({ drops, half }: FigureShape): TapeRoute {
+  const drop = drops.bust + 0.75 * (drops.underbust - drops.bust);
+  const bow = (sag: number): readonly PicturePoint[] =>
+    Array.from({ length: 25 }, (_, i) => {
+      const share = -1 + i / 12;
+      return at(share * half(drop), drop + sag * Math.sqrt(Math.max(0, 1 - share * share)));
+    });
+  return {
+    ...plainRoute,
+    tapes: [bow(13)],
+    hidden: [bow(-13)],
+    landmarks: [{ place: at(half(drop), drop), words: landmarkWords.lowerBreast }],
+  };
+}
+
+const apartRoute = ({ apex }: FigureShape): TapeRoute => ({
+  ...plainRoute,
+  tapes: [[mirror(apex), apex]],
+  landmarks: [mirror(apex), apex].map((place) => ({ place, words: landmarkWords.apex })),
+});
 
 function chestRoute({ neckSide, apex }: FigureShape, sides: readonly Side[]): TapeRoute {
   const line = [neckSide, between(neckSide, apex, 0.5), apex].map((point, i) =>

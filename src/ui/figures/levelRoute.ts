@@ -1,7 +1,8 @@
 import type { LevelName, LevelReadingName } from "../../core/body/vocabulary";
 import { at, type PicturePoint } from "../drawing/picturePoint";
-import { landmarkWords } from "../text/pictures";
+import { landmarkWords, levelWords } from "../text/pictures";
 import type { FigureShape } from "./figureShape";
+import { belowNapeRoute, depthRoute, heightRoute } from "./placeRoute";
 import { plainRoute, type TapeRoute } from "./tapeRoute";
 
 /**
@@ -55,6 +56,12 @@ export function levelRoute(level: LevelName, reading: LevelReadingName, shape: F
       return arc("back", 0, 1);
     case "Breadth":
       return { ...plainRoute, straight: [{ from: at(-half, drop), to: at(half, drop), helper: boards(half, drop) }] };
+    case "Depth":
+      return depthRoute(level, shape);
+    case "BelowNape":
+      return belowNapeRoute(drop, levelWords[level], shape);
+    case "Height":
+      return heightRoute(drop, levelWords[level], shape);
   }
 }
 

@@ -13,6 +13,7 @@ export interface MeasureGroup {
 const order: readonly Improvement[] = [
   "wholePlan",
   "frontAndBack",
+  "linePlaces",
   "levelHeights",
   "betweenLevels",
   "apexPlace",

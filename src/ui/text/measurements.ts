@@ -9,29 +9,11 @@ import {
   levelNames,
   levelReadingNames,
   type MeasurementName,
+  type tapeReadingNames,
 } from "../../core/body/vocabulary";
+import type { MeasurementText } from "./measurementText";
 import { levelWords, lineWords } from "./pictures";
-
-/**
- * What each measurement is and how to take it, in our own words. Left and right are the wearer's. The tape is snug when
- * it stays up by itself and a finger still slides under it.
- */
-export interface MeasurementText {
-  /** On a line of its own; a front or back measurement is explained by its `what`. */
-  readonly label: string;
-  /** What it is. */
-  readonly what: string;
-  /** How to take it of a person, with someone to help: two sentences. */
-  readonly onBody: string;
-  /** The same alone, in front of a mirror: one sentence more. */
-  readonly alone: string;
-  /** How to take it of a form: two sentences. */
-  readonly onForm: string;
-  /** Where to find the place. */
-  readonly landmark: string;
-  /** What most often goes wrong. */
-  readonly mistake: string;
-}
+import { belowNapeText, depthText, heightText, lengthPlaceTexts } from "./placeTexts";
 
 /** What the plan does better once it knows a measurement. */
 export const improvementText: { readonly [improvement in Improvement]: string } = {
@@ -41,6 +23,7 @@ export const improvementText: { readonly [improvement in Improvement]: string } 
   leftAndRight: "Pads each side for itself.",
   sectionShape: "Places the padding toward the front, the back or the sides.",
   apexPlace: "Puts the bust at the right height and width.",
+  linePlaces: "Puts each line where the person has it: a tape over the body cannot tell that.",
   levelHeights: "Puts each level line at the person’s height.",
   waistTilt: "Shows a waist that runs lower in front or in back.",
   shoulderMatch: "Shows whether the form’s shoulders can serve.",
@@ -140,7 +123,7 @@ const sides = {
     across: "from center back to the right side seam",
     from: "from center back to the right mark",
   },
-} as const satisfies { readonly [reading in Exclude<LevelReadingName, "Girth" | "Breadth">]: object };
+} as const satisfies { readonly [reading in Exclude<(typeof tapeReadingNames)[number], "Girth">]: object };
 
 const levelLabels: ByLevel<string> = {
   bust: "Bust",
@@ -152,6 +135,9 @@ const levelLabels: ByLevel<string> = {
 
 function levelText(level: LevelName, reading: LevelReadingName): MeasurementText {
   if (reading === "Girth") return girthTexts[level];
+  if (reading === "Depth") return depthText(level);
+  if (reading === "BelowNape") return belowNapeText(level);
+  if (reading === "Height") return heightText(level);
   return reading === "Breadth" ? breadthText(level) : arcText(level, reading);
 }
 
@@ -220,6 +206,7 @@ const lengthTexts: { readonly [name in LengthName]: MeasurementText } = {
   shoulderToApex,
   leftShoulderToApex: { ...shoulderToApex, label: "Left shoulder to apex" },
   rightShoulderToApex: { ...shoulderToApex, label: "Right shoulder to apex" },
+  ...lengthPlaceTexts,
   apexToApex: {
     label: "Apex to apex",
     what: "From one point of the bust to the other, straight across.",

@@ -47,7 +47,11 @@ export const improvementGroups: {
 } = {
   wholePlan: { title: "The first three", buys: "A first plan." },
   frontAndBack: { title: "Front and back", buys: "Places the front and the back padding; nothing else can." },
-  levelHeights: { title: "Heights", buys: "Puts the waist and hip lines at the person’s heights." },
+  linePlaces: {
+    title: "Where the lines lie",
+    buys: "Places every line on the form. A line 1/2 in off can be 1 in off around.",
+  },
+  levelHeights: { title: "Lengths over the body", buys: "Puts the waist and hip lines at the person’s heights." },
   betweenLevels: { title: "Two more all around", buys: "Shapes the padding under the bust and over the hip bones." },
   apexPlace: { title: "The bust", buys: "Puts the fullest point at the right height and width." },
   leftAndRight: { title: "Left and right", buys: "Pads each side for itself." },

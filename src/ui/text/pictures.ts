@@ -86,4 +86,6 @@ export const landmarkWords = {
   midArm: "halfway",
   elbow: "elbow",
   wrist: "wrist bone",
+  lowerEdge: "lower edge",
+  lowerBreast: "three quarters down",
 } as const;

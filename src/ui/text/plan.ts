@@ -4,12 +4,14 @@ import type { Piece, PieceZone } from "../../core/padding/piece";
 import type { PlannedLevel, PlannedPiece, SeamShift, Shortfall } from "../../core/plan/plan";
 import { type Millimetres, mm } from "../../core/units";
 import type { PlanWords } from "../../document/planFile";
+import { formMatterText } from "./formMatters";
 import { levelWords, lineWords } from "./pictures";
 
 /** The English of a plan: what a piece is called, where it goes, what to do about what stays short, in one unit. */
 export const planWords = (step: LengthStep): PlanWords => ({
   pieceName,
   piecePlace: (piece, levels) => piecePlace(piece, levels, step),
+  formMatter: (matter) => formMatterText(matter, step),
   shortfallAdvice: (shortfall) => shortfallAdvice(shortfall, step),
   seamShift: (shift) => seamShiftText(shift, step),
 });

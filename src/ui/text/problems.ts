@@ -67,6 +67,16 @@ export function measurementProblemText(problem: MeasurementProblem, step: Length
       return `${whose} ${first} puts the bust ${got} below the nape, and the ${second} puts the waist ${length(most)} below the nape: the bust must be higher. Measure both again.`;
     case "highHipNotAboveFullHip":
       return `${whose} ${first} reads ${got}, which is not less than the ${second}, ${length(most)}. Measure both again from the waist elastic.`;
+    case "heightDoesNotFitNape":
+      return `${whose} ${first} and ${second} put the line ${got} below the nape; it can only be ${between}. Measure both again above the same floor.`;
+    case "linesOutOfOrder":
+      return `${whose} ${first} puts its line ${got} below the nape, which is not below the line of the ${second}; it can only be ${between}. Measure both again.`;
+    case "heightWithoutNape":
+      return `${whose} ${first} is missing, so the heights above the floor cannot be used. Measure the nape above the same floor.`;
+    case "linesClose":
+      return `Please check: ${lower(whose)} ${first} and ${second} put two lines only ${got} apart. Measure both heights again; if they stay so close, it is right.`;
+    case "heightsDisagree":
+      return `Please check: ${lower(whose)} ${first} puts its line ${got} below the nape, and the ${second} puts it ${between}. Measure the one you trust less again; until then the first one counts.`;
     case "unusual":
       return `Please check: ${lower(whose)} ${first} reads ${got}. A slip of unit or tape would read like this; if the tape says so again, it is right.`;
     case "unusualProportion":

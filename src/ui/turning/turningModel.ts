@@ -1,9 +1,11 @@
+import type { SectionAt } from "../../core/body/torsoCurve";
 import type { PlannedLevel, PlannedPiece } from "../../core/plan/plan";
 import { heightCurve } from "../../core/geometry/heightCurve";
+import { reachOf } from "../../core/geometry/support";
 import { reach as paddingReach } from "../../core/padding/surface";
 import { mm, ratio } from "../../core/units";
 import { figureExtent } from "../drawing/figureScene";
-import { type SectionAt, torsoCurves } from "../drawing/torsoCurves";
+import { torsoCurves } from "../drawing/torsoCurves";
 import { ringDrops, standing, type StandingRing, type TurningRing, turningSurface } from "./turningSurface";
 
 /**
@@ -47,33 +49,22 @@ export const crownTop = -56;
  * standing behind the middle. All by rule, after no form in particular.
  */
 function crownAt(formAt: SectionAt, top: number): SectionAt {
-  const chest = formAt(top);
+  const chest = reachOf(formAt(top));
   const shoulder = top * 0.42;
   const heights = [crownTop, -8, shoulder * 0.5, shoulder, top];
   const broad = (half: number) =>
     heightCurve(heights, [neck.half - 3, neck.half, neck.half + (half - neck.half) * 0.66, half * 1.03, half]);
-  const front = heightCurve(heights, [
-    neck.front,
-    neck.front,
-    chest.frontDepth * 0.48,
-    chest.frontDepth * 0.68,
-    chest.frontDepth,
-  ]);
-  const back = heightCurve(heights, [
-    neck.back,
-    neck.back,
-    chest.backDepth * 0.72,
-    chest.backDepth * 0.84,
-    chest.backDepth,
-  ]);
-  const exponent = heightCurve(heights, [2, 2, 2, 2.1, chest.exponent]);
-  const [left, right] = [broad(chest.leftBreadth), broad(chest.rightBreadth)];
+  const front = heightCurve(heights, [neck.front, neck.front, chest.front * 0.48, chest.front * 0.68, chest.front]);
+  const back = heightCurve(heights, [neck.back, neck.back, chest.back * 0.72, chest.back * 0.84, chest.back]);
+  const exponent = heightCurve(heights, [2, 2, 2, 2.1, 2.5]);
+  const [left, right] = [broad(chest.left), broad(chest.right)];
   return (drop) => ({
     leftBreadth: mm(left(drop)),
     rightBreadth: mm(right(drop)),
     frontDepth: mm(front(drop)),
     backDepth: mm(back(drop)),
-    exponent: ratio(exponent(drop)),
+    frontExponent: ratio(exponent(drop)),
+    backExponent: ratio(exponent(drop)),
   });
 }
 

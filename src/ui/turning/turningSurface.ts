@@ -1,7 +1,7 @@
 import { type Outline, sectionOutline } from "../../core/geometry/outline";
 import type { Piece } from "../../core/padding/piece";
 import { stackThickness } from "../../core/padding/stack";
-import type { SectionAt } from "../drawing/torsoCurves";
+import type { SectionAt } from "../../core/body/torsoCurve";
 
 /**
  * A form or a body as rings at many heights, each with the same number of points, in the same order round: from centre

@@ -1,3 +1,4 @@
+import { reachOf } from "../../core/geometry/support";
 import type { Piece } from "../../core/padding/piece";
 import type { PlannedLevel } from "../../core/plan/plan";
 import { layeredSection } from "../drawing/layerOutlines";
@@ -54,7 +55,7 @@ export function wallScene({ level, pieces, step }: WallPicture): Scene {
       label("strong", at(side, foot - textSize * 1.05), wallPicture.wearers, "end"),
       label("strong", at(-side, foot), pictureWords.right, "start"),
       label("strong", at(side, foot), pictureWords.left, "end"),
-      label("name", at(0, (level.formSection.frontDepth - level.formSection.backDepth) / 2), pictureWords.form),
+      label("name", at(0, (reachOf(level.formSection).front - reachOf(level.formSection).back) / 2), pictureWords.form),
       ...callout.labels,
     ],
   };

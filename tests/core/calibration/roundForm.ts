@@ -16,7 +16,14 @@ const gap = 100;
 export const stations: readonly Station[] = levelNames.map((_, level) => ({
   drop: 200 + gap * level,
   outline: sectionOutline(
-    { leftBreadth: radius, rightBreadth: radius, frontDepth: radius, backDepth: radius, exponent: 2 },
+    {
+      leftBreadth: radius,
+      rightBreadth: radius,
+      frontDepth: radius,
+      backDepth: radius,
+      frontExponent: 2,
+      backExponent: 2,
+    },
     24,
   ),
 }));

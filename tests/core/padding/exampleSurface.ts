@@ -1,4 +1,4 @@
-import type { Section } from "../../../src/core/body/section";
+import type { HalvesSection } from "../../../src/core/body/section";
 import { sectionOutline } from "../../../src/core/geometry/outline";
 import type { Pad } from "../../../src/core/padding/pad";
 import type { PieceRow, PieceZone } from "../../../src/core/padding/piece";
@@ -11,18 +11,16 @@ export const radius = 120;
 export const quarter = (Math.PI / 2) * radius;
 export const drops = [200, 270, 380, 480, 580] as const;
 
-const circle: Section = {
+const circle: HalvesSection = {
   leftBreadth: mm(radius),
   rightBreadth: mm(radius),
   frontDepth: mm(radius),
   backDepth: mm(radius),
-  exponent: ratio(2),
+  frontExponent: ratio(2),
+  backExponent: ratio(2),
 };
 
-export const surface = formSurface(
-  drops,
-  drops.map(() => circle),
-);
+export const surface = formSurface(drops, () => circle);
 
 export const stationAt = (drop: number): Station => ({ drop, outline: sectionOutline(circle, 24) });
 

@@ -23,13 +23,15 @@ const level = (
   frontArc: arc(front, arcs),
   backArc: arc(girth - front, arcs),
   breadth: estimated(mm(girth / 2.7), mm(12)),
-  exponent: 2.4,
+  depth: null,
+  exponents: { front: 2.4, back: 2.4, spread: 0.4 },
   quarters,
 });
 
 const formLevel = (girth: number, front: number, arcs: Arcs): FormLevel => {
   const { girth: round, frontArc, backArc, breadth } = level(girth, front, arcs);
-  return { section: solveSection(level(girth, front, arcs)), girth: round, frontArc, backArc, breadth };
+  const section = solveSection(level(girth, front, arcs));
+  return { section, girth: round, frontArc, backArc, breadth, known: { kind: "between" } };
 };
 
 const halves = ({ quarters: { leftFront, rightFront, leftBack, rightBack } }: Target) => ({

@@ -1,0 +1,125 @@
+import type { FilePiece, PlanFile } from "./planCheckerFile";
+import { pieceThickness } from "./planCheckerThickness";
+import { halvesOf, type TruePoint, type TrueSection, type TrueShape } from "./trueShapes";
+
+/**
+ * A plan's pieces laid on a true form as a hand lays them, and read with a tape. Pieces over center back are laid from
+ * center back, all others from center front; thickness is the file's rule; the tape is the convex hull of the bare hull
+ * moved out along its normals, cut at the side seams carried straight out. Nothing of the planner is used.
+ */
+export interface LaidReading {
+  readonly girth: number;
+  readonly front: number;
+  readonly back: number;
+}
+
+export type LaidPiece = FilePiece & { readonly zone: string; readonly anchor?: string };
+export type LaidPlan = Omit<PlanFile, "pieces"> & { readonly pieces: readonly LaidPiece[] };
+
+export function readOver(plan: LaidPlan, form: TrueShape, depth: number): LaidReading {
+  const section = form.sectionAt(depth);
+  const points = surfacePoints(section);
+  const girth = halvesOf(section.ring, section.seams).girth;
+  const thickness = plan.pieces.map((piece) => thicknessOn(piece, plan, depth, girth));
+  const padded = points.map(({ x, y, normalX, normalY, arcLength }) => {
+    const out = thickness.reduce((sum, at) => sum + at(arcLength), 0);
+    return { x: x + out * normalX, y: y + out * normalY };
+  });
+  return halvesOf(hullOf(padded), section.seams);
+}
+
+/** The same with the side seams re-marked at a level as the plan says. */
+export function readAtLevel(plan: LaidPlan, form: TrueShape, level: string, depth: number): LaidReading {
+  const { girth, front, back } = readOver(plan, form, depth);
+  const moved = plan.seamShifts
+    .filter((shift) => shift.level === level)
+    .reduce((sum, { towards, perSideMm }) => sum + (towards === "back" ? 2 : -2) * perSideMm, 0);
+  return { girth, front: front + moved, back: back - moved };
+}
+
+/** The thickness of one piece at a signed distance along the true surface from center front. */
+function thicknessOn(piece: LaidPiece, plan: LaidPlan, depth: number, girth: number): (arcLength: number) => number {
+  if (piece.zone === "round") {
+    const wide = 1e6;
+    const rows = piece.rows.map(({ dropMm }) => ({ dropMm, startMm: -wide, endMm: wide }));
+    return pieceThickness({ ...piece, rows }, depth, 1, "in-the-plane");
+  }
+  if (piece.zone !== "back") return pieceThickness(piece, depth, girth, "in-the-plane");
+  // Counted from center back: in older plans the rows are counted from center front, once half around the planned form.
+  const rows = piece.anchor === "centerBack" ? piece.rows : piece.rows.map((row) => fromCenterBack(row, plan));
+  const at = pieceThickness({ ...piece, rows }, depth, girth, "in-the-plane");
+  return (arcLength) => at(arcLength - girth / 2);
+}
+
+function fromCenterBack(row: FilePiece["rows"][number], plan: LaidPlan) {
+  const half = plannedGirth(plan, row.dropMm) / 2;
+  const center = row.startMm + row.endMm > 0 ? half : -half;
+  return { dropMm: row.dropMm, startMm: row.startMm - center, endMm: row.endMm - center };
+}
+
+/** The bare form's girth that a plan takes at a depth: straight between its levels, which a back piece's middle shows as well. */
+function plannedGirth({ pieces }: LaidPlan, depth: number): number {
+  const rows = pieces.flatMap(({ zone, rows: all }) => (zone === "back" ? all : []));
+  const nearest = rows.reduce((best, row) =>
+    Math.abs(row.dropMm - depth) < Math.abs(best.dropMm - depth) ? row : best,
+  );
+  return Math.abs(nearest.startMm + nearest.endMm);
+}
+
+interface SurfacePoint extends TruePoint {
+  readonly normalX: number;
+  readonly normalY: number;
+  readonly arcLength: number;
+}
+
+/** Points at most this far apart (mm). */
+const pointStep = 2;
+
+/** The ring as points with normals and signed distances from center front, positive to the wearer's left. */
+function surfacePoints({ ring }: TrueSection): readonly SurfacePoint[] {
+  const points: SurfacePoint[] = [];
+  let [length, atFront] = [0, 0];
+  ring.forEach((from, i) => {
+    const to = ring[(i + 1) % ring.length] as TruePoint;
+    const run = Math.hypot(to.x - from.x, to.y - from.y);
+    if (run === 0) return;
+    if (from.x <= 0 && to.x > 0 && from.y > 0) atFront = length + (run * -from.x) / (to.x - from.x);
+    const [normalX, normalY] = [(from.y - to.y) / run, (to.x - from.x) / run];
+    const steps = Math.ceil(run / pointStep);
+    for (let step = 0; step <= steps; step++) {
+      const share = step / steps;
+      points.push({
+        x: from.x + share * (to.x - from.x),
+        y: from.y + share * (to.y - from.y),
+        normalX,
+        normalY,
+        arcLength: length + share * run,
+      });
+    }
+    length += run;
+  });
+  return points.map((point) => {
+    const signed = point.arcLength - atFront;
+    return {
+      ...point,
+      arcLength: signed > length / 2 ? signed - length : signed < -length / 2 ? signed + length : signed,
+    };
+  });
+}
+
+/** The convex hull of points, as a ring (Andrew's monotone chain, Inf. Proc. Letters 9, 1979, 216-219). */
+function hullOf(points: readonly TruePoint[]): readonly TruePoint[] {
+  const sorted = points.toSorted((p, q) => p.x - q.x || p.y - q.y);
+  const half = (ordered: readonly TruePoint[]): readonly TruePoint[] => {
+    const chain: TruePoint[] = [];
+    for (const point of ordered) {
+      while (chain.length >= 2 && turn(chain.at(-2) as TruePoint, chain.at(-1) as TruePoint, point) <= 0) chain.pop();
+      chain.push(point);
+    }
+    return chain.slice(0, -1);
+  };
+  return [...half(sorted), ...half(sorted.toReversed())];
+}
+
+const turn = (a: TruePoint, b: TruePoint, c: TruePoint): number =>
+  (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
