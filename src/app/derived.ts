@@ -237,27 +237,19 @@ function madeOfCut({ first, planning, input, read: { lengths }, fitting }: Asked
   return madeOf(first.plan, planning.plan, input, fitting, lengths.readingError);
 }
 
-<<<<<<< HEAD
 /** The form a plan is for; the same one however often the rest is planned anew. */
 const formOf = (planning: Planning): Measurements | null => (planning.kind === "planned" ? planning.form : null);
-=======
-const planInput = (
-  { form }: Extract<Planning, { readonly kind: "planned" }>,
-  { body, form: { lines }, batting, finishingBatting }: FittingMeasurements,
-): PlanInput => ({
-  body,
-  form,
-  lines,
-  batting,
-  ...(finishingBatting === null ? {} : { finishingBatting }),
-});
->>>>>>> 42db20c (Heights above the floor and below the nape, the bare form read on the person's lines, sections that ask for two exponents, breadth and depth; study of plans on true shapes)
 
 function planInput({ planning, read: { lengths } }: Pick<Underway, "planning" | "read">): PlanInput | null {
   const form = formOf(planning);
   if (form === null || lengths === null) return null;
-  const { body, batting, finishingBatting } = lengths;
-  return { body, form, batting, ...(finishingBatting === null ? {} : { finishingBatting }) };
+  const {
+    body,
+    batting,
+    finishingBatting,
+    form: { lines },
+  } = lengths;
+  return { body, form, lines, batting, ...(finishingBatting === null ? {} : { finishingBatting }) };
 }
 
 const impossibleReadings = ({ input, read: { lengths }, fitting }: Underway): readonly ImpossibleReading[] =>

@@ -156,7 +156,8 @@ describe("where the padding lies", () => {
       ).levels;
       return { below: highHip.drop.value - waist.drop.value, kind: highHip.drop.kind };
     };
-    expect(below(118)).toEqual({ below: expect.closeTo(118, 6), kind: "measured" });
+    // Below a waist that itself was found with a tape down the back: an estimate, with that tape's doubt.
+    expect(below(118)).toEqual({ below: expect.closeTo(118, 6), kind: "estimated" });
     expect(below()).toEqual({ below: expect.closeTo(103, 6), kind: "estimated" });
   });
 });
