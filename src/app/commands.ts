@@ -2,9 +2,11 @@ import type { LengthUnit } from "../core/lengthText";
 import { assertNever } from "../core/result";
 import type { LevelName, MeasurementName } from "../core/body/vocabulary";
 import type { BattingRole } from "../core/material";
+import type { Millimetres } from "../core/units";
 import {
   entryLength,
   isLogFull,
+  type preparations,
   withUnit,
   type BattingEntry,
   type Drafts,
@@ -32,8 +34,12 @@ export type Command =
       readonly text: string;
       /** Left out, the tape lay on the padding itself. */
       readonly over?: "cover";
+      /** Read of the bare form at one of the person's level lines: how far below the nape that line lies (mm). */
+      readonly line?: { readonly level: LevelName; readonly depth: Millimetres };
       readonly at: string;
     }
+  | { readonly does: "prepare"; readonly what: (typeof preparations)[number]; readonly at: string }
+  | { readonly does: "markLine"; readonly level: LevelName; readonly depth: Millimetres; readonly at: string }
   | { readonly does: "reread"; readonly slipped: SlippedReadings }
   | { readonly does: "draft"; readonly of: DraftOwner; readonly key: string; readonly text: string | null }
   | { readonly does: "chooseForm"; readonly table: string | null; readonly size: string | null }
@@ -84,6 +90,10 @@ function applied(fitting: Fitting, command: Command): Fitting {
       return measure(fitting, command.whose, command.name, command.text);
     case "read":
       return read(fitting, command);
+    case "prepare":
+      return withWork(fitting, { did: "prepared", what: command.what, at: command.at });
+    case "markLine":
+      return withWork(fitting, { did: "marked", belowNapeMm: depthOfLine(command), at: command.at });
     case "reread":
       return rereadAs(fitting, command.slipped);
     case "draft":
@@ -150,7 +160,7 @@ function withEntry<Kind extends Entries>(entries: Kind, name: MeasurementName, e
 }
 
 /** A reading of the padded form: the last one of each place counts, and an empty text says nothing. */
-function read(fitting: Fitting, { name, text, over, at }: Extract<Command, { readonly does: "read" }>): Fitting {
+function read(fitting: Fitting, { name, text, over, line, at }: Extract<Command, { readonly does: "read" }>): Fitting {
   const typed = text.trim();
   const key = readingDraftKey(name);
   if (typed === "") return withDraft(fitting, "other", key, null);
@@ -159,9 +169,15 @@ function read(fitting: Fitting, { name, text, over, at }: Extract<Command, { rea
     did: "measured",
     readings: { [name]: typed },
     ...(over === undefined ? {} : { over }),
+    ...(line === undefined ? {} : { belowNapeMm: depthOfLine(line) }),
     at,
   });
 }
+
+/** Where a line lies, to the tenth of a millimeter that files are written to. */
+const depthOfLine = ({ level, depth }: { readonly level: LevelName; readonly depth: Millimetres }) => ({
+  [level]: Math.round(depth * 10) / 10,
+});
 
 /** Where the text of a reading still being typed is kept. */
 export const readingDraftKey = (name: MeasurementName): string => `reading.${name}`;

@@ -70,6 +70,9 @@ const battingSchema = z.strictObject({
 });
 export type BattingEntry = Frozen<z.infer<typeof battingSchema>>;
 
+/** What is made ready before the first piece: the form stands firm, with whatever it will wear under the padding. */
+export const preparations = ["form"] as const;
+
 const moment = z.exactOptional(z.string().max(40)).meta({ description: "A moment, as ISO 8601 text." });
 const placeBelowNape = z.exactOptional(z.number().min(1).max(3000));
 const linePlacesSchema = z
@@ -103,6 +106,18 @@ const workSchema = z.discriminatedUnion("did", [
     after: entrySchema,
     at: moment,
   }),
+  z
+    .strictObject({ did: z.literal("prepared"), what: z.enum(preparations), at: moment })
+    .meta({ description: "Something was made ready before the first piece." }),
+  z
+    .strictObject({
+      did: z.literal("marked"),
+      belowNapeMm: z.exactOptional(linePlacesSchema).meta({
+        description: "How far below the nape each line was marked; left out, every line of the plan where it lies now.",
+      }),
+      at: moment,
+    })
+    .meta({ description: "The person's level lines were marked on the bare form." }),
   z
     .strictObject({ did: z.literal("replanned"), at: moment })
     .meta({ description: "The remaining pieces were updated from the measurements up to here." }),

@@ -6,6 +6,7 @@ import { levelNames } from "../../src/core/body/vocabulary";
 import { assert } from "../../src/core/result";
 import { tapeAgreement } from "../../src/core/tolerances";
 import { type Fitting, readFitting } from "../../src/document/fitting";
+import { pieceToFile } from "../../src/document/pieceFile";
 import { newFitting } from "../../src/ui/newFitting";
 
 const read = readFitting(demoFile);
@@ -70,10 +71,20 @@ describe("what is remembered", () => {
     const typing = apply(demo, { does: "draft", of: "other", key: "reading.waistGirth", text: "30" });
     expect(derive(typing)).toBe(before);
   });
-  test("a reading of the form moves the progress and not the plan", () => {
+  test("a reading over the padding moves the progress and not the plan; one of the bare form is the form's", () => {
     const derive = derivation();
-    const before = derive(demo);
-    const after = derive(apply(demo, { does: "read", name: "waistGirth", text: "30", at: "2026-01-02T03:04:05Z" }));
+    const first = derive(demo).planning;
+    assert(first.kind === "planned", "the demo can be planned");
+    const piece = first.plan.pieces[0];
+    assert(piece !== undefined, "its plan has pieces");
+    const bare = derive(
+      apply(demo, { does: "read", name: "waistGirth", text: "30", at: "2026-01-02T03:04:05Z" }),
+    ).planning;
+    expect(bare.kind === "planned" && bare.plan.levels[2]?.form.girth.value).toBeCloseTo(30 * 25.4, 0);
+    expect(bare.kind === "planned" && bare.plan.levels[2]?.known).toBe("line");
+    const padded = apply(demo, { does: "pin", piece: pieceToFile(piece, "", ""), at: "2026-01-02T03:04:05Z" });
+    const before = derive(padded);
+    const after = derive(apply(padded, { does: "read", name: "waistGirth", text: "30", at: "2026-01-02T03:04:05Z" }));
     expect(after.planning).toBe(before.planning);
     expect(after.progress).not.toBe(before.progress);
   });

@@ -14,7 +14,11 @@ export interface LaidReading {
 }
 
 export type LaidPiece = FilePiece & { readonly zone: string; readonly anchor?: string };
-export type LaidPlan = Omit<PlanFile, "pieces"> & { readonly pieces: readonly LaidPiece[] };
+export type LaidPlan = Omit<PlanFile, "pieces"> & {
+  readonly pieces: readonly LaidPiece[];
+  readonly basis: "draft" | "lines";
+  readonly mayMissMm: number;
+};
 
 export function readOver(plan: LaidPlan, form: TrueShape, depth: number): LaidReading {
   const section = form.sectionAt(depth);

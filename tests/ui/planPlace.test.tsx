@@ -192,7 +192,7 @@ describe("what to have", () => {
   // A plan that uses both.
   const twoBattings: Fitting = {
     ...newFitting("cm"),
-    body: { bustGirth: "122", waistGirth: "118", fullHipGirth: "132" },
+    body: { bustGirth: "122", waistGirth: "112", fullHipGirth: "132" },
     form: { bustGirth: "106", waistGirth: "88", fullHipGirth: "114" },
     batting: { name: "thin wadding", layerThickness: "5 mm" },
     finishingBatting: { name: "wool felt", layerThickness: "2 mm" },

@@ -112,7 +112,7 @@ export function exponentEstimate(level: LevelName): ExponentEstimate {
     case "bust":
       return { front: 3.5, back: 2.3, spread: 0.4 };
     case "underbust":
-      return { front: 2.4, back: 2.3, spread: 0.4 };
+      return { front: 2.2, back: 2.2, spread: 0.4 };
     case "waist":
     case "highHip":
     case "fullHip":
@@ -126,7 +126,7 @@ export function exponentEstimate(level: LevelName): ExponentEstimate {
  */
 export const peaksBeyondDepth: ByLevel<Estimate> = {
   bust: { value: 8, spread: 2 },
-  underbust: { value: 2, spread: 4 },
+  underbust: { value: 5, spread: 6 },
   waist: { value: 2, spread: 2 },
   highHip: { value: 5, spread: 3 },
   fullHip: { value: 13, spread: 4 },

@@ -115,7 +115,17 @@ function outOfOrder(measurements: Measurements): readonly HeightProblem[] {
       expected: range(above.depth + least, measurementFacts[`${level}BelowNape`].possible.most),
     };
     if (gap < least) return [{ severity: "contradiction", code: "linesOutOfOrder", ...found }];
-    return gap < closeLines ? [{ severity: "pleaseCheck", code: "linesClose", ...found, got: mm(gap) }] : [];
+    return gap < closeLines
+      ? [
+          {
+            severity: "pleaseCheck",
+            code: "linesClose",
+            ...found,
+            got: mm(gap),
+            expected: range(closeLines, closeLines),
+          },
+        ]
+      : [];
   });
 }
 

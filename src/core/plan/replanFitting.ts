@@ -111,7 +111,7 @@ function believedTargets({ body, targets }: Basis, learned: Belief): ByLevel<Tar
 function openTargets(quarters: QuarterReadings, now: LevelBelief, isUnderWay: boolean): QuarterReadings {
   const agrees = (left: "leftFront" | "leftBack", right: "rightFront" | "rightBack") =>
     isUnderWay &&
-    Math.abs(now.quarters[left].value + now.quarters[right].value - quarters[left] - quarters[right]) <= goodEnough;
+    Math.abs(now.quarters[left].value + now.quarters[right].value - quarters[left] - quarters[right]) <= tapeAgreement;
   const reads = ({ quarters: q }: LevelBelief) => q;
   const front = agrees("leftFront", "rightFront") ? reads(now) : null;
   const back = agrees("leftBack", "rightBack") ? reads(now) : null;
@@ -122,9 +122,6 @@ function openTargets(quarters: QuarterReadings, now: LevelBelief, isUnderWay: bo
     rightBack: back?.rightBack.value ?? quarters.rightBack,
   };
 }
-
-/** A front or back that is believed this close (mm) gets no further piece: the narrowest piece would add about twice as much. */
-const goodEnough = 2;
 
 /** Whether a level was read with just these pieces on. */
 const isFresh = ({ rereads, pinned }: PaddingSoFar, level: LevelName): boolean =>

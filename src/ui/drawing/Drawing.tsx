@@ -31,9 +31,16 @@ export const Drawing = memo(function Drawing({ scene, size = "fitted", hidden = 
     >
       {hidden ? null : <title id={`${id}t`}>{scene.title}</title>}
       {hidden ? null : <desc id={`${id}d`}>{scene.description}</desc>}
-      {scene.marks.map(({ role, path }, i) =>
+      {scene.marks.map(({ role, path, shift }, i) =>
         // The order of marks is their identity: scenes of one kind list the same marks in the same order.
-        path === "" ? null : <path key={`${role}${String(i)}`} className={`mark-${role}`} d={path} />,
+        path === "" ? null : (
+          <path
+            key={`${role}${String(i)}`}
+            className={`mark-${role}`}
+            d={path}
+            transform={shift === undefined ? undefined : `translate(${number(shift)})`}
+          />
+        ),
       )}
       {scene.labels.map((item, i) => (
         <Words key={`${item.text}${String(i)}`} item={item} />

@@ -42,6 +42,17 @@ export const markRoles = [
   "want", // a reading to be reached
   "wantGuess", // the same where it is estimated
   "over", // a reading beyond the one wanted
+  "torso", // a form as a thing one stands before: its outline
+  "torsoShade", // its side away from the light
+  "torsoPlate", // armhole plates and the cap of its neck
+  "torsoLine", // necklines and the underside of a bust
+  "torsoHair", // princess lines
+  "torsoCenter", // center lines and side seams
+  "torsoBase", // the pole
+  "levelLine", // a level line where no tape lies yet
+  "tapeOn", // a style tape that lies where it belongs
+  "tapeNow", // what the hands are on now
+  "book", // a thing held against the form
 ] as const;
 export type MarkRole = (typeof markRoles)[number];
 
@@ -49,6 +60,8 @@ export interface Mark {
   readonly role: MarkRole;
   /** SVG path data, millimetres. */
   readonly path: string;
+  /** How far the whole mark is moved to the right on the page (mm); it stays where its path says if left out. */
+  readonly shift?: number;
 }
 
 export const labelRoles = ["name", "strong", "quiet", "onTape", "number", "size", "place"] as const;
@@ -90,3 +103,7 @@ export const label = (
   text: string,
   anchor: Label["anchor"] = "middle",
 ): Label => ({ role, x: place.x, y: place.y, text, anchor });
+
+/** Marks as a second figure beside the first: the same, further to the right on the page. */
+export const movedRight = (by: number, marks: readonly Mark[]): readonly Mark[] =>
+  marks.map((item) => ({ ...item, shift: (item.shift ?? 0) + by }));

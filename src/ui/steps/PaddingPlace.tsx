@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { linesAtForm } from "../../app/linesAtForm";
 import type { PadProgress, TapePart } from "../../app/padProgress";
 import type { LevelName } from "../../core/body/vocabulary";
 import type { Plan } from "../../core/plan/plan";
@@ -18,16 +19,37 @@ import { ReadingPad } from "../padding/ReadingPad";
 import { PaddingPicture } from "../padding/PaddingPicture";
 import { ReadingsOverview } from "../padding/ReadingsOverview";
 import { ScreenTools } from "../padding/ScreenTools";
+import { DraftNote, linesThing } from "../pages/padding/DraftNote";
+import { LinesStop } from "../pages/padding/LinesStop";
+import { goTo, useAskedThing } from "../place";
 import { PlanWaiting } from "../plan/PlanWaiting";
 import { paddingWords } from "../text/padding";
 import { useDerived } from "../useDerived";
+import { useFitting } from "../useStore";
 
 /** Padding: pin the next piece, lay the tape, type what it reads, see what is left to go. */
 export function PaddingPlace() {
   const { planning, progress } = useDerived();
   if (planning.kind === "waiting" || progress === null) return <PlanWaiting />;
-  if (planning.plan.pieces.length === 0) return <p className="lead">{paddingWords.nothing}</p>;
-  return <PaddingBench plan={planning.plan} progress={progress} />;
+  return <Padding plan={planning.plan} progress={progress} />;
+}
+
+/** The draft says what it may miss by and leads to the lines; the work on the bare form fills the screen when it is asked for. */
+function Padding({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
+  const fitting = useFitting();
+  const isAsked = useAskedThing() === linesThing;
+  const isOpen = linesAtForm(plan, fitting).next.do !== "done";
+  if (isOpen && isAsked) return <LinesStop plan={plan} onLater={() => goTo("padding")} />;
+  return (
+    <>
+      {isOpen ? <DraftNote plan={plan} /> : null}
+      {plan.pieces.length === 0 ? (
+        <p className="lead">{paddingWords.nothing}</p>
+      ) : (
+        <PaddingBench plan={plan} progress={progress} />
+      )}
+    </>
+  );
 }
 
 function PaddingBench({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {

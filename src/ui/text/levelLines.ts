@@ -44,8 +44,7 @@ export const markLinesWords = {
   title: "Before the first piece: mark the lines",
   how: "Measure the form’s nape above the floor and subtract each figure; fix a pointer at that height, turn the form past it, and mark the line at short steps.",
   why: "These are the person’s heights, not the form’s own: a line may lie a little off the form’s own waist.",
-  allGuessed:
-    "These heights are estimated: the back waist length, measured on the person, makes them the person’s own.",
+  allGuessed: "These heights are estimated: the person’s heights above the floor make them the person’s own.",
 } as const;
 
 const countWords: { readonly [count: number]: string } = { 1: "one", 2: "two", 3: "three", 4: "four", 5: "five" };

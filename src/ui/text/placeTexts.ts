@@ -57,7 +57,7 @@ export const depthText = (level: LevelName): MeasurementText => ({
 export const lengthPlaceTexts = {
   napeHeight: {
     label: "Nape, above the floor",
-    what: "How high the bone at the back of the neck lies above the floor. All other heights are reckoned from it.",
+    what: "How high the bone at the back of the neck lies above the floor: all other heights are reckoned from it.",
     onBody:
       "Bend the head forward to find the bone, then hold it upright again. Lead a set square from the bone to a tape that stands on the floor, and read it.",
     alone:

@@ -72,7 +72,7 @@ export function measurementProblemText(problem: MeasurementProblem, step: Length
     case "linesOutOfOrder":
       return `${whose} ${first} puts its line ${got} below the nape, which is not below the line of the ${second}; it can only be ${between}. Measure both again.`;
     case "heightWithoutNape":
-      return `${whose} ${first} is missing, so the heights above the floor cannot be used. Measure the nape above the same floor.`;
+      return `Please check: ${lower(whose)} ${first} is missing, so a height of ${got} above the floor cannot be used. Measure the nape above the same floor.`;
     case "linesClose":
       return `Please check: ${lower(whose)} ${first} and ${second} put two lines only ${got} apart. Measure both heights again; if they stay so close, it is right.`;
     case "heightsDisagree":

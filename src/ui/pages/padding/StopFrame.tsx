@@ -1,0 +1,85 @@
+import { type ReactNode, useEffect, useRef } from "react";
+import "./stop.css";
+
+/**
+ * One stop of the work at the form: which act it is, the instruction in one sentence, one picture, what the hands do in
+ * order, and one slab to press when it is done.
+ */
+export interface StopFrameProps<Act extends string> {
+  readonly region: string;
+  readonly trail: { readonly [act in Act]: string };
+  readonly act: Act;
+  /** What the hands do: work on the form, or read and type, where the keys need the room. */
+  readonly kind: "working" | "reading";
+  readonly title: string;
+  readonly sentence: ReactNode;
+  readonly picture: ReactNode;
+  readonly children: ReactNode;
+  readonly slab: { readonly words: ReactNode; readonly press: () => void; readonly isReady: boolean };
+  /** Small ways out beside the work: never in the way of the slab. */
+  readonly ways: ReactNode;
+}
+
+export function StopFrame<Act extends string>(props: StopFrameProps<Act>) {
+  const { region, trail, act, kind, title, sentence, picture, children, slab, ways } = props;
+  const acts = Object.keys(trail) as Act[];
+  const heading = useHeadingFirst(title);
+  return (
+    <section className={`stop stop-${kind}`} aria-label={region}>
+      <ol className="stop-trail">
+        {acts.map((name) => (
+          <li key={name} aria-current={name === act ? "step" : undefined}>
+            {trail[name]}
+          </li>
+        ))}
+      </ol>
+      <header className="stop-head">
+        <h1 className="stop-title" ref={heading} tabIndex={-1}>
+          {title}
+        </h1>
+        <p className="stop-sentence">{sentence}</p>
+      </header>
+      {picture === null ? null : <div className="stop-picture">{picture}</div>}
+      <div className="stop-work">
+        {children}
+        <div className="stop-ways">{ways}</div>
+      </div>
+      <button type="button" className="stop-slab" disabled={!slab.isReady} onClick={slab.press}>
+        <span>{slab.words}</span>
+        <svg width="46" height="24" viewBox="0 0 46 24" aria-hidden focusable="false">
+          <path d="M0 12H42M32 3L43 12L32 21" fill="none" stroke="currentColor" strokeWidth="4" />
+        </svg>
+      </button>
+    </section>
+  );
+}
+
+/** A new instruction is where one looks and listens first; on arriving the page has seen to that itself. */
+function useHeadingFirst(title: string) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  const last = useRef(title);
+  useEffect(() => {
+    if (last.current === title) return;
+    last.current = title;
+    heading.current?.focus({ preventScroll: true });
+    window.scrollTo(0, 0);
+  }, [title]);
+  return heading;
+}
+
+/** What the hands do, in their order. */
+export function HandSteps({ steps }: { readonly steps: readonly { readonly title: string; readonly text: string }[] }) {
+  return (
+    <ol className="hand-steps">
+      {steps.map(({ title, text }, i) => (
+        <li key={title}>
+          <span className="hand-number" aria-hidden>
+            {i + 1}
+          </span>
+          <strong>{title}</strong>
+          <span>{text}</span>
+        </li>
+      ))}
+    </ol>
+  );
+}

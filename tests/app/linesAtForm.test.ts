@@ -1,0 +1,87 @@
+import { describe, expect, test } from "vitest";
+import { apply } from "../../src/app/commands";
+import { derivation } from "../../src/app/derived";
+import { linesAtForm } from "../../src/app/linesAtForm";
+import { levelNames } from "../../src/core/body/vocabulary";
+import type { Plan } from "../../src/core/plan/plan";
+import { mm } from "../../src/core/units";
+import type { Fitting } from "../../src/document/fitting";
+import { readFitting } from "../../src/document/fitting";
+import { pieceToFile } from "../../src/document/pieceFile";
+import first from "../../shared/demo/first.json";
+
+const at = "2026-01-02T03:04:05.000Z";
+
+function sample(): Fitting {
+  const read = readFitting(first);
+  if (!read.ok) throw new Error("the sample person does not open");
+  return read.value;
+}
+
+function planOf(fitting: Fitting): Plan {
+  const { planning } = derivation()(fitting);
+  if (planning.kind !== "planned") throw new Error("the sample person has no plan");
+  return planning.plan;
+}
+
+/** Does whatever is next until the bare form is done, reading what the plan takes the form to read, and says what was done. */
+function walked(fitting: Fitting): { readonly fitting: Fitting; readonly done: readonly string[] } {
+  let now = fitting;
+  const done: string[] = [];
+  for (let i = 0; i < 60; i++) {
+    const plan = planOf(now);
+    const { lines, next } = linesAtForm(plan, now);
+    if (next.do === "done") break;
+    done.push(next.do);
+    if (next.do === "prepare") now = apply(now, { does: "prepare", what: "form", at });
+    else {
+      const depth = lines.find(({ level }) => level === next.level)?.depth ?? mm(0);
+      if (next.do === "mark") now = apply(now, { does: "markLine", level: next.level, depth, at });
+      else {
+        const planned = plan.levels.find(({ name }) => name === next.level);
+        const length = next.part === "breadth" ? 260 : (planned?.form[next.part].value ?? 0);
+        const name =
+          next.part === "girth"
+            ? (`${next.level}Girth` as const)
+            : next.part === "frontArc"
+              ? (`${next.level}FrontArc` as const)
+              : (`${next.level}Breadth` as const);
+        const text = `${length.toFixed(1)} mm`;
+        now = apply(now, { does: "read", name, text, line: { level: next.level, depth }, at });
+      }
+    }
+  }
+  return { fitting: now, done };
+}
+
+describe("the work on the bare form", () => {
+  test("is made ready, marked from the top down, and read line by line; then the plan stands on the lines", () => {
+    const before = sample();
+    expect(planOf(before).basis).toBe("draft");
+    const { fitting, done } = walked(before);
+    expect(done).toEqual(["prepare", ...levelNames.map(() => "mark"), ...levelNames.flatMap(() => ["read", "read", "read"])]);
+    const plan = planOf(fitting);
+    expect(plan.basis).toBe("lines");
+    expect(plan.mayMiss).toBeLessThan(planOf(before).mayMiss);
+  });
+
+  test("asks again for a line whose height on the person was corrected, and for nothing else", () => {
+    const { fitting } = walked(sample());
+    const corrected = apply(fitting, { does: "measure", whose: "body", name: "waistToHighHip", text: "5 in" });
+    const { lines, next } = linesAtForm(planOf(corrected), corrected);
+    expect(next).toEqual({ do: "mark", level: "highHip" });
+    expect(lines.filter(({ isMarked }) => !isMarked).map(({ level }) => level)).toEqual(["highHip"]);
+    expect(lines.find(({ level }) => level === "highHip")?.read).toEqual({});
+    expect(Object.keys(lines.find(({ level }) => level === "waist")?.read ?? {})).toHaveLength(3);
+  });
+
+  test("is over once a piece lies on the form, and where the form was read on the lines before", () => {
+    const fitting = sample();
+    const plan = planOf(fitting);
+    const [piece] = plan.pieces;
+    if (piece === undefined) throw new Error("the sample person needs no piece");
+    const pinned = apply(fitting, { does: "pin", piece: pieceToFile(piece, "piece", "place"), at });
+    expect(linesAtForm(plan, pinned).next).toEqual({ do: "done" });
+    expect(linesAtForm(plan, { ...fitting, form: { ...fitting.form, readAtBodyLines: true } }).next).toEqual({ do: "done" });
+  });
+});
