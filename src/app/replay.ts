@@ -1,5 +1,7 @@
-import { isTapeReading, type Reread, type TapeReadingName } from "../core/calibration/evidence";
+import { isTapeReading, readingPlace, type Reread, type TapeReadingName } from "../core/calibration/evidence";
 import { type ReadingLimits, readingLimits } from "../core/calibration/readingLimits";
+import { levelNames } from "../core/body/vocabulary";
+import type { FormLines } from "../core/form/formLines";
 import type { Piece } from "../core/padding/piece";
 import { type Basis, basis, type PlanInput } from "../core/plan/basis";
 import { trimmed } from "../core/plan/corrected";
@@ -97,8 +99,28 @@ function readingsOf(
   unit: Fitting["unit"],
   pinned: readonly Piece[],
 ): readonly Reread[] {
-  if (entry.did === "measured") return [{ pinned, readings: lengths(entry.readings, unit) }];
+  if (entry.did === "measured") {
+    const readings = lengths(entry.readings, unit);
+    return [{ pinned, readings: pinned.length === 0 ? notOfForm(readings, input.lines ?? {}) : readings }];
+  }
   return entry.did === "trial" ? trialReadings(input, entry, unit) : [];
+}
+
+/**
+ * The readings of the bare form that say more than the form itself already does: what was read on a line is the form's there
+ * and would else count twice. A form is taken as even, so which side of it reads more is news.
+ */
+function notOfForm(readings: Reread["readings"], lines: FormLines): Reread["readings"] {
+  return Object.fromEntries(
+    Object.entries(readings).filter(([name]) => {
+      const level = levelNames[readingPlace(name)?.level ?? -1];
+      const ofLine = level === undefined ? undefined : lines[level]?.readings;
+      if (level === undefined || ofLine?.Girth === undefined) return true;
+      if (name === `${level}LeftFrontArc` || name === `${level}LeftBackArc`) return true;
+      if (name === `${level}RightFrontArc`) return ofLine.LeftFrontArc === undefined;
+      return name === `${level}RightBackArc` && ofLine.LeftBackArc === undefined;
+    }),
+  );
 }
 
 function beyondLimits(

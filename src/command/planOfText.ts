@@ -26,8 +26,7 @@ export function planOfText(text: string): Result<PlanFile, readonly string[]> {
 /** The same for a fitting that has been read. Problems of the body, the form and the batting are told together. */
 export function planOfFitting(fitting: Fitting): Result<PlanFile, readonly string[]> {
   const fine = fineStep[fitting.unit];
-  // A plan is made from the readings alone; what was done since is no part of it.
-  const lengths = fittingMeasurements({ ...fitting, work: [] });
+  const lengths = fittingMeasurements(fitting);
   if (!lengths.ok) return err(lengths.problem.map((problem) => fittingProblemText(problem, fine)));
 
   const { body, batting, finishingBatting } = lengths.value;

@@ -52,7 +52,7 @@ const formSchema = z
     }),
     readAtBodyLines: z.exactOptional(z.boolean()).meta({
       description:
-        "Whether what is typed here was read off the bare form on the person's level lines, marked on it. Then the form's own heights are ignored and a table fills nothing.",
+        "Whether what is typed here was measured on the bare form at the person's level lines, marked on it. Then the form's own heights are ignored and a size chart fills nothing.",
     }),
     ...entryShape,
   })
@@ -83,7 +83,7 @@ const linePlacesSchema = z
   )
   .meta({
     description:
-      "Of a reading while nothing is pinned: how far below the nape each line was marked on the form (mm). Left out, it is the person's line as it is known now.",
+      "Of a measurement while nothing is pinned: how far below the nape each line was marked on the form (mm). Left out, it is the person's line as it is known now.",
   });
 const workSchema = z.discriminatedUnion("did", [
   z.strictObject({ did: z.literal("pinned"), piece: pieceFileSchema, at: moment }),

@@ -2,7 +2,7 @@ import type { PieceProblem } from "./fittingProblem";
 import { z } from "./strictZod";
 import type { LevelName } from "../core/body/vocabulary";
 import { battingRoles } from "../core/material";
-import { pieceZones, type CutWidth, type Piece, type PieceCut } from "../core/padding/piece";
+import { pieceZones, type CutWidth, type Piece, type PieceAnchor, type PieceCut } from "../core/padding/piece";
 import type { PlannedPiece, TapeReading, TapeReadings } from "../core/plan/plan";
 import { mm, type Millimetres } from "../core/units";
 import type { Frozen } from "./frozen";
@@ -68,6 +68,10 @@ export const pieceFileSchema = z.strictObject({
     description:
       "Thickness is zero on the outline and full this far inward: thickness × min(1, distance to the outline / feather).",
   }),
+  anchor: z.exactOptional(z.enum(["centerFront", "centerBack"])).meta({
+    description:
+      "Where the distances of the rows are counted from, always the same way around: from center front positive to the wearer's left, from center back positive to the wearer's right. Left out, it is center front.",
+  }),
   rows: z
     .array(z.strictObject({ dropMm: placeMm, startMm: placeMm, endMm: placeMm }))
     .min(2)
@@ -81,7 +85,7 @@ export const pieceFileSchema = z.strictObject({
     })
     .meta({
       description:
-        "The outline at heights at most 20 mm apart: the distance straight down from the nape, and signed distances along the bare form's surface from center front, positive to the wearer's left.",
+        "The outline at heights at most 20 mm apart: the distance straight down from the nape, and signed distances along the bare form's surface from the piece's anchor.",
     }),
   cut: cutSchema,
   readingsAfter: z
@@ -110,6 +114,7 @@ export const pieceToFile = (piece: PlannedPiece, name: string, place: string): P
   plies: piece.plies,
   thicknessMm: hundredth(piece.thickness),
   featherMm: tenth(piece.feather),
+  ...(piece.anchor === undefined ? {} : { anchor: piece.anchor }),
   rows: piece.rows.map(({ drop, start, end }) => ({ dropMm: tenth(drop), startMm: tenth(start), endMm: tenth(end) })),
   cut: cutToFile(piece.cut),
   readingsAfter: readingsToFile(piece.readingsAfter),
@@ -125,9 +130,13 @@ export const pieceFromFile = (file: PieceFile): Piece => ({
   thickness: mm(file.thicknessMm),
   // An edge cut straight down is as wide as files are rounded.
   feather: mm(Math.max(0.1, file.featherMm)),
+  ...anchorFromFile(file.anchor),
   rows: file.rows.map(({ dropMm, startMm, endMm }) => ({ drop: mm(dropMm), start: mm(startMm), end: mm(endMm) })),
   cut: cutFromFile(file.cut),
 });
+
+const anchorFromFile = (anchor: PieceFile["anchor"]): { readonly anchor?: PieceAnchor } =>
+  anchor === "centerBack" ? { anchor } : {};
 
 export const readingToFile = ({ girth, frontArc, backArc }: TapeReading) => ({
   girthMm: tenth(girth),

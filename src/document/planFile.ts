@@ -59,11 +59,11 @@ const levelSchema = z.strictObject({
       backExponent: z.exactOptional(exponentSchema),
       supportMm: z.exactOptional(z.array(z.number()).length(supportDirections)).meta({
         description:
-          "Of a curve that is no pair of superellipses: how far it reaches from the middle of the breadth on the line of the side seams, in 72 directions: the first to the wearer's left, the 19th to the front, the 37th to the right, the 55th to the back.",
+          "Of a curve that is no pair of superellipses: how far it reaches from the middle of the width straight across, on the line of the side seams, in 72 directions: the first to the wearer's left, the 19th to the front, the 37th to the right, the 55th to the back.",
       }),
       known: z.enum(["line", "between", "beyond", "off"]).meta({
         description:
-          "line: read on this line; between: reckoned from what was read around it; beyond: above or below all that was read; off: below the form's lower edge.",
+          "line: measured on this line; between: estimated from what was measured around it; beyond: above or below all that was measured; off: below the form's lower edge.",
       }),
     })
     .meta({ description: "The bare form at that height." }),
@@ -113,9 +113,11 @@ export const planFileSchema = z
     }),
     basis: z.enum(["draft", "lines"]).meta({
       description:
-        "lines: the bare form was read on every one of the person's lines. draft: what it reads there is reckoned.",
+        "lines: the bare form was measured on every one of the person's lines. draft: what the tape reads there is estimated.",
     }),
-    mayMissMm: lengthMm.meta({ description: "What the first readings may miss by: nine in ten lie within it." }),
+    mayMissMm: lengthMm.meta({
+      description: "What the first measurements over the padding may miss by: nine in ten lie within it.",
+    }),
     matters: z.array(
       z.strictObject({
         level: z.enum(levelNames),
@@ -186,7 +188,7 @@ export const planFile = (plan: Plan, words: PlanWords, origin: PlanOrigin): Plan
 });
 
 function levelToFile(level: PlannedLevel, { table, measured }: PlanOrigin): PlanFile["levels"][number] {
-  const isRead = table === null || measured[`${level.name}Girth`] !== undefined;
+  const isRead = table === null || level.known === "line" || measured[`${level.name}Girth`] !== undefined;
   return {
     name: level.name,
     dropMm: tenth(level.drop.value),

@@ -59,7 +59,11 @@ describe("the work on the bare form", () => {
     const before = sample();
     expect(planOf(before).basis).toBe("draft");
     const { fitting, done } = walked(before);
-    expect(done).toEqual(["prepare", ...levelNames.map(() => "mark"), ...levelNames.flatMap(() => ["read", "read", "read"])]);
+    expect(done).toEqual([
+      "prepare",
+      ...levelNames.map(() => "mark"),
+      ...levelNames.flatMap(() => ["read", "read", "read"]),
+    ]);
     const plan = planOf(fitting);
     expect(plan.basis).toBe("lines");
     expect(plan.mayMiss).toBeLessThan(planOf(before).mayMiss);
@@ -82,6 +86,18 @@ describe("the work on the bare form", () => {
     if (piece === undefined) throw new Error("the sample person needs no piece");
     const pinned = apply(fitting, { does: "pin", piece: pieceToFile(piece, "piece", "place"), at });
     expect(linesAtForm(plan, pinned).next).toEqual({ do: "done" });
-    expect(linesAtForm(plan, { ...fitting, form: { ...fitting.form, readAtBodyLines: true } }).next).toEqual({ do: "done" });
+    expect(linesAtForm(plan, { ...fitting, form: { ...fitting.form, readAtBodyLines: true } }).next).toEqual({
+      do: "done",
+    });
+  });
+
+  // Broken on purpose: every reading of the bare form taken as evidence beside the form that it already is. Seen to fail.
+  test("counts once: what was read on a line is the form's, and no evidence of it besides", () => {
+    const { fitting } = walked(sample());
+    const { planning, learning } = derivation()(fitting);
+    expect(planning.kind).toBe("planned");
+    expect(learning()).toBeNull();
+    const left = apply(fitting, { does: "read", name: "waistLeftFrontArc", text: "7 in", at });
+    expect(derivation()(left).learning()?.readingCount).toBe(1);
   });
 });

@@ -15,7 +15,7 @@ import {
 } from "../support/planCheckerFile";
 import { bareOutline } from "../support/planCheckerOutline";
 import { statedRules } from "../support/planCheckerTape";
-import { pieceThickness, rowAt } from "../support/planCheckerThickness";
+import { anchorAlong, pieceThickness, rowAt } from "../support/planCheckerThickness";
 import { anybody, chances, changed, planFor } from "./planned";
 
 /**
@@ -120,8 +120,9 @@ function turningAngle(level: FileLevel, piece: FilePiece): number {
   const row = rowAt(piece.rows, level.dropMm);
   if (row === undefined) return 0;
   const { points, girth } = bareOutline(level.form);
+  const zero = anchorAlong(piece, girth);
   const covered = (along: number) =>
-    [0, girth, -girth].some((round) => along + round >= row.startMm && along + round <= row.endMm);
+    [0, girth, -girth].some((around) => along - zero + around >= row.startMm && along - zero + around <= row.endMm);
   return sum(
     points.slice(1).map((q, i) => {
       const p = points[i] as typeof q;
@@ -307,15 +308,14 @@ describe("law 6: mirror a person", () => {
     return Object.fromEntries(Object.entries(measurements).map(([name, value]) => [other(name), value]));
   };
 
-  /** Start and end change places and sign; over centre back they come out a whole girth further round. */
+  /** Start and end change places and sign. */
   function mirrors(piece: FilePiece, twin: FilePiece): boolean {
     if (piece.plies !== twin.plies || piece.rows.length !== twin.rows.length) return false;
     return piece.rows.every((row, i) => {
       const twinRow = twin.rows[i];
       if (twinRow === undefined || Math.abs(row.dropMm - twinRow.dropMm) > outlineMm) return false;
-      const round = twinRow.startMm + row.endMm;
-      const sameRound = Math.abs(twinRow.endMm + row.startMm - round) <= outlineMm;
-      return sameRound && (Math.abs(round) <= outlineMm || Math.abs(round) > 400);
+      const apart = [twinRow.startMm + row.endMm, twinRow.endMm + row.startMm];
+      return apart.every((gap) => Math.abs(gap) <= outlineMm);
     });
   }
 });

@@ -5,7 +5,7 @@ import {
   apexToApexEstimate,
   frontShareEstimate,
   breadthEstimate,
-  exponentEstimate,
+  exponentEstimates,
   napeToWaistEstimate,
   peaksBeyondDepth,
   shoulderToApexEstimate,
@@ -67,7 +67,7 @@ describe("regressions are the published ones", () => {
 
   test.each(["bust", "waist", "fullHip"] as const)("estimated breadth at the %s", (level) => {
     const { a, b, clip } = recommendedSections[level];
-    const { front, back } = exponentEstimate(level);
+    const { front, back } = exponentEstimates[level];
     for (const girth of [600, 850, 1050, 1500]) {
       const ratio = Math.min(clip[1] ?? 0, Math.max(clip[0] ?? 0, a + b * girth));
       const unit = bareOutline({

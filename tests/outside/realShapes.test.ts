@@ -2,6 +2,8 @@ import { describe, expect, test } from "vitest";
 import { supportsOf } from "../../src/core/geometry/support";
 import { quarterLengths } from "../../src/core/geometry/outline";
 import { checkedLevelNames } from "../support/planCheckerFile";
+import { type PairPlan, pairPlan, shareWithin } from "../support/trueMayMiss";
+import { outlineMiss } from "../support/trueOutline";
 import { bodyWithHeights, onLines, type Scenario, scenarios } from "../support/trueScenarios";
 import { statedLevels, trueBodies, trueForms } from "../support/trueShapes";
 import {
@@ -27,14 +29,15 @@ import {
 const missesOf = (given: Scenario["given"], pairs = truePairs): readonly Miss[] =>
   pairs.flatMap((pair) => levelMisses(pair, planOfGiven(given(pair))));
 
-const known = new Map<string, readonly Miss[]>();
-const missesFor = (id: Scenario["id"]): readonly Miss[] => {
+const known = new Map<string, readonly PairPlan[]>();
+const plansFor = (id: Scenario["id"]): readonly PairPlan[] => {
   const scenario = scenarios.find((one) => one.id === id);
   if (scenario === undefined) throw new Error(id);
-  const misses = known.get(id) ?? missesOf(scenario.given);
-  known.set(id, misses);
-  return misses;
+  const plans = known.get(id) ?? truePairs.map((pair) => pairPlan(pair, scenario.given(pair)));
+  known.set(id, plans);
+  return plans;
 };
+const missesFor = (id: Scenario["id"]): readonly Miss[] => plansFor(id).flatMap(({ misses }) => misses);
 const girths = (misses: readonly Miss[]) => spreadOf(misses.map(({ girth }) => girth));
 const fronts = (misses: readonly Miss[]) => spreadOf(misses.map(({ front }) => front));
 const mean = (misses: readonly Miss[]) => misses.reduce((sum, { girth }) => sum + Math.abs(girth), 0) / misses.length;
@@ -79,7 +82,7 @@ describe("the true shapes", () => {
   });
 });
 
-/** Goals of the design, p95 and worst in mm; where a figure is missed, the best that was reached is in the design page. */
+/** Goals of the design, p95 and worst in mm. */
 describe("first plans at the body's lines", () => {
   test("read on the lines with breadths: girths within 8, worst 20; fronts as well", () => {
     const misses = missesFor("linesAndBreadths");
@@ -89,9 +92,9 @@ describe("first plans at the body's lines", () => {
     expect(fronts(misses).worst).toBeLessThanOrEqual(20);
   });
 
-  test("with breadths and depths: worst 18", () => {
+  test("with breadths and depths: within 8, worst 18", () => {
     const misses = missesFor("linesBreadthsDepths");
-    expect(girths(misses).p95).toBeLessThanOrEqual(8.6);
+    expect(girths(misses).p95).toBeLessThanOrEqual(8);
     expect(girths(misses).worst).toBeLessThanOrEqual(18);
     expect(fronts(misses).p95).toBeLessThanOrEqual(8);
   });
@@ -101,29 +104,33 @@ describe("first plans at the body's lines", () => {
   });
 
   test("a reading more never makes it worse: in the mean by more than noise, at the worst by more than 3 mm", () => {
-    const order = ["fewest", "byTape", "ownLevels", "lines", "linesAndBreadths", "linesBreadthsDepths"] as const;
-    order.slice(1).forEach((id, i) => {
-      const [less, more] = [missesFor(order[i] as Scenario["id"]), missesFor(id)];
-      expect(mean(more), id).toBeLessThanOrEqual(mean(less) + 0.3);
-      expect(girths(more).worst, id).toBeLessThanOrEqual(girths(less).worst + 3);
-      expect(fronts(more).worst, id).toBeLessThanOrEqual(fronts(less).worst + 3);
-    });
-  });
-
-  test("nine in ten readings lie within what a plan says it may miss by, draft or not", () => {
-    for (const { id, given } of scenarios) {
-      const within = truePairs.flatMap((pair) => {
-        const plan = planOfGiven(given(pair));
-        return levelMisses(pair, plan).flatMap(({ girth, front }) => [
-          Math.abs(girth) <= plan.mayMissMm,
-          Math.abs(front) <= plan.mayMissMm,
-        ]);
-      });
-      const share = within.filter(Boolean).length / within.length;
-      expect(share, id).toBeGreaterThanOrEqual(0.85);
+    for (const [before, after] of readMore) {
+      const [less, more] = [missesFor(before), missesFor(after)];
+      expect(mean(more), after).toBeLessThanOrEqual(mean(less) + 0.3);
+      expect(girths(more).worst, after).toBeLessThanOrEqual(girths(less).worst + 3);
+      expect(fronts(more).worst, after).toBeLessThanOrEqual(fronts(less).worst + 3);
     }
   });
+
+  test("nine in ten readings lie within what a plan says it may miss by, draft or not, and it does not say far too much", () => {
+    const all = shareWithin(scenarios.flatMap(({ id }) => plansFor(id)));
+    expect(all).toBeGreaterThanOrEqual(0.9);
+    expect(all).toBeLessThanOrEqual(0.96);
+    for (const { id } of scenarios) expect(shareWithin(plansFor(id)), id).toBeGreaterThanOrEqual(0.87);
+  });
 });
+
+/** What is read more from one to the next. */
+const readMore: readonly (readonly [Scenario["id"], Scenario["id"]])[] = [
+  ["fewest", "byTape"],
+  ["byTape", "linesBodyByTape"],
+  ["byTape", "ownLevels"],
+  ["ownLevels", "lines"],
+  ["linesBodyByTape", "lines"],
+  ["lines", "linesAndBreadths"],
+  ["linesAndBreadths", "linesBreadthsDepths"],
+  ["linesAndBreadths", "linesAndLowerBreast"],
+];
 
 /** The same goals must fail where the reckoning is wrong. */
 describe("planted faults are seen", () => {
@@ -147,20 +154,39 @@ describe("planted faults are seen", () => {
     expect(fronts(missesOf(swapped, few)).p95).toBeGreaterThan(20);
   });
 
-  test("a height 10 mm wrong", () => {
+  test.each(checkedLevelNames)("one height 10 mm wrong, the %s's", (level) => {
     const wrong = (pair: TruePair) => {
       const { body, form } = right(pair);
-      const lower = Object.fromEntries(
-        checkedLevelNames.map((level) => [
-          level,
-          { ...pair.body.levels[level], depthBelowNape: pair.body.levels[level].depthBelowNape + 10 },
-        ]),
-      ) as TruePair["body"]["levels"];
+      const lower = { ...pair.body.levels[level], depthBelowNape: pair.body.levels[level].depthBelowNape + 10 };
+      const levels = { ...pair.body.levels, [level]: lower };
       return {
-        body: { ...body, ...heights(lower) },
-        form: { ...form, ...girthsAndFronts(readingsAt(pair.form, lower)) },
+        body: { ...body, ...heights(levels) },
+        form: { ...form, ...girthsAndFronts(readingsAt(pair.form, levels)) },
       };
     };
-    expect(girths(missesOf(wrong, few)).p95).toBeGreaterThan(12);
+    const there = (misses: readonly Miss[]) => misses.filter((miss) => miss.level === level);
+    const [before, after] = [missesOf(right, few), missesOf(wrong, few)].map(there);
+    expect(mean(after ?? [])).toBeGreaterThan(mean(before ?? []) + 1);
+  });
+
+  test("heights ignored: the form's own levels taken for the person's lines", () => {
+    const byName = (pair: TruePair) => ({
+      ...right(pair),
+      form: { readAtBodyLines: true, ...girthsAndFronts(pair.form.levels) },
+    });
+    expect(girths(missesOf(byName, few)).p95).toBeGreaterThan(20);
+  });
+
+  /** The outline at the underbust and below, in the root mean square over all pairs (mm). */
+  const outline = (id: Scenario["id"]) => {
+    const misses = plansFor(id).flatMap(({ pair, plan }) =>
+      plan.levels.filter(({ name }) => name !== "bust").map(({ form, dropMm }) => outlineMiss(form, pair.form, dropMm)),
+    );
+    return Math.sqrt(misses.reduce((sum, miss) => sum + miss * miss, 0) / misses.length);
+  };
+
+  test("depth ignored: with depths read, the form's outline is known to 3 mm, and without to no less than twice as much", () => {
+    expect(outline("linesBreadthsDepths")).toBeLessThan(3);
+    expect(outline("lines")).toBeGreaterThan(2 * outline("linesBreadthsDepths"));
   });
 });

@@ -9,15 +9,9 @@ import {
   type RebuiltLevel,
   rebuildReadings,
 } from "../support/planChecker";
-import {
-  type FileLevel,
-  type FilePiece,
-  type FileReading,
-  type PlanFile,
-  readingKeys,
-} from "../support/planCheckerFile";
+import { type FileReading, type PlanFile, readingKeys } from "../support/planCheckerFile";
 import type { Finding } from "../support/planCheckerFinding";
-import { readingsWhilePinning, statedRules, type TapeRules } from "../support/planCheckerTape";
+import { statedRules, type TapeRules } from "../support/planCheckerTape";
 
 /**
  * Plans many made-up people through the same door as the command (text of a fitting file in, plan file out), checks
@@ -134,42 +128,10 @@ function tableOfReadingsOfTheText(): void {
   say("the same plans read the other way the text allows");
   row("seam at the hull's widest point, not carried straight out", other({ seam: "widest-point" }));
   row("distance to the outline along the row only", other({ distance: "along-the-row" }));
-  row("distance over centre back with centre back drawn straight", differencesOf(straightenedChange, some));
   row(
     "predicted taken before the seam shift",
     differencesOf(({ plan }) => plan.seamShifts.map((shift) => 2 * shift.perSideMm)),
   );
-}
-
-/**
- * In the plane of (distance from centre front, drop) centre back is a slanting line, because the girth grows downwards.
- * Here every piece over centre back is moved, row by row, so that it is straight; between the levels the girth is taken
- * on straight lines, since the file gives it only at levels.
- */
-function straightenedChange({ plan, rebuilt }: Planned): readonly number[] {
-  return rebuilt.flatMap((level) => {
-    const here = halfGirthAt(plan, level.level.dropMm);
-    const isOverCentreBack = (piece: FilePiece) => piece.rows.some((r) => r.endMm > halfGirthAt(plan, r.dropMm) + 1);
-    const straight = level.pieces.map((piece) => {
-      if (!isOverCentreBack(piece)) return piece;
-      const moved = piece.rows.map((r) => {
-        const by = here - halfGirthAt(plan, r.dropMm);
-        return { ...r, startMm: r.startMm + by, endMm: r.endMm + by };
-      });
-      return { ...piece, rows: moved };
-    });
-    const after = readingsWhilePinning(level.level, straight).at(-1) as FileReading;
-    return readingKeys.map((key) => after[key] - finalReading(level)[key]);
-  });
-}
-
-function halfGirthAt({ levels }: PlanFile, drop: number): number {
-  const below = levels.findIndex((level) => level.dropMm >= drop);
-  const lower = levels[below === -1 ? levels.length - 1 : below] as FileLevel;
-  const upper = levels[Math.max(0, (below === -1 ? levels.length : below) - 1)] as FileLevel;
-  const rise = lower.dropMm - upper.dropMm;
-  const share = rise === 0 ? 0 : Math.max(0, (drop - upper.dropMm) / rise);
-  return (upper.form.girthMm + share * (lower.form.girthMm - upper.form.girthMm)) / 2;
 }
 
 function tableOfPieces(): void {

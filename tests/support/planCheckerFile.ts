@@ -51,6 +51,7 @@ export interface FilePiece {
   readonly plies: number;
   readonly thicknessMm: number;
   readonly featherMm: number;
+  readonly anchor?: string | undefined;
   readonly rows: readonly FileRow[];
   readonly readingsAfter: FileReadingsAfter;
 }

@@ -31,9 +31,14 @@ export function pieceThickness(
     if (rule === "along-the-row") return Math.min(along - row.startMm, row.endMm - along, toEnds);
     return edges.reduce((least, edge) => Math.min(least, distanceToEdge(along, drop, edge)), Number.POSITIVE_INFINITY);
   };
-  // A piece over centre back runs past half the girth: the same spot of the form has a second distance a girth away.
-  return (along) => feathered(Math.max(distance(along), distance(along + girth), distance(along - girth)));
+  const zero = anchorAlong(piece, girth);
+  // The same spot of the form has other distances, a girth away either way.
+  return (along) =>
+    feathered(Math.max(distance(along - zero), distance(along - zero + girth), distance(along - zero - girth)));
 }
+
+/** Where the rows of a piece are counted from, seen from center front: half around for what is anchored at center back. */
+export const anchorAlong = ({ anchor }: FilePiece, girth: number): number => (anchor === "centerBack" ? girth / 2 : 0);
 
 /** The row at a drop, straight between its neighbours; undefined above the top row and below the bottom row. */
 export function rowAt(rows: readonly FileRow[], drop: number): FileRow | undefined {

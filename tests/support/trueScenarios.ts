@@ -6,7 +6,9 @@ import {
   girthsAndFronts,
   heights,
   lowerBreast,
+  markedDepths,
   readingsAt,
+  readingsOnLines,
   surfaceLengths,
   type TruePair,
 } from "./trueTrials";
@@ -77,10 +79,11 @@ const given: { readonly [id in ScenarioId]: (pair: TruePair) => Given } = {
     body: bodyWithHeights(pair),
     form: onLines(pair, (levels) => ({ ...breadths(levels), ...depths(levels) })),
   }),
-  linesBodyByTape: (pair) => ({
-    body: { ...girthsAndFronts(pair.body.levels), ...surfaceLengths(pair.body) },
-    form: onLines(pair),
-  }),
+  linesBodyByTape: ({ body: person, form }) => {
+    const body = { ...girthsAndFronts(person.levels), ...surfaceLengths(person) };
+    const readings = readingsOnLines(form, markedDepths(body));
+    return { body, form: { readAtBodyLines: true, ...girthsAndFronts(readings) } };
+  },
   linesAndLowerBreast: (pair) => ({
     body: { ...bodyWithHeights(pair), ...lowerBreast(pair.body, pair.body.levels) },
     form: { ...onLines(pair, breadths), ...lowerBreast(pair.form, pair.body.levels) },

@@ -13,7 +13,7 @@ export interface LaidReading {
   readonly back: number;
 }
 
-export type LaidPiece = FilePiece & { readonly zone: string; readonly anchor?: string };
+export type LaidPiece = FilePiece & { readonly zone: string };
 export type LaidPlan = Omit<PlanFile, "pieces"> & {
   readonly pieces: readonly LaidPiece[];
   readonly basis: "draft" | "lines";
@@ -24,7 +24,7 @@ export function readOver(plan: LaidPlan, form: TrueShape, depth: number): LaidRe
   const section = form.sectionAt(depth);
   const points = surfacePoints(section);
   const girth = halvesOf(section.ring, section.seams).girth;
-  const thickness = plan.pieces.map((piece) => thicknessOn(piece, plan, depth, girth));
+  const thickness = plan.pieces.map((piece) => thicknessOn(piece, depth, girth));
   const padded = points.map(({ x, y, normalX, normalY, arcLength }) => {
     const out = thickness.reduce((sum, at) => sum + at(arcLength), 0);
     return { x: x + out * normalX, y: y + out * normalY };
@@ -42,32 +42,11 @@ export function readAtLevel(plan: LaidPlan, form: TrueShape, level: string, dept
 }
 
 /** The thickness of one piece at a signed distance along the true surface from center front. */
-function thicknessOn(piece: LaidPiece, plan: LaidPlan, depth: number, girth: number): (arcLength: number) => number {
-  if (piece.zone === "round") {
-    const wide = 1e6;
-    const rows = piece.rows.map(({ dropMm }) => ({ dropMm, startMm: -wide, endMm: wide }));
-    return pieceThickness({ ...piece, rows }, depth, 1, "in-the-plane");
-  }
-  if (piece.zone !== "back") return pieceThickness(piece, depth, girth, "in-the-plane");
-  // Counted from center back: in older plans the rows are counted from center front, once half around the planned form.
-  const rows = piece.anchor === "centerBack" ? piece.rows : piece.rows.map((row) => fromCenterBack(row, plan));
-  const at = pieceThickness({ ...piece, rows }, depth, girth, "in-the-plane");
-  return (arcLength) => at(arcLength - girth / 2);
-}
-
-function fromCenterBack(row: FilePiece["rows"][number], plan: LaidPlan) {
-  const half = plannedGirth(plan, row.dropMm) / 2;
-  const center = row.startMm + row.endMm > 0 ? half : -half;
-  return { dropMm: row.dropMm, startMm: row.startMm - center, endMm: row.endMm - center };
-}
-
-/** The bare form's girth that a plan takes at a depth: straight between its levels, which a back piece's middle shows as well. */
-function plannedGirth({ pieces }: LaidPlan, depth: number): number {
-  const rows = pieces.flatMap(({ zone, rows: all }) => (zone === "back" ? all : []));
-  const nearest = rows.reduce((best, row) =>
-    Math.abs(row.dropMm - depth) < Math.abs(best.dropMm - depth) ? row : best,
-  );
-  return Math.abs(nearest.startMm + nearest.endMm);
+function thicknessOn(piece: LaidPiece, depth: number, girth: number): (arcLength: number) => number {
+  if (piece.zone !== "round") return pieceThickness(piece, depth, girth, "in-the-plane");
+  const wide = 1e6;
+  const rows = piece.rows.map(({ dropMm }) => ({ dropMm, startMm: -wide, endMm: wide }));
+  return pieceThickness({ ...piece, rows }, depth, 1, "in-the-plane");
 }
 
 interface SurfacePoint extends TruePoint {

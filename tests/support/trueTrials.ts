@@ -1,4 +1,6 @@
 import { planOfText } from "../../src/command/planOfText";
+import { torsoReadings } from "../../src/core/body/levelReadings";
+import type { Measurements } from "../../src/core/body/measurements";
 import { checkedLevelNames } from "./planCheckerFile";
 import { trueBodies, trueForms, type TrueReading, trueReading, type TrueShape } from "./trueShapes";
 import { type LaidPlan, readAtLevel, readOver } from "./trueTape";
@@ -119,9 +121,22 @@ type LevelReadings = { readonly [level in Level]: TrueReading };
 
 /** What a tape reads of a shape at the depths of some levels. */
 export const readingsAt = (shape: TrueShape, depths: LevelReadings): LevelReadings =>
+  readingsOnLines(shape, (level) => depths[level].depthBelowNape);
+
+/** What a tape reads of a shape on lines marked at some depths; below its lowest slice it is read there, as an edge is. */
+export const readingsOnLines = (shape: TrueShape, depthOf: (level: Level) => number): LevelReadings =>
   Object.fromEntries(
-    checkedLevelNames.map((level) => [level, trueReading(shape, depths[level].depthBelowNape)]),
+    checkedLevelNames.map((level) => [
+      level,
+      trueReading(shape, Math.max(shape.top, Math.min(shape.bottom, depthOf(level)))),
+    ]),
   ) as LevelReadings;
+
+/** Where the tool takes the lines of a body to lie, by what was read of the body alone: where a person marks them on the form. */
+export function markedDepths(body: Entries): (level: Level) => number {
+  const { levels } = torsoReadings(body as unknown as Measurements);
+  return (level) => levels[level].drop.value;
+}
 
 const each = (levels: LevelReadings, entry: (level: Level, reading: TrueReading) => Entries): Entries =>
   Object.assign({}, ...checkedLevelNames.map((level) => entry(level, levels[level]))) as Entries;
@@ -131,6 +146,9 @@ const tenth = (value: number): number => Math.round(10 * value) / 10;
 /** Girth and front at each level, as a tape reads them. */
 export const girthsAndFronts = (levels: LevelReadings): Entries =>
   each(levels, (level, { girth, front }) => ({ [`${level}Girth`]: tenth(girth), [`${level}FrontArc`]: tenth(front) }));
+
+export const fronts = (levels: LevelReadings): Entries =>
+  each(levels, (level, { front }) => ({ [`${level}FrontArc`]: tenth(front) }));
 
 export const breadths = (levels: LevelReadings): Entries =>
   each(levels, (level, { breadth }) => ({ [`${level}Breadth`]: tenth(breadth) }));

@@ -107,18 +107,13 @@ export interface ExponentEstimate {
   readonly spread: number;
 }
 
-export function exponentEstimate(level: LevelName): ExponentEstimate {
-  switch (level) {
-    case "bust":
-      return { front: 3.5, back: 2.3, spread: 0.4 };
-    case "underbust":
-      return { front: 2.2, back: 2.2, spread: 0.4 };
-    case "waist":
-    case "highHip":
-    case "fullHip":
-      return { front: 2.5, back: 2.5, spread: 0.4 };
-  }
-}
+export const exponentEstimates: ByLevel<ExponentEstimate> = {
+  bust: { front: 3.5, back: 2.3, spread: 0.4 },
+  underbust: { front: 2.2, back: 2.2, spread: 0.4 },
+  waist: { front: 2.5, back: 2.5, spread: 0.4 },
+  highHip: { front: 2.5, back: 2.5, spread: 0.4 },
+  fullHip: { front: 2.5, back: 2.5, spread: 0.4 },
+};
 
 /**
  * By how much more (mm) the peaks of the two halves lie apart than two books held in front and behind: a tape over the
@@ -141,7 +136,7 @@ export const peaksBeyondDepth: ByLevel<Estimate> = {
  */
 export function breadthEstimate(level: LevelName, girth: number): Estimate {
   const { ratio, breadthSpread } = breadthShape(level, girth);
-  const { front, back } = exponentEstimate(level);
+  const { front, back } = exponentEstimates[level];
   const quarter = (exponent: number) => quarterLength({ breadth: 0.5, depth: ratio / 2, exponent });
   return { value: girth / (2 * quarter(front) + 2 * quarter(back)), spread: breadthSpread };
 }

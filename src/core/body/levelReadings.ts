@@ -3,7 +3,7 @@ import { mm, type Millimetres } from "../units";
 import {
   breadthEstimate,
   type ExponentEstimate,
-  exponentEstimate,
+  exponentEstimates,
   frontShareEstimate,
   highHipGirthEstimate,
   peaksBeyondDepth,
@@ -113,7 +113,7 @@ function levelReadings(
     ...arcs,
     breadth,
     depth: depth === undefined ? null : peaksApart(name, depth),
-    exponents: exponentEstimate(name),
+    exponents: exponentEstimates[name],
     quarters: quarterReadings(name, measurements, arcs),
   };
 }

@@ -70,7 +70,6 @@ export function ground(batch: Batch, material: StackMaterial): Ground {
       chestShare("leftFront", gains, counts, layerThickness),
       chestShare("rightFront", gains, counts, layerThickness),
     ],
-    isEven: isEven(batch, sideCrowns),
   });
   const divided = (division: Division): Shaping => {
     const { padCount, crowned } = shape(slabPlan(material, gains, counts, division));
@@ -94,13 +93,6 @@ interface SideCrowns {
   readonly left: readonly number[];
   readonly right: readonly number[];
 }
-
-const isEven = ({ targets, offsets, apex }: Batch, { left, right }: SideCrowns): boolean =>
-  [...targets, ...offsets].every(
-    ({ leftFront, rightFront, leftBack, rightBack }) => leftFront === rightFront && leftBack === rightBack,
-  ) &&
-  apex.leftDrop.value === apex.rightDrop.value &&
-  left.every((crown, level) => crown === right[level]);
 
 /** The ridges over both side seams. */
 function ridgePads({ stations, surface }: Batch, material: StackMaterial, { left, right }: SideCrowns): readonly Pad[] {

@@ -2,7 +2,7 @@ import { type Outline, sectionOutline } from "../geometry/outline";
 import { mm } from "../units";
 import type { Pad } from "./pad";
 import type { CutWidth, PieceCut, PieceRow } from "./piece";
-import { addPad } from "./stack";
+import { addPad, anchorAlong } from "./stack";
 import type { Surface } from "./surface";
 
 /**
@@ -66,8 +66,9 @@ interface MeasuredRow {
 
 function measure(row: PieceRow, pad: Pad, at: Row): MeasuredRow {
   const centre = centreAlong(pad, row, at.outline);
-  const right = stretch(at, row.start, centre);
-  const left = stretch(at, centre, row.end);
+  const zero = anchorAlong(pad, at.outline.quarters);
+  const right = stretch(at, zero + row.start, centre);
+  const left = stretch(at, centre, zero + row.end);
   return { drop: row.drop, left, right, whole: left + right, out: distanceOut(at, centre) };
 }
 

@@ -57,42 +57,22 @@ export const contourHeight = (slab: Slab): number => (slab.from + slab.to) / 2;
  */
 export const featherFor = (thickness: number): number => Math.max(25, Math.min(60, 3 * thickness));
 
-/** Which way round a back pad's rows are counted from centre front: over the left side, as the plan file does, or over the right. */
-export type WayToBack = "overLeft" | "overRight";
-
 /** Cuts a hill into pads, the slab with the highest contour (the smallest pad) first, as they are pinned. */
-export const hillPads = (hill: Hill, surface: Surface, stack: readonly Slab[]): readonly Pad[] =>
-  contours(hill, surface, stack).map((contour) => contourPad(contour, "overLeft"));
-
-/** What a slab covers of a hill in one piece, before its rows are counted round from centre front. */
-export interface Contour {
-  readonly zone: Hill["zone"];
-  readonly slab: Slab;
-  readonly extents: readonly Extent[];
-}
-
-interface Extent {
-  readonly drop: number;
-  readonly left: number;
-  readonly right: number;
-  readonly centre: number;
-}
-
-export function contours(hill: Hill, surface: Surface, stack: readonly Slab[]): readonly Contour[] {
+export function hillPads(hill: Hill, surface: Surface, stack: readonly Slab[]): readonly Pad[] {
   const rows = surface.drops.map((drop, row) =>
     hillRow(hill, drop, surface.frontQuarter[row] as number, surface.backQuarter[row] as number),
   );
-  const top = rows.reduce((highest, { left, right }) => Math.max(highest, left.root, right.root), 0);
+  const top = rows.reduce((highest, { before, beyond }) => Math.max(highest, before.root, beyond.root), 0);
   return [...stack].reverse().flatMap((slab) => {
     const cut = hillRoot(contourHeight(slab));
     if (top <= cut) return [];
     const extents = rows.map((row) => extentOf(row, cut));
     const tipBetween = (wide: number, narrow: number) => tip(rows[wide] as HillRow, rows[narrow] as HillRow, cut);
-    return pinnableRuns(extents, tipBetween).map((run) => ({ zone: hill.zone, slab, extents: run }));
+    return pinnableRuns(extents, tipBetween).map((run) => slabPad(hill.zone, slab, run));
   });
 }
 
-export function contourPad({ zone, slab, extents }: Contour, way: WayToBack): Pad {
+function slabPad(zone: Hill["zone"], slab: Slab, extents: readonly Extent[]): Pad {
   const thickness = slab.to - slab.from;
   return {
     zone,
@@ -100,19 +80,25 @@ export function contourPad({ zone, slab, extents }: Contour, way: WayToBack): Pa
     plies: slab.plies,
     thickness: mm(thickness),
     feather: mm(featherFor(thickness)),
-    rows: extents.map(({ drop, left, right, centre }): PieceRow => {
-      const from = way === "overLeft" ? centre : -centre;
-      return { drop: mm(drop), start: mm(from - right), end: mm(from + left) };
-    }),
+    ...(zone === "back" ? { anchor: "centerBack" } : {}),
+    rows: extents.map(
+      ({ drop, before, beyond }): PieceRow => ({ drop: mm(drop), start: mm(-before), end: mm(beyond) }),
+    ),
   };
 }
 
-/** A hill at one height: its sides in the order they come along the surface, and where its centre line lies. */
+/** What a slab covers in one row, to each side of the hill's center line in the order the sides come along the surface. */
+interface Extent {
+  readonly drop: number;
+  readonly before: number;
+  readonly beyond: number;
+}
+
+/** A hill at one height: the side that comes before its center line along the surface, and the side beyond it. */
 interface HillRow {
   readonly drop: number;
-  readonly left: SideRow;
-  readonly right: SideRow;
-  readonly centre: number;
+  readonly before: SideRow;
+  readonly beyond: SideRow;
 }
 
 interface SideRow {
@@ -126,18 +112,15 @@ function hillRow(hill: Hill, drop: number, front: number, back: number): HillRow
   const quarter = hill.zone === "front" ? front : back;
   const side = ({ crown, trim }: HillSide): SideRow => ({ root: hillRoot(crown(drop)), trim: trim(drop), quarter });
   const [left, right] = [side(hill.left), side(hill.right)];
-  // Seen from centre back, the wearer's left lies the other way along the surface.
-  return hill.zone === "front"
-    ? { drop, left, right, centre: 0 }
-    : { drop, left: right, right: left, centre: front + back };
+  // The way along the surface comes to center front from the wearer's right, and to center back from the left.
+  return hill.zone === "front" ? { drop, before: right, beyond: left } : { drop, before: left, beyond: right };
 }
 
 /** What a hill covers in one row above the height with this root. */
-const extentOf = ({ drop, left, right, centre }: HillRow, cut: number): Extent => ({
+const extentOf = ({ drop, before, beyond }: HillRow, cut: number): Extent => ({
   drop,
-  left: sideExtent(left.root, left.trim, left.quarter, cut),
-  right: sideExtent(right.root, right.trim, right.quarter, cut),
-  centre,
+  before: sideExtent(before.root, before.trim, before.quarter, cut),
+  beyond: sideExtent(beyond.root, beyond.trim, beyond.quarter, cut),
 });
 
 /**
@@ -164,7 +147,7 @@ function pinnableRuns(
   extents: readonly Extent[],
   tipBetween: (wide: number, narrow: number) => Extent,
 ): readonly (readonly Extent[])[] {
-  const isWide = (extent: Extent | undefined) => extent !== undefined && extent.left + extent.right >= pinnableWidth;
+  const isWide = (extent: Extent | undefined) => extent !== undefined && extent.before + extent.beyond >= pinnableWidth;
   const runs: Extent[][] = [];
   for (const [i, extent] of extents.entries()) {
     if (!isWide(extent)) continue;
@@ -205,15 +188,14 @@ function tip(wide: HillRow, narrow: HillRow, cut: number): Extent {
   let [inside, outside] = [0, 1];
   for (let step = 0; step < tipSteps; step++) {
     const middle = (inside + outside) / 2;
-    const width = side(wide.left, narrow.left, middle) + side(wide.right, narrow.right, middle);
+    const width = side(wide.before, narrow.before, middle) + side(wide.beyond, narrow.beyond, middle);
     if (width >= pinnableWidth) inside = middle;
     else outside = middle;
   }
   return {
     drop: between(wide.drop, narrow.drop, inside),
-    left: side(wide.left, narrow.left, inside),
-    right: side(wide.right, narrow.right, inside),
-    centre: between(wide.centre, narrow.centre, inside),
+    before: side(wide.before, narrow.before, inside),
+    beyond: side(wide.beyond, narrow.beyond, inside),
   };
 }
 

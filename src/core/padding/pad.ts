@@ -1,6 +1,6 @@
 import type { BattingRole } from "../material";
 import type { Millimetres } from "../units";
-import type { PieceRow, PieceZone } from "./piece";
+import type { PieceAnchor, PieceRow, PieceZone } from "./piece";
 
 /**
  * A piece as the planner shapes it, before it has a place in the order and a cut size: plies of one outline on the bare
@@ -12,5 +12,6 @@ export interface Pad {
   readonly plies: number;
   readonly thickness: Millimetres;
   readonly feather: Millimetres;
+  readonly anchor?: PieceAnchor;
   readonly rows: readonly PieceRow[];
 }

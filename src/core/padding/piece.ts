@@ -9,15 +9,21 @@ export const pieceZones = ["round", "front", "back", "leftSide", "rightSide", "l
 export type PieceZone = (typeof pieceZones)[number];
 
 /**
- * One height of a piece's outline on the BARE form: start and end are signed distances (mm) along the bare form's
- * surface from centre front at that drop below the nape, positive to the wearer's left, up to half the girth; a round
- * runs from minus half to plus half the girth, and a piece over centre back runs past half the girth.
+ * One height of a piece's outline on the BARE form: start and end are signed distances (mm) along the bare form's surface
+ * from the piece's anchor at that drop below the nape, positive the way that leads from center front to the wearer's
+ * left (at center back that is to the right); a round runs from minus half to plus half the girth.
  */
 export interface PieceRow {
   readonly drop: Millimetres;
   readonly start: Millimetres;
   readonly end: Millimetres;
 }
+
+/**
+ * Where the rows of a piece are counted from. What is centered on center back is counted from there: counted from center
+ * front its middle would lean, because half the girth changes from row to row. Left out, it is center front.
+ */
+export type PieceAnchor = "centerBack";
 
 /**
  * The size to cut, taken on the surface the piece lies on (the form plus every piece beneath it), lying flat.
@@ -53,6 +59,7 @@ export interface Piece {
   readonly plies: number;
   readonly thickness: Millimetres;
   readonly feather: Millimetres;
+  readonly anchor?: PieceAnchor;
   readonly rows: readonly PieceRow[];
   readonly cut: PieceCut;
 }

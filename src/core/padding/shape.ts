@@ -1,10 +1,10 @@
 import type { QuarterReadings } from "../body/levelReadings";
-import { type QuarterLengths, sectionOutline } from "../geometry/outline";
+import { sectionOutline } from "../geometry/outline";
 import { type Steering, steer } from "../numerics/steer";
 import { shapingPrecision } from "../tolerances";
 import { mm } from "../units";
 import { type Cup, cupPads } from "./cup";
-import { contourPad, contours, type Hill, hillPads, type Slab, type WayToBack } from "./hill";
+import { type Hill, hillPads, type Slab } from "./hill";
 import type { Pad } from "./pad";
 import { type FirstLayer, paddedTape } from "./paddedTape";
 import { addPad, stackThickness, type Station } from "./stack";
@@ -28,8 +28,6 @@ export interface ShapeProblem {
   readonly cups: readonly [left: CupPlace, right: CupPlace];
   /** How much of the front hill at the underbust goes on up over the chest beneath the bra. */
   readonly chestShares: readonly [left: number, right: number];
-  /** Whether left and right are asked the same of everywhere, and lie on the same. */
-  readonly isEven: boolean;
 }
 
 /** What hills and cups are cut into. */
@@ -75,17 +73,17 @@ export function shaper(problem: ShapeProblem): (slabs: Slabs) => Shaping {
   const none = targets.map(() => 0);
   const read = tapeOver(problem, problem.stations);
   const roughRead = tapeOver(problem, roughly(problem));
-  const bare = read(noPads);
-  const roughBare = roughRead(noPads);
+  const bare = read([]);
+  const roughBare = roughRead([]);
   const short = bare.map((reading, i) => reading - (roughBare[i] as number));
   return (slabs) => {
     const padsAt = (crowns: Knobs, trims: Knobs) => pads(problem, slabs, crowns, trims);
-    const padCount = (crowns: Knobs) => allOf(padsAt(crowns, none)).length;
+    const padCount = (crowns: Knobs) => padsAt(crowns, none).length;
     const trimmed = (crowns: Knobs): Shape => {
       const steering = trimSteering(targets, bare, read(padsAt(crowns, none)));
       const { knobs: trims, readings } = steer((knobs) => read(padsAt(crowns, knobs)), steering);
       return {
-        pads: allOf(padsAt(crowns, trims)),
+        pads: padsAt(crowns, trims),
         readings: problem.stations.map((_, level) => quartersAt(readings, level)),
       };
     };
@@ -127,7 +125,7 @@ function trimSteering(targets: Knobs, bare: Knobs, crowned: Knobs): Steering {
 }
 
 /** Reads the tape in quarters, level by level, over what lies beneath and some pads. */
-function tapeOver(problem: ShapeProblem, stations: readonly Station[]): (found: FoundPads) => Knobs {
+function tapeOver(problem: ShapeProblem, stations: readonly Station[]): (found: readonly Pad[]) => Knobs {
   const beneath = stations.map((station) => stackThickness(problem.beneath, station));
   return (found) => readLevels(problem, stations, beneath, found).flatMap(asList);
 }
@@ -162,27 +160,17 @@ function quartersAt(list: Knobs, level: number): QuarterReadings {
   return { leftFront: at(0), rightFront: at(1), leftBack: at(2), rightBack: at(3) };
 }
 
-/**
- * What the tape reads in quarters over a setting of the pads. The distance to an outline is taken in the plane of the way from
- * centre front, which leans at centre back, because half the girth grows downwards: a pad that is even there reads a little
- * lopsided, and its mirror image a little otherwise. So on an uneven problem back pads are counted either way round, half their
- * thickness each, and that is steered; an even problem has no left and right to tell apart.
- */
+/** What the tape reads in quarters at each level over a setting of the pads. */
 function readLevels(
   { offsets, firstLayer }: ShapeProblem,
   stations: readonly Station[],
   beneath: readonly Float64Array[],
-  { others, backs }: FoundPads,
+  found: readonly Pad[],
 ): readonly QuarterReadings[] {
-  const [overLeft, overRight] = backs;
   return stations.map((station, level) => {
     const thickness = Float64Array.from(beneath[level] as Float64Array);
-    for (const pad of others) addPad(thickness, pad, station);
-    const share = overRight === null ? 1 : 1 / 2;
-    for (const pad of overLeft) addPad(thickness, pad, station, share * pad.thickness);
-    for (const pad of overRight ?? []) addPad(thickness, pad, station, share * pad.thickness);
-    const read = paddedTape(station, thickness, firstLayer);
-    const { leftFront, rightFront, leftBack, rightBack } = overRight === null ? evenBack(read) : read;
+    for (const pad of found) addPad(thickness, pad, station);
+    const { leftFront, rightFront, leftBack, rightBack } = paddedTape(station, thickness, firstLayer);
     const offset = offsets[level] as QuarterReadings;
     return {
       leftFront: mm(leftFront + offset.leftFront),
@@ -193,26 +181,9 @@ function readLevels(
   });
 }
 
-function evenBack({ leftFront, rightFront, leftBack, rightBack }: QuarterLengths): QuarterLengths {
-  const half = (leftBack + rightBack) / 2;
-  return { leftFront, rightFront, leftBack: half, rightBack: half };
-}
-
-type Pads = readonly Pad[];
-
-/** The pads for a setting of the knobs, those at the back counted one way round or, on an uneven problem, both ways. */
-interface FoundPads {
-  readonly others: Pads;
-  readonly backs: readonly [overLeft: Pads, overRight: Pads | null];
-}
-
-const noPads: FoundPads = { others: [], backs: [[], null] };
-
-const allOf = ({ others, backs }: FoundPads): Pads => [...others, ...backs[0]];
-
 /** All pads for a setting of the knobs: cups, front and back, smallest slab first in each. */
-function pads(problem: ShapeProblem, slabs: Slabs, crowns: Knobs, trims: Knobs): FoundPads {
-  const { surface, cups, isEven } = problem;
+function pads(problem: ShapeProblem, slabs: Slabs, crowns: Knobs, trims: Knobs): readonly Pad[] {
+  const { surface, cups } = problem;
   const curve = (knobs: Knobs, quarter: number, ends: "zero" | "same") => knobCurve(problem, knobs, quarter, ends);
   const hill = (zone: "front" | "back", left: number, right: number): Hill => ({
     zone,
@@ -229,11 +200,12 @@ function pads(problem: ShapeProblem, slabs: Slabs, crowns: Knobs, trims: Knobs):
       },
       slabs.cup,
     );
-  const others = [...cup(0), ...cup(1), ...hillPads(hill("front", 0, 1), surface, slabs.front)];
-  const back = contours(hill("back", 2, 3), surface, slabs.back);
-  const counted = (way: WayToBack): Pads => back.map((contour) => contourPad(contour, way));
-  const overLeft = counted("overLeft");
-  return { others, backs: [overLeft, isEven ? null : counted("overRight")] };
+  return [
+    ...cup(0),
+    ...cup(1),
+    ...hillPads(hill("front", 0, 1), surface, slabs.front),
+    ...hillPads(hill("back", 2, 3), surface, slabs.back),
+  ];
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { Outline } from "../geometry/outline";
+import type { Outline, QuarterLengths } from "../geometry/outline";
 import type { Pad } from "./pad";
 import type { PieceRow } from "./piece";
 
@@ -18,7 +18,7 @@ export function stackThickness(pads: readonly Pad[], station: Station): Float64A
 /**
  * Adds one pad to the thickness at each point of an outline; says whether the pad reaches this height. (Given its plies for its
  * thickness, it counts layers.) The pad is zero on its outline and rises evenly to its full thickness over its feather: thickness × min(1, distance / feather), the
- * distance taken in the plane of (way along the bare surface from centre front, drop). A round has no ends, only a top and a
+ * distance taken in the plane of (way along the bare surface from the pad's anchor, drop). A round has no ends, only a top and a
  * bottom edge.
  */
 export function addPad(
@@ -41,8 +41,9 @@ export function addPad(
   const { along, quarters } = outline;
   const girth = quarters.leftFront + quarters.leftBack + quarters.rightFront + quarters.rightBack;
   const inside = thickness * Math.min(1, toEnds / feather);
+  const zero = anchorAlong(pad, quarters);
   for (let i = 0; i < total.length; i++) {
-    let s = along[i] as number;
+    let s = (along[i] as number) - zero;
     // Points are tried once round either way.
     if (s <= near.start) s += girth;
     if (s >= near.end) s -= girth;
@@ -52,6 +53,10 @@ export function addPad(
   }
   return true;
 }
+
+/** Where a pad's rows are counted from, as a signed distance along the bare surface from center front (mm). */
+export const anchorAlong = ({ anchor }: Pick<Pad, "anchor">, quarters: QuarterLengths): number =>
+  anchor === "centerBack" ? quarters.leftFront + quarters.leftBack : 0;
 
 /** The part of a pad's outline that a height can feel, with the stretch covered there and the part of it that feels neither side. */
 interface NearRows {

@@ -6,14 +6,20 @@ export interface CutUse {
   readonly fit: "asItIs" | "trim";
 }
 
-/** For each piece, the cut piece that it can be made of: same zone, batting and plies, and nowhere smaller by more than a finger. */
+/**
+ * For each piece, the cut piece that it can be made of: same zone, anchor, batting and plies, and nowhere smaller by more
+ * than a finger.
+ */
 export function useOfCut(pieces: readonly Piece[], cut: readonly Piece[]): readonly (CutUse | null)[] {
   const free = [...cut];
   return pieces.map((piece) => {
     const fitting = free
       .filter(
         (candidate) =>
-          candidate.zone === piece.zone && candidate.batting === piece.batting && candidate.plies === piece.plies,
+          candidate.zone === piece.zone &&
+          candidate.anchor === piece.anchor &&
+          candidate.batting === piece.batting &&
+          candidate.plies === piece.plies,
       )
       .map((candidate) => ({ candidate, ...differences(piece, candidate) }))
       .filter(({ missing }) => missing <= stretchable)

@@ -1,8 +1,8 @@
 import type { LevelName } from "../../core/body/vocabulary";
 import type { MeasurementText } from "./measurementText";
-import { levelWords } from "./pictures";
+import { lineWords } from "./pictures";
 
-/** How to find the heights of the level lines, and how deep the figure is at each: vertical and straight readings. */
+/** How to find the heights of the level lines, and the depth front to back at each: vertical and straight measurements. */
 const levelLabels: { readonly [level in LevelName]: string } = {
   bust: "Bust",
   underbust: "Underbust",
@@ -11,7 +11,7 @@ const levelLabels: { readonly [level in LevelName]: string } = {
   fullHip: "Full hip",
 };
 
-const lineWords: { readonly [level in LevelName]: string } = {
+const landmarks: { readonly [level in LevelName]: string } = {
   bust: "the fullest point of the bust",
   underbust: "the elastic under the bust",
   waist: "the waist elastic",
@@ -19,63 +19,63 @@ const lineWords: { readonly [level in LevelName]: string } = {
   fullHip: "the elastic at the full hip",
 };
 
-const sameFloor = "Mixing heights above two floors, or leaving out the nape: without it no height can be used.";
+const sameFloor = "Heights above two different floors, or no nape: without it no height can be used.";
 
 const napeBone = "The lowest bone of the neck, which stands out when the head is bent.";
 
 export const heightText = (level: LevelName): MeasurementText => ({
   label: `${levelLabels[level]}, above the floor`,
-  what: `How high the ${levelWords[level]} line lies above the floor, straight up.`,
-  onBody: `Tape a measuring tape to a door frame with its zero at the floor, and stand side-on to it with the arm raised. Lead a set square from ${lineWords[level]} to the tape and read it.`,
-  alone: `Stick a small flag of removable tape to the door frame at the height of ${lineWords[level]}, look in a mirror that it is level, then step away and measure.`,
-  onForm: `Stand a ruler or stick upright beside the form and mark the height of its ${levelWords[level]} line. Measure the mark; a table serves as the floor if all heights start there.`,
-  landmark: `${lineWords[level].charAt(0).toUpperCase()}${lineWords[level].slice(1)}, at the side.`,
+  what: `How high the ${lineWords[level]} lies above the floor, straight up.`,
+  onBody: `Tape a measuring tape to a door frame with its zero at the floor, and stand side-on to it with the arm raised. Lead a set square from ${landmarks[level]} to the tape and read it.`,
+  alone: `Stick a small flag of removable tape to the door frame at the height of ${landmarks[level]}, look in a mirror that it is level, then step away and measure.`,
+  onForm: `Stand a ruler or stick upright beside the form and mark the height of its ${lineWords[level]}. Measure the height of the mark; a table serves as the floor if all heights start there.`,
+  landmark: `${landmarks[level].charAt(0).toUpperCase()}${landmarks[level].slice(1)}, at the side.`,
   mistake: sameFloor,
 });
 
 export const belowNapeText = (level: LevelName): MeasurementText => ({
   label: `${levelLabels[level]}, below the nape`,
-  what: `How far the ${levelWords[level]} line lies below the nape, straight down.`,
-  onBody: `Hang a tape from the nape, straight down and not along the back. Lay a ruler level from ${lineWords[level]} to the tape and read it.`,
-  alone: `Fasten the tape at the nape to the collar, let it hang free, hold a ruler level against ${lineWords[level]} and read it in two mirrors.`,
-  onForm: `Measure the height of the form's nape and of its ${levelWords[level]} line above the floor. The difference is this measurement.`,
+  what: `How far the ${lineWords[level]} lies below the nape, straight down.`,
+  onBody: `Hang a tape from the nape, straight down and not along the back. Lay a ruler level from ${landmarks[level]} to the tape and read it.`,
+  alone: `Fasten the tape at the nape to the collar, let it hang free, hold a ruler level against ${landmarks[level]} and read it in two mirrors.`,
+  onForm: `Measure the height of the form’s nape and of its ${lineWords[level]} above the floor. The difference is this measurement.`,
   landmark: napeBone,
-  mistake: "Following the back with the tape: it reads more than straight down.",
+  mistake: "The tape follows the back: it then reads more than straight down.",
 });
 
 export const depthText = (level: LevelName): MeasurementText => ({
   label: `${levelLabels[level]}, depth front to back`,
-  what: `How deep it is straight through from front to back, at the ${levelWords[level]} line.`,
-  onBody: `Hold two books flat on the ${levelWords[level]} line, one in front and one behind, spines in, just touching. Measure between them in a straight line.`,
+  what: `How far it is from front to back, straight through, at the ${lineWords[level]}.`,
+  onBody: `Hold two books flat on the ${lineWords[level]}, one in front and one behind, spines in, just touching. Measure between them in a straight line.`,
   alone:
     "Stand with the back lightly against a wall, hold a book flat against the front, step away and measure from the wall to the book.",
-  onForm: `Hold two books flat on the form's ${levelWords[level]} line, one in front and one behind. Measure between them in a straight line.`,
+  onForm: `Hold two books flat on the form’s ${lineWords[level]}, one in front and one behind. Measure between them in a straight line.`,
   landmark: "The places that stand out furthest in front and behind at that height.",
-  mistake: "Books that slant, or that press in.",
+  mistake: "The books slant, or press in.",
 });
 
 export const lengthPlaceTexts = {
   napeHeight: {
     label: "Nape, above the floor",
-    what: "How high the bone at the back of the neck lies above the floor: all other heights are reckoned from it.",
+    what: "How high the bone at the back of the neck lies above the floor: all other heights are counted from it.",
     onBody:
       "Bend the head forward to find the bone, then hold it upright again. Lead a set square from the bone to a tape that stands on the floor, and read it.",
     alone:
       "Stand with the back to a door frame, lay a ruler level over the bone to the frame, mark it, step away and measure.",
     onForm:
-      "Measure from the floor straight up to the form's neck seam at center back. A table serves as the floor if all heights start there.",
+      "Measure from the floor straight up to the form’s neck seam at center back. A table serves as the floor if all heights start there.",
     landmark: napeBone,
-    mistake: "Measuring along the back instead of straight up.",
+    mistake: "The tape follows the back instead of going straight up.",
   },
   lowerEdgeBelowNape: {
     label: "Lower edge of the form, below the nape",
-    what: "How far the form's lower edge lies below its nape, straight down, where it reaches up highest.",
+    what: "How far the form’s lower edge lies below its nape, straight down, where it reaches up highest.",
     onBody: "A body has no lower edge. Leave it out.",
     alone: "A body has no lower edge. Leave it out.",
     onForm:
-      "Measure the height of the form's nape and of its lower edge above the floor. The difference is this measurement.",
+      "Measure the height of the form’s nape and of its lower edge above the floor. The difference is this measurement.",
     landmark: "The lower edge of the firm part, without a skirt or a cage.",
-    mistake: "Taking a fabric skirt for the form.",
+    mistake: "A fabric skirt below the form is measured with it.",
   },
   apexToUnderbust: {
     label: "Bust to underbust, straight down",
@@ -83,12 +83,12 @@ export const lengthPlaceTexts = {
     onBody:
       "Hold a ruler upright beside the bust with its end at the elastic under the bust. Read it at the height of the fullest point.",
     alone: "Hold the ruler upright in front of the mirror and read it at the fullest point.",
-    onForm: "Hold a ruler upright beside the form's bust, its end at the underbust line. Read it at the fullest point.",
+    onForm: "Hold a ruler upright beside the form’s bust, its end at the underbust line. Read it at the fullest point.",
     landmark: "The fullest point of the bust, and the fold under it.",
-    mistake: "Following the curve of the breast with a tape.",
+    mistake: "The tape follows the curve of the breast.",
   },
   lowerBreastGirth: {
-    label: "Lower breast girth",
+    label: "Lower breast, all around",
     what: "All around, three quarters of the way down from the bust line to the underbust line.",
     onBody:
       "Find the place three quarters of the way down from the bust line to the underbust line. Lay the tape level there and let it touch without pressing in.",
@@ -96,6 +96,6 @@ export const lengthPlaceTexts = {
     onForm:
       "Lay the tape level around the form three quarters of the way down from its bust line to its underbust line. Read it where the ends meet.",
     landmark: "Three quarters of the way from the fullest point to the fold under the breast.",
-    mistake: "Letting the tape slip down into the fold.",
+    mistake: "The tape slips down into the fold.",
   },
 } as const satisfies { readonly [name: string]: MeasurementText };

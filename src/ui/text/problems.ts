@@ -72,11 +72,11 @@ export function measurementProblemText(problem: MeasurementProblem, step: Length
     case "linesOutOfOrder":
       return `${whose} ${first} puts its line ${got} below the nape, which is not below the line of the ${second}; it can only be ${between}. Measure both again.`;
     case "heightWithoutNape":
-      return `Please check: ${lower(whose)} ${first} is missing, so a height of ${got} above the floor cannot be used. Measure the nape above the same floor.`;
+      return `Please check: ${lower(whose)} ${first} is missing beside a height of ${got}. A distance below the nape typed as a height would read like this; if it is right, measure the nape above the same floor, for without it no height is used.`;
     case "linesClose":
-      return `Please check: ${lower(whose)} ${first} and ${second} put two lines only ${got} apart. Measure both heights again; if they stay so close, it is right.`;
+      return `Please check: ${lower(whose)} ${first} and ${second} put two lines only ${got} apart. A height typed at the wrong line would read like this; if the tape says so again, it is right.`;
     case "heightsDisagree":
-      return `Please check: ${lower(whose)} ${first} puts its line ${got} below the nape, and the ${second} puts it ${between}. Measure the one you trust less again; until then the first one counts.`;
+      return `Please check: ${lower(whose)} ${first} puts its line ${got} below the nape, and the ${second} puts it elsewhere. A slip of unit or tape in one of them would read like this; if the tape says both again, it is right, and the first one counts.`;
     case "unusual":
       return `Please check: ${lower(whose)} ${first} reads ${got}. A slip of unit or tape would read like this; if the tape says so again, it is right.`;
     case "unusualProportion":
