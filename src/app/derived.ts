@@ -63,15 +63,8 @@ export type Planning =
 export function derivation(): (fitting: SettledFitting) => Derived {
   const bareOf = sameEntries();
   const lengthsOf = remembered(
-    ({ unit, body, form, batting, finishingBatting, readingError, work }: SettledFitting) => [
-      unit,
-      body,
-      form,
-      batting,
-      finishingBatting,
-      readingError,
-      bareOf({ work }),
-    ],
+    ({ unit, body, form, batting, finishingBatting, readingError, work }: SettledFitting) =>
+      [unit, body, form, batting, finishingBatting, readingError, bareOf({ work })] as const,
     readLengths,
   );
   const problemsOf = remembered((read: ReadLengths) => [read], problemsOfLengths);

@@ -97,7 +97,7 @@ describe("the work on the bare form", () => {
     const { planning, learning } = derivation()(fitting);
     expect(planning.kind).toBe("planned");
     expect(learning()).toBeNull();
-    const left = apply(fitting, { does: "read", name: "waistLeftFrontArc", text: "7 in", at });
+    const left = apply(fitting, { does: "read", name: "waistLeftFrontArc", text: "9 1/4 in", at });
     expect(derivation()(left).learning()?.readingCount).toBe(1);
   });
 });

@@ -74,7 +74,7 @@ export const linesWords = {
       title: "Lay the style tape",
       text: "Its upper edge runs along the pins. Pin it down, then take the marking pins out and count them.",
     },
-    shell: "On a hard shell: removable pencil or dots instead of pins.",
+    shell: "On a hard form: removable pencil or dots instead of pins.",
     done: (line: string): string => `The ${line} is marked`,
     estimated: "This height is estimated. A measured one makes the line the person’s own.",
     front: "front",

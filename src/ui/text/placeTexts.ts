@@ -27,7 +27,7 @@ export const heightText = (level: LevelName): MeasurementText => ({
   label: `${levelLabels[level]}, above the floor`,
   what: `How high the ${lineWords[level]} lies above the floor, straight up.`,
   onBody: `Tape a measuring tape to a door frame with its zero at the floor, and stand side-on to it with the arm raised. Lead a set square from ${landmarks[level]} to the tape and read it.`,
-  alone: `Stick a small flag of removable tape to the door frame at the height of ${landmarks[level]}, look in a mirror that it is level, then step away and measure.`,
+  alone: `Stick a small flag of removable tape to a door frame at the height of ${landmarks[level]}, look in a mirror that it is level, then step away and measure.`,
   onForm: `Stand a ruler or stick upright beside the form and mark the height of its ${lineWords[level]}. Measure the height of the mark; a table serves as the floor if all heights start there.`,
   landmark: `${landmarks[level].charAt(0).toUpperCase()}${landmarks[level].slice(1)}, at the side.`,
   mistake: sameFloor,
