@@ -1,27 +1,140 @@
-import { expect, test } from "@playwright/test";
+import { expect, type Page, test } from "@playwright/test";
+import { heading, openDemo, typeGirths } from "./support/workroom";
 
-/** From the draft to the person's lines: the form made ready, every line marked, and the first one measured. */
-test("the draft leads to the lines, where each stop has one act and one button @portrait @phone", async ({ page }) => {
-  await page.goto("/#demo");
-  await page.goto("/#padding");
-  await expect(page.getByText(/This plan is a draft/)).toBeVisible();
-  await page.getByRole("link", { name: "Mark the lines and measure the bare form" }).click();
-  await expect(page.getByRole("heading", { level: 1, name: "Make the form ready." })).toBeVisible();
+const lineNames = ["bust line", "underbust line", "waistline", "high hip line", "full hip line"] as const;
+
+const title = (page: Page, name: string | RegExp) => page.getByRole("heading", { level: 1, name });
+const slab = (page: Page) => page.locator(".stop-slab");
+
+/** Through the marking: the form made ready, then every line from the top down, its one button always in sight. */
+async function markAll(page: Page): Promise<void> {
+  await expect(title(page, "Make the form ready.")).toBeVisible();
   await page.getByRole("button", { name: "The form is ready" }).click();
-  for (const line of ["bust line", "underbust line", "waistline", "high hip line", "full hip line"]) {
-    await expect(page.getByRole("heading", { level: 1, name: `Mark the person’s ${line}.` })).toBeVisible();
-    const slab = page.getByRole("button", { name: `The ${line} is marked` });
-    await expect(slab).toBeInViewport();
-    await slab.click();
+  for (const line of lineNames) {
+    await expect(title(page, `Mark the person’s ${line}.`)).toBeVisible();
+    await expect(slab(page)).toHaveText(`The ${line} is marked`);
+    await expect(slab(page)).toBeInViewport();
+    await slab(page).click();
   }
-  await expect(page.getByRole("heading", { level: 1, name: /bare form on the bust line/ })).toBeVisible();
-  const slab = page.locator(".stop-slab");
-  await expect(slab).toBeDisabled();
-  await page.getByRole("textbox", { name: /bust line, all around/ }).fill("41 1/2");
-  await expect(slab).toHaveText(/Save 41 1\/2 in/);
-  await slab.click();
-  await expect(page.getByRole("heading", { level: 1, name: /front on the bust line/ })).toBeVisible();
-  await expect(page.locator(".line-parts")).toContainText("41 1/2 in");
-  await page.getByRole("button", { name: "Not now: look at the draft plan" }).click();
-  await expect(page.getByText(/This plan is a draft/)).toBeVisible();
+}
+
+/** Saves what the field asks for, as it is estimated, and so many inches more. */
+async function measure(page: Page, text: string): Promise<void> {
+  await page.locator(".line-field").getByRole("textbox").fill(text);
+  await slab(page).click();
+}
+
+test("three girths give a draft, and the draft leads to the lines and from them to a firm plan @portrait @phone", async ({
+  page,
+}) => {
+  await typeGirths(page, ["35", "30 1/2", "38"]);
+  await page.goto("/#plan");
+  await expect(page.getByText(/This plan is a draft: measurements may come out up to .* off/)).toBeVisible();
+  await page.getByRole("link", { name: "Mark the lines and measure the bare form" }).click();
+  await markAll(page);
+  await expect(title(page, "Measure the bare form on the bust line, all around.")).toBeVisible();
+  await expect(slab(page)).toBeDisabled();
+  await page.locator(".line-field").getByRole("textbox").fill("33 1/2");
+  await expect(slab(page)).toHaveText(/Save 33 1\/2 in, then front/);
+  await slab(page).click();
+  // The reading is in the plan at once, and what it changed is said.
+  await expect(page.locator(".stop-news")).toContainText("The plan is updated.");
+  await expect(page.locator(".stop-news")).toContainText(/At the bust line it now adds .* all around, instead of/);
+  await expect(page.locator(".line-parts")).toContainText("33 1/2 in");
+  for (const girth of ["33 1/2", "29 1/4", "26 1/2", "32 1/4", "36"]) {
+    if (girth !== "33 1/2") await measure(page, girth);
+    await expect(title(page, /^Measure the front on/)).toBeVisible();
+    await page.getByRole("button", { name: "Leave it out" }).click();
+    await expect(title(page, /^Measure the width straight across/)).toBeVisible();
+    await page.getByRole("button", { name: "Leave it out" }).click();
+  }
+  await expect(title(page, "The bare form is measured.")).toBeVisible();
+  await expect(page.locator(".stop-news")).toContainText("no draft any more");
+  await slab(page).click();
+  await expect(heading(page, "The plan")).toBeVisible();
+  await expect(page.getByText(/This plan is a draft/)).toBeHidden();
+  await page.goto("/#padding/lines");
+  await page.getByRole("button", { name: "Measure what was left out" }).click();
+  await expect(title(page, "Measure the front on the bust line, side seam to side seam.")).toBeVisible();
+});
+
+test("any reading can be taken again or out of turn, the depth front to back among them, and undone", async ({
+  page,
+}) => {
+  await openDemo(page, "padding/lines");
+  await markAll(page);
+  await page.getByRole("button", { name: "waist", exact: true }).click();
+  await expect(title(page, "Measure the bare form on the waistline, all around.")).toBeVisible();
+  await measure(page, "38 1/2");
+  await page.getByRole("button", { name: "waist", exact: true }).click();
+  await page.getByRole("button", { name: /^depth front to back/ }).click();
+  await expect(title(page, "Measure the depth front to back on the waistline.")).toBeVisible();
+  await measure(page, "10 1/8");
+  await page.getByRole("button", { name: "waist", exact: true }).click();
+  await expect(page.locator(".line-parts")).toContainText("10 1/8 in");
+  await page.getByRole("button", { name: /^all around/ }).click();
+  await measure(page, "38 5/8");
+  await page.getByRole("button", { name: "waist", exact: true }).click();
+  await expect(page.locator(".line-parts")).toContainText("38 5/8 in");
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect(page.locator(".line-parts")).toContainText("38 1/2 in");
+});
+
+test("a slip of unit is asked about, what cannot be is not saved, and nothing typed is lost", async ({ page }) => {
+  await openDemo(page, "padding/lines");
+  await markAll(page);
+  const field = page.locator(".line-field").getByRole("textbox");
+  await field.fill("107");
+  await page.getByRole("button", { name: "It is in centimeters" }).click();
+  await expect(field).toHaveValue("107 cm");
+  await expect(slab(page)).toHaveText(/Save 42 1\/8 in/);
+  await field.fill("4");
+  await expect(slab(page)).toBeDisabled();
+  await expect(page.locator(".field-problem")).toContainText("4");
+  await page.goto("/#plan");
+  await page.goto("/#padding/lines");
+  await expect(field).toHaveValue("4");
+});
+
+test("a height corrected on the person asks for its line again and keeps what was read", async ({ page }) => {
+  await openDemo(page, "padding/lines");
+  await markAll(page);
+  await measure(page, "42");
+  await page.goto("/#body/waistBelowNape");
+  const field = page.getByRole("textbox", { name: "Waist, below the nape" });
+  await field.fill("17 3/8");
+  await field.press("Enter");
+  await page.goto("/#padding/lines");
+  await expect(title(page, "Mark the person’s waistline.")).toBeVisible();
+  await expect(page.getByText(/17 3\/8/).first()).toBeVisible();
+  await slab(page).click();
+  await expect(page.getByRole("button", { name: "bust", exact: true })).toBeVisible();
+  await page.getByRole("button", { name: "bust", exact: true }).click();
+  await expect(page.locator(".line-parts")).toContainText("42 in");
+});
+
+test("heights above the floor are typed for the person and the form, and ask for the nape they are counted from", async ({
+  page,
+}) => {
+  await openDemo(page, "body");
+  await page.goto("/#body/waistHeight");
+  const waist = page.getByRole("textbox", { name: "Waist, above the floor" });
+  await waist.fill("40 1/4");
+  await waist.press("Enter");
+  await page.goto("/#body/napeHeight");
+  await expect(page.getByText(/nape above the floor is missing/i).first()).toBeVisible();
+  const nape = page.getByRole("textbox", { name: "Nape, above the floor" });
+  await nape.fill("56 3/8");
+  await nape.press("Enter");
+  await expect(page.getByText(/nape above the floor is missing/i)).toBeHidden();
+  for (const name of ["underbustHeight", "apexToUnderbust", "lowerBreastGirth", "waistDepth", "bustBreadth"]) {
+    await page.goto(`/#body/${name}`);
+    await expect(page.locator(`[data-measurement="${name}"]`)).toHaveAttribute("aria-expanded", "true");
+    await expect(page.locator(".guide svg")).toBeVisible();
+  }
+  await page.goto("/#padding/lines");
+  const ofForm = page.getByRole("textbox", { name: "The form’s nape above the floor" });
+  await ofForm.fill("58");
+  await page.getByRole("button", { name: "The form is ready" }).click();
+  await expect(page.getByText(/58 in above the floor; less .* is /)).toBeVisible();
 });

@@ -27,7 +27,15 @@ for (const format of papers) {
     expect(await page.locator(".sheet-figures .drawing").count()).toBe(2);
     // Two papers are usual: small cut drawings beside a padding sheet of two sides are for whoever asks.
     await page.getByRole("checkbox", { name: /^Small cut drawings/ }).check();
-    const pages = await printed(page, format);
+    const [lines = "", ...pages] = await printed(page, format);
+    // A draft begins with the lines: what each is, what the tape reads on the person there, and room for the bare form.
+    expect(lines).toContain(`Level lines on the form, for ${sampleTitle}`);
+    expect(lines).toMatch(/This plan is a draft: measurements may come out up to [\d /]+ in off/);
+    for (const name of ["bust", "underbust", "waist", "high hip", "full hip"])
+      expect(lines).toMatch(new RegExp(`${name} (≈ )?\\d+`));
+    for (const part of ["width straight across", "depth front to back", "The form’s nape above the floor"])
+      expect(lines).toContain(part);
+    expect(lines).toContain(sampleBody("waistGirth"));
     const sheets = pages.filter((text) => text.includes("Padding sheet for"));
     // What does not fit its first side goes on overleaf, and nothing is cut off.
     expect([1, 2]).toContain(sheets.length);
@@ -45,6 +53,7 @@ for (const format of papers) {
     expect(pages[sheets.length]).toContain(`Small cut drawings for ${sampleTitle}`);
     expect(pages[0]).toContain("Mark five level lines on the form, straight down from the nape: bust ");
     expect(pages[0]).toContain("Put the bra on the form");
+    expect(pages[0]).toContain("This plan is a draft");
     expect(pages[0]).toContain("One layer may add about 1/4 in under the tape, a starting figure.");
     expect(pages[0]).toContain(`Padding sheet for ${sampleTitle}`);
     expect(pages[0]).toContain(sampleBody("waistGirth"));
@@ -56,6 +65,7 @@ for (const format of papers) {
     await largestPlan(page);
     const names = await pieceNames(page);
     expect(names.length).toBeGreaterThan(12);
+    await page.getByRole("checkbox", { name: /^Level lines/ }).uncheck();
     const sheets = await page.locator(".sheet").count();
     const pages = await printed(page, format);
     expect(pages).toHaveLength(sheets);
@@ -166,6 +176,7 @@ test("without a plan the measuring sheet can be printed, and the others wait", a
 
 test("with no sheet chosen there is nothing to print, and it says so", async ({ page }) => {
   await openDemo(page, "print");
+  await page.getByRole("checkbox", { name: /^Level lines/ }).uncheck();
   await page.getByRole("checkbox", { name: /The padding sheet/ }).uncheck();
   await page.getByRole("checkbox", { name: /Small cut drawings/ }).uncheck();
   await expect(page.getByRole("button", { name: "Print", exact: true })).toBeDisabled();
@@ -191,8 +202,9 @@ test("printing from any other place prints the usual sheets as well", async ({ p
   await openDemo(page, "padding");
   const pages = await printed(page, "A4");
   expect([1, 2]).toContain(pages.filter((text) => text.includes("Padding sheet for")).length);
-  expect(pages[1]).toMatch(/Small cut drawings for|Padding sheet for .*, continued/);
-  expect(pages[0]).toContain(`Padding sheet for ${sampleTitle}`);
+  expect(pages[0]).toContain("Level lines on the form");
+  expect(pages[1]).toContain(`Padding sheet for ${sampleTitle}`);
+  expect(pages[2] ?? "Small cut drawings for").toMatch(/Small cut drawings for|Padding sheet for .*, continued/);
 });
 
 /** The pieces of the sample person's plan, as the command gives them. */
@@ -206,6 +218,7 @@ const widthText = (width?: { readonly leftMm: number; readonly rightMm: number }
 
 async function chooseOnly(page: Page, name: string): Promise<void> {
   await page.getByRole("checkbox", { name: new RegExp(name) }).check();
+  await page.getByRole("checkbox", { name: /^Level lines/ }).uncheck();
   await page.getByRole("checkbox", { name: /The padding sheet/ }).uncheck();
   await page.getByRole("checkbox", { name: /Small cut drawings/ }).uncheck();
 }

@@ -39,7 +39,43 @@ const walk: readonly Screen[] = [
     },
   },
   { name: "form", reach: (page) => openPlace(page, "form", heading("The form")) },
-  { name: "padding-fresh", reach: (page) => openPlace(page, "padding", ".reading-lines") },
+  { name: "lines-prepare", reach: (page) => openPlace(page, "padding/lines", heading("Make the form ready")) },
+  {
+    name: "lines-mark",
+    reach: async (page) => {
+      await page.locator(".stop-slab").click();
+      for (let i = 0; i < 2; i += 1) await page.locator(".stop-slab").click();
+      await page.locator(heading("Mark the person’s waistline")).waitFor();
+    },
+  },
+  {
+    name: "lines-read",
+    reach: async (page) => {
+      for (let i = 0; i < 3; i += 1) await page.locator(".stop-slab").click();
+      await page.getByRole("button", { name: "waist", exact: true }).click();
+      await page.locator(".line-field input").fill(sampleBody("waistGirth", -5.5));
+      await page.locator(".stop-slab").click();
+      await page.locator(".stop-news").waitFor();
+    },
+  },
+  {
+    name: "lines-width",
+    reach: async (page) => {
+      await page.getByRole("button", { name: "waist", exact: true }).click();
+      await page.getByRole("button", { name: /^width straight across/ }).click();
+      await page.locator(heading("Measure the width straight across on the waistline")).waitFor();
+    },
+  },
+  {
+    name: "padding-fresh",
+    reach: async (page) => {
+      // The walk goes on from the draft, as it stood before the lines.
+      while (await page.getByRole("button", { name: "Undo" }).isEnabled()) {
+        await page.getByRole("button", { name: "Undo" }).click();
+      }
+      await openPlace(page, "padding", ".reading-lines");
+    },
+  },
   {
     name: "padding",
     reach: async (page) => {
@@ -83,10 +119,21 @@ const walk: readonly Screen[] = [
     },
   },
   {
-    name: "wall",
+    name: "wall-lines",
     reach: async (page) => {
       await openPlace(page, "wall", ".wall-table");
-      for (let i = 0; i < 4; i += 1) await page.keyboard.press("PageDown");
+      await page.keyboard.press("Home");
+      await page.keyboard.press("c");
+      await page.locator(".wall-lines").waitFor();
+    },
+  },
+  {
+    name: "wall",
+    reach: async (page) => {
+      await page.keyboard.press("c");
+      await page.keyboard.press("PageDown");
+      await page.locator(".wall-table").waitFor();
+      for (let i = 0; i < 7; i += 1) await page.keyboard.press("PageDown");
     },
   },
   {

@@ -2,10 +2,47 @@ import { expect, test, type Page } from "@playwright/test";
 import { rulesBroken } from "./support/rulesBroken";
 import { heading, openDemo } from "./support/workroom";
 
+/** Past the marking of the lines, which comes first, to the bare form. */
 const openWall = async (page: Page) => {
   await page.goto("/#wall");
+  await expect(page.locator(".wall-lines")).toBeVisible();
+  await page.keyboard.press("PageDown");
   await expect(page.locator(".wall-table")).toBeVisible();
 };
+
+test("the class sees how a line is marked first, from the back row, and no distance of a covered person @projector", async ({
+  page,
+}) => {
+  await page.goto("/#wall");
+  await expect(page.getByRole("heading", { level: 1, name: "Mark the person’s lines on the form" })).toBeVisible();
+  const { words, overflow } = await page.evaluate(async () => {
+    await document.fonts.ready;
+    const stage = document.querySelector(".wall");
+    const sizes = [...document.querySelectorAll(".wall-lines svg text")].map(
+      (word) => word.getBoundingClientRect().height,
+    );
+    const steps = [...document.querySelectorAll(".wall-lines-steps li")].map((step) =>
+      Number.parseFloat(getComputedStyle(step).fontSize),
+    );
+    return {
+      words: [...sizes, ...steps],
+      overflow: Math.max(
+        document.documentElement.scrollHeight - innerHeight,
+        (stage?.scrollHeight ?? 0) - (stage?.clientHeight ?? 0),
+        ...[...document.querySelectorAll(".wall-stage > *")].map((part) => part.scrollHeight - part.clientHeight),
+      ),
+    };
+  });
+  expect(words.length).toBeGreaterThan(10);
+  for (const height of words) expect(height).toBeGreaterThan((page.viewportSize()?.height ?? 0) / 40);
+  expect(overflow).toBeLessThanOrEqual(1);
+  const picture = page.locator(".wall-lines svg");
+  await expect(picture).toContainText(/\d in/);
+  await page.keyboard.press("4");
+  await expect(picture).toHaveAccessibleName("Marking the high hip line");
+  await page.keyboard.press("c");
+  await expect(picture).not.toContainText(/\d/);
+});
 
 test("without a fitting a made-up person stands on the wall, readable from the back row @projector", async ({
   page,
@@ -61,6 +98,8 @@ test("the clicker moves it, and the difference shrinks until the tape says there
   expect(Number(await bare.getAttribute("width"))).toBeGreaterThan(start);
   await page.keyboard.press("PageUp");
   await page.keyboard.press("Home");
+  await expect(page.getByRole("heading", { level: 1, name: "Mark the person’s lines on the form" })).toBeVisible();
+  await page.getByRole("button", { name: "Next step" }).click();
   await expect(page.getByRole("heading", { level: 1, name: "The bare form" })).toBeVisible();
   await page.getByRole("button", { name: "Next step" }).click();
   await page.keyboard.press(" ");

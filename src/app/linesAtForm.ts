@@ -1,8 +1,10 @@
-import { type ByLevel, type LevelName, levelNames, type MeasurementName } from "../core/body/vocabulary";
+import { type ByLevel, type LevelName, levelNames } from "../core/body/vocabulary";
+import { askedParts, type LinePart, linePartName, lineParts } from "../core/form/linePart";
 import type { Plan } from "../core/plan/plan";
 import { onLine } from "../core/tolerances";
 import { type Millimetres, mm } from "../core/units";
-import { entryLength, type Fitting, type WorkEntry } from "../document/fitting";
+import { entryLength, type Fitting } from "../document/fitting";
+import { bareEntries, type MeasuredEntry } from "../document/formLines";
 
 /**
  * The work on the bare form before the first piece: the form is made ready, the person's level lines are marked on it, and it
@@ -23,10 +25,6 @@ export interface LineAtForm {
   readonly read: { readonly [part in LinePart]?: Millimetres };
 }
 
-/** What is read on each line, in the order it is asked for. */
-export const lineParts = ["girth", "frontArc", "breadth"] as const;
-export type LinePart = (typeof lineParts)[number];
-
 export type LinesStep =
   | { readonly do: "prepare" }
   | { readonly do: "mark"; readonly level: LevelName }
@@ -34,11 +32,8 @@ export type LinesStep =
   /** A piece lies on the form already, or all is read, here or before the fitting was begun. */
   | { readonly do: "done" };
 
-export const linePartName = (level: LevelName, part: LinePart): MeasurementName =>
-  part === "girth" ? `${level}Girth` : part === "frontArc" ? `${level}FrontArc` : `${level}Breadth`;
-
 /** Whether the bare form can still be read: nothing is pinned. */
-const isBare = (work: Fitting["work"]): boolean => {
+export const isBare = (work: Fitting["work"]): boolean => {
   const on = new Set<string>();
   for (const entry of work) {
     if (entry.did === "pinned") on.add(entry.piece.id);
@@ -50,14 +45,14 @@ const isBare = (work: Fitting["work"]): boolean => {
 export function linesAtForm(plan: Plan, { work, unit, form }: Pick<Fitting, "work" | "unit" | "form">): LinesAtForm {
   const depths = depthsOf(plan);
   const marked = markedDepths(work, depths);
-  const lines = levelNames.map(
-    (level): LineAtForm => ({
-      level,
-      depth: depths[level],
-      isMarked: isSameLine(marked[level], depths[level]),
-      read: bareReadings(work, unit, level, depths[level]),
-    }),
-  );
+  const bare = bareEntries(work);
+  const lines = levelNames.map((level): LineAtForm => {
+    const depth = depths[level];
+    const read = bareReadings(bare, unit, level, depth);
+    // Nobody reads a form on a line that is not there.
+    const isMarked = isSameLine(marked[level], depth) || read.girth !== undefined;
+    return { level, depth, isMarked, read };
+  });
   const isKnown = form.readAtBodyLines === true || !isBare(work);
   return { lines, next: isKnown ? { do: "done" } : nextStep(work, lines) };
 }
@@ -66,12 +61,21 @@ function nextStep(work: Fitting["work"], lines: readonly LineAtForm[]): LinesSte
   if (!work.some((entry) => entry.did === "prepared")) return { do: "prepare" };
   const unmarked = lines.find(({ isMarked }) => !isMarked);
   if (unmarked) return { do: "mark", level: unmarked.level };
-  for (const { level, read } of lines) {
-    const part = lineParts.find((name) => read[name] === undefined);
-    if (part !== undefined) return { do: "read", level, part };
-  }
-  return { do: "done" };
+  const [open] = openParts(lines);
+  return open === undefined ? { do: "done" } : { do: "read", ...open };
 }
+
+/** One reading of one line. */
+export interface LineReadingAsked {
+  readonly level: LevelName;
+  readonly part: LinePart;
+}
+
+/** What is asked for and was not read yet, from the top line down. */
+export const openParts = (lines: readonly LineAtForm[]): readonly LineReadingAsked[] =>
+  lines.flatMap(({ level, read }) =>
+    askedParts.filter((part) => read[part] === undefined).map((part) => ({ level, part })),
+  );
 
 const depthsOf = (plan: Plan): ByLevel<Millimetres> =>
   Object.fromEntries(plan.levels.map(({ name, drop }) => [name, mm(drop.value)])) as ByLevel<Millimetres>;
@@ -84,21 +88,18 @@ function markedDepths(work: Fitting["work"], now: ByLevel<Millimetres>): { reado
 const isSameLine = (marked: number | undefined, depth: number): boolean =>
   marked !== undefined && Math.abs(marked - depth) <= onLine;
 
-type Measured = Extract<WorkEntry, { readonly did: "measured" }>;
-
+/** A reading that names no depth was taken on the line wherever it lies now. */
 function bareReadings(
-  work: Fitting["work"],
+  bare: readonly MeasuredEntry[],
   unit: Fitting["unit"],
   level: LevelName,
   depth: number,
 ): LineAtForm["read"] {
-  const here = work.filter(
-    (entry): entry is Measured => entry.did === "measured" && isSameLine(entry.belowNapeMm?.[level], depth),
-  );
+  const here = bare.filter(({ belowNapeMm }) => isSameLine(belowNapeMm?.[level] ?? depth, depth));
   return Object.fromEntries(
     lineParts.flatMap((part) => {
-      const entry = here.findLast(({ readings }) => readings[linePartName(level, part)] !== undefined);
-      const read = entry?.readings[linePartName(level, part)];
+      const name = linePartName(level, part);
+      const read = here.findLast(({ readings }) => readings[name] !== undefined)?.readings[name];
       const length = read === undefined ? null : entryLength(read, unit);
       return length?.ok ? [[part, length.value]] : [];
     }),

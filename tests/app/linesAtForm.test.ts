@@ -1,8 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { apply } from "../../src/app/commands";
 import { derivation } from "../../src/app/derived";
-import { linesAtForm } from "../../src/app/linesAtForm";
+import { linesAtForm, openParts } from "../../src/app/linesAtForm";
 import { levelNames } from "../../src/core/body/vocabulary";
+import { linePartName } from "../../src/core/form/linePart";
 import type { Plan } from "../../src/core/plan/plan";
 import { mm } from "../../src/core/units";
 import type { Fitting } from "../../src/document/fitting";
@@ -39,13 +40,8 @@ function walked(fitting: Fitting): { readonly fitting: Fitting; readonly done: r
       if (next.do === "mark") now = apply(now, { does: "markLine", level: next.level, depth, at });
       else {
         const planned = plan.levels.find(({ name }) => name === next.level);
-        const length = next.part === "breadth" ? 260 : (planned?.form[next.part].value ?? 0);
-        const name =
-          next.part === "girth"
-            ? (`${next.level}Girth` as const)
-            : next.part === "frontArc"
-              ? (`${next.level}FrontArc` as const)
-              : (`${next.level}Breadth` as const);
+        const length = next.part === "breadth" || next.part === "depth" ? 260 : (planned?.form[next.part].value ?? 0);
+        const name = linePartName(next.level, next.part);
         const text = `${length.toFixed(1)} mm`;
         now = apply(now, { does: "read", name, text, line: { level: next.level, depth }, at });
       }
@@ -77,6 +73,25 @@ describe("the work on the bare form", () => {
     expect(lines.filter(({ isMarked }) => !isMarked).map(({ level }) => level)).toEqual(["highHip"]);
     expect(lines.find(({ level }) => level === "highHip")?.read).toEqual({});
     expect(Object.keys(lines.find(({ level }) => level === "waist")?.read ?? {})).toHaveLength(3);
+  });
+
+  test("a reading that names no line was taken on the line as it lies, and shows that the line is there", () => {
+    const read = apply(sample(), { does: "read", name: "waistGirth", text: "36 in", at });
+    const { lines } = linesAtForm(planOf(read), read);
+    const waist = lines.find(({ level }) => level === "waist");
+    expect(waist).toMatchObject({ isMarked: true });
+    expect(waist?.read.girth).toBeCloseTo(914.4, 1);
+    expect(lines.filter(({ isMarked }) => isMarked)).toHaveLength(1);
+    const overCover = apply(sample(), { does: "read", name: "waistGirth", text: "36 in", over: "cover", at });
+    expect(linesAtForm(planOf(overCover), overCover).lines.some(({ isMarked }) => isMarked)).toBe(false);
+  });
+
+  test("what is left out is still open, and the depth front to back is never asked for", () => {
+    const { fitting } = walked(sample());
+    const { lines } = linesAtForm(planOf(fitting), fitting);
+    expect(openParts(lines)).toEqual([]);
+    expect(openParts(lines.map((line) => ({ ...line, read: {} }))).map(({ part }) => part)).not.toContain("depth");
+    expect(openParts(lines.map((line) => ({ ...line, read: {} })))).toHaveLength(15);
   });
 
   test("is over once a piece lies on the form, and where the form was read on the lines before", () => {

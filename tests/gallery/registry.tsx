@@ -13,6 +13,11 @@ import { TapeReadout, type TapeReadoutRow } from "../../src/ui/drawing/TapeReado
 import { thicknessScene } from "../../src/ui/drawing/thicknessScene";
 import { WorthPlot } from "../../src/ui/drawing/WorthPlot";
 import { MeasureFigure } from "../../src/ui/figures/MeasureFigure";
+import { lineParts } from "../../src/core/form/linePart";
+import { MarkPicture } from "../../src/ui/drawing/torso/MarkPicture";
+import { formTorso } from "../../src/ui/drawing/torso/planTorso";
+import { readLineScene } from "../../src/ui/drawing/torso/readLineScene";
+import { levelLineNames, linesWords } from "../../src/ui/text/linesAtForm";
 import { examplePlan } from "./examplePlan";
 import { plannedExample } from "./plannedExample";
 
@@ -176,6 +181,38 @@ const worths = [
   )),
 ];
 
+/** The work on the bare form: the two lines above the waist are marked, the waist is at hand. */
+const linesOfExample = examplePlan.levels.map(({ name, drop }, i) => ({
+  level: name,
+  depth: drop.value,
+  isMarked: i < 2,
+  read: {},
+}));
+const lines = [
+  ...([false, true] as const).map((isCovered) =>
+    picture("lines", isCovered ? "mark-waist-covered" : "mark-waist", () => (
+      <MarkPicture
+        plan={examplePlan}
+        lines={linesOfExample}
+        level="waist"
+        step={isCovered ? "1 mm" : "1/8 in"}
+        isCovered={isCovered}
+      />
+    )),
+  ),
+  ...lineParts.map((part) =>
+    scenePicture("lines", `read-waist-${part}`, () =>
+      readLineScene({
+        shape: formTorso(examplePlan.levels),
+        level: "waist",
+        part,
+        title: linesWords.read.title(part, levelLineNames.waist),
+        description: linesWords.read.how(part),
+      }),
+    ),
+  ),
+];
+
 const moving = (one: Picture): Picture => ({ ...one, kind: "moving" });
 const { levels, pieces } = plannedExample;
 const planned = [
@@ -211,6 +248,7 @@ export const pictures: readonly Picture[] = [
   testSquare,
   ...tapes,
   ...worths,
+  ...lines,
   ...planned,
   ...measuring,
 ];

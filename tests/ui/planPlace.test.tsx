@@ -42,10 +42,10 @@ describe("what the plan rests on", () => {
     expect(link.getAttribute("href")).toMatch(/^#body\/[a-z][A-Za-z]+$/);
   });
 
-  test("of a measured form count as well", () => {
+  test("of a measured form count as well, and are measured on the lines", () => {
     const { container } = shown(demo);
     expect(container.querySelector(".lead")?.textContent).toContain("if the estimates and the batting hold");
-    expect(screen.getByRole("link", { name: "Measure it" }).getAttribute("href")).toMatch(/^#form\//);
+    expect(screen.getByRole("link", { name: "Measure it" }).getAttribute("href")).toBe("#padding/lines");
   });
 
   test("where body and form are read throughout only the batting has to hold", () => {
@@ -74,6 +74,48 @@ describe("what the plan rests on", () => {
     shown(demo);
     expect(screen.queryByRole("columnheader", { name: "form now (supposed)" })).toBeNull();
     expect(screen.getAllByRole("columnheader", { name: "form now" })).toHaveLength(5);
+  });
+});
+
+describe("a draft", () => {
+  test("says so with what it may miss by, and leads to the lines before the padding", () => {
+    const { text, container } = shown(threeGirths);
+    expect(text()).toMatch(/This plan is a draft: measurements may come out up to [\d /]+ in off/);
+    const [main] = container.querySelectorAll(".patch-main");
+    expect(main?.getAttribute("href")).toBe("#padding/lines");
+    const sheet = shown(threeGirths, <PrintedSheet />);
+    expect(sheet.text()).toMatch(/Level lines on the form.*This plan is a draft.*Padding sheet.*This plan is a draft/);
+  });
+
+  test("is one no more once the bare form was read on the lines, on the screen and on paper", () => {
+    const firm: Fitting = {
+      ...demo,
+      form: {
+        ...demo.form,
+        readAtBodyLines: true,
+        bustGirth: "40",
+        underbustGirth: "36",
+        waistGirth: "33",
+        highHipGirth: "38",
+        fullHipGirth: "42",
+      },
+    };
+    expect(shown(firm).text()).not.toContain("draft");
+    expect(shown(firm, <PrintedSheet />).text()).not.toMatch(/draft|Level lines on the form/);
+  });
+
+  test("with a piece on says how the work makes up for it, and no longer leads to the bare form", () => {
+    const { planning } = derivation()(demo);
+    const [piece] = planning.kind === "planned" ? planning.plan.pieces : [];
+    if (piece === undefined) throw new Error("the sample person needs no piece");
+    const pinned = apply(demo, {
+      does: "pin",
+      piece: pieceToFile(piece, "piece", "place"),
+      at: "2026-01-02T03:04:05.000Z",
+    });
+    const { text } = shown(pinned);
+    expect(text()).toContain("Measure each line after every piece");
+    expect(screen.queryByRole("link", { name: "Mark the lines and measure the bare form" })).toBeNull();
   });
 });
 
@@ -113,7 +155,7 @@ describe("the guess that weighs most", () => {
       level.name === "highHip" ? { ...level, drop: estimated(level.drop.value, mm(30)) } : level,
     );
     const found = weightiestGuess({ levels }, nothingTyped);
-    expect(found).toEqual({ whose: "body", name: "waistToHighHip", spread: 30 });
+    expect(found).toEqual({ whose: "body", name: "highHipHeight", spread: 30 });
     const [flat] = levels;
     const evenForm = levels.map((level) => ({ ...level, form: flat?.form ?? level.form }));
     const beside = evenForm.map((level) =>

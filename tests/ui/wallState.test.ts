@@ -14,9 +14,17 @@ const walked = (start: WallState, actions: readonly WallAction[]): WallState =>
 
 describe("what is on the wall", () => {
   test("an own body starts covered, where the padding stands; without one a made-up person starts open", () => {
-    expect(wallStart(room)).toEqual({ person: "own", step: 3, level: "follow", figures: "covered" });
+    expect(wallStart(room)).toEqual({
+      person: "own",
+      scene: "pieces",
+      step: 3,
+      level: "follow",
+      figures: "covered",
+    });
+    expect(wallStart({ ...room, ownPinned: 0 })).toMatchObject({ person: "own", scene: "lines", figures: "covered" });
     expect(wallStart({ ...room, ownPinned: null })).toEqual({
       person: 0,
+      scene: "lines",
       step: 0,
       level: "follow",
       figures: "shown",
@@ -50,14 +58,19 @@ describe("what is on the wall", () => {
   });
 
   test("forward and back end where they began, except at the ends", () => {
-    const middle: WallState = { person: 1, step: 5, level: "waist", figures: "shown" };
+    const middle: WallState = { person: 1, scene: "pieces", step: 5, level: "waist", figures: "shown" };
     expect(walked(middle, [{ does: "forward" }, { does: "back" }])).toEqual(middle);
     expect(wallAfter({ ...middle, step: 12 }, { does: "forward" }, room).step).toBe(12);
-    expect(wallAfter({ ...middle, step: 0 }, { does: "back" }, room).step).toBe(0);
+    const bare: WallState = { ...middle, step: 0 };
+    const lines = wallAfter(bare, { does: "back" }, room);
+    expect(lines).toEqual({ ...bare, scene: "lines" });
+    expect(wallAfter(lines, { does: "back" }, room)).toBe(lines);
+    expect(wallAfter(lines, { does: "forward" }, room)).toEqual(bare);
+    expect(wallAfter(middle, { does: "first" }, room)).toEqual(lines);
   });
 
   test("there is no own body to go to without one", () => {
-    const state: WallState = { person: 2, step: 5, level: "follow", figures: "shown" };
+    const state: WallState = { person: 2, scene: "pieces", step: 5, level: "follow", figures: "shown" };
     expect(wallAfter(state, { does: "own" }, { ...room, ownPinned: null })).toBe(state);
   });
 });

@@ -5,7 +5,7 @@ import { improvementGroups, measuringWords } from "../text/measuring";
 import { useMediaQuery, wideQuery } from "../useMediaQuery";
 import { useFitting } from "../useStore";
 import { MeasureBench } from "./MeasureBench";
-import { groupOf, type MeasureGroup, measureGroups, measurementAfter } from "./measureGroups";
+import { bodyGroups, groupOf, type MeasureGroup, measurementAfter } from "./measureGroups";
 import { MeasureRow } from "./MeasureRow";
 
 /**
@@ -19,7 +19,7 @@ export interface MeasureChartProps {
   readonly groups?: readonly MeasureGroup[];
 }
 
-export function MeasureChart({ whose, enough, groups = measureGroups }: MeasureChartProps) {
+export function MeasureChart({ whose, enough, groups = bodyGroups }: MeasureChartProps) {
   const entries = useFitting()[whose];
   const isKnown = (name: MeasurementName): boolean => entries[name] !== undefined;
   const isWide = useMediaQuery(wideQuery);
@@ -45,7 +45,7 @@ export function MeasureChart({ whose, enough, groups = measureGroups }: MeasureC
   const goBackToRow = () => rows.current?.querySelector<HTMLElement>(`[data-measurement="${chosen ?? ""}"]`)?.focus();
 
   const bench = (name: MeasurementName) => {
-    const next = measurementAfter(name, isKnown);
+    const next = measurementAfter(groups, name, isKnown);
     return (
       <MeasureBench
         key={name}

@@ -40,13 +40,19 @@ export const measureGroups: readonly MeasureGroup[] = order.flatMap((improves) =
   return { improves, names: improves === "frontAndBack" ? names.toSorted((a, b) => arcRank(a) - arcRank(b)) : names };
 });
 
-const askingOrder: readonly MeasurementName[] = measureGroups.flatMap(({ names }) => names);
+/** The groups of a body: it has no lower edge. */
+export const bodyGroups: readonly MeasureGroup[] = measureGroups.map((group) => ({
+  ...group,
+  names: group.names.filter((name) => name !== "lowerEdgeBelowNape"),
+}));
 
 /** The measurement to ask for after this one: the next that is still missing, in the order of asking. */
 export function measurementAfter(
+  groups: readonly MeasureGroup[],
   name: MeasurementName,
   isKnown: (name: MeasurementName) => boolean,
 ): MeasurementName | undefined {
+  const askingOrder = groups.flatMap(({ names }) => names);
   const at = askingOrder.indexOf(name);
   return [...askingOrder.slice(at + 1), ...askingOrder.slice(0, at)].find((other) => !isKnown(other));
 }

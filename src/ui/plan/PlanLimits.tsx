@@ -1,5 +1,6 @@
 import type { Plan } from "../../core/plan/plan";
 import { placeAddress } from "../place";
+import { formMatterText } from "../text/formMatters";
 import { planWords } from "../text/plan";
 import { planningWords } from "../text/planning";
 import { unbroken } from "../text/shownLength";
@@ -10,13 +11,17 @@ export function PlanLimits({ plan }: { readonly plan: Plan }) {
   const { step } = useLengths();
   const words = planWords(step);
   const isFormTooLarge = plan.shortfalls.some(({ sense }) => sense === "tooLarge");
-  if (plan.shortfalls.length === 0 && plan.seamShifts.length === 0) return null;
+  const isLimited = plan.shortfalls.length > 0 || plan.matters.length > 0;
+  if (!isLimited && plan.seamShifts.length === 0) return null;
   return (
     <section className="limits">
-      {plan.shortfalls.length === 0 ? null : (
+      {isLimited ? (
         <div>
           <h2>{planningWords.cannot}</h2>
           <ul className="plain-list">
+            {plan.matters.map((matter) => (
+              <li key={`${matter.level}${matter.what}`}>{unbroken(formMatterText(matter, step))}</li>
+            ))}
             {plan.shortfalls.map((shortfall) => (
               <li key={`${shortfall.level}${shortfall.what}${shortfall.what === "length" ? shortfall.length : ""}`}>
                 {unbroken(words.shortfallAdvice(shortfall))}
@@ -29,7 +34,7 @@ export function PlanLimits({ plan }: { readonly plan: Plan }) {
             </a>
           ) : null}
         </div>
-      )}
+      ) : null}
       {plan.seamShifts.length === 0 ? null : (
         <div>
           <h2>{planningWords.seams}</h2>

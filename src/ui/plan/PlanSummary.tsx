@@ -6,6 +6,7 @@ import { measurementTexts } from "../text/measurements";
 import { planningWords } from "../text/planning";
 import { useDerived } from "../useDerived";
 import { useFitting, useLengths } from "../useStore";
+import { linesThing } from "./DraftNote";
 import { deepestPlace, guessCount } from "./planSummary";
 import { type WeightyGuess, weightiestGuess } from "./weightiestGuess";
 
@@ -25,7 +26,7 @@ export function PlanSummary({ plan }: { readonly plan: Plan }) {
         {sentence(write(tapeAgreement), restsOnGuesses ? holds.guessesAndBatting : holds.batting)}
       </p>
       {guesses > 0 ? <p>{planningWords.guesses(guesses)}</p> : null}
-      {weightiest === null ? null : <Weightiest guess={weightiest} />}
+      {weightiest === null ? null : <Weightiest guess={weightiest} isDraft={plan.basis === "draft"} />}
     </>
   );
 }
@@ -37,14 +38,21 @@ function useWeightiestGuess(plan: Plan): WeightyGuess | null {
   return weightiestGuess(plan, { body, form, isFormKnown: formStanding(fitting, planning).kind === "measured" });
 }
 
-/** The guess that weighs most, and the way to the field that puts a reading in its place. */
-function Weightiest({ guess: { whose, name, spread } }: { readonly guess: WeightyGuess }) {
+interface WeightiestProps {
+  readonly guess: WeightyGuess;
+  readonly isDraft: boolean;
+}
+
+/** The guess that weighs most, and the way to what puts a reading in its place: of a form, its lines as long as they are open. */
+function Weightiest({ guess: { whose, name, spread }, isDraft }: WeightiestProps) {
   const { write } = useLengths();
   const { label } = measurementTexts[name];
   return (
     <p>
       {planningWords.weightiest(whose, label.charAt(0).toLowerCase() + label.slice(1), write(spread))}{" "}
-      <a href={placeAddress(whose, name)}>{planningWords.measureIt}</a>
+      <a href={whose === "form" && isDraft ? placeAddress("padding", linesThing) : placeAddress(whose, name)}>
+        {planningWords.measureIt}
+      </a>
     </p>
   );
 }

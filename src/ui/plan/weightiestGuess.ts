@@ -1,5 +1,5 @@
 import type { Reading } from "../../core/body/reading";
-import type { LevelName, MeasurementName } from "../../core/body/vocabulary";
+import { mapLevels, type MeasurementName } from "../../core/body/vocabulary";
 import type { Plan, PlannedLevel } from "../../core/plan/plan";
 import { type Millimetres, mm } from "../../core/units";
 
@@ -41,22 +41,16 @@ export function weightiestGuess({ levels }: Pick<Plan, "levels">, read: AlreadyR
   return most === null ? null : { whose: most.whose, name: most.name, spread: most.spread };
 }
 
-/** The tape that tells a level's height; nothing tells the underbust's own. */
-const heightNames: { readonly [level in LevelName]: MeasurementName | null } = {
-  bust: "shoulderToApex",
-  underbust: null,
-  waist: "napeToWaist",
-  highHip: "waistToHighHip",
-  fullHip: "waistToFullHip",
-};
+/** What tells where a level's line lies: its height above the floor; a tape over the body is off by more. */
+const heightNames = mapLevels((level) => `${level}Height` as const);
 
 function guess(
   whose: "body" | "form",
-  name: MeasurementName | null,
+  name: MeasurementName,
   reading: Reading,
   perMm = 1,
 ): readonly (WeightyGuess & { readonly inEffect: number })[] {
-  if (name === null || reading.kind === "measured") return [];
+  if (reading.kind === "measured") return [];
   return [{ whose, name, spread: mm(reading.spread), inEffect: reading.spread * Math.abs(perMm) }];
 }
 

@@ -5,6 +5,7 @@ import { placeAddress } from "../place";
 import { printingWords } from "../text/printing";
 import { useDerived } from "../useDerived";
 import { CutSheet } from "./CutSheet";
+import { LinesSheet } from "./LinesSheet";
 import { MeasureSheet } from "./MeasureSheet";
 import { PrintSheet } from "./PrintSheet";
 import { SheetChoice } from "./SheetChoice";
@@ -37,6 +38,7 @@ function PlanSheets({ plan, progress }: { readonly plan: Plan; readonly progress
         </div>
         {shown.length === 0 ? <p>{printingWords.noneChosen}</p> : null}
       </div>
+      {shown.includes("lines") ? <LinesSheet plan={plan} /> : null}
       {shown.includes("padding") ? <PrintSheet plan={plan} progress={progress} /> : null}
       {shown.includes("smallCutting") ? <SmallCutSheet plan={plan} progress={progress} /> : null}
       {shown.includes("measuring") ? <MeasureSheet /> : null}

@@ -1,7 +1,8 @@
 import type { PadProgress } from "../../app/padProgress";
 import type { Plan } from "../../core/plan/plan";
+import { linesWords } from "../text/linesAtForm";
 import { printingWords } from "../text/printing";
-import { useFitting } from "../useStore";
+import { useFitting, useLengths } from "../useStore";
 import { PrintBefore } from "./PrintBefore";
 import { PrintMeasurements } from "./PrintMeasurements";
 import { PrintPieces } from "./PrintPieces";
@@ -23,6 +24,7 @@ export function PrintSheet({ plan, progress }: { readonly plan: Plan; readonly p
       {pages.map((page, i) => (
         <article key={page.rows[0]?.id ?? "first"} className="sheet">
           <SheetHead plan={plan} isContinued={i > 0} />
+          {i === 0 ? <DraftLine plan={plan} isBegun={progress.pinnedCount > 0} /> : null}
           {i === 0 && hasPieces ? <PrintBefore plan={plan} isBegun={progress.pinnedCount > 0} /> : null}
           {i === 0 ? <PrintMeasurements plan={plan} progress={progress} /> : null}
           {hasPieces ? <PrintPieces rows={page.rows} isContinued={i > 0} /> : <p>{printingWords.none}</p>}
@@ -34,5 +36,17 @@ export function PrintSheet({ plan, progress }: { readonly plan: Plan; readonly p
         </article>
       ))}
     </section>
+  );
+}
+
+/** A plan that is still a draft says so at its head, with what it may miss by. */
+function DraftLine({ plan, isBegun }: { readonly plan: Plan; readonly isBegun: boolean }) {
+  const { write } = useLengths();
+  if (plan.basis !== "draft") return null;
+  const note = linesWords.draft.note(write(plan.mayMiss));
+  return (
+    <p>
+      <strong>{isBegun ? printingWords.draftBegun(note) : printingWords.draft(note)}</strong>
+    </p>
   );
 }

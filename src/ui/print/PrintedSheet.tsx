@@ -1,6 +1,7 @@
 import type { PadProgress } from "../../app/padProgress";
 import type { Plan } from "../../core/plan/plan";
 import { useDerived } from "../useDerived";
+import { LinesSheet } from "./LinesSheet";
 import { PrintSheet } from "./PrintSheet";
 import { SmallCutSheet } from "./SmallCutSheet";
 import { useUsualSheets } from "./useUsualSheets";
@@ -17,6 +18,7 @@ function UsualSheets({ plan, progress }: { readonly plan: Plan; readonly progres
   const usual = useUsualSheets(plan, progress);
   return (
     <>
+      {usual.includes("lines") ? <LinesSheet plan={plan} /> : null}
       <PrintSheet plan={plan} progress={progress} />
       {usual.includes("smallCutting") ? <SmallCutSheet plan={plan} progress={progress} /> : null}
     </>

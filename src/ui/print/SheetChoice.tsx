@@ -1,7 +1,7 @@
 import { printingWords } from "../text/printing";
 import { type SheetKind, sheetKinds } from "./sheetKind";
 
-/** Which sheets to print: any of the three; those of the plan wait until there is one. */
+/** Which sheets to print: any of them; those of the plan wait until there is one. */
 export interface SheetChoiceProps {
   readonly chosen: readonly SheetKind[];
   readonly hasPlan: boolean;

@@ -19,13 +19,14 @@ export interface PrintedPage<Row extends PrintedRow> {
 export function printPages<Row extends PrintedRow>(
   rows: readonly Row[],
   limits: readonly string[],
+  isDraft = false,
 ): readonly PrintedPage<Row>[] {
   const footHeight =
     limits.length === 0
       ? 0
       : limitsHead + limits.reduce((sum, limit) => sum + lineHeight * lines(limit, lettersAcross), 0);
   const pages: Row[][] = [[]];
-  let room = firstPageRoom;
+  let room = firstPageRoom - (isDraft ? draftHeight : 0);
   for (const row of rows) {
     const height = rowHeight(row);
     if (height > room && (pages.at(-1)?.length ?? 0) > 0) {
@@ -67,3 +68,5 @@ const limitsHead = 18;
  */
 const firstPageRoom = 346;
 const laterPageRoom = 590;
+/** Two lines at the head that call the plan a draft. */
+const draftHeight = 27;

@@ -22,7 +22,7 @@ export interface PaddingPages {
 export function usePaddingPages(plan: Plan, progress: PadProgress): PaddingPages {
   const rows = usePieceRows(plan, progress);
   const limits = useLimits(plan);
-  return { pages: printPages(rows, limits), limits };
+  return { pages: printPages(rows, limits, plan.basis === "draft"), limits };
 }
 
 function usePieceRows(plan: Plan, progress: PadProgress): readonly PieceRow[] {
@@ -59,10 +59,11 @@ function usePieceRows(plan: Plan, progress: PadProgress): readonly PieceRow[] {
 /** `32 1/4` on one line, as every length in words. */
 const unbrokenFigure = (text: string): string => text.replaceAll(" ", noBreakSpace);
 
-function useLimits({ shortfalls, seamShifts }: Plan): readonly string[] {
+function useLimits({ matters, shortfalls, seamShifts }: Plan): readonly string[] {
   const { step } = useLengths();
   const words = planWords(step);
   return [
+    ...matters.map((matter) => words.formMatter(matter)),
     ...shortfalls.map((shortfall) => words.shortfallAdvice(shortfall)),
     ...seamShifts.map((shift) => words.seamShift(shift)),
   ];

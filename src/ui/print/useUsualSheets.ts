@@ -9,5 +9,6 @@ import { usePaddingPages } from "./usePaddingPages";
 export function useUsualSheets(plan: Plan, progress: PadProgress): readonly SheetKind[] {
   const { pages } = usePaddingPages(plan, progress);
   const cards = useSmallCards(plan);
-  return usualSheets(pages.length, cards.length === 0 ? 0 : smallCutPages(cards).length);
+  const areLinesOpen = plan.basis === "draft" && progress.pinnedCount === 0;
+  return usualSheets(pages.length, cards.length === 0 ? 0 : smallCutPages(cards).length, areLinesOpen);
 }

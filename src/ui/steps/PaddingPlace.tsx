@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { linesAtForm } from "../../app/linesAtForm";
+import { isBare } from "../../app/linesAtForm";
 import type { PadProgress, TapePart } from "../../app/padProgress";
 import type { LevelName } from "../../core/body/vocabulary";
 import type { Plan } from "../../core/plan/plan";
@@ -19,9 +19,9 @@ import { ReadingPad } from "../padding/ReadingPad";
 import { PaddingPicture } from "../padding/PaddingPicture";
 import { ReadingsOverview } from "../padding/ReadingsOverview";
 import { ScreenTools } from "../padding/ScreenTools";
-import { DraftNote, linesThing } from "../pages/padding/DraftNote";
 import { LinesStop } from "../pages/padding/LinesStop";
 import { goTo, useAskedThing } from "../place";
+import { DraftNote, linesThing } from "../plan/DraftNote";
 import { PlanWaiting } from "../plan/PlanWaiting";
 import { paddingWords } from "../text/padding";
 import { useDerived } from "../useDerived";
@@ -36,13 +36,12 @@ export function PaddingPlace() {
 
 /** The draft says what it may miss by and leads to the lines; the work on the bare form fills the screen when it is asked for. */
 function Padding({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
-  const fitting = useFitting();
+  const { work } = useFitting();
   const isAsked = useAskedThing() === linesThing;
-  const isOpen = linesAtForm(plan, fitting).next.do !== "done";
-  if (isOpen && isAsked) return <LinesStop plan={plan} onLater={() => goTo("padding")} />;
+  if (isAsked && isBare(work)) return <LinesStop plan={plan} onLater={() => goTo("padding")} />;
   return (
     <>
-      {isOpen ? <DraftNote plan={plan} /> : null}
+      <DraftNote plan={plan} />
       {plan.pieces.length === 0 ? (
         <p className="lead">{paddingWords.nothing}</p>
       ) : (

@@ -2,6 +2,7 @@ import { useState } from "react";
 import type { Plan } from "../../core/plan/plan";
 import { BattingLine } from "../batting/BattingLine";
 import { BeforeCutting } from "../plan/BeforeCutting";
+import { DraftNote } from "../plan/DraftNote";
 import { FormQuestion } from "../plan/FormQuestion";
 import { PlanFigures } from "../plan/PlanFigures";
 import { PlanLevels } from "../plan/PlanLevels";
@@ -24,15 +25,17 @@ export function PlanPlace() {
 
 function PlanOnTable({ plan }: { readonly plan: Plan }) {
   const [shownPiece, setShownPiece] = useState<number | null>(null);
+  const isFirm = plan.basis === "lines";
   return (
     <>
       <div className="place-head stack">
         <h1>{planningWords.title}</h1>
+        <DraftNote plan={plan} />
         <PlanSummary plan={plan} />
         <FormQuestion />
         <BattingLine plan={plan} />
         <div className="row">
-          <a className="patch patch-main" href={placeAddress("padding")}>
+          <a className={isFirm ? "patch patch-main" : "patch"} href={placeAddress("padding")}>
             {planningWords.toPadding}
           </a>
           <a className="patch" href={placeAddress("print")}>

@@ -21,7 +21,7 @@ export const measuringWords = {
   next: (label: string): string => `Next: ${label}`,
   last: "Save it",
   clear: "Clear the measurement",
-  enough: "Bust, waist and full hip are in: that is enough for a plan.",
+  enough: "Bust, waist and full hip are in: that is enough for a plan, still a draft.",
   girthsIn: "Bust, waist and full hip are in. Next comes the form.",
   theyAre: (unit: "cm" | "in", count: number): string => {
     const name = unit === "cm" ? "centimeters" : "inches";
@@ -52,7 +52,7 @@ export const improvementGroups: {
     buys: "Places every line on the form. A line 1/2 in off can be 1 in off around.",
   },
   levelHeights: { title: "Lengths over the body", buys: "Puts the waist and hip lines at the person’s heights." },
-  betweenLevels: { title: "Two more all around", buys: "Shapes the padding under the bust and over the hip bones." },
+  betweenLevels: { title: "More all around", buys: "Shapes the padding under the bust and over the hip bones." },
   apexPlace: { title: "The bust", buys: "Puts the fullest point at the right height and width." },
   leftAndRight: { title: "Left and right", buys: "Pads each side for itself." },
   sectionShape: {

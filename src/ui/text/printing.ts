@@ -11,6 +11,10 @@ export const printingWords = {
   print: "Print",
   which: "Which sheets",
   sheets: {
+    lines: {
+      name: "Level lines on the form",
+      buys: "Where each of the person’s lines goes, and room for what the bare form measures there.",
+    },
     padding: { name: "The padding sheet", buys: "The figure, pieces, places, measurements, room to write." },
     smallCutting: { name: "Small cut drawings", buys: "Every piece with its sizes, about eight to a page." },
     measuring: {
@@ -46,6 +50,9 @@ export const printingWords = {
   pieceHead: { done: "", piece: "Piece", cut: "Cut", tape: "Tape should read", read: "It reads" },
   tapeReads: (level: string, girth: string, front: string): string => `${level} ${girth}, front ${front}`,
   before: "Before the first piece",
+  draft: (note: string): string =>
+    `${note} Mark the lines and measure the bare form first: the sheet of the level lines says how.`,
+  draftBegun: (note: string): string => `${note} Measure each line after every piece: that makes up for it.`,
   trial:
     "Wrap one layer around the bare waist and measure before and after: what the tape gains, divided by 6.3, is how much one layer adds.",
   isPinned: "pinned",

@@ -6,8 +6,10 @@ import type { TapePartName } from "./padding";
 export const wallWords = {
   title: "Class view",
   bareForm: "The bare form",
-  /** While the figures are covered the heights of the lines are covered too. */
-  bareHintCovered: "The bra goes on first. Five level lines are marked on the form, at the person’s own heights.",
+  markLines: "Mark the person’s lines on the form",
+  draft: "This plan is a draft: the bare form is not measured on the lines yet.",
+  draftOf: (length: string): string =>
+    `This plan is a draft, up to ${length} off: the bare form is not measured on the lines yet.`,
   braHint: "The bra goes on first.",
   wearersSide: "Left and right are the wearer’s.",
   allOn: "Every piece is on",
@@ -34,6 +36,7 @@ export const wallWords = {
   madeUp: (name: string): string => `${name}, sample person`,
   nothing: "On this form the tape already reads as on the person. There is nothing to pin.",
   picture: "The section",
+  linesPicture: "The lines on the form",
   figures: "What the tape reads",
   controls: "Controls",
 } as const;
@@ -60,7 +63,7 @@ export const wallControls = {
 export const keyHelp: readonly { readonly keys: string; readonly does: string }[] = [
   { keys: "→ ↓ Space Page Down", does: "next step (the clicker’s forward button)" },
   { keys: "← ↑ Shift+Space Page Up", does: "previous step (the clicker’s back button)" },
-  { keys: "Home / End", does: "the bare form / every piece on" },
+  { keys: "Home / End", does: "the level lines / every piece on" },
   { keys: "C, B or period", does: "cover or show every figure of the person (the clicker’s blank button)" },
   { keys: "M", does: "a sample person; again: another one" },
   { keys: "O", does: "your own fitting, covered" },

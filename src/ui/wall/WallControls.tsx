@@ -25,11 +25,16 @@ export function WallControls({ state, view, hasOwn, screen, helpOpen, act }: Wal
   return (
     <footer className="wall-controls">
       <div className="wall-group">
-        <Control name={wallControls.back} mark="←" disabled={step === 0} onPress={() => act({ does: "back" })} />
+        <Control
+          name={wallControls.back}
+          mark="←"
+          disabled={view.scene === "lines"}
+          onPress={() => act({ does: "back" })}
+        />
         <Control
           name={wallControls.forward}
           mark="→"
-          disabled={step === plan.pieces.length}
+          disabled={view.scene === "pieces" && step === plan.pieces.length}
           onPress={() => act({ does: "forward" })}
         />
       </div>

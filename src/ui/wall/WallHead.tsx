@@ -1,8 +1,9 @@
 import { tapeStep } from "../../core/lengthText";
 import { hasCupPads } from "../padding/hasCupPads";
 import { shortCautions } from "../text/cautions";
-import { markLinesSentence } from "../text/levelLines";
+import { linesWords } from "../text/linesAtForm";
 import { pinSentence, placeSentence } from "../text/pieces";
+import { shownLength } from "../text/shownLength";
 import { wallWords } from "../text/wall";
 import type { WallPerson } from "./wallPeople";
 import type { WallView } from "./wallView";
@@ -15,12 +16,14 @@ export interface WallHeadProps {
 }
 
 export function WallHead({ person, whose, view }: WallHeadProps) {
-  const { plan, step, piece, isCovered } = view;
+  const { plan, scene, step, piece, isCovered } = view;
   const all = plan.pieces.length;
   const ownWords = isCovered ? wallWords.ownCovered : wallWords.own;
   return (
     <header className="wall-head">
-      <h1 className="wall-action">{piece === null ? wallWords.bareForm : pinSentence(piece)}</h1>
+      <h1 className="wall-action">
+        {piece !== null ? pinSentence(piece) : scene === "lines" ? wallWords.markLines : wallWords.bareForm}
+      </h1>
       <p className="wall-whose">
         <span className="wall-count">{wallWords.piece(step, all)}</span>
         {whose === "own" ? ownWords : wallWords.madeUp(person.name)}
@@ -36,14 +39,22 @@ export function WallHead({ person, whose, view }: WallHeadProps) {
 }
 
 /** Where the piece lies; on the bare form, what comes before the first piece. Covered, no length is told. */
-function whereWords({ plan, piece, unit, isCovered }: WallView): string {
+function whereWords({ plan, scene, piece, unit, isCovered }: WallView): string {
   if (piece !== null) {
     const isSided = piece.zone !== "front" && piece.zone !== "back" && piece.zone !== "round";
     const place = isCovered ? "" : placeSentence(piece, plan.levels, tapeStep[unit]);
     const care = piece.order === plan.pieces.length ? [shortCautions("laterPiece")] : [];
     return [place, ...(isSided ? [wallWords.wearersSide] : []), ...care].filter((words) => words !== "").join(" ");
   }
+  if (scene === "lines") return `${linesWords.prepare.sentence} ${wallWords.braHint} ${shortCautions("firstPiece")}`;
   if (plan.pieces.length === 0) return wallWords.nothing;
-  if (isCovered) return `${wallWords.bareHintCovered} ${shortCautions("firstPiece")}`;
-  return `${markLinesSentence(plan.levels, tapeStep[unit])}${hasCupPads(plan) ? ` ${wallWords.braHint}` : ""} ${shortCautions("firstPiece")}`;
+  const draft =
+    plan.basis === "lines"
+      ? ""
+      : isCovered
+        ? wallWords.draft
+        : wallWords.draftOf(shownLength(plan.mayMiss, tapeStep[unit]));
+  return [draft, hasCupPads(plan) ? wallWords.braHint : "", shortCautions("firstPiece")]
+    .filter((words) => words !== "")
+    .join(" ");
 }

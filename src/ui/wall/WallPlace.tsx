@@ -16,6 +16,7 @@ import { WallControls } from "./WallControls";
 import { WallFigures } from "./WallFigures";
 import { WallHead } from "./WallHead";
 import { WallHelp } from "./WallHelp";
+import { WallLines } from "./WallLines";
 import { WallTakeHome } from "./WallTakeHome";
 import type { WallKey } from "./wallKey";
 import { madeUpPeople, madeUpPerson, type WallPerson } from "./wallPeople";
@@ -63,8 +64,14 @@ export function WallPlace() {
     <div className="wall" data-figures={state.figures}>
       <WallHead person={person} whose={state.person === "own" ? "own" : "madeUp"} view={view} />
       <div className="wall-stage">
-        <WallSection view={view} />
-        <WallFigures view={view} />
+        {view.scene === "lines" ? (
+          <WallLines view={view} />
+        ) : (
+          <>
+            <WallSection view={view} />
+            <WallFigures view={view} />
+          </>
+        )}
         {panel === "keys" ? (
           <WallHelp
             lettersWork={lettersWork}
@@ -105,15 +112,17 @@ function useOwnPerson(): WallPerson | null {
 function Spoken({ view, whose }: { readonly view: WallView; readonly whose: string }) {
   const { level, step, readings, isRead, isCovered, unit } = view;
   const announce = useAnnounce();
-  const where = step === 0 ? wallWords.bareForm : wallWords.after(step);
-  const parts = isCovered
-    ? []
-    : tapeParts.map((part) => {
-        const [wanted, now] = [level.body[part].value, readings[part]];
-        const standing = isRead[part] ? "read" : "bare";
-        const words = remainingWords({ part, wanted, now, standing }, tapeStep[unit]);
-        return remaining(wanted, now).kind === "there" ? `${wallWords.parts[part]} ${words}` : words;
-      });
+  const isLines = view.scene === "lines";
+  const where = isLines ? wallWords.markLines : step === 0 ? wallWords.bareForm : wallWords.after(step);
+  const parts =
+    isCovered || isLines
+      ? []
+      : tapeParts.map((part) => {
+          const [wanted, now] = [level.body[part].value, readings[part]];
+          const standing = isRead[part] ? "read" : "bare";
+          const words = remainingWords({ part, wanted, now, standing }, tapeStep[unit]);
+          return remaining(wanted, now).kind === "there" ? `${wallWords.parts[part]} ${words}` : words;
+        });
   const sentence = wallSentence(where, levelWords[level.name], parts);
   const figures = isCovered ? wallWords.figuresCovered : wallWords.figuresShown;
   const said = useRef({ sentence, whose, figures });

@@ -7,6 +7,8 @@ import type { WallLevel } from "../text/wall";
 export interface WallState {
   /** The person's own fitting, or one of the made-up people by her place in the list. */
   readonly person: "own" | number;
+  /** The lines are marked on the form before anything else; the pieces follow. */
+  readonly scene: "lines" | "pieces";
   readonly step: number;
   readonly level: WallLevel;
   readonly figures: "covered" | "shown";
@@ -25,21 +27,24 @@ export interface WallRoom {
   readonly madeUpPeople: number;
 }
 
+/** Whoever has begun to pin has marked the lines. */
+const sceneAt = (pinned: number): WallState["scene"] => (pinned === 0 ? "lines" : "pieces");
+
 /** An own body starts covered: nobody in the room is measured in public before she says so. */
 export const wallStart = ({ ownPinned }: WallRoom): WallState =>
   ownPinned === null
-    ? { person: 0, step: 0, level: "follow", figures: "shown" }
-    : { person: "own", step: ownPinned, level: "follow", figures: "covered" };
+    ? { person: 0, scene: "lines", step: 0, level: "follow", figures: "shown" }
+    : { person: "own", scene: sceneAt(ownPinned), step: ownPinned, level: "follow", figures: "covered" };
 
 /** The wall after an action; one that changes nothing gives back the very same state. */
 export function wallAfter(state: WallState, action: WallAction, room: WallRoom): WallState {
   switch (action.does) {
     case "forward":
-      return atStep(state, Math.min(state.step + 1, room.pieces));
+      return state.scene === "lines" ? atStep(state, 0) : atStep(state, Math.min(state.step + 1, room.pieces));
     case "back":
-      return atStep(state, Math.max(state.step - 1, 0));
+      return state.step === 0 ? atLines(state) : atStep(state, state.step - 1);
     case "first":
-      return atStep(state, 0);
+      return atLines(state);
     case "last":
       return atStep(state, room.pieces);
     case "level":
@@ -47,15 +52,25 @@ export function wallAfter(state: WallState, action: WallAction, room: WallRoom):
     case "cover":
       return { ...state, figures: state.figures === "covered" ? "shown" : "covered" };
     case "madeUp":
-      return { ...state, person: nextMadeUp(state.person, room), step: 0, figures: "shown" };
+      return { ...state, person: nextMadeUp(state.person, room), scene: "lines", step: 0, figures: "shown" };
     case "own":
       return room.ownPinned === null || state.person === "own"
         ? state
-        : { ...state, person: "own", step: room.ownPinned, figures: "covered" };
+        : {
+            ...state,
+            person: "own",
+            scene: sceneAt(room.ownPinned),
+            step: room.ownPinned,
+            figures: "covered",
+          };
   }
 }
 
-const atStep = (state: WallState, step: number): WallState => (state.step === step ? state : { ...state, step });
+const atStep = (state: WallState, step: number): WallState =>
+  state.scene === "pieces" && state.step === step ? state : { ...state, scene: "pieces", step };
+
+const atLines = (state: WallState): WallState =>
+  state.scene === "lines" ? state : { ...state, scene: "lines", step: 0 };
 
 const nextMadeUp = (person: WallState["person"], { madeUpPeople }: WallRoom): number =>
   person === "own" ? 0 : (person + 1) % madeUpPeople;

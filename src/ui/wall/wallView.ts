@@ -10,6 +10,7 @@ import type { WallState } from "./wallState";
 /** What the parts of the wall show: one plan at one level with so many pieces on. */
 export interface WallView {
   readonly plan: Plan;
+  readonly scene: WallState["scene"];
   readonly level: PlannedLevel;
   readonly step: number;
   /** The piece that went on last; none on the bare form. */
@@ -31,7 +32,17 @@ export function wallView({ plan, progress }: WallPerson, state: WallState, unit:
   const readings = wallReadings(plan, progress, level.name, step);
   const readAt = (part: TapePart): boolean => isReadOnWall(progress, level.name, part, step);
   const isRead = { girth: readAt("girth"), frontArc: readAt("frontArc"), backArc: readAt("backArc") };
-  return { plan, level, step, piece, readings, isRead, isCovered: state.figures === "covered", unit };
+  return {
+    plan,
+    scene: state.scene,
+    level,
+    step,
+    piece,
+    readings,
+    isRead,
+    isCovered: state.figures === "covered",
+    unit,
+  };
 }
 
 /** The level that the piece changes most; before the first piece, the one that the first will change. */

@@ -1,8 +1,12 @@
-import { useMemo, useState } from "react";
-import { type LineAtForm, lineParts, linesAtForm, type LinesStep } from "../../../app/linesAtForm";
+import { type ReactNode, useMemo, useState } from "react";
+import { type LineReadingAsked, linesAtForm, type LinesStep, openParts } from "../../../app/linesAtForm";
 import type { Plan } from "../../../core/plan/plan";
+import type { PlanChange } from "../../../core/plan/planChange";
+import { LengthField } from "../../field/LengthField";
+import { useBenchField } from "../../measure/useBenchField";
+import { goTo, placeAddress } from "../../place";
 import { linesWords } from "../../text/linesAtForm";
-import { useDispatch, useFitting } from "../../useStore";
+import { useDispatch, useFitting, useLengths } from "../../useStore";
 import { MarkStop } from "./MarkStop";
 import { ReadLineStop } from "./ReadLineStop";
 import { HandSteps, StopFrame } from "./StopFrame";
@@ -11,16 +15,19 @@ import { HandSteps, StopFrame } from "./StopFrame";
 export function LinesStop({ plan, onLater }: { readonly plan: Plan; readonly onLater: () => void }) {
   const fitting = useFitting();
   const { lines, next } = useMemo(() => linesAtForm(plan, fitting), [plan, fitting]);
-  const [skipped, setSkipped] = useState<readonly string[]>([]);
-  const step = withoutSkipped(lines, next, skipped);
+  const [skipped, setSkipped] = useState<readonly LineReadingAsked[]>([]);
+  const [chosen, setChosen] = useState<LineReadingAsked | null>(null);
+  const [change, setChange] = useState<PlanChange | null>(null);
+  const step = stepHere(next, openParts(lines), skipped, chosen);
+  const news = change === null ? null : <ChangeNews change={change} />;
   const later = (
     <button type="button" className="patch patch-plain" onClick={onLater}>
-      {linesWords.draft.offer}
+      {plan.basis === "draft" ? linesWords.draft.offer : linesWords.finished.toPlan}
     </button>
   );
   switch (step.do) {
     case "prepare":
-      return <PrepareStop later={later} />;
+      return <PrepareStop plan={plan} later={later} />;
     case "mark":
       return <MarkStop plan={plan} lines={lines} level={step.level} later={later} />;
     case "read":
@@ -32,27 +39,61 @@ export function LinesStop({ plan, onLater }: { readonly plan: Plan; readonly onL
           level={step.level}
           part={step.part}
           later={later}
-          onSkip={() => setSkipped([...skipped, `${step.level}.${step.part}`])}
+          news={news}
+          skipped={skipped}
+          onSkip={() => {
+            setSkipped([...skipped, { level: step.level, part: step.part }]);
+            setChosen(null);
+          }}
+          onChoose={setChosen}
+          onKept={(kept) => {
+            setChange(kept);
+            setChosen(null);
+          }}
         />
       );
     case "done":
-      return null;
+      return (
+        <FinishedStop
+          plan={plan}
+          news={news}
+          onAgain={() => setSkipped([])}
+          isAllRead={openParts(lines).length === 0}
+        />
+      );
   }
 }
 
-/** The next reading that was not left out on this visit. */
-function withoutSkipped(lines: readonly LineAtForm[], next: LinesStep, skipped: readonly string[]): LinesStep {
-  if (next.do !== "read") return next;
-  for (const { level, read } of lines) {
-    const part = lineParts.find((name) => read[name] === undefined && !skipped.includes(`${level}.${name}`));
-    if (part !== undefined) return { do: "read", level, part };
-  }
-  return { do: "done" };
+/** What was picked out comes first; then the next reading that was not left out on this visit. */
+function stepHere(
+  next: LinesStep,
+  open: readonly LineReadingAsked[],
+  skipped: readonly LineReadingAsked[],
+  chosen: LineReadingAsked | null,
+): LinesStep {
+  if (next.do === "prepare" || next.do === "mark") return next;
+  if (chosen !== null) return { do: "read", ...chosen };
+  const isSkipped = (one: LineReadingAsked) =>
+    skipped.some(({ level, part }) => one.level === level && one.part === part);
+  const asked = next.do === "done" ? undefined : open.find((one) => !isSkipped(one));
+  return asked === undefined ? { do: "done" } : { do: "read", ...asked };
 }
 
-function PrepareStop({ later }: { readonly later: React.ReactNode }) {
+/** What the last reading changed in the plan. */
+function ChangeNews({ change }: { readonly change: PlanChange }) {
+  const { write } = useLengths();
+  const [first, ...rest] = linesWords.changed(change, write);
+  return (
+    <p className="stop-news">
+      <strong>{first}</strong> {rest.join(" ")}
+    </p>
+  );
+}
+
+function PrepareStop({ plan, later }: { readonly plan: Plan; readonly later: ReactNode }) {
   const dispatch = useDispatch();
   const { prepare, region, trail } = linesWords;
+  const isGuessed = plan.levels.some(({ drop }) => drop.kind === "estimated");
   return (
     <StopFrame
       region={region}
@@ -69,7 +110,62 @@ function PrepareStop({ later }: { readonly later: React.ReactNode }) {
         isReady: true,
       }}
     >
+      {isGuessed ? (
+        <p className="stop-news">
+          {prepare.heightsFirst} <a href={placeAddress("body", "napeHeight")}>{prepare.toHeights}</a>
+        </p>
+      ) : null}
       <HandSteps steps={prepare.steps} />
+      <NapeField />
+    </StopFrame>
+  );
+}
+
+/** With the form's nape above the floor every line has its height for the pointer, and nobody subtracts. */
+function NapeField() {
+  const { unit, step } = useLengths();
+  const { field, input } = useBenchField("form", "napeHeight", 0);
+  const { nape } = linesWords.prepare;
+  return (
+    <div className="stop-nape">
+      <LengthField label={nape.label} state={field} unit={unit} step={step} inputRef={input} />
+      <p className="quiet">{nape.why}</p>
+    </div>
+  );
+}
+
+interface FinishedStopProps {
+  readonly plan: Plan;
+  readonly news: ReactNode;
+  readonly isAllRead: boolean;
+  readonly onAgain: () => void;
+}
+
+/** Every line is measured, or what was left out is: how firm the plan is now, and the way on. */
+function FinishedStop({ plan, news, isAllRead, onAgain }: FinishedStopProps) {
+  const { write } = useLengths();
+  const { finished, region, trail } = linesWords;
+  const isDraft = plan.basis === "draft";
+  return (
+    <StopFrame
+      region={region}
+      trail={trail}
+      act="read"
+      kind="working"
+      title={isDraft ? finished.stillDraft : finished.title}
+      sentence={finished.sentence(write(plan.mayMiss))}
+      picture={null}
+      news={news}
+      ways={
+        isAllRead ? null : (
+          <button type="button" className="patch" onClick={onAgain}>
+            {finished.again}
+          </button>
+        )
+      }
+      slab={{ words: finished.toPlan, press: () => goTo("plan"), isReady: true }}
+    >
+      <p>{finished.next(plan.pieces.length)}</p>
     </StopFrame>
   );
 }

@@ -1,15 +1,15 @@
-import { type ReactNode, useMemo } from "react";
+import type { ReactNode } from "react";
 import type { LineAtForm } from "../../../app/linesAtForm";
 import type { LevelName } from "../../../core/body/vocabulary";
 import type { Plan } from "../../../core/plan/plan";
 import { type Millimetres, mm } from "../../../core/units";
-import { Drawing } from "../../drawing/Drawing";
-import { formTorso } from "../../drawing/torso/planTorso";
-import { levelLineNames, linesWords } from "../../text/linesAtForm";
-import { levelWords } from "../../text/pictures";
+import { MarkPicture } from "../../drawing/torso/MarkPicture";
+import { placeAddress } from "../../place";
+import { formMatterText } from "../../text/formMatters";
+import { levelLineNames, linesWords, markSpacing } from "../../text/linesAtForm";
+import { unbroken } from "../../text/shownLength";
 import { useDerived } from "../../useDerived";
-import { useDispatch, useLengths } from "../../useStore";
-import { markScene } from "./markScene";
+import { useDispatch, useFitting, useLengths } from "../../useStore";
 import { HandSteps, StopFrame } from "./StopFrame";
 
 /** One of the person's level lines to be marked on the form: where it lies, and how two hands find it. */
@@ -22,7 +22,7 @@ export interface LineStopProps {
 
 export function MarkStop({ plan, lines, level, later }: LineStopProps) {
   const dispatch = useDispatch();
-  const { write } = useLengths();
+  const { step, write } = useLengths();
   const { mark, region, trail } = linesWords;
   const depth = lines.find((item) => item.level === level)?.depth ?? mm(0);
   const isEstimated = plan.levels.some(({ name, drop }) => name === level && drop.kind === "estimated");
@@ -36,8 +36,12 @@ export function MarkStop({ plan, lines, level, later }: LineStopProps) {
       act="mark"
       kind="working"
       title={mark.title(line)}
-      sentence={`${mark.below(write(depth))}${isEstimated ? ` ${mark.estimated}` : ""}`}
-      picture={<MarkPicture plan={plan} lines={lines} level={level} />}
+      sentence={
+        <>
+          {mark.below(write(depth))} {isEstimated ? <Estimated level={level} /> : null}
+        </>
+      }
+      picture={<MarkPicture plan={plan} lines={lines} level={level} step={step} />}
       ways={later}
       slab={{
         words: mark.done(line),
@@ -45,9 +49,34 @@ export function MarkStop({ plan, lines, level, later }: LineStopProps) {
         isReady: true,
       }}
     >
+      <FormMatters plan={plan} level={level} />
       <MarkSteps depth={depth} napeHeight={napeHeight} />
     </StopFrame>
   );
+}
+
+/** Nobody measured this height: said, with the way to the field. */
+function Estimated({ level }: { readonly level: LevelName }) {
+  const { mark } = linesWords;
+  const { body } = useFitting();
+  // A height means nothing without the nape's.
+  const asked = body.napeHeight === undefined ? "napeHeight" : (`${level}Height` as const);
+  return (
+    <>
+      {mark.estimated} <a href={placeAddress("body", asked)}>{mark.measureIt}</a>
+    </>
+  );
+}
+
+/** A line that lies beyond the form cannot be marked: what can be done about it is said here, at once. */
+function FormMatters({ plan, level }: Pick<LineStopProps, "plan" | "level">) {
+  const { step } = useLengths();
+  const here = plan.matters.filter((matter) => matter.level === level && matter.what === "belowForm");
+  return here.map((matter) => (
+    <p key={matter.what} className="stop-news">
+      {unbroken(formMatterText(matter, step))}
+    </p>
+  ));
 }
 
 interface MarkStepsProps {
@@ -76,34 +105,4 @@ function MarkSteps({ depth, napeHeight }: MarkStepsProps) {
       <p className="quiet small">{mark.shell}</p>
     </>
   );
-}
-
-/** Marks this far apart make a line that a tape follows. Common practice, no source. */
-const markSpacing = { in: mm(76.2), cm: mm(80), mm: mm(80) } as const;
-
-function MarkPicture({ plan, lines, level }: Pick<LineStopProps, "plan" | "lines" | "level">) {
-  const { write } = useLengths();
-  const shape = useMemo(() => formTorso(plan.levels), [plan]);
-  const { mark } = linesWords;
-  const line = levelLineNames[level];
-  const scene = useMemo(() => {
-    const distances = Object.fromEntries(lines.map((item) => [item.level, write(item.depth)])) as {
-      readonly [name in LevelName]: string;
-    };
-    return markScene({
-      shape,
-      now: level,
-      marked: lines.filter(({ isMarked }) => isMarked).map((item) => item.level),
-      distances,
-      words: {
-        title: mark.picture(line),
-        description: mark.pictureText(line, distances[level]),
-        front: mark.front,
-        leftSide: mark.leftSide,
-        nape: mark.nape,
-        levels: levelWords,
-      },
-    });
-  }, [shape, lines, level, line, write]);
-  return <Drawing scene={scene} />;
 }

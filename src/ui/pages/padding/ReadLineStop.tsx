@@ -1,31 +1,43 @@
-import { useMemo } from "react";
-import { type LineAtForm, type LinePart, lineParts } from "../../../app/linesAtForm";
-import type { LevelName } from "../../../core/body/vocabulary";
+import { type ReactNode, useMemo } from "react";
+import type { LineAtForm, LineReadingAsked } from "../../../app/linesAtForm";
+import { type LevelName, levelNames } from "../../../core/body/vocabulary";
+import { askedParts, type LinePart, lineParts } from "../../../core/form/linePart";
+import type { PlanChange } from "../../../core/plan/planChange";
 import { Drawing } from "../../drawing/Drawing";
 import { formTorso } from "../../drawing/torso/planTorso";
+import { readLineScene } from "../../drawing/torso/readLineScene";
 import { FractionPad } from "../../field/FractionPad";
 import { LengthField } from "../../field/LengthField";
 import { usePadInto } from "../../field/usePadInto";
 import { levelLineNames, linesWords } from "../../text/linesAtForm";
+import { measuringWords } from "../../text/measuring";
+import { levelWords } from "../../text/pictures";
+import { measurementProblemText } from "../../text/problems";
+import { unbroken } from "../../text/shownLength";
 import { touchQuery, useMediaQuery } from "../../useMediaQuery";
 import { useLengths } from "../../useStore";
 import type { LineStopProps } from "./MarkStop";
-import { readLineScene } from "./readLineScene";
 import { StopFrame } from "./StopFrame";
-import { useLineReading } from "./useLineReading";
+import { askedAfter, useLineReading } from "./useLineReading";
 
 /** One reading of the bare form on one of the person's lines; what is typed goes there. */
 export interface ReadLineStopProps extends LineStopProps {
   readonly part: LinePart;
+  readonly news: ReactNode;
+  readonly skipped: readonly LineReadingAsked[];
   readonly onSkip: () => void;
+  readonly onChoose: (asked: LineReadingAsked) => void;
+  readonly onKept: (change: PlanChange) => void;
 }
 
-export function ReadLineStop({ plan, lines, level, part, later, onSkip }: ReadLineStopProps) {
+export function ReadLineStop(props: ReadLineStopProps) {
+  const { plan, lines, level, part, later, news, skipped, onSkip, onChoose, onKept } = props;
   const { read, region, trail } = linesWords;
   const line = levelLineNames[level];
   const shape = useMemo(() => formTorso(plan.levels), [plan]);
   const scene = readLineScene({ shape, level, part, title: read.title(part, line), description: read.how(part) });
-  const reading = useLineReading(plan, lines, level, part);
+  const after = askedAfter(lines, { level, part }, skipped);
+  const reading = useLineReading({ plan, lines, level, part, after, onKept });
   return (
     <StopFrame
       region={region}
@@ -35,7 +47,8 @@ export function ReadLineStop({ plan, lines, level, part, later, onSkip }: ReadLi
       title={read.title(part, line)}
       sentence={read.how(part)}
       picture={<Drawing scene={scene} />}
-      slab={{ words: reading.save, press: reading.keep, isReady: reading.isReady }}
+      news={news}
+      slab={{ words: reading.words, press: reading.keep, isReady: reading.isReady }}
       ways={
         <>
           {part === "girth" ? null : (
@@ -47,7 +60,8 @@ export function ReadLineStop({ plan, lines, level, part, later, onSkip }: ReadLi
         </>
       }
     >
-      <LineParts lines={lines} level={level} part={part} />
+      <LineChoice lines={lines} level={level} onChoose={onChoose} />
+      <LineParts lines={lines} level={level} part={part} onChoose={onChoose} />
       <LineField reading={reading} label={read.field(line, part)} />
     </StopFrame>
   );
@@ -61,7 +75,7 @@ interface LineFieldProps {
 function LineField({ reading, label }: LineFieldProps) {
   const { unit, step } = useLengths();
   const isTouch = useMediaQuery(touchQuery);
-  const { key, state, keep, expected } = reading;
+  const { key, state, keep, expected, problem, slip } = reading;
   return (
     <>
       <div className="line-field">
@@ -69,39 +83,75 @@ function LineField({ reading, label }: LineFieldProps) {
           label={label}
           labelShown={false}
           state={state}
+          problem={problem === null ? undefined : unbroken(measurementProblemText(problem, step))}
           unit={unit}
           step={step}
           size="large"
           padInstead={isTouch}
           onEnter={keep}
         />
-        {expected === null ? null : <p className="quiet">{linesWords.read.estimated(expected)}</p>}
+        {slip === null ? (
+          <p className="quiet">{linesWords.read.estimated(expected)}</p>
+        ) : (
+          <button type="button" className="patch" onClick={slip.mend}>
+            {measuringWords.theyAre(slip.unit, 1)}
+          </button>
+        )}
       </div>
       <FractionPad unit={unit} onKey={usePadInto(key)} />
     </>
   );
 }
 
-/** The three readings of one line side by side, filled in as they come. */
-function LineParts({
-  lines,
-  level,
-  part,
-}: {
+interface LineChoiceProps {
   readonly lines: readonly LineAtForm[];
   readonly level: LevelName;
-  readonly part: LinePart;
-}) {
+  readonly onChoose: (asked: LineReadingAsked) => void;
+}
+
+/** The five lines: which are measured, which is at hand; a press goes to one. */
+function LineChoice({ lines, level, onChoose }: LineChoiceProps) {
+  return (
+    <ul className="line-choice" aria-label={linesWords.read.lines}>
+      {levelNames.map((name) => {
+        const read = lines.find((item) => item.level === name)?.read ?? {};
+        const open = askedParts.find((part) => read[part] === undefined);
+        return (
+          <li key={name}>
+            <button
+              type="button"
+              aria-current={name === level ? "step" : undefined}
+              onClick={() => onChoose({ level: name, part: open ?? "girth" })}
+            >
+              {levelWords[name]}
+              {open === undefined ? <span className="line-done"> {linesWords.read.measured}</span> : null}
+            </button>
+          </li>
+        );
+      })}
+    </ul>
+  );
+}
+
+/** The readings of one line side by side, filled in as they come; a press takes one of them, or takes it again. */
+function LineParts({ lines, level, part, onChoose }: LineChoiceProps & { readonly part: LinePart }) {
   const { write } = useLengths();
   const line = lines.find((item) => item.level === level);
   return (
     <ul className="line-parts">
       {lineParts.map((name) => {
         const length = line?.read[name];
+        const isAsked = askedParts.includes(name);
         return (
-          <li key={name} aria-current={name === part ? "step" : undefined}>
-            <span>{linesWords.read.part(name)}</span>
-            <strong>{length === undefined ? "–" : write(length)}</strong>
+          <li key={name}>
+            <button
+              type="button"
+              aria-current={name === part ? "step" : undefined}
+              onClick={() => onChoose({ level, part: name })}
+            >
+              <span>{linesWords.read.part(name)}</span>{" "}
+              <strong>{length === undefined ? (isAsked ? "–" : linesWords.read.optional) : write(length)}</strong>
+            </button>
           </li>
         );
       })}

@@ -14,6 +14,8 @@ export interface StopFrameProps<Act extends string> {
   readonly title: string;
   readonly sentence: ReactNode;
   readonly picture: ReactNode;
+  /** What the last act changed, said once beside the next. */
+  readonly news?: ReactNode;
   readonly children: ReactNode;
   readonly slab: { readonly words: ReactNode; readonly press: () => void; readonly isReady: boolean };
   /** Small ways out beside the work: never in the way of the slab. */
@@ -21,7 +23,7 @@ export interface StopFrameProps<Act extends string> {
 }
 
 export function StopFrame<Act extends string>(props: StopFrameProps<Act>) {
-  const { region, trail, act, kind, title, sentence, picture, children, slab, ways } = props;
+  const { region, trail, act, kind, title, sentence, picture, news = null, children, slab, ways } = props;
   const acts = Object.keys(trail) as Act[];
   const heading = useHeadingFirst(title);
   return (
@@ -41,6 +43,7 @@ export function StopFrame<Act extends string>(props: StopFrameProps<Act>) {
       </header>
       {picture === null ? null : <div className="stop-picture">{picture}</div>}
       <div className="stop-work">
+        {news}
         {children}
         <div className="stop-ways">{ways}</div>
       </div>

@@ -1,75 +1,121 @@
 import { readingDraftKey } from "../../../app/commands";
-import { type LineAtForm, linePartName, type LinePart, lineParts } from "../../../app/linesAtForm";
-import { type LevelName, levelNames } from "../../../core/body/vocabulary";
+import { lineProblem, slippedUnit } from "../../../app/lineProblem";
+import { type LineAtForm, type LineReadingAsked, openParts } from "../../../app/linesAtForm";
+import { isContradiction, type MeasurementProblem } from "../../../core/body/plausibility";
+import { type LinePart, linePartName } from "../../../core/form/linePart";
 import { reachOf } from "../../../core/geometry/support";
 import { parseLength } from "../../../core/lengthText";
 import type { Plan } from "../../../core/plan/plan";
+import { type PlanChange, planChange } from "../../../core/plan/planChange";
 import { type Millimetres, mm } from "../../../core/units";
 import { useAnnounce } from "../../Announcer";
 import { lengthFieldState } from "../../field/lengthFieldState";
 import { levelLineNames, linesWords } from "../../text/linesAtForm";
-import { useDispatch, useDraft, useLengths } from "../../useStore";
+import { derivationOf, useDerived } from "../../useDerived";
+import { useDispatch, useDraft, useLengths, useStoreItself } from "../../useStore";
 
-/** The reading of the bare form that is asked: its field, what the slab says, and how it is saved. */
-export function useLineReading(plan: Plan, lines: readonly LineAtForm[], level: LevelName, part: LinePart) {
+export interface LineReadingInput extends LineReadingAsked {
+  readonly plan: Plan;
+  readonly lines: readonly LineAtForm[];
+  /** Asked for after this one; null for the last. */
+  readonly after: LineReadingAsked | null;
+  /** Told once it is saved, with what it changed in the plan. */
+  readonly onKept: (change: PlanChange) => void;
+}
+
+/** The reading of the bare form that is asked: its field, what is the matter with it, what the slab says, and how it is saved. */
+export function useLineReading(input: LineReadingInput) {
+  const { plan, level, part, after } = input;
   const { unit, step, write } = useLengths();
   const dispatch = useDispatch();
-  const announce = useAnnounce();
-  const name = linePartName(level, part);
-  const key = readingDraftKey(name);
+  const key = readingDraftKey(linePartName(level, part));
   const draft = useDraft("other", key);
   const typed = draft === undefined ? null : parseLength(draft, unit);
-  const depth = lines.find((item) => item.level === level)?.depth ?? mm(0);
-  const after = nextAfter(lines, level, part);
-  const keep = () => {
-    if (draft === undefined) return;
-    dispatch({ does: "read", name, text: draft, line: { level, depth }, at: new Date().toISOString() });
-    if (typed?.ok) announce(linesWords.read.kept(levelLineNames[level], part, write(typed.value)));
-  };
+  const length = typed?.ok ? typed.value : null;
+  const problem = useProblem(input, length);
   const expected = expectedReading(plan, level, part);
+  const isReady = length !== null && (problem === null || !isContradiction(problem));
+  const save = useSaved(input, draft, length);
+  const slip = length === null ? null : slippedUnit(length, expected, unit);
   return {
     key,
-    isReady: typed?.ok === true,
-    keep,
-    save: typed?.ok
-      ? linesWords.read.save(write(typed.value), after && nextWords(after, level))
-      : linesWords.read.saveNothing,
-    expected: expected === null ? null : write(expected),
+    isReady,
+    problem,
+    slip: slip === null ? null : { unit: slip, mend: () => dispatch(asDraft(key, `${(draft ?? "").trim()} ${slip}`)) },
+    keep: () => {
+      if (isReady) save();
+    },
+    words:
+      length === null || !isReady
+        ? linesWords.read.saveNothing
+        : linesWords.read.save(write(length), after === null ? null : nextWords(after, level)),
+    expected: write(expected),
     state: lengthFieldState({
       entry: undefined,
       draft,
       unit,
       step,
-      onDraft: (text) => dispatch({ does: "draft", of: "other", key, text }),
+      onDraft: (text) => dispatch(asDraft(key, text)),
       // Leaving the field keeps the text; only the slab or Enter makes a reading of it.
       onCommit: () => {},
     }),
   };
 }
 
-interface LineReading {
-  readonly level: LevelName;
-  readonly part: LinePart;
+const asDraft = (key: string, text: string | null) => ({ does: "draft", of: "other", key, text }) as const;
+
+function useProblem({ lines, level, part }: LineReadingInput, length: Millimetres | null): MeasurementProblem | null {
+  const { planning, lengths } = useDerived();
+  if (length === null || planning.kind === "waiting" || lengths === null) return null;
+  return lineProblem(planning.form, lengths.form.lines, { level, part, depth: depthOf(lines, level), length });
 }
 
-const nextWords = (next: LineReading, level: LevelName): string =>
+/** Saves what was typed, and says what it changed in the plan. */
+function useSaved(
+  { plan, lines, level, part, onKept }: LineReadingInput,
+  draft: string | undefined,
+  length: Millimetres | null,
+): () => void {
+  const store = useStoreItself();
+  const announce = useAnnounce();
+  const { write } = useLengths();
+  return () => {
+    if (draft === undefined || length === null) return;
+    const line = { level, depth: depthOf(lines, level) };
+    const name = linePartName(level, part);
+    store.dispatch({ does: "read", name, text: draft, line, at: new Date().toISOString() });
+    const { planning } = derivationOf(store)(store.getState().fitting);
+    if (planning.kind === "waiting") return;
+    const change = planChange(plan, planning.plan, level, part);
+    const kept = linesWords.read.kept(levelLineNames[level], part, write(length));
+    announce([kept, ...linesWords.changed(change, write)].join(" "));
+    onKept(change);
+  };
+}
+
+const depthOf = (lines: readonly LineAtForm[], level: LineAtForm["level"]): Millimetres =>
+  lines.find((item) => item.level === level)?.depth ?? mm(0);
+
+const nextWords = (next: LineReadingAsked, level: LineAtForm["level"]): string =>
   linesWords.read.next(levelLineNames[next.level], next.part, next.level === level);
 
 /** What the plan takes the bare form to read there. */
-function expectedReading(plan: Plan, level: LevelName, part: LinePart): Millimetres | null {
+function expectedReading(plan: Plan, level: LineAtForm["level"], part: LinePart): Millimetres {
   const planned = plan.levels.find(({ name }) => name === level);
-  if (planned === undefined) return null;
-  if (part === "breadth") {
-    const { left, right } = reachOf(planned.formSection);
-    return mm(left + right);
-  }
-  return planned.form[part].value;
+  if (planned === undefined) return mm(0);
+  const { left, right, front, back } = reachOf(planned.formSection);
+  if (part === "breadth") return mm(left + right);
+  return part === "depth" ? mm(front + back) : planned.form[part].value;
 }
 
-/** What is asked next, as long as nothing more is left out. */
-function nextAfter(lines: readonly LineAtForm[], level: LevelName, part: LinePart): LineReading | null {
-  const all = levelNames.flatMap((name) => lineParts.map((each) => ({ level: name, part: each })));
-  const at = all.findIndex((item) => item.level === level && item.part === part);
-  const isOpen = (item: LineReading) => lines.find((line) => line.level === item.level)?.read[item.part] === undefined;
-  return all.slice(at + 1).find(isOpen) ?? null;
-}
+/** What is asked after this reading, as long as nothing more is left out. */
+export const askedAfter = (
+  lines: readonly LineAtForm[],
+  { level, part }: LineReadingAsked,
+  skipped: readonly LineReadingAsked[],
+): LineReadingAsked | null =>
+  openParts(lines).find(
+    (one) =>
+      !(one.level === level && one.part === part) &&
+      !skipped.some((other) => other.level === one.level && other.part === one.part),
+  ) ?? null;

@@ -1,0 +1,53 @@
+import { useMemo } from "react";
+import type { LineAtForm } from "../../app/linesAtForm";
+import { tapeStep } from "../../core/lengthText";
+import { MarkPicture } from "../drawing/torso/MarkPicture";
+import { formMatterText } from "../text/formMatters";
+import { linesSheetWords, linesWords, markSpacing } from "../text/linesAtForm";
+import { shownLength } from "../text/shownLength";
+import { wallWords } from "../text/wall";
+import type { WallView } from "./wallView";
+
+/** The person's lines on the form, for the back row: the picture with every distance, and what two hands do, in order. */
+export function WallLines({ view: { plan, level, unit, isCovered } }: { readonly view: WallView }) {
+  const { mark } = linesWords;
+  const step = tapeStep[unit];
+  const lines = useMemo(
+    () =>
+      plan.levels.map(({ name, drop }): LineAtForm => ({ level: name, depth: drop.value, isMarked: false, read: {} })),
+    [plan],
+  );
+  const steps = [
+    { title: mark.pointer.title, text: linesSheetWords.pointer },
+    { title: mark.turn.title, text: mark.turn.text(shownLength(markSpacing[unit], step)) },
+    { title: mark.tape.title, text: mark.tape.text },
+  ];
+  const matters = isCovered ? [] : plan.matters.filter(({ what }) => what === "belowForm");
+  return (
+    <>
+      <section className="wall-lines" aria-label={wallWords.linesPicture}>
+        <MarkPicture
+          plan={plan}
+          lines={lines}
+          level={level.name}
+          step={step}
+          isCovered={isCovered}
+          textSize={backRow}
+        />
+      </section>
+      <ol className="wall-lines-steps">
+        {steps.map(({ title, text }) => (
+          <li key={title}>
+            <strong>{title}</strong> {text}
+          </li>
+        ))}
+        {matters.map((matter) => (
+          <li key={matter.level}>{formMatterText(matter, step)}</li>
+        ))}
+      </ol>
+    </>
+  );
+}
+
+/** Letters of the picture (mm of the drawing), readable from the back row where it fills two thirds of the screen. */
+const backRow = 42;
