@@ -1,10 +1,12 @@
 import { render, screen } from "@testing-library/react";
 import { beforeEach, expect, test } from "vitest";
 import type { Fitting } from "../../src/document/fitting";
+import { questionOrder } from "../../src/app/questions";
+import { levelNames, measurementNames } from "../../src/core/body/vocabulary";
 import { fittingStore } from "../../src/app/store";
 import { formTables } from "../../src/document/formTables";
 import { formingWords } from "../../src/ui/text/forming";
-import { measureGroups } from "../../src/ui/measure/measureGroups";
+import { bodyGroups, formGroups, measurementAfter, sheetGroups } from "../../src/ui/measure/measureGroups";
 import { newFitting } from "../../src/ui/newFitting";
 import { FormPlace } from "../../src/ui/steps/FormPlace";
 import { fittingProblemText } from "../../src/ui/text/problems";
@@ -54,9 +56,38 @@ test("the source of every table stands alone and holds no working notes", () => 
   }
 });
 
-test("no group of readings is empty", () => {
-  expect(measureGroups.length).toBeGreaterThan(8);
-  for (const { improves, names } of measureGroups) expect(names.length, improves).toBeGreaterThan(0);
+test("no group of readings is empty, and the sheet has every one", () => {
+  for (const groups of [bodyGroups, formGroups, sheetGroups]) {
+    expect(groups.length).toBeGreaterThan(8);
+    for (const { improves, names } of groups) expect(names.length, improves).toBeGreaterThan(0);
+  }
+  expect(sheetGroups.flatMap(({ names }) => names).toSorted()).toEqual([...measurementNames].sort());
+});
+
+test("what the study found to gain most is asked for first, and the nape before every height", () => {
+  const gains = bodyGroups.flatMap(({ gain }) => (gain === null ? [] : [gain]));
+  expect(gains.length).toBeGreaterThan(2);
+  const ofBody = questionOrder.filter(({ id }) => id.startsWith("body")).map(({ gain }) => gain);
+  expect(gains).toEqual(ofBody);
+  expect(bodyGroups[0]?.improves).toBe("wholePlan");
+  const heights = bodyGroups.find(({ improves }) => improves === "linePlaces")?.names ?? [];
+  expect(heights[0]).toBe("napeHeight");
+  expect(heights.slice(1, 6)).toEqual(levelNames.map((level) => `${level}Height`));
+});
+
+test("nobody is asked for what they have not: a body for a lower edge, a form for an arm", () => {
+  const asked = (groups: typeof bodyGroups) => {
+    const all: string[] = [];
+    for (let name = measurementAfter(groups, "bustGirth", () => false); name && all.length < 200; ) {
+      all.push(name);
+      name = measurementAfter(groups, name, (one) => all.includes(one));
+    }
+    return all;
+  };
+  expect(asked(bodyGroups)).not.toContain("lowerEdgeBelowNape");
+  expect(asked(bodyGroups)).toContain("armLength");
+  expect(asked(formGroups)).toContain("lowerEdgeBelowNape");
+  expect(asked(formGroups)).not.toContain("armLength");
 });
 
 test("a file that is no fitting is told in a sewist's words", () => {

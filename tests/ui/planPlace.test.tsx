@@ -8,16 +8,14 @@ import { type Fitting, readFitting } from "../../src/document/fitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { newFitting } from "../../src/ui/newFitting";
 import { PlaceState } from "../../src/ui/PlaceState";
-import { weightiestGuess } from "../../src/ui/plan/weightiestGuess";
 import { PrintedSheet } from "../../src/ui/print/PrintedSheet";
 import { FinishingPlace } from "../../src/ui/steps/FinishingPlace";
 import { PlanPlace } from "../../src/ui/steps/PlanPlace";
+import { questionOrder } from "../../src/app/questions";
+import { questionsWords } from "../../src/ui/text/questions";
 import { finishingWords } from "../../src/ui/text/finishing";
 import { StoreProvider } from "../../src/ui/useStore";
-import { estimated, measured } from "../../src/core/body/reading";
-import { mm } from "../../src/core/units";
-import { plannedExample } from "../gallery/plannedExample";
-import { sampleBody } from "../support/sample";
+import { sampleBody, sampleInches } from "../support/sample";
 
 const read = readFitting(demoFile);
 if (!read.ok) throw new Error("the demo cannot be read");
@@ -34,31 +32,49 @@ function shown(fitting: Fitting, parts: React.ReactNode = <PlanPlace />) {
 }
 
 describe("what the plan rests on", () => {
-  test("guesses: the lead says so, and names the one that weighs most with a link to its field", () => {
-    const { text, container } = shown(threeGirths);
+  test("guesses: the lead says so, and what brings most is asked for, at most three, each with what it brings", () => {
+    const { container } = shown(threeGirths);
     expect(container.querySelector(".lead")?.textContent).toContain("if the estimates and the batting hold");
-    expect(text()).toContain("The estimate that counts most is the");
-    const link = screen.getByRole("link", { name: "Measure it" });
-    expect(link.getAttribute("href")).toMatch(/^#body\/[a-z][A-Za-z]+$/);
+    const asked = [...container.querySelectorAll(".next-questions li")];
+    expect(asked).toHaveLength(3);
+    for (const one of asked) expect(one.textContent).toMatch(/about [\d\u00a0/]+in closer$/);
+    const found = asked.map((one) =>
+      questionOrder.findIndex(({ id }) => one.textContent?.startsWith(questionsWords.names[id])),
+    );
+    expect(found).toEqual(found.toSorted((a, b) => a - b));
+    expect(found[0]).toBe(0);
   });
 
-  test("of a measured form count as well, and are measured on the lines", () => {
-    const { container } = shown(demo);
-    expect(container.querySelector(".lead")?.textContent).toContain("if the estimates and the batting hold");
-    expect(screen.getByRole("link", { name: "Measure it" }).getAttribute("href")).toBe("#padding/lines");
-  });
-
-  test("where body and form are read throughout only the batting has to hold", () => {
+  test("where body and form are read throughout only the batting has to hold, and nothing more is asked", () => {
+    const lines = (name: string, add = 0) => (sampleInches(name) + add).toFixed(3);
+    const heights = {
+      napeHeight: "56",
+      bustHeight: "46",
+      underbustHeight: "43",
+      waistHeight: "40",
+      highHipHeight: "36",
+      fullHipHeight: "32",
+    };
     const form = {
       ...demo.form,
-      underbustGirth: "31",
-      highHipGirth: "34",
-      underbustFrontArc: "16",
-      highHipFrontArc: "17 1/4",
+      readAtBodyLines: true as const,
+      bustGirth: "38",
+      underbustGirth: "33",
+      waistGirth: "30",
+      highHipGirth: "36",
+      fullHipGirth: "40",
+      bustFrontArc: "20",
+      underbustFrontArc: "17",
+      waistFrontArc: "15 1/2",
+      highHipFrontArc: "18",
+      fullHipFrontArc: "19 3/4",
     };
-    const { container, text } = shown({ ...demo, form });
-    expect(container.querySelector(".lead")?.textContent).toContain("if the batting holds");
-    expect(text()).not.toContain("The estimate that counts most");
+    const fronts = {
+      underbustFrontArc: lines("underbustGirth", -sampleInches("underbustGirth") / 2),
+      highHipFrontArc: lines("highHipGirth", -sampleInches("highHipGirth") / 2),
+    };
+    const { container } = shown({ ...demo, body: { ...demo.body, ...heights, ...fronts }, form });
+    expect(container.querySelector(".lead")?.textContent).toContain(", if the batting holds");
   });
 
   test("every figure nobody read has the word for it beside it", () => {
@@ -116,52 +132,6 @@ describe("a draft", () => {
     const { text } = shown(pinned);
     expect(text()).toContain("Measure each line after every piece");
     expect(screen.queryByRole("link", { name: "Mark the lines and measure the bare form" })).toBeNull();
-  });
-});
-
-describe("the guess that weighs most", () => {
-  const all = plannedExample.levels.map((level) => ({
-    ...level,
-    drop: measured(level.drop.value),
-    body: {
-      girth: measured(level.body.girth.value),
-      frontArc: measured(level.body.frontArc.value),
-      backArc: measured(level.body.backArc.value),
-    },
-  }));
-  const nothingTyped = { body: {}, form: {}, isFormKnown: false };
-  const withGuess = (spread: number) =>
-    all.map((level) =>
-      level.name === "waist"
-        ? { ...level, body: { ...level.body, frontArc: estimated(level.body.frontArc.value, mm(spread)) } }
-        : level.name === "highHip"
-          ? { ...level, body: { ...level.body, girth: estimated(level.body.girth.value, mm(20)) } }
-          : level,
-    );
-
-  test("is the one with the widest spread", () => {
-    expect(weightiestGuess({ levels: withGuess(25) }, nothingTyped)?.name).toBe("waistFrontArc");
-    expect(weightiestGuess({ levels: withGuess(15) }, nothingTyped)?.name).toBe("highHipGirth");
-  });
-
-  test("is none where everything was read, and never what was typed already", () => {
-    expect(weightiestGuess({ levels: all }, nothingTyped)).toBeNull();
-    const typed = { ...nothingTyped, body: { waistFrontArc: "20" } };
-    expect(weightiestGuess({ levels: withGuess(25) }, typed)?.name).toBe("highHipGirth");
-  });
-
-  test("a height weighs as much as the form changes with it", () => {
-    const levels = all.map((level) =>
-      level.name === "highHip" ? { ...level, drop: estimated(level.drop.value, mm(30)) } : level,
-    );
-    const found = weightiestGuess({ levels }, nothingTyped);
-    expect(found).toEqual({ whose: "body", name: "highHipHeight", spread: 30 });
-    const [flat] = levels;
-    const evenForm = levels.map((level) => ({ ...level, form: flat?.form ?? level.form }));
-    const beside = evenForm.map((level) =>
-      level.name === "waist" ? { ...level, body: { ...level.body, girth: estimated(mm(900), mm(1)) } } : level,
-    );
-    expect(weightiestGuess({ levels: beside }, nothingTyped)?.name).toBe("waistGirth");
   });
 });
 

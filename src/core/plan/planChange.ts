@@ -1,40 +1,67 @@
-import type { LevelName } from "../body/vocabulary";
-import type { LinePart } from "../form/linePart";
-import { type Millimetres, mm } from "../units";
-import type { Plan } from "./plan";
+import { type ByLevel, type LevelName, levelNames } from "../body/vocabulary";
+import type { BelievedWorth } from "../calibration/believed";
+import type { Batting } from "../material";
+import type { Piece, PieceRow, PieceZone } from "../padding/piece";
 
-/** What one reading of the bare form changed in the plan, for the line that was read: everything before and after it. */
-export interface PlanChange {
-  readonly level: LevelName;
-  /** Where the padding at that line is counted: all around, or in front alone if the front was read. */
-  readonly counted: "girth" | "frontArc";
-  /** What the padding adds there (mm). */
-  readonly toAdd: Both<Millimetres>;
-  readonly pieces: Both<number>;
-  /** What nine in ten first readings lie within (mm). */
-  readonly mayMiss: Both<Millimetres>;
-  /** The plan has just ceased to be a draft. */
-  readonly isFirmNow: boolean;
-}
-interface Both<Value> {
-  readonly before: Value;
-  readonly after: Value;
-}
+/**
+ * What a new plan changes of the work that was left, in one line: the place where the number of layers to come differs most, by how many,
+ * and why: the batting proved thicker or thinner than it was taken for, or the tape simply read otherwise.
+ */
+export type PlanChange =
+  | { readonly kind: "same" }
+  | {
+      readonly kind: "fewer" | "more";
+      readonly layers: number;
+      readonly zone: PieceZone;
+      readonly level: LevelName;
+      readonly because: "thicker" | "thinner" | "tape";
+    };
 
-export function planChange(before: Plan, after: Plan, level: LevelName, part: LinePart): PlanChange {
-  const counted = part === "frontArc" ? part : "girth";
-  const both = <Value>(of: (plan: Plan) => Value): Both<Value> => ({ before: of(before), after: of(after) });
+export function planChange(
+  before: readonly Piece[],
+  after: readonly Piece[],
+  drops: ByLevel<number>,
+  taken: Batting,
+  learned: BelievedWorth,
+): PlanChange {
+  const places = levelNames.flatMap((level) =>
+    comparedZones.map((zone) => ({ level, zone, by: difference(before, after, zone, drops[level]) })),
+  );
+  const largest = places.reduce((most, place) => (Math.abs(place.by) > Math.abs(most.by) ? place : most));
+  if (largest.by === 0) return { kind: "same" };
   return {
-    level,
-    counted,
-    toAdd: both((plan) => padding(plan, level, counted)),
-    pieces: both(({ pieces }) => pieces.length),
-    mayMiss: both(({ mayMiss }) => mayMiss),
-    isFirmNow: before.basis === "draft" && after.basis === "lines",
+    kind: largest.by < 0 ? "fewer" : "more",
+    layers: Math.abs(largest.by),
+    zone: largest.zone,
+    level: largest.level,
+    because: cause(largest.by, taken, learned),
   };
 }
 
-function padding({ levels, bareForm }: Plan, level: LevelName, counted: PlanChange["counted"]): Millimetres {
-  const predicted = levels.find(({ name }) => name === level)?.predicted[counted] ?? bareForm[level][counted];
-  return mm(Math.max(0, predicted - bareForm[level][counted]));
+/** A side is told once, and so is a cup: the left one. */
+const comparedZones: readonly PieceZone[] = ["front", "back", "round", "leftCup", "leftSide"];
+
+const difference = (before: readonly Piece[], after: readonly Piece[], zone: PieceZone, drop: number): number =>
+  layersAt(after, zone, drop) - layersAt(before, zone, drop);
+
+const layersAt = (pieces: readonly Piece[], zone: PieceZone, drop: number): number =>
+  pieces
+    .filter((piece) => piece.zone === zone && reaches(piece, drop))
+    .reduce((layers, { plies }) => layers + plies, 0);
+
+const reaches = ({ rows }: Piece, drop: number): boolean =>
+  (rows[0] as PieceRow).drop < drop && drop < (rows[rows.length - 1] as PieceRow).drop;
+
+/** A worth that moved by less than this share is not a reason anybody would see. */
+const notable = 0.05;
+
+/**
+ * Only a batting that is thicker even where it is stacked, or thinner even in a layer alone, is given as the reason:
+ * that layers beneath give way was to be expected.
+ */
+function cause(by: number, taken: Batting, { layer, squeeze }: BelievedWorth): "thicker" | "thinner" | "tape" {
+  const alone = layer / taken.layerThickness;
+  if (by < 0 && alone * (1 - squeeze) > 1 + notable) return "thicker";
+  if (by > 0 && alone < 1 - notable) return "thinner";
+  return "tape";
 }

@@ -3,9 +3,11 @@ import { type MeasurementName, measurementNames, requiredMeasurementNames } from
 import { useAskedThing } from "../place";
 import { improvementGroups, measuringWords } from "../text/measuring";
 import { useMediaQuery, wideQuery } from "../useMediaQuery";
-import { useFitting } from "../useStore";
+import { questionsWords } from "../text/questions";
+import { shownLength } from "../text/shownLength";
+import { useFitting, useLengths } from "../useStore";
 import { MeasureBench } from "./MeasureBench";
-import { bodyGroups, groupOf, type MeasureGroup, measurementAfter } from "./measureGroups";
+import { bodyGroups, formGroups, type MeasureGroup, measurementAfter } from "./measureGroups";
 import { MeasureRow } from "./MeasureRow";
 
 /**
@@ -16,10 +18,10 @@ export interface MeasureChartProps {
   readonly whose: "body" | "form";
   /** What stands between the girths and the other readings once the girths are in. */
   readonly enough?: ReactNode;
-  readonly groups?: readonly MeasureGroup[];
 }
 
-export function MeasureChart({ whose, enough, groups = bodyGroups }: MeasureChartProps) {
+export function MeasureChart({ whose, enough }: MeasureChartProps) {
+  const groups = whose === "body" ? bodyGroups : formGroups;
   const entries = useFitting()[whose];
   const isKnown = (name: MeasurementName): boolean => entries[name] !== undefined;
   const isWide = useMediaQuery(wideQuery);
@@ -65,7 +67,13 @@ export function MeasureChart({ whose, enough, groups = bodyGroups }: MeasureChar
     <div className="chart-and-bench">
       <div className="chart" ref={rows}>
         {groups.map((group) => (
-          <ChartGroup key={group.improves} group={group} isKnown={isKnown} chosen={chosen}>
+          <ChartGroup
+            key={group.improves}
+            group={group}
+            isOpenFromStart={group === groups[0] || group === groups[1]}
+            isKnown={isKnown}
+            chosen={chosen}
+          >
             {group.names.map((name) => (
               <MeasureRow key={name} whose={whose} name={name} isChosen={chosen === name} onChoose={() => choose(name)}>
                 {!isWide && chosen === name ? bench(name) : null}
@@ -88,16 +96,18 @@ function useAskedMeasurement(): MeasurementName | null {
 
 interface ChartGroupProps {
   readonly group: MeasureGroup;
+  readonly isOpenFromStart: boolean;
   readonly isKnown: (name: MeasurementName) => boolean;
   readonly chosen: MeasurementName | null;
   readonly children: ReactNode;
 }
 
 /** The first groups lie open; the others open when asked, or when the work arrives there. */
-function ChartGroup({ group, isKnown, chosen, children }: ChartGroupProps) {
+function ChartGroup({ group, isOpenFromStart, isKnown, chosen, children }: ChartGroupProps) {
   const { title, buys } = improvementGroups[group.improves];
-  const holdsChosen = chosen !== null && groupOf(chosen)?.improves === group.improves;
-  const [isOpen, setOpen] = useState(openFromStart.includes(group.improves) || holdsChosen);
+  const { step } = useLengths();
+  const holdsChosen = chosen !== null && group.names.includes(chosen);
+  const [isOpen, setOpen] = useState(isOpenFromStart || holdsChosen);
   useEffect(() => {
     if (holdsChosen) setOpen(true);
   }, [holdsChosen]);
@@ -107,11 +117,11 @@ function ChartGroup({ group, isKnown, chosen, children }: ChartGroupProps) {
       <summary className="chart-summary">
         <span className="chart-title">{title}</span>
         <span className="chart-count">{measuringWords.countIn(known, group.names.length)}</span>
-        <span className="chart-buys">{buys}</span>
+        <span className="chart-buys">
+          {buys} {group.gain === null ? null : questionsWords.brings(shownLength(group.gain, step))}
+        </span>
       </summary>
       <ul className="chart-rows">{children}</ul>
     </details>
   );
 }
-
-const openFromStart: readonly MeasureGroup["improves"][] = ["wholePlan", "frontAndBack"];

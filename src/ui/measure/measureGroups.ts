@@ -1,17 +1,33 @@
+import { type QuestionId, questionOrder } from "../../app/questions";
 import { type Improvement, measurementFacts } from "../../core/body/measurementFacts";
 import { type MeasurementName, measurementNames } from "../../core/body/vocabulary";
+import type { Millimetres } from "../../core/units";
 
 /**
- * The order in which measurements are asked for: the three girths, then front arcs, which nothing else can replace,
- * then the rest grouped by what they buy.
+ * The order in which measurements are asked for: the three girths a plan starts from, then whatever brings the plan
+ * nearest to the body, as the study found it, then the rest grouped by what they buy.
  */
 export interface MeasureGroup {
   readonly improves: Improvement;
   readonly names: readonly MeasurementName[];
+  /** How much nearer it brings nine in ten measurements of the padded form; null where that was not studied. */
+  readonly gain: Millimetres | null;
 }
 
-const order: readonly Improvement[] = [
-  "wholePlan",
+const questionGroups: { readonly [whose in "body" | "form"]: { readonly [id in QuestionId]?: Improvement } } = {
+  body: {
+    bodyFronts: "frontAndBack",
+    bodyGirths: "betweenLevels",
+    bodyHeights: "linePlaces",
+    bodyLengths: "levelHeights",
+    bodyApexes: "apexPlace",
+    bodyBreadths: "sectionShape",
+  },
+  form: { formGirths: "frontAndBack", formHeights: "linePlaces" },
+};
+
+/** What the study did not ask about, and so does not order. */
+const otherwise: readonly Improvement[] = [
   "frontAndBack",
   "linePlaces",
   "levelHeights",
@@ -33,18 +49,48 @@ const arcRank = (name: MeasurementName): number => {
   return level + (name.endsWith("BackArc") ? 10 : 0);
 };
 
-/** A group nobody has anything to measure for is left out. */
-export const measureGroups: readonly MeasureGroup[] = order.flatMap((improves) => {
-  const names = measurementNames.filter((name) => measurementFacts[name].improves === improves);
-  if (names.length === 0) return [];
-  return { improves, names: improves === "frontAndBack" ? names.toSorted((a, b) => arcRank(a) - arcRank(b)) : names };
-});
+/** The nape comes before the heights that mean nothing without it, and heights before what is read at the form alone. */
+const placeRank = (name: MeasurementName): number =>
+  name === "napeHeight" ? 0 : name.endsWith("Height") ? 1 : name.endsWith("BelowNape") ? 3 : 2;
 
-/** The groups of a body: it has no lower edge. */
-export const bodyGroups: readonly MeasureGroup[] = measureGroups.map((group) => ({
-  ...group,
-  names: group.names.filter((name) => name !== "lowerEdgeBelowNape"),
-}));
+const ranks: { readonly [improves in Improvement]?: (name: MeasurementName) => number } = {
+  frontAndBack: arcRank,
+  linePlaces: placeRank,
+};
+
+/** A group nobody has anything to measure for is left out. */
+function groupsOf(whose: "body" | "form" | "sheet"): readonly MeasureGroup[] {
+  const studied = questionOrder.flatMap(({ id, gain }) => {
+    const improves = questionGroups[whose === "form" ? "form" : "body"][id];
+    return improves === undefined ? [] : [{ improves, gain }];
+  });
+  const rest = otherwise.filter((improves) => !studied.some((one) => one.improves === improves));
+  const order = [
+    { improves: "wholePlan" as const, gain: null },
+    ...studied,
+    ...rest.map((improves) => ({ improves, gain: null })),
+  ];
+  return order.flatMap(({ improves, gain }) => {
+    const found = measurementNames.filter((name) => measurementFacts[name].improves === improves && isOf(whose, name));
+    const rank = ranks[improves];
+    const names = rank === undefined ? found : found.toSorted((a, b) => rank(a) - rank(b));
+    return names.length === 0 ? [] : [{ improves, names, gain }];
+  });
+}
+
+/** A body has no lower edge; a form has neither arms nor a cover to cut for, and stands on no floor of its own. */
+function isOf(whose: "body" | "form" | "sheet", name: MeasurementName): boolean {
+  const { improves } = measurementFacts[name];
+  if (whose === "sheet") return true;
+  return whose === "body"
+    ? name !== "lowerEdgeBelowNape"
+    : improves !== "arm" && improves !== "cover" && improves !== "waistTilt";
+}
+
+export const bodyGroups = groupsOf("body");
+export const formGroups = groupsOf("form");
+/** The measuring sheet serves both. */
+export const sheetGroups = groupsOf("sheet");
 
 /** The measurement to ask for after this one: the next that is still missing, in the order of asking. */
 export function measurementAfter(
@@ -56,6 +102,3 @@ export function measurementAfter(
   const at = askingOrder.indexOf(name);
   return [...askingOrder.slice(at + 1), ...askingOrder.slice(0, at)].find((other) => !isKnown(other));
 }
-
-export const groupOf = (name: MeasurementName): MeasureGroup | undefined =>
-  measureGroups.find(({ names }) => names.includes(name));

@@ -1,4 +1,5 @@
 import { useRef, useState } from "react";
+import { linesAtForm } from "../../app/linesAtForm";
 import type { Plan } from "../../core/plan/plan";
 import { Cautions } from "../Cautions";
 import { markLinesSentence, markLinesWords } from "../text/levelLines";
@@ -14,7 +15,8 @@ const seen = new Set<string>();
 export function BeforeFirst({ plan }: { readonly plan: Plan }) {
   const { step } = useLengths();
   const isPhone = useMediaQuery(phoneQuery);
-  const { id } = useFitting();
+  const fitting = useFitting();
+  const { id } = fitting;
   const [isOpen, setOpen] = useState(!isPhone && (id === undefined || !seen.has(id)));
   const summary = useRef<HTMLElement>(null);
   const done = () => {
@@ -22,6 +24,8 @@ export function BeforeFirst({ plan }: { readonly plan: Plan }) {
     summary.current?.focus();
     setOpen(false);
   };
+  // Whoever marked the lines at their stops has done all of this.
+  if (linesAtForm(plan, fitting).lines.every(({ isMarked }) => isMarked)) return <Cautions at="firstPiece" />;
   return (
     <div className="before">
       <Cautions at="firstPiece" />

@@ -1,22 +1,15 @@
 import { useMemo } from "react";
-import { type LineAtForm, linesAtForm } from "../../app/linesAtForm";
-import { levelNames } from "../../core/body/vocabulary";
-import { askedParts, type LinePart, lineParts } from "../../core/form/linePart";
-import { formatLength } from "../../core/lengthText";
-import type { Plan, PlannedLevel } from "../../core/plan/plan";
-import { mm } from "../../core/units";
+import { linesAtForm } from "../../app/linesAtForm";
+import { askedParts } from "../../core/form/linePart";
+import type { Plan } from "../../core/plan/plan";
 import { Drawing } from "../drawing/Drawing";
 import { MarkPicture } from "../drawing/torso/MarkPicture";
 import { formTorso } from "../drawing/torso/planTorso";
 import { readLineScene } from "../drawing/torso/readLineScene";
 import { formMatterText } from "../text/formMatters";
 import { levelLineNames, linesSheetWords, linesWords, markSpacing } from "../text/linesAtForm";
-import { levelWords } from "../text/pictures";
-import { printingWords } from "../text/printing";
-import { unitNames } from "../text/workroom";
-import { useDerived } from "../useDerived";
 import { useFitting, useLengths } from "../useStore";
-import { SheetBox } from "./SheetBox";
+import { type LinesProps, LinesTable } from "./LinesTable";
 import { SheetPage } from "./SheetPage";
 
 /**
@@ -56,11 +49,6 @@ function LinesHead({ plan }: { readonly plan: Plan }) {
   );
 }
 
-interface LinesProps {
-  readonly plan: Plan;
-  readonly lines: readonly LineAtForm[];
-}
-
 /** The form made ready, and how two hands mark a line, beside the picture with every line. */
 function LinesHow({ plan, lines }: LinesProps) {
   const { unit, step, write } = useLengths();
@@ -89,99 +77,6 @@ function LinesHow({ plan, lines }: LinesProps) {
 
 /** Letters of the picture on paper (mm of the drawing): ten points where it is half a page wide. */
 const paperText = 42;
-
-function LinesTable({ plan, lines }: LinesProps) {
-  const { unit, step } = useLengths();
-  const { lengths } = useDerived();
-  const { head } = linesSheetWords;
-  const nape = lengths?.form.measured.napeHeight;
-  return (
-    <>
-      <p className="lines-nape">
-        <strong>{linesWords.prepare.nape.label}:</strong>{" "}
-        {nape === undefined ? <span className="sheet-write" /> : formatLength(nape, step)}
-      </p>
-      <table className="sheet-table lines-table">
-        <thead>
-          <tr>
-            <th scope="col" rowSpan={2}>
-              {head.line}, {unitNames[unit]}
-            </th>
-            <th scope="col" rowSpan={2}>
-              {head.below}
-            </th>
-            <th scope="col" rowSpan={2}>
-              {head.height}
-            </th>
-            <th scope="col" rowSpan={2}>
-              {head.marked}
-            </th>
-            <th scope="colgroup" colSpan={2}>
-              {head.person}
-            </th>
-            <th scope="colgroup" colSpan={4}>
-              {head.form}
-            </th>
-          </tr>
-          <tr>
-            {["girth", "frontArc", ...lineParts].map((part, i) => (
-              <th key={`${part}${String(i)}`} scope="col">
-                {head.parts[part as LinePart]}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {levelNames.map((name) => (
-            <LineRow
-              key={name}
-              planned={plan.levels.find((level) => level.name === name)}
-              line={lines.find(({ level }) => level === name)}
-              nape={nape}
-            />
-          ))}
-        </tbody>
-      </table>
-      <p>{printingWords.guessNote}</p>
-    </>
-  );
-}
-
-interface LineRowProps {
-  readonly planned: PlannedLevel | undefined;
-  readonly line: LineAtForm | undefined;
-  readonly nape: number | undefined;
-}
-
-function LineRow({ planned, line, nape }: LineRowProps) {
-  const { step } = useLengths();
-  if (planned === undefined || line === undefined) return null;
-  const { name, drop, body } = planned;
-  const shown = ({ kind, value }: typeof drop): string =>
-    `${kind === "estimated" ? "≈ " : ""}${formatLength(value, step, "bare")}`;
-  return (
-    <tr>
-      <th scope="row">{levelWords[name]}</th>
-      <td>
-        <strong>{shown(drop)}</strong>
-      </td>
-      <td>{nape === undefined ? "" : formatLength(mm(nape - drop.value), step, "bare")}</td>
-      <td>
-        <SheetBox isTicked={line.isMarked} />
-      </td>
-      <td>{shown(body.girth)}</td>
-      <td>{shown(body.frontArc)}</td>
-      {lineParts.map((part) => {
-        const read = line.read[part];
-        return (
-          <td key={part} className="lines-room">
-            {read === undefined ? "" : formatLength(read, step, "bare")}
-          </td>
-        );
-      })}
-    </tr>
-  );
-}
 
 /** The three readings of a line, each with its picture: on the waistline, as on every other. */
 function LineWays({ plan }: { readonly plan: Plan }) {

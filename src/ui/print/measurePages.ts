@@ -1,6 +1,6 @@
 import { measurementFacts } from "../../core/body/measurementFacts";
 import type { MeasurementName } from "../../core/body/vocabulary";
-import { measureGroups } from "../measure/measureGroups";
+import { sheetGroups } from "../measure/measureGroups";
 import { measurementTexts } from "../text/measurements";
 import { improvementGroups } from "../text/measuring";
 import { type CardPage, cardPages } from "./cardPages";
@@ -33,15 +33,13 @@ const sizeOf = (name: MeasurementName): MeasureCardFacts["size"] =>
 
 /** The pages of the blank measuring sheet: the needed girths first, then the arcs, then the rest by what they buy. */
 export const measurePages: readonly CardPage<MeasureCardFacts>[] = cardPages(
-  measureGroups
-    .filter(({ names }) => names.length > 0)
-    .map(({ improves, names }) => {
-      const { title, buys } = improvementGroups[improves];
-      return {
-        heading: `${title}. ${buys}`,
-        cards: names.map((name): MeasureCardFacts => ({ name, size: sizeOf(name) })),
-      };
-    }),
+  sheetGroups.map(({ improves, names }) => {
+    const { title, buys } = improvementGroups[improves];
+    return {
+      heading: `${title}. ${buys}`,
+      cards: names.map((name): MeasureCardFacts => ({ name, size: sizeOf(name) })),
+    };
+  }),
   {
     heightOf: ({ name, size }) => (size === "large" ? largeCard : smallHeight(name)),
     first: 640,

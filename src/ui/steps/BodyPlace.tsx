@@ -2,6 +2,7 @@ import { Cautions } from "../Cautions";
 import { placeAddress } from "../place";
 import { FirstProblem, firstContradiction } from "../measure/FirstProblem";
 import { MeasureChart } from "../measure/MeasureChart";
+import { NextQuestions } from "../plan/NextQuestions";
 import { measuringWords } from "../text/measuring";
 import { useDerived } from "../useDerived";
 import { useDispatch, useFitting } from "../useStore";
@@ -49,6 +50,7 @@ function Enough() {
   return (
     <li className="enough">
       <p>{planning.kind === "planned" ? measuringWords.enough : measuringWords.girthsIn}</p>
+      {planning.kind === "planned" ? <NextQuestions plan={planning.plan} /> : null}
       <div className="row">
         <a className="patch" href={placeAddress("form")}>
           {measuringWords.toForm}

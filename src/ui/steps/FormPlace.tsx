@@ -2,8 +2,8 @@ import { useDerived } from "../useDerived";
 import { Cautions } from "../Cautions";
 import { FormSizes } from "../form/FormSizes";
 import { MeasureChart } from "../measure/MeasureChart";
-import { type MeasureGroup, measureGroups } from "../measure/measureGroups";
 import { placeAddress } from "../place";
+import { DraftNote } from "../plan/DraftNote";
 import { formingWords } from "../text/forming";
 import { measuringWords } from "../text/measuring";
 
@@ -20,10 +20,10 @@ export function FormPlace() {
       <section className="stitched">
         <h2>{measuringWords.formTitle}</h2>
         <p>{measuringWords.formLead}</p>
+        {planning.kind === "planned" ? <DraftNote plan={planning.plan} /> : null}
         <Cautions at="handlingForm" />
         <MeasureChart
           whose="form"
-          groups={formGroups}
           enough={
             planning.kind === "planned" ? (
               <li className="enough">
@@ -38,8 +38,3 @@ export function FormPlace() {
     </>
   );
 }
-
-/** A form has neither arms nor a cover to cut for, and stands on no floor of its own. */
-const formGroups: readonly MeasureGroup[] = measureGroups.filter(
-  ({ improves }) => improves !== "arm" && improves !== "cover" && improves !== "waistTilt",
-);

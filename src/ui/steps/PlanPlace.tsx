@@ -4,6 +4,7 @@ import { BattingLine } from "../batting/BattingLine";
 import { BeforeCutting } from "../plan/BeforeCutting";
 import { DraftNote } from "../plan/DraftNote";
 import { FormQuestion } from "../plan/FormQuestion";
+import { NextQuestions } from "../plan/NextQuestions";
 import { PlanFigures } from "../plan/PlanFigures";
 import { PlanLevels } from "../plan/PlanLevels";
 import { PlanLimits } from "../plan/PlanLimits";
@@ -32,6 +33,7 @@ function PlanOnTable({ plan }: { readonly plan: Plan }) {
         <h1>{planningWords.title}</h1>
         <DraftNote plan={plan} />
         <PlanSummary plan={plan} />
+        <NextQuestions plan={plan} />
         <FormQuestion />
         <BattingLine plan={plan} />
         <div className="row">

@@ -1,6 +1,6 @@
 import type { LevelName } from "../../core/body/vocabulary";
 import type { LinePart } from "../../core/form/linePart";
-import type { PlanChange } from "../../core/plan/planChange";
+import type { LineChange } from "../../core/plan/lineChange";
 import { type Millimetres, mm } from "../../core/units";
 
 /** Words of the work on the bare form: made ready, the person's level lines marked on it, and read there. */
@@ -120,7 +120,7 @@ export const linesWords = {
       isSameLine ? parts[part].name : `the ${line}`,
   },
   /** What a reading changed in the plan, the first sentence as the headline. */
-  changed: ({ level, counted, toAdd, pieces, mayMiss, isFirmNow }: PlanChange, write: Write): readonly string[] => [
+  changed: ({ level, counted, toAdd, pieces, mayMiss, isFirmNow }: LineChange, write: Write): readonly string[] => [
     isFirmNow ? "Every line is measured: the plan is no draft any more." : "The plan is updated.",
     `At the ${levelLineNames[level]} it ${addsWords(toAdd.before, toAdd.after, counted, write)}`,
     pieces.after === pieces.before
@@ -187,7 +187,7 @@ export const markSpacing = { in: mm(76.2), cm: mm(80), mm: mm(80) } as const;
 
 const piecesWords = (count: number): string => (count === 1 ? "One piece" : `${count} pieces`);
 
-function addsWords(before: Millimetres, after: Millimetres, counted: PlanChange["counted"], write: Write): string {
+function addsWords(before: Millimetres, after: Millimetres, counted: LineChange["counted"], write: Write): string {
   const where = counted === "girth" ? "all around" : "in front";
   const [was, is] = [write(before), write(after)];
   return was === is ? `adds ${is} ${where}, as before.` : `now adds ${is} ${where}, instead of ${was}.`;

@@ -28,9 +28,6 @@ export const planningWords = {
     count === 1
       ? "One measurement is estimated and drawn dashed."
       : `${count} measurements are estimated and drawn dashed; each one you take makes the plan more the person’s own.`,
-  weightiest: (whose: "body" | "form", label: string, spread: string): string =>
-    `The estimate that counts most is ${whose === "form" ? "the form’s" : "the person’s"} ${label}: it may be off by ${spread} either way.`,
-  measureIt: "Measure it",
   whichForm: (size: string): string =>
     `Which form do you have? Size ${size} is only supposed, because it would suit this person.`,
   sayWhichForm: "Say which form it is",

@@ -1,50 +1,66 @@
 import { expect, test } from "vitest";
-import type { Plan } from "../../../src/core/plan/plan";
+import type { LevelName } from "../../../src/core/body/vocabulary";
+import type { BelievedWorth } from "../../../src/core/calibration/believed";
+import type { Batting } from "../../../src/core/material";
+import type { Piece, PieceZone } from "../../../src/core/padding/piece";
 import { planChange } from "../../../src/core/plan/planChange";
-import { mm } from "../../../src/core/units";
-import { linesWords } from "../../../src/ui/text/linesAtForm";
-import { examplePlan } from "../../gallery/examplePlan";
+import { mm, ratio } from "../../../src/core/units";
 
-/** The same plan where the form reads so much more at the waist, with fewer pieces and less to miss. */
-const after: Plan = {
-  ...examplePlan,
-  basis: "lines",
-  mayMiss: mm(12),
-  pieces: examplePlan.pieces.slice(1),
-  bareForm: {
-    ...examplePlan.bareForm,
-    waist: { ...examplePlan.bareForm.waist, girth: mm(examplePlan.bareForm.waist.girth + 30) },
-  },
+const drops: { readonly [level in LevelName]: number } = {
+  bust: 230,
+  underbust: 290,
+  waist: 360,
+  highHip: 460,
+  fullHip: 560,
 };
-const write = (length: number): string => `${Math.round(length)} mm`;
+const taken: Batting = { name: "wadding", layerThickness: mm(6), spread: ratio(0.2) };
 
-test("what a reading changed is counted where the padding goes: all around, or in front where the front was read", () => {
-  const around = planChange(examplePlan, after, "waist", "girth");
-  expect(around.toAdd.before - around.toAdd.after).toBeCloseTo(30, 6);
-  expect(around.pieces).toEqual({ before: examplePlan.pieces.length, after: examplePlan.pieces.length - 1 });
-  expect(around.isFirmNow).toBe(true);
-  const front = planChange(examplePlan, after, "waist", "frontArc");
-  expect(front.toAdd.before).toBe(front.toAdd.after);
-  expect(planChange(examplePlan, after, "bust", "breadth").toAdd).toEqual(
-    planChange(after, after, "bust", "girth").toAdd,
-  );
+const worth = (layer: number, squeeze: number): BelievedWorth => ({
+  layer: mm(layer),
+  spread: mm(0.3),
+  least: mm(layer - 0.5),
+  most: mm(layer + 0.5),
+  squeeze: ratio(squeeze),
+  squeezeSpread: ratio(0.05),
 });
 
-test("a form larger than the body adds nothing, and never less than nothing", () => {
-  const large: Plan = {
-    ...examplePlan,
-    bareForm: { ...examplePlan.bareForm, waist: { ...examplePlan.bareForm.waist, girth: mm(2000) } },
-  };
-  expect(planChange(examplePlan, large, "waist", "girth").toAdd.after).toBe(0);
+const piece = (zone: PieceZone, plies: number, from: number, to: number): Piece => ({
+  id: `${zone}${from}`,
+  order: 1,
+  zone,
+  batting: "building",
+  plies,
+  thickness: mm(6 * plies),
+  feather: mm(25),
+  rows: [from, to].map((drop) => ({ drop: mm(drop), start: mm(-80), end: mm(80) })),
+  cut: { shape: "panel", height: mm(to - from), widths: [] },
 });
 
-test("it is said in words: what changed with what it was, and what did not as it was", () => {
-  const [firm, ...rest] = linesWords.changed(planChange(examplePlan, after, "waist", "girth"), write);
-  expect(firm).toContain("no draft any more");
-  expect(rest.join(" ")).toMatch(/waistline it now adds \d+ mm all around, instead of \d+ mm/);
-  expect(rest.join(" ")).toContain("instead of 40 mm");
-  expect(rest.join(" ")).toContain(`instead of ${String(examplePlan.pieces.length)}.`);
-  const same = linesWords.changed(planChange(examplePlan, examplePlan, "bust", "frontArc"), write).join(" ");
-  expect(same).toMatch(/adds \d+ mm in front, as before/);
-  expect(same).not.toContain("instead of");
+test("the same pieces are no change", () => {
+  const pieces = [piece("front", 2, 300, 420)];
+  expect(planChange(pieces, pieces, drops, taken, worth(6, 0.1))).toEqual({ kind: "same" });
+});
+
+test("names the place where the layers to come differ most", () => {
+  const before = [piece("front", 2, 300, 420), piece("back", 1, 300, 420), piece("round", 1, 200, 600)];
+  const after = [piece("front", 4, 300, 420), piece("round", 1, 200, 600)];
+  expect(planChange(before, after, drops, taken, worth(6, 0.1))).toEqual({
+    kind: "more",
+    layers: 2,
+    zone: "front",
+    level: "waist",
+    because: "tape",
+  });
+});
+
+test.each([
+  ["a layer that is as thick as it was taken to be, though a stack gives way", "more", 6, 0.15, "tape"],
+  ["a thinner layer", "more", 5.6, 0.1, "thinner"],
+  ["a thicker layer that gives way as much as it is thicker", "fewer", 6.6, 0.1, "tape"],
+  ["a layer that is thicker even in a stack", "fewer", 7.2, 0.1, "thicker"],
+  ["a thicker layer where more are wanted", "more", 7.2, 0.1, "tape"],
+] as const)("%s: %s layers", (_what, kind, layer, squeeze, because) => {
+  const [few, many] = [[piece("front", 1, 300, 420)], [piece("front", 3, 300, 420)]];
+  const [before, after] = kind === "more" ? [few, many] : [many, few];
+  expect(planChange(before, after, drops, taken, worth(layer, squeeze))).toMatchObject({ kind, layers: 2, because });
 });

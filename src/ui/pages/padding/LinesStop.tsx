@@ -1,15 +1,13 @@
-import { type ReactNode, useMemo, useState } from "react";
+import { useMemo, useState } from "react";
 import { type LineReadingAsked, linesAtForm, type LinesStep, openParts } from "../../../app/linesAtForm";
 import type { Plan } from "../../../core/plan/plan";
-import type { PlanChange } from "../../../core/plan/planChange";
-import { LengthField } from "../../field/LengthField";
-import { useBenchField } from "../../measure/useBenchField";
-import { goTo, placeAddress } from "../../place";
+import type { LineChange } from "../../../core/plan/lineChange";
 import { linesWords } from "../../text/linesAtForm";
-import { useDispatch, useFitting, useLengths } from "../../useStore";
+import { useFitting, useLengths } from "../../useStore";
+import { FinishedStop } from "./FinishedStop";
 import { MarkStop } from "./MarkStop";
+import { PrepareStop } from "./PrepareStop";
 import { ReadLineStop } from "./ReadLineStop";
-import { HandSteps, StopFrame } from "./StopFrame";
 
 /** The work on the bare form before the first piece, one stop at a time. */
 export function LinesStop({ plan, onLater }: { readonly plan: Plan; readonly onLater: () => void }) {
@@ -17,7 +15,7 @@ export function LinesStop({ plan, onLater }: { readonly plan: Plan; readonly onL
   const { lines, next } = useMemo(() => linesAtForm(plan, fitting), [plan, fitting]);
   const [skipped, setSkipped] = useState<readonly LineReadingAsked[]>([]);
   const [chosen, setChosen] = useState<LineReadingAsked | null>(null);
-  const [change, setChange] = useState<PlanChange | null>(null);
+  const [change, setChange] = useState<LineChange | null>(null);
   const step = stepHere(next, openParts(lines), skipped, chosen);
   const news = change === null ? null : <ChangeNews change={change} />;
   const later = (
@@ -80,92 +78,12 @@ function stepHere(
 }
 
 /** What the last reading changed in the plan. */
-function ChangeNews({ change }: { readonly change: PlanChange }) {
+function ChangeNews({ change }: { readonly change: LineChange }) {
   const { write } = useLengths();
   const [first, ...rest] = linesWords.changed(change, write);
   return (
     <p className="stop-news">
       <strong>{first}</strong> {rest.join(" ")}
     </p>
-  );
-}
-
-function PrepareStop({ plan, later }: { readonly plan: Plan; readonly later: ReactNode }) {
-  const dispatch = useDispatch();
-  const { prepare, region, trail } = linesWords;
-  const isGuessed = plan.levels.some(({ drop }) => drop.kind === "estimated");
-  return (
-    <StopFrame
-      region={region}
-      trail={trail}
-      act="prepare"
-      kind="working"
-      title={prepare.title}
-      sentence={prepare.sentence}
-      picture={null}
-      ways={later}
-      slab={{
-        words: prepare.done,
-        press: () => dispatch({ does: "prepare", what: "form", at: new Date().toISOString() }),
-        isReady: true,
-      }}
-    >
-      {isGuessed ? (
-        <p className="stop-news">
-          {prepare.heightsFirst} <a href={placeAddress("body", "napeHeight")}>{prepare.toHeights}</a>
-        </p>
-      ) : null}
-      <HandSteps steps={prepare.steps} />
-      <NapeField />
-    </StopFrame>
-  );
-}
-
-/** With the form's nape above the floor every line has its height for the pointer, and nobody subtracts. */
-function NapeField() {
-  const { unit, step } = useLengths();
-  const { field, input } = useBenchField("form", "napeHeight", 0);
-  const { nape } = linesWords.prepare;
-  return (
-    <div className="stop-nape">
-      <LengthField label={nape.label} state={field} unit={unit} step={step} inputRef={input} />
-      <p className="quiet">{nape.why}</p>
-    </div>
-  );
-}
-
-interface FinishedStopProps {
-  readonly plan: Plan;
-  readonly news: ReactNode;
-  readonly isAllRead: boolean;
-  readonly onAgain: () => void;
-}
-
-/** Every line is measured, or what was left out is: how firm the plan is now, and the way on. */
-function FinishedStop({ plan, news, isAllRead, onAgain }: FinishedStopProps) {
-  const { write } = useLengths();
-  const { finished, region, trail } = linesWords;
-  const isDraft = plan.basis === "draft";
-  return (
-    <StopFrame
-      region={region}
-      trail={trail}
-      act="read"
-      kind="working"
-      title={isDraft ? finished.stillDraft : finished.title}
-      sentence={finished.sentence(write(plan.mayMiss))}
-      picture={null}
-      news={news}
-      ways={
-        isAllRead ? null : (
-          <button type="button" className="patch" onClick={onAgain}>
-            {finished.again}
-          </button>
-        )
-      }
-      slab={{ words: finished.toPlan, press: () => goTo("plan"), isReady: true }}
-    >
-      <p>{finished.next(plan.pieces.length)}</p>
-    </StopFrame>
   );
 }

@@ -1,8 +1,7 @@
 import { type ReactNode, useMemo } from "react";
-import type { LineAtForm, LineReadingAsked } from "../../../app/linesAtForm";
-import { type LevelName, levelNames } from "../../../core/body/vocabulary";
-import { askedParts, type LinePart, lineParts } from "../../../core/form/linePart";
-import type { PlanChange } from "../../../core/plan/planChange";
+import type { LineReadingAsked } from "../../../app/linesAtForm";
+import type { LinePart } from "../../../core/form/linePart";
+import type { LineChange } from "../../../core/plan/lineChange";
 import { Drawing } from "../../drawing/Drawing";
 import { formTorso } from "../../drawing/torso/planTorso";
 import { readLineScene } from "../../drawing/torso/readLineScene";
@@ -11,11 +10,11 @@ import { LengthField } from "../../field/LengthField";
 import { usePadInto } from "../../field/usePadInto";
 import { levelLineNames, linesWords } from "../../text/linesAtForm";
 import { measuringWords } from "../../text/measuring";
-import { levelWords } from "../../text/pictures";
 import { measurementProblemText } from "../../text/problems";
 import { unbroken } from "../../text/shownLength";
 import { touchQuery, useMediaQuery } from "../../useMediaQuery";
 import { useLengths } from "../../useStore";
+import { LineChoice, LineParts } from "./LineChoice";
 import type { LineStopProps } from "./MarkStop";
 import { StopFrame } from "./StopFrame";
 import { askedAfter, useLineReading } from "./useLineReading";
@@ -27,7 +26,7 @@ export interface ReadLineStopProps extends LineStopProps {
   readonly skipped: readonly LineReadingAsked[];
   readonly onSkip: () => void;
   readonly onChoose: (asked: LineReadingAsked) => void;
-  readonly onKept: (change: PlanChange) => void;
+  readonly onKept: (change: LineChange) => void;
 }
 
 export function ReadLineStop(props: ReadLineStopProps) {
@@ -100,61 +99,5 @@ function LineField({ reading, label }: LineFieldProps) {
       </div>
       <FractionPad unit={unit} onKey={usePadInto(key)} />
     </>
-  );
-}
-
-interface LineChoiceProps {
-  readonly lines: readonly LineAtForm[];
-  readonly level: LevelName;
-  readonly onChoose: (asked: LineReadingAsked) => void;
-}
-
-/** The five lines: which are measured, which is at hand; a press goes to one. */
-function LineChoice({ lines, level, onChoose }: LineChoiceProps) {
-  return (
-    <ul className="line-choice" aria-label={linesWords.read.lines}>
-      {levelNames.map((name) => {
-        const read = lines.find((item) => item.level === name)?.read ?? {};
-        const open = askedParts.find((part) => read[part] === undefined);
-        return (
-          <li key={name}>
-            <button
-              type="button"
-              aria-current={name === level ? "step" : undefined}
-              onClick={() => onChoose({ level: name, part: open ?? "girth" })}
-            >
-              {levelWords[name]}
-              {open === undefined ? <span className="line-done"> {linesWords.read.measured}</span> : null}
-            </button>
-          </li>
-        );
-      })}
-    </ul>
-  );
-}
-
-/** The readings of one line side by side, filled in as they come; a press takes one of them, or takes it again. */
-function LineParts({ lines, level, part, onChoose }: LineChoiceProps & { readonly part: LinePart }) {
-  const { write } = useLengths();
-  const line = lines.find((item) => item.level === level);
-  return (
-    <ul className="line-parts">
-      {lineParts.map((name) => {
-        const length = line?.read[name];
-        const isAsked = askedParts.includes(name);
-        return (
-          <li key={name}>
-            <button
-              type="button"
-              aria-current={name === part ? "step" : undefined}
-              onClick={() => onChoose({ level, part: name })}
-            >
-              <span>{linesWords.read.part(name)}</span>{" "}
-              <strong>{length === undefined ? (isAsked ? "–" : linesWords.read.optional) : write(length)}</strong>
-            </button>
-          </li>
-        );
-      })}
-    </ul>
   );
 }

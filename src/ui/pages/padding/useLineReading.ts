@@ -6,7 +6,7 @@ import { type LinePart, linePartName } from "../../../core/form/linePart";
 import { reachOf } from "../../../core/geometry/support";
 import { parseLength } from "../../../core/lengthText";
 import type { Plan } from "../../../core/plan/plan";
-import { type PlanChange, planChange } from "../../../core/plan/planChange";
+import { type LineChange, lineChange } from "../../../core/plan/lineChange";
 import { type Millimetres, mm } from "../../../core/units";
 import { useAnnounce } from "../../Announcer";
 import { lengthFieldState } from "../../field/lengthFieldState";
@@ -20,7 +20,7 @@ export interface LineReadingInput extends LineReadingAsked {
   /** Asked for after this one; null for the last. */
   readonly after: LineReadingAsked | null;
   /** Told once it is saved, with what it changed in the plan. */
-  readonly onKept: (change: PlanChange) => void;
+  readonly onKept: (change: LineChange) => void;
 }
 
 /** The reading of the bare form that is asked: its field, what is the matter with it, what the slab says, and how it is saved. */
@@ -86,7 +86,7 @@ function useSaved(
     store.dispatch({ does: "read", name, text: draft, line, at: new Date().toISOString() });
     const { planning } = derivationOf(store)(store.getState().fitting);
     if (planning.kind === "waiting") return;
-    const change = planChange(plan, planning.plan, level, part);
+    const change = lineChange(plan, planning.plan, level, part);
     const kept = linesWords.read.kept(levelLineNames[level], part, write(length));
     announce([kept, ...linesWords.changed(change, write)].join(" "));
     onKept(change);
