@@ -17,6 +17,7 @@ const letters: { readonly [role in LabelRole]: { readonly high: number; readonly
   name: { high: 1, wide: 0.5 },
   strong: { high: 1, wide: 0.68 },
   quiet: { high: 0.9, wide: 0.46 },
+  atHand: { high: 1.5, wide: 0.66 },
   onTape: { high: 1, wide: 0.44 },
   number: { high: 1, wide: 0.44 },
   size: { high: 1, wide: 0.44 },

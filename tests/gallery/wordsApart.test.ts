@@ -6,9 +6,13 @@ import { lengthWriter } from "../../src/ui/drawing/lengthWriter";
 import { pieceScene } from "../../src/ui/drawing/pieceScene";
 import type { Scene } from "../../src/ui/drawing/scene";
 import { thicknessScene } from "../../src/ui/drawing/thicknessScene";
-import { measurementNames } from "../../src/core/body/vocabulary";
+import { levelNames, mapLevels, measurementNames } from "../../src/core/body/vocabulary";
+import { mm } from "../../src/core/units";
+import { markScene } from "../../src/ui/drawing/torso/markScene";
+import { formTorso } from "../../src/ui/drawing/torso/planTorso";
+import { shownLength } from "../../src/ui/text/shownLength";
 import { measureScene } from "../../src/ui/figures/measureScene";
-import { pictureWords } from "../../src/ui/text/pictures";
+import { levelWords, pictureWords } from "../../src/ui/text/pictures";
 import { demoPlan, largestPlan } from "./demoPlan";
 import { clashes, labelBox } from "./labelBoxes";
 
@@ -68,6 +72,36 @@ describe.each(plans)("on the plan of %s", (_, { levels, pieces }) => {
       for (const piece of pieces)
         expect(clashes(pieceScene({ piece, title: "", lengths: lengthWriter(unit), shownOn })), piece.id).toEqual([]);
   });
+});
+
+test("the lines of every sample person and their distances stand apart, whichever line is at hand", () => {
+  let seen = 0;
+  for (const [, plan] of plans)
+    for (const now of levelNames)
+      for (const textSize of [32, 42])
+        for (const isNarrow of [false, true]) {
+          const scene = markScene({
+            shape: formTorso(plan.levels),
+            now,
+            marked: levelNames.filter((name) => name !== now),
+            distances: mapLevels((name) =>
+              shownLength(plan.levels.find((level) => level.name === name)?.drop.value ?? mm(0), "1/8 in"),
+            ),
+            words: {
+              title: "",
+              description: "",
+              front: "front",
+              leftSide: "left side",
+              nape: "nape",
+              levels: levelWords,
+            },
+            textSize,
+            isNarrow,
+          });
+          seen += scene.labels.length;
+          expect(clashes(scene), now).toEqual([]);
+        }
+  expect(seen).toBeGreaterThan(500);
 });
 
 describe("on the measuring pictures", () => {

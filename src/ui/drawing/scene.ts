@@ -64,7 +64,7 @@ export interface Mark {
   readonly shift?: number;
 }
 
-export const labelRoles = ["name", "strong", "quiet", "onTape", "number", "size", "place"] as const;
+export const labelRoles = ["name", "strong", "quiet", "onTape", "atHand", "number", "size", "place"] as const;
 export type LabelRole = (typeof labelRoles)[number];
 
 /** Words at a place. The anchor says which end of the words lies there; they are centred on their height. */

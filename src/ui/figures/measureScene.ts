@@ -53,9 +53,7 @@ const withoutHead = (frame: Frame): Frame =>
 
 function routeMarks(route: TapeRoute, width: number): readonly Mark[] {
   const ribbons = route.tapes.map((line) => ribbon(line, width, width * 1.3));
-  const boards = route.straight.map(({ helper }) =>
-    helper.length === 8 ? closedPath(helper.slice(0, 4)) + closedPath(helper.slice(4)) : "",
-  );
+  const boards = route.straight.map(({ helper }) => (helper.length % 4 === 0 ? corners(helper) : ""));
   const rulers = route.straight.map(({ helper }) => (helper.length === 2 ? openPath(helper) : ""));
   const guides = (role: "seam" | "centre"): readonly string[] =>
     route.guides.filter((guide) => guide.role === role).map(({ line }) => smoothPath(line));
@@ -70,6 +68,10 @@ function routeMarks(route: TapeRoute, width: number): readonly Mark[] {
     mark("tapeTick", ...ribbons.map(({ ticks }) => ticks)),
   ];
 }
+
+/** Boards, books or a ruler, each by its four corners. */
+const corners = (helper: readonly PicturePoint[]): string =>
+  Array.from({ length: helper.length / 4 }, (_, i) => closedPath(helper.slice(4 * i, 4 * i + 4))).join("");
 
 interface Callout extends Landmark {
   readonly side: "left" | "right";

@@ -22,13 +22,15 @@ export function belowNapeRoute(drop: number, words: string, { back }: FigureShap
 /** From the floor straight up beside the figure to the height of a place. */
 export function heightRoute(drop: number, words: string, { half, floor }: FigureShape): TapeRoute {
   const reach = drop === 0 ? 0 : half(drop);
-  const beside = half(370) + 130;
+  // On the side of the page where no words stand, clear of the hand.
+  const beside = -390;
   return {
     ...plainRoute,
     view: drop === 0 ? "back" : "front",
     shot: "whole",
-    straight: [{ from: at(beside, floor), to: at(beside, drop), helper: ruler(at(reach, drop), at(beside, drop)) }],
+    straight: [{ from: at(beside, floor), to: at(beside, drop), helper: ruler(at(-reach, drop), at(beside, drop)) }],
     landmarks: [{ place: at(reach, drop), words }],
+    guides: drop === 0 ? [] : [{ role: "seam", line: [at(-reach, drop), at(reach, drop)] }],
   };
 }
 

@@ -105,6 +105,9 @@ export const linesWords = {
   },
   read: {
     part: (part: LinePart): string => parts[part].name,
+    short: { girth: "around", frontArc: "front", breadth: "width", depth: "depth" } satisfies {
+      readonly [part in LinePart]: string;
+    },
     title: (part: LinePart, line: string): string => parts[part].measure(line),
     how: (part: LinePart): string => parts[part].how,
     estimated: (length: string): string => `${length} is estimated until you measure it.`,
@@ -189,6 +192,6 @@ const piecesWords = (count: number): string => (count === 1 ? "One piece" : `${c
 
 function addsWords(before: Millimetres, after: Millimetres, counted: LineChange["counted"], write: Write): string {
   const where = counted === "girth" ? "all around" : "in front";
-  const [was, is] = [write(before), write(after)];
+  const [was, is] = [before, after].map((length) => (/^0\b/.test(write(length)) ? "nothing" : write(length)));
   return was === is ? `adds ${is} ${where}, as before.` : `now adds ${is} ${where}, instead of ${was}.`;
 }

@@ -5,12 +5,14 @@ import { MarkPicture } from "../drawing/torso/MarkPicture";
 import { formMatterText } from "../text/formMatters";
 import { linesSheetWords, linesWords, markSpacing } from "../text/linesAtForm";
 import { shownLength } from "../text/shownLength";
+import { phoneQuery, useMediaQuery } from "../useMediaQuery";
 import { wallWords } from "../text/wall";
 import type { WallView } from "./wallView";
 
 /** The person's lines on the form, for the back row: the picture with every distance, and what two hands do, in order. */
 export function WallLines({ view: { plan, level, unit, isCovered } }: { readonly view: WallView }) {
   const { mark } = linesWords;
+  const isPhone = useMediaQuery(phoneQuery);
   const step = tapeStep[unit];
   const lines = useMemo(
     () =>
@@ -33,6 +35,7 @@ export function WallLines({ view: { plan, level, unit, isCovered } }: { readonly
           step={step}
           isCovered={isCovered}
           textSize={backRow}
+          isNarrow={isPhone}
         />
       </section>
       <ol className="wall-lines-steps">

@@ -19,9 +19,18 @@ export interface MarkPictureProps {
   /** Covered figures leave no trace of themselves in the picture. */
   readonly isCovered?: boolean;
   readonly textSize?: number;
+  readonly isNarrow?: boolean;
 }
 
-export function MarkPicture({ plan, lines, level, step, isCovered = false, textSize = 26 }: MarkPictureProps) {
+export function MarkPicture({
+  plan,
+  lines,
+  level,
+  step,
+  isCovered = false,
+  textSize = 32,
+  isNarrow = false,
+}: MarkPictureProps) {
   const scene = useMemo(() => {
     const { mark } = linesWords;
     const line = levelLineNames[level];
@@ -34,6 +43,7 @@ export function MarkPicture({ plan, lines, level, step, isCovered = false, textS
       marked: lines.filter(({ isMarked }) => isMarked).map((item) => item.level),
       distances: isCovered ? null : distances,
       textSize,
+      isNarrow,
       words: {
         title: mark.picture(line),
         description: isCovered ? mark.pictureCovered(line) : mark.pictureText(line, distances[level]),
@@ -43,6 +53,6 @@ export function MarkPicture({ plan, lines, level, step, isCovered = false, textS
         levels: levelWords,
       },
     });
-  }, [plan, lines, level, step, isCovered, textSize]);
+  }, [plan, lines, level, step, isCovered, textSize, isNarrow]);
   return <Drawing scene={scene} />;
 }

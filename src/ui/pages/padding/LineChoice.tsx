@@ -51,8 +51,13 @@ export function LineParts({ lines, level, part, onChoose }: LineChoiceProps & { 
               aria-current={name === part ? "step" : undefined}
               onClick={() => onChoose({ level, part: name })}
             >
-              <span>{linesWords.read.part(name)}</span>{" "}
-              <strong>{length === undefined ? (isAsked ? "–" : linesWords.read.optional) : write(length)}</strong>
+              <span aria-hidden>{linesWords.read.short[name]}</span>
+              <span className="unseen">{linesWords.read.part(name)}</span>{" "}
+              {length === undefined && !isAsked ? (
+                <span className="quiet small">{linesWords.read.optional}</span>
+              ) : (
+                <strong>{length === undefined ? "–" : write(length)}</strong>
+              )}
             </button>
           </li>
         );

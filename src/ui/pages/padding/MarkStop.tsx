@@ -8,6 +8,7 @@ import { placeAddress } from "../../place";
 import { formMatterText } from "../../text/formMatters";
 import { levelLineNames, linesWords, markSpacing } from "../../text/linesAtForm";
 import { unbroken } from "../../text/shownLength";
+import { phoneQuery, useMediaQuery } from "../../useMediaQuery";
 import { useDerived } from "../../useDerived";
 import { useDispatch, useFitting, useLengths } from "../../useStore";
 import { HandSteps, StopFrame } from "./StopFrame";
@@ -23,6 +24,7 @@ export interface LineStopProps {
 export function MarkStop({ plan, lines, level, later }: LineStopProps) {
   const dispatch = useDispatch();
   const { step, write } = useLengths();
+  const isPhone = useMediaQuery(phoneQuery);
   const { mark, region, trail } = linesWords;
   const depth = lines.find((item) => item.level === level)?.depth ?? mm(0);
   const isEstimated = plan.levels.some(({ name, drop }) => name === level && drop.kind === "estimated");
@@ -41,7 +43,16 @@ export function MarkStop({ plan, lines, level, later }: LineStopProps) {
           {mark.below(write(depth))} {isEstimated ? <Estimated level={level} /> : null}
         </>
       }
-      picture={<MarkPicture plan={plan} lines={lines} level={level} step={step} />}
+      picture={
+        <MarkPicture
+          plan={plan}
+          lines={lines}
+          level={level}
+          step={step}
+          isNarrow={isPhone}
+          textSize={isPhone ? phoneText : 32}
+        />
+      }
       ways={later}
       slab={{
         words: mark.done(line),
@@ -54,6 +65,9 @@ export function MarkStop({ plan, lines, level, later }: LineStopProps) {
     </StopFrame>
   );
 }
+
+/** Letters of the picture on a phone (mm of the drawing). */
+const phoneText = 40;
 
 /** Nobody measured this height: said, with the way to the field. */
 function Estimated({ level }: { readonly level: LevelName }) {

@@ -47,6 +47,7 @@ export function ReadLineStop(props: ReadLineStopProps) {
       sentence={read.how(part)}
       picture={<Drawing scene={scene} />}
       news={news}
+      route={<LineChoice lines={lines} level={level} onChoose={onChoose} />}
       slab={{ words: reading.words, press: reading.keep, isReady: reading.isReady }}
       ways={
         <>
@@ -59,7 +60,6 @@ export function ReadLineStop(props: ReadLineStopProps) {
         </>
       }
     >
-      <LineChoice lines={lines} level={level} onChoose={onChoose} />
       <LineParts lines={lines} level={level} part={part} onChoose={onChoose} />
       <LineField reading={reading} label={read.field(line, part)} />
     </StopFrame>
@@ -75,6 +75,7 @@ function LineField({ reading, label }: LineFieldProps) {
   const { unit, step } = useLengths();
   const isTouch = useMediaQuery(touchQuery);
   const { key, state, keep, expected, problem, slip } = reading;
+  const press = usePadInto(key);
   return (
     <>
       <div className="line-field">
@@ -97,7 +98,7 @@ function LineField({ reading, label }: LineFieldProps) {
           </button>
         )}
       </div>
-      <FractionPad unit={unit} onKey={usePadInto(key)} />
+      {isTouch ? <FractionPad unit={unit} onKey={press} /> : null}
     </>
   );
 }

@@ -14,6 +14,8 @@ export interface StopFrameProps<Act extends string> {
   readonly title: string;
   readonly sentence: ReactNode;
   readonly picture: ReactNode;
+  /** The stops of this act, to go to any of them. */
+  readonly route?: ReactNode;
   /** What the last act changed, said once beside the next. */
   readonly news?: ReactNode;
   readonly children: ReactNode;
@@ -23,27 +25,30 @@ export interface StopFrameProps<Act extends string> {
 }
 
 export function StopFrame<Act extends string>(props: StopFrameProps<Act>) {
-  const { region, trail, act, kind, title, sentence, picture, news = null, children, slab, ways } = props;
+  const { region, trail, act, kind, title, sentence, picture, news = null, route = null, children, slab, ways } = props;
   const acts = Object.keys(trail) as Act[];
   const heading = useHeadingFirst(title);
   return (
     <section className={`stop stop-${kind}`} aria-label={region}>
-      <ol className="stop-trail">
-        {acts.map((name) => (
-          <li key={name} aria-current={name === act ? "step" : undefined}>
-            {trail[name]}
-          </li>
-        ))}
-      </ol>
+      <div className="stop-top">
+        <ol className="stop-trail">
+          {acts.map((name) => (
+            <li key={name} aria-current={name === act ? "step" : undefined}>
+              {trail[name]}
+            </li>
+          ))}
+        </ol>
+        {route}
+      </div>
       <header className="stop-head">
         <h1 className="stop-title" ref={heading} tabIndex={-1}>
           {title}
         </h1>
         <p className="stop-sentence">{sentence}</p>
+        {news}
       </header>
       {picture === null ? null : <div className="stop-picture">{picture}</div>}
       <div className="stop-work">
-        {news}
         {children}
         <div className="stop-ways">{ways}</div>
       </div>
