@@ -74,7 +74,7 @@ describe.each(plans)("on the plan of %s", (_, { levels, pieces }) => {
   });
 });
 
-test("the lines of every sample person and their distances stand apart, whichever line is at hand", () => {
+test("the lines and their distances stand apart, whichever line is at hand", () => {
   let seen = 0;
   for (const [, plan] of plans)
     for (const now of levelNames)
@@ -101,7 +101,7 @@ test("the lines of every sample person and their distances stand apart, whicheve
           seen += scene.labels.length;
           expect(clashes(scene), now).toEqual([]);
         }
-  expect(seen).toBeGreaterThan(500);
+  expect(seen).toBeGreaterThan(400);
 });
 
 describe("on the measuring pictures", () => {

@@ -80,10 +80,10 @@ function stepHere(
 /** What the last reading changed in the plan. */
 function ChangeNews({ change }: { readonly change: LineChange }) {
   const { write } = useLengths();
-  const [first, ...rest] = linesWords.changed(change, write);
+  const [first, where, ...rest] = linesWords.changed(change, write);
   return (
     <p className="stop-news">
-      <strong>{first}</strong> {rest.join(" ")}
+      <strong>{first}</strong> <span className="stop-news-first">{where}</span> <span>{rest.join(" ")}</span>
     </p>
   );
 }
