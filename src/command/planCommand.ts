@@ -25,6 +25,8 @@ The fitting file is JSON (public/fitting.schema.json), and so is the plan (publi
     "batting": { "name": "bonded polyester", "layerThickness": "6 mm" } }
 
 Without "size" the tool chooses the size. What is measured on the form itself, typed beside the size chart, always wins.
+A plan is a draft ("basis") until the bare form was measured on the person's lines: with "readAtBodyLines": true in
+"form" its measurements are taken as such, as are those of the bare form in "work". "mayMissMm" is what it may miss by.
 Exit code: 0 when every plan was printed, 2 when a file could not be planned; then standard error says why,
 one sentence a problem, and nothing is printed; 1 when the plans could not be written.
 `;

@@ -8,6 +8,7 @@ import { lengthUnits, type LengthUnit } from "../core/lengthText";
 import { reachOf, supportsOf } from "../core/geometry/support";
 import type { FormMatter } from "../core/plan/formMatters";
 import type { KnownReadings, Plan, PlannedLevel, PlannedPiece, SeamShift, Shortfall } from "../core/plan/plan";
+import type { Millimetres } from "../core/units";
 import type { Frozen } from "./frozen";
 import { pieceFileSchema, pieceToFile, readingToFile, tapeReadingSchema, tenth } from "./pieceFile";
 
@@ -118,6 +119,9 @@ export const planFileSchema = z
     mayMissMm: lengthMm.meta({
       description: "What the first measurements over the padding may miss by: nine in ten lie within it.",
     }),
+    say: z
+      .exactOptional(z.string())
+      .meta({ description: "Of a draft, in words: what it may miss by, and what makes it firm." }),
     matters: z.array(
       z.strictObject({
         level: z.enum(levelNames),
@@ -143,6 +147,8 @@ export type PlanFile = Frozen<z.infer<typeof planFileSchema>>;
 export interface PlanWords {
   readonly pieceName: (piece: PlannedPiece) => string;
   readonly piecePlace: (piece: PlannedPiece, levels: readonly PlannedLevel[]) => string;
+  /** That the plan is a draft, and what it may miss by. */
+  readonly draft: (mayMiss: Millimetres) => string;
   readonly formMatter: (matter: FormMatter) => string;
   readonly shortfallAdvice: (shortfall: Shortfall) => string;
   readonly seamShift: (shift: SeamShift) => string;
@@ -173,6 +179,7 @@ export const planFile = (plan: Plan, words: PlanWords, origin: PlanOrigin): Plan
   },
   basis: plan.basis,
   mayMissMm: plan.mayMiss,
+  ...(plan.basis === "draft" ? { say: words.draft(plan.mayMiss) } : {}),
   matters: plan.matters.map((matter) => ({
     level: matter.level,
     what: matter.what,

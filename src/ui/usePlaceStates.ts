@@ -17,7 +17,7 @@ export function usePlaceStates(): { readonly [place in WorkPlace]: string } {
   return {
     body: known < all ? placeStates.girthsMissing(known, all) : placeStates.readings(Object.keys(body).length),
     form: formState(formStanding(fitting, planning)),
-    plan: plan ? placeStates.planPieces(plan.pieces.length) : placeStates.planWaiting,
+    plan: plan ? placeStates.planPieces(plan.pieces.length, plan.basis === "draft") : placeStates.planWaiting,
     padding: progress === null ? "" : paddingState(progress),
     finishing: "",
   };

@@ -6,6 +6,8 @@ import { describe, expect, test, vi } from "vitest";
 import { outputProblem } from "../../src/command/outputProblem";
 import { help, planCommand } from "../../src/command/planCommand";
 import { planOfText } from "../../src/command/planOfText";
+import { formatLength } from "../../src/core/lengthText";
+import { mm } from "../../src/core/units";
 import { planFileSchema } from "../../src/document/planFile";
 
 // Some tests start a program of their own.
@@ -45,6 +47,39 @@ const sentences = (change: object) => {
   const plan = planned(change);
   return plan.ok ? [] : plan.problem;
 };
+
+describe("a draft", () => {
+  const girths = { bustGirth: 80, underbustGirth: 70, waistGirth: 62, highHipGirth: 78, fullHipGirth: 88 };
+  const value = (change: object) => {
+    const plan = planned(change);
+    if (!plan.ok) throw new Error(plan.problem.join(" "));
+    return plan.value;
+  };
+
+  test("says so in words, with what it may miss by", () => {
+    const { basis, mayMissMm, say } = value({});
+    expect(basis).toBe("draft");
+    expect(say).toContain(
+      `This plan is a draft: measurements may come out up to ${formatLength(mm(mayMissMm), "0.5 cm")} off`,
+    );
+  });
+
+  test("is none where the bare form was measured on the lines, in the form or in the work", () => {
+    const at = "2026-01-02T03:04:05.000Z";
+    for (const change of [
+      { form: { ...girths, readAtBodyLines: true } },
+      { work: Object.entries(girths).map(([name, girth]) => ({ did: "measured", readings: { [name]: girth }, at })) },
+    ]) {
+      const { basis, say, levels, mayMissMm } = value(change);
+      expect(basis).toBe("lines");
+      expect(say).toBeUndefined();
+      expect(mayMissMm).toBeLessThan(value({}).mayMissMm);
+      expect(levels.map(({ form }) => Math.round(form.girthMm))).toEqual(
+        Object.values(girths).map((girth) => girth * 10),
+      );
+    }
+  });
+});
 
 describe("the program", () => {
   test("prints the plan of a file and nothing else", () => {

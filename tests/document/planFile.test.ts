@@ -19,6 +19,7 @@ const demo = (name: string) => readFileSync(resolve(import.meta.dirname, "../../
 const words: PlanWords = {
   pieceName: ({ zone, order }) => `${zone} ${order}`,
   piecePlace: (piece) => `place of ${piece.id}`,
+  draft: () => "a draft",
   formMatter: ({ what, level }) => `${what} at ${level}`,
   shortfallAdvice: ({ what, level }) => `advice on ${what} at ${level}`,
   seamShift: ({ level }) => `seam at ${level}`,

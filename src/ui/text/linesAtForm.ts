@@ -105,7 +105,7 @@ export const linesWords = {
   },
   read: {
     part: (part: LinePart): string => parts[part].name,
-    short: { girth: "around", frontArc: "front", breadth: "width", depth: "depth" } satisfies {
+    short: { girth: "around", frontArc: "front", breadth: "width", depth: "front to back" } satisfies {
       readonly [part in LinePart]: string;
     },
     title: (part: LinePart, line: string): string => parts[part].measure(line),

@@ -5,12 +5,14 @@ import type { PlannedLevel, PlannedPiece, SeamShift, Shortfall } from "../../cor
 import { type Millimetres, mm } from "../../core/units";
 import type { PlanWords } from "../../document/planFile";
 import { formMatterText } from "./formMatters";
+import { linesWords } from "./linesAtForm";
 import { levelWords, lineWords } from "./pictures";
 
 /** The English of a plan: what a piece is called, where it goes, what to do about what stays short, in one unit. */
 export const planWords = (step: LengthStep): PlanWords => ({
   pieceName,
   piecePlace: (piece, levels) => piecePlace(piece, levels, step),
+  draft: (mayMiss) => `${linesWords.draft.note(formatLength(mayMiss, step))} ${linesWords.draft.makesFirm}`,
   formMatter: (matter) => formMatterText(matter, step),
   shortfallAdvice: (shortfall) => shortfallAdvice(shortfall, step),
   seamShift: (shift) => seamShiftText(shift, step),

@@ -44,7 +44,10 @@ export const placeStates = {
   formSize: (size: string): string => `size ${size}`,
   formSupposed: (size: string): string => `size ${size}, supposed`,
   planWaiting: "waiting",
-  planPieces: (count: number): string => (count === 0 ? "nothing to add" : count === 1 ? "1 piece" : `${count} pieces`),
+  planPieces: (count: number, isDraft: boolean): string => {
+    const pieces = count === 0 ? "nothing to add" : count === 1 ? "1 piece" : `${count} pieces`;
+    return isDraft ? `${pieces}, draft` : pieces;
+  },
   pinned: (done: number, all: number): string => `${done} of ${all} pinned`,
   allPinned: (read: number, levels: number): string =>
     read === levels ? "all pinned, every line measured" : `all pinned, ${read} of ${levels} lines measured`,
