@@ -37,7 +37,7 @@ test("the class sees how a line is marked first, from the back row, and no dista
   for (const height of words) expect(height).toBeGreaterThan((page.viewportSize()?.height ?? 0) / 40);
   expect(overflow).toBeLessThanOrEqual(1);
   const picture = page.locator(".wall-lines svg");
-  await expect(picture).toContainText(/\d in/);
+  await expect(picture).toContainText(/\d\sin/);
   await page.keyboard.press("4");
   await expect(picture).toHaveAccessibleName("Marking the high hip line");
   await page.keyboard.press("c");

@@ -41,6 +41,13 @@ const parts: {
   },
 };
 
+const shortNames: { readonly [part in LinePart]: string } = {
+  girth: "around",
+  frontArc: "front",
+  breadth: "width",
+  depth: "front to back",
+};
+
 type Write = (length: Millimetres) => string;
 
 export const linesWords = {
@@ -105,9 +112,7 @@ export const linesWords = {
   },
   read: {
     part: (part: LinePart): string => parts[part].name,
-    short: { girth: "around", frontArc: "front", breadth: "width", depth: "front to back" } satisfies {
-      readonly [part in LinePart]: string;
-    },
+    short: shortNames,
     title: (part: LinePart, line: string): string => parts[part].measure(line),
     how: (part: LinePart): string => parts[part].how,
     estimated: (length: string): string => `${length} is estimated until you measure it.`,
@@ -120,7 +125,7 @@ export const linesWords = {
     kept: (line: string, part: LinePart, length: string): string => `The ${line}, ${parts[part].name}: ${length}.`,
     field: (line: string, part: LinePart): string => `${line}, ${parts[part].name}`,
     next: (line: string, part: LinePart, isSameLine: boolean): string =>
-      isSameLine ? parts[part].name : `the ${line}`,
+      isSameLine ? `the ${shortNames[part]}` : `the ${line}`,
   },
   /** What a reading changed in the plan, the first sentence as the headline. */
   changed: ({ level, counted, toAdd, pieces, mayMiss, isFirmNow }: LineChange, write: Write): readonly string[] => [
