@@ -11,7 +11,7 @@ async function markAll(page: Page): Promise<void> {
   await expect(title(page, "Make the form ready.")).toBeVisible();
   await page.getByRole("button", { name: "The form is ready" }).click();
   for (const line of lineNames) {
-    await expect(title(page, `Mark the person’s ${line}.`)).toBeVisible();
+    await expect(title(page, `Mark the person’s ${line}.`)).toBeFocused();
     await expect(slab(page)).toHaveText(`The ${line} is marked`);
     await expect(slab(page)).toBeInViewport();
     await slab(page).click();

@@ -7,6 +7,7 @@ import { pieceScene } from "../../src/ui/drawing/pieceScene";
 import type { Scene } from "../../src/ui/drawing/scene";
 import { thicknessScene } from "../../src/ui/drawing/thicknessScene";
 import { levelNames, mapLevels, measurementNames } from "../../src/core/body/vocabulary";
+import { measured } from "../../src/core/body/reading";
 import { mm } from "../../src/core/units";
 import { markScene } from "../../src/ui/drawing/torso/markScene";
 import { formTorso } from "../../src/ui/drawing/torso/planTorso";
@@ -74,34 +75,39 @@ describe.each(plans)("on the plan of %s", (_, { levels, pieces }) => {
   });
 });
 
-test("the lines and their distances stand apart, whichever line is at hand", () => {
+test("the lines and their distances stand apart, whichever line is at hand and however close two lie", () => {
   let seen = 0;
-  for (const [, plan] of plans)
-    for (const now of levelNames)
-      for (const textSize of [32, 42])
-        for (const isNarrow of [false, true]) {
-          const scene = markScene({
-            shape: formTorso(plan.levels),
-            now,
-            marked: levelNames.filter((name) => name !== now),
-            distances: mapLevels((name) =>
-              shownLength(plan.levels.find((level) => level.name === name)?.drop.value ?? mm(0), "1/8 in"),
-            ),
-            words: {
-              title: "",
-              description: "",
-              front: "front",
-              leftSide: "left side",
-              nape: "nape",
-              levels: levelWords,
-            },
-            textSize,
-            isNarrow,
-          });
-          seen += scene.labels.length;
-          expect(clashes(scene), now).toEqual([]);
-        }
-  expect(seen).toBeGreaterThan(400);
+  for (const [, { levels }] of plans)
+    for (const gap of [32, 60])
+      for (const now of levelNames)
+        for (const textSize of [32, 42])
+          for (const isNarrow of [false, true]) {
+            const bust = levels.find(({ name }) => name === "bust")?.drop.value ?? 0;
+            const placed = levels.map((level) =>
+              level.name === "underbust" ? { ...level, drop: measured(mm(bust + gap)) } : level,
+            );
+            const scene = markScene({
+              shape: formTorso(placed),
+              now,
+              marked: levelNames.filter((name) => name !== now),
+              distances: mapLevels((name) =>
+                shownLength(placed.find((level) => level.name === name)?.drop.value ?? mm(0), "1/8 in"),
+              ),
+              words: {
+                title: "",
+                description: "",
+                front: "front",
+                leftSide: "left side",
+                nape: "nape",
+                levels: levelWords,
+              },
+              textSize,
+              isNarrow,
+            });
+            seen += scene.labels.length;
+            expect(clashes(scene), `${now} at hand, ${gap} mm`).toEqual([]);
+          }
+  expect(seen).toBeGreaterThan(800);
 });
 
 describe("on the measuring pictures", () => {

@@ -22,7 +22,7 @@ const parts: {
   girth: {
     name: "all around",
     measure: (line) => `Measure the bare form on the ${line}, all around.`,
-    how: "The measuring tape lies level on the upper edge of the style tape. It touches all around and does not dent.",
+    how: "Level, along the upper edge of the style tape. The measuring tape touches all around and does not dent.",
   },
   frontArc: {
     name: "front, side seam to side seam",

@@ -31,7 +31,6 @@ export function LinesStop({ plan, onLater }: { readonly plan: Plan; readonly onL
     case "read":
       return (
         <ReadLineStop
-          key={`${step.level}.${step.part}`}
           plan={plan}
           lines={lines}
           level={step.level}

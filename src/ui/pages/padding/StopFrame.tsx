@@ -62,13 +62,14 @@ export function StopFrame<Act extends string>(props: StopFrameProps<Act>) {
   );
 }
 
-/** A new instruction is where one looks and listens first; on arriving the page has seen to that itself. */
+/** A new instruction is where one looks and listens first; whoever goes on typing stays in the field. */
 function useHeadingFirst(title: string) {
   const heading = useRef<HTMLHeadingElement>(null);
-  const last = useRef(title);
+  const last = useRef<string | null>(null);
   useEffect(() => {
     if (last.current === title) return;
     last.current = title;
+    if (document.activeElement instanceof HTMLInputElement) return;
     heading.current?.focus({ preventScroll: true });
     window.scrollTo(0, 0);
   }, [title]);
