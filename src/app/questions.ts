@@ -67,7 +67,12 @@ export interface Known {
 }
 
 /** The questions that are still open, the one that gains most first. */
-export function openQuestions(plan: Plan, known: Known, fitting: Pick<Fitting, "work" | "unit" | "form">) {
+export function openQuestions(
+  plan: Plan,
+  known: Known,
+  fitting: Pick<Fitting, "work" | "unit" | "form">,
+  order = questionOrder,
+): readonly Question[] {
   const { lines } = linesAtForm(plan, fitting);
   const isMeasuredOn = (part: "breadth" | "depth") => lines.every(({ read }) => read[part] !== undefined);
   const areLinesRead = plan.basis === "lines";
@@ -86,9 +91,7 @@ export function openQuestions(plan: Plan, known: Known, fitting: Pick<Fitting, "
     formBreadths: bare && areLinesRead && fitting.form.readAtBodyLines !== true && !isMeasuredOn("breadth"),
     formDepths: bare && areLinesRead && fitting.form.readAtBodyLines !== true && !isMeasuredOn("depth"),
   };
-  return questionOrder
-    .filter(({ id }) => isOpen[id])
-    .map(({ id, gain }): Question => ({ id, gain, first: firstOf(id, known) }));
+  return order.filter(({ id }) => isOpen[id]).map(({ id, gain }) => ({ id, gain, first: firstOf(id, known) }));
 }
 
 const has = (measurements: Measurements, ...either: readonly MeasurementName[]): boolean =>
