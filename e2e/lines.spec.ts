@@ -50,12 +50,14 @@ test("three girths give a draft, and the draft leads to the lines and from them 
   }
   await expect(title(page, "The bare form is measured.")).toBeVisible();
   await expect(page.locator(".stop-news")).toContainText("no draft any more");
-  await slab(page).click();
-  await expect(heading(page, "The plan")).toBeVisible();
-  await expect(page.getByText(/This plan is a draft/)).toBeHidden();
-  await page.goto("/#padding/lines");
+  await expect(slab(page)).toHaveText("See the plan");
   await page.getByRole("button", { name: "Measure what was left out" }).click();
   await expect(title(page, "Measure the front on the bust line, side seam to side seam.")).toBeVisible();
+  await page.getByRole("button", { name: "See the plan" }).click();
+  await expect(page.getByText(/This plan is a draft/)).toBeHidden();
+  await page.goto("/#plan");
+  await expect(heading(page, "The plan")).toBeVisible();
+  await expect(page.getByText(/This plan is a draft/)).toBeHidden();
 });
 
 test("any reading can be taken again or out of turn, the depth front to back among them, and undone", async ({

@@ -107,7 +107,7 @@ for (const format of papers) {
     const pages = await printed(page, format);
     expect(pages).toHaveLength(sheets);
     const all = pages.join(" ");
-    for (const name of names) expect(all.split(new RegExp(`${name}(?!\\d)`))).toHaveLength(2);
+    for (const name of names) expect(all.split(new RegExp(`(?<!\\d)${name}(?!\\d)`))).toHaveLength(2);
     for (const size of sizes) expect(all).toContain(size.replace(/\s+/g, " "));
     expect(pages[0]).toContain("this square measures 2 in each way");
     expectContinued(pages, `Cut drawings for ${sampleTitle}`);

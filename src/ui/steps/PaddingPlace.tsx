@@ -38,7 +38,7 @@ export function PaddingPlace() {
 function Padding({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
   const { work } = useFitting();
   const isAsked = useAskedThing() === linesThing;
-  if (isAsked && isBare(work)) return <LinesStop plan={plan} onLater={() => goTo("padding")} />;
+  if (isAsked && isBare(work)) return <LinesStop plan={plan} onLater={() => goTo("plan")} />;
   return (
     <>
       <DraftNote plan={plan} />
