@@ -92,7 +92,7 @@ for (const format of papers) {
     const all = pages.join(" ");
     for (const { label } of Object.values(measurementTexts)) expect(all).toContain(label);
     for (const name of requiredMeasurementNames) expect(pages[0]).toContain(measurementTexts[name].label);
-    expect(pages[0]).toContain("Front waist");
+    expect(pages[0]).toContain("Nape, above the floor");
     expect(all.match(/\bPerson\b.{0,3}\bForm\b/g)).toHaveLength(Object.keys(measurementTexts).length);
     expect(all).not.toContain(sampleTitle);
     expectContinued(pages, "Measuring sheet");

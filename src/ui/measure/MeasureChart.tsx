@@ -28,7 +28,7 @@ export function MeasureChart({ whose, enough }: MeasureChartProps) {
   const firstMissing = requiredMeasurementNames.find((name) => !isKnown(name));
   const asked = useAskedMeasurement();
   const [chosen, setChosen] = useState<MeasurementName | null>(
-    asked ?? firstMissing ?? (isWide ? "waistFrontArc" : null),
+    asked ?? firstMissing ?? (isWide ? (measurementAfter(groups, "fullHipGirth", isKnown) ?? null) : null),
   );
   const [focusTurn, setFocusTurn] = useState(0);
   const [isByKeyboard, setByKeyboard] = useState(false);
@@ -70,7 +70,7 @@ export function MeasureChart({ whose, enough }: MeasureChartProps) {
           <ChartGroup
             key={group.improves}
             group={group}
-            isOpenFromStart={group === groups[0] || group === groups[1]}
+            isOpenFromStart={groups.indexOf(group) < openFromStart}
             isKnown={isKnown}
             chosen={chosen}
           >
@@ -101,6 +101,9 @@ interface ChartGroupProps {
   readonly chosen: MeasurementName | null;
   readonly children: ReactNode;
 }
+
+/** So many groups lie open from the start: the girths, and the two that bring most. */
+const openFromStart = 3;
 
 /** The first groups lie open; the others open when asked, or when the work arrives there. */
 function ChartGroup({ group, isOpenFromStart, isKnown, chosen, children }: ChartGroupProps) {

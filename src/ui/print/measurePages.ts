@@ -31,7 +31,7 @@ const lettersAcross = 46;
 const sizeOf = (name: MeasurementName): MeasureCardFacts["size"] =>
   measurementFacts[name].need === "required" || measurementFacts[name].reading === "FrontArc" ? "large" : "small";
 
-/** The pages of the blank measuring sheet: the needed girths first, then the arcs, then the rest by what they buy. */
+/** The pages of the blank measuring sheet: the needed girths first, then what brings most, then the rest by what they buy. */
 export const measurePages: readonly CardPage<MeasureCardFacts>[] = cardPages(
   sheetGroups.map(({ improves, names }) => {
     const { title, buys } = improvementGroups[improves];
