@@ -39,6 +39,17 @@ const stories: { readonly [story: string]: { readonly [state: string]: (page: Pa
     },
     body: at("body"),
     form: at("form"),
+    "the form made ready": at("padding/lines"),
+    "a line to be marked": async (page) => {
+      await page.locator(".stop-slab").click();
+      await expect(page.getByRole("heading", { name: "Mark the person’s bust line." })).toBeVisible();
+    },
+    "a line to be measured, and what the measurement before changed": async (page) => {
+      for (let i = 0; i < 5; i += 1) await page.locator(".stop-slab").click();
+      await page.locator(".line-field").getByRole("textbox").fill("30");
+      await page.locator(".stop-slab").click();
+      await expect(page.locator(".stop-news")).toBeVisible();
+    },
     padding: async (page) => {
       await page.goto("/#padding");
       await page.getByRole("button", { name: "It is pinned" }).click();
@@ -67,7 +78,7 @@ const schemes = {
 
 test("nor in the dark, with more contrast or in forced colours", async ({ page }) => {
   await openDemo(page);
-  for (const place of ["plan", "padding", "body"]) {
+  for (const place of ["plan", "padding", "padding/lines", "body"]) {
     await at(place)(page);
     for (const [scheme, media] of Object.entries(schemes)) {
       await page.emulateMedia(media);
@@ -76,7 +87,7 @@ test("nor in the dark, with more contrast or in forced colours", async ({ page }
   }
 });
 
-const places = ["", "body", "form", "plan", "padding", "finishing", "print", "fittings"];
+const places = ["", "body", "form", "plan", "padding", "padding/lines", "finishing", "print", "fittings"];
 
 /** What reaches beyond the right edge of the page, in pixels, place by place. */
 async function runsOff(page: Page): Promise<readonly string[]> {
@@ -123,6 +134,14 @@ test("letters twice as large, nothing runs off the side", async ({ baseURL }) =>
 
 test("targets are at least 44 pixels where a thumb works", async ({ page }) => {
   await openDemo(page, "padding");
+  expect(await smallTargets(page)).toEqual([]);
+  await page.goto("/#padding/lines");
+  for (let i = 0; i < 6; i += 1) await page.locator(".stop-slab").click();
+  await expect(page.locator(".line-parts button")).toHaveCount(4);
+  expect(await smallTargets(page)).toEqual([]);
+});
+
+async function smallTargets(page: Page): Promise<readonly string[]> {
   const small = await page.locator("main button, main input").evaluateAll((elements) =>
     elements
       .map((element) => ({
@@ -132,5 +151,5 @@ test("targets are at least 44 pixels where a thumb works", async ({ page }) => {
       .filter(({ box }) => box.width > 0 && (box.width < 44 || box.height < 44))
       .map(({ name, box }) => `${name} ${String(Math.round(box.width))}×${String(Math.round(box.height))}`),
   );
-  expect(small.filter((one) => !/^ ?2[0-9]×2[0-9]$/.test(one))).toEqual([]);
-});
+  return small.filter((one) => !/^ ?2[0-9]×2[0-9]$/.test(one));
+}

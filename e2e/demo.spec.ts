@@ -12,7 +12,10 @@ test("one tap at the door opens the plan of a made-up person @phone @portrait @p
 test("its own address opens it straight away", async ({ page }) => {
   await page.goto("/#demo");
   await expect(heading(page, "The plan")).toBeVisible();
-  await page.getByRole("navigation").getByRole("link", { name: /The person/ }).click();
+  await page
+    .getByRole("navigation")
+    .getByRole("link", { name: /The person/ })
+    .click();
   await expect(page.getByRole("textbox", { name: "Whose fitting this is" })).toHaveValue(sampleTitle);
 });
 
