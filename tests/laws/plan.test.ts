@@ -284,7 +284,6 @@ describe("law 6: mirror a person", () => {
           for (const piece of plan.pieces)
             expect(other.pieces.filter((twin) => mirrors(piece, twin)).length).toBeGreaterThanOrEqual(1);
           plan.levels.forEach((level, i) => {
-            // The plane of the way from centre front leans at centre back, so a mirrored back reads up to a millimetre otherwise.
             for (const key of readingKeys) {
               const miss = (other.levels[i]?.predicted[key] ?? Number.NaN) - level.predicted[key];
               expect(Math.abs(miss)).toBeLessThanOrEqual(agreementMm);

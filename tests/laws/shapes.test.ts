@@ -49,13 +49,12 @@ describe("the shapes of the pieces", () => {
   test("front pieces lie over centre front, back pieces over centre back, the filling of each cup on its own side", () => {
     fc.assert(
       fc.property(anybody, (one) => {
-        for (const { zone, rows } of planFor(one).pieces) {
+        for (const { zone, anchor, rows } of planFor(one).pieces) {
           const { start, end } = rows.reduce((widest, row) =>
             row.end - row.start > widest.end - widest.start ? row : widest,
           );
-          if (zone === "front") expect(start <= 0 && end >= 0).toBe(true);
-          // Over centre back a piece runs past half the girth, which is more than 250 mm on any form.
-          if (zone === "back") expect(end).toBeGreaterThan(250);
+          if (zone === "front" || zone === "back") expect(start <= 0 && end >= 0).toBe(true);
+          expect(anchor).toBe(zone === "back" ? "centerBack" : undefined);
           if (zone === "leftCup") expect(start).toBeGreaterThan(-end);
           if (zone === "rightCup") expect(start).toBeLessThan(-end);
         }

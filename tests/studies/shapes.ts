@@ -1,6 +1,6 @@
 import { writeFileSync } from "node:fs";
 import { earlierFigures } from "../support/trueEarlier";
-import { exponentCheck, spreadOfBoth } from "../support/trueExponents";
+import { exponentCheck } from "../support/trueExponents";
 import { gainsFile, gainsPath, greedyOrder } from "../support/trueGains";
 import { pairPlan, shareWithin, widthsNeeded } from "../support/trueMayMiss";
 import { type ScenarioId, scenarios } from "../support/trueScenarios";
@@ -91,24 +91,21 @@ function tableOfMayMiss(): void {
   say();
 }
 
-const checked: readonly ScenarioId[] = ["lines", "linesAndBreadths"];
+const checked: readonly (readonly ScenarioId[])[] = [["lines"], ["linesAndBreadths"], ["linesBreadthsDepths"]];
 
 function tableOfExponents(): void {
   say(
-    "Exponents, girths and fronts, p50/p95/worst: as assumed, the best candidates of all pairs, and candidates chosen",
+    "Exponents (one for every half, one for the bust in front); girth and front, p50/p95/worst: as assumed; the best choice",
   );
-  say("without the pair's body and form.");
-  for (const { id, title, given } of scenarios.filter((scenario) => checked.includes(scenario.id))) {
-    const { assumed, bestOfAll, leftOut: strangers, chosen } = exponentCheck(given);
-    const both = (misses: readonly Miss[]) => {
-      const { p50, p95, worst } = spreadOfBoth(misses);
-      return `${p50.toFixed(1)}/${p95.toFixed(1)}/${worst.toFixed(1)}`;
-    };
-    say(`| ${title} (${id}) | ${both(assumed)} | ${both(bestOfAll)} | ${both(strangers)} |`);
-    for (const [level, { best, share }] of Object.entries(chosen))
-      say(
-        `|   ${level} | best ${best.front.toFixed(1)} front, ${best.back.toFixed(1)} back | chosen in ${percent(share)} |`,
-      );
+  say("for all pairs; and for each pair the choice that was best of those that share neither its body nor its form.");
+  for (const ids of checked) {
+    const of = scenarios.filter(({ id }) => ids.includes(id));
+    const { assumed, bestOfAll, leftOut: strangers, best, chosen } = exponentCheck(of.map(({ given }) => given));
+    const both = (misses: readonly Miss[]) =>
+      `${figures(misses.map(({ girth }) => girth))} and ${figures(misses.map(({ front }) => front))}`;
+    say(`| ${of.map(({ title }) => title).join("; ")} | ${both(assumed)} | ${both(bestOfAll)} | ${both(strangers)} |`);
+    const named = ({ all, bustFront }: typeof best) => `${all} and ${bustFront}`;
+    say(`  best ${named(best)}; chosen ${chosen.map(({ choice, times }) => `${named(choice)} (${times})`).join(", ")}`);
   }
   say();
 }

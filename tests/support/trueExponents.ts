@@ -1,85 +1,78 @@
 import { type ExponentEstimate, exponentEstimates } from "../../src/core/body/estimates";
 import { mapLevels } from "../../src/core/body/vocabulary";
-import { checkedLevelNames } from "./planCheckerFile";
 import type { Scenario } from "./trueScenarios";
-import { levelMisses, type Miss, planOfGiven, spreadOf, type TruePair, truePairs } from "./trueTrials";
+import { levelMisses, type Miss, planOfGiven, type TruePair, truePairs } from "./trueTrials";
 
 /**
- * Whether the assumed exponents say something of figures they were not chosen on. For each pair of a body and a form the
- * best candidate of every level is chosen on those pairs that share neither the body nor the form, and read on the pair
- * left out. A level's exponents move hardly anything at another level, so all levels take the same candidate at a time.
+ * Whether the assumed exponents say something of figures they were not chosen on. Two numbers are free: one exponent of
+ * every half but the bust in front, and that of the bust in front. For each pair of a body and a form the best two are
+ * chosen on those pairs that share neither the body nor the form, and read on the pair left out.
  */
-type Level = (typeof checkedLevelNames)[number];
-type Halves = Pick<ExponentEstimate, "front" | "back">;
+export interface ExponentChoice {
+  readonly all: number;
+  readonly bustFront: number;
+}
 
-/** What may be assumed at each level; the first is what the planner assumes. */
-export const candidates: { readonly [level in Level]: readonly Halves[] } = mapLevels((level) => {
-  const { front, back } = exponentEstimates[level];
-  const steps = [0, 0.3, -0.3];
-  const all = steps.flatMap((more) => steps.map((behind) => ({ front: front + more, back: back + behind })));
-  return level === "bust" ? [...all, { front: front + 0.9, back }, { front: front - 0.9, back }] : all;
-});
+export const exponentChoices: readonly ExponentChoice[] = [2.2, 2.3, 2.4, 2.5, 2.6, 2.8].flatMap((all) =>
+  [3, 3.5, 4].map((bustFront) => ({ all, bustFront })),
+);
 
 export interface ExponentCheck {
-  /** Girth and front misses with what the planner assumes, with the best of all pairs, and with what was chosen without the pair. */
+  /** With what the planner assumes, with the best choice for all pairs, and with what was chosen without each pair. */
   readonly assumed: readonly Miss[];
   readonly bestOfAll: readonly Miss[];
   readonly leftOut: readonly Miss[];
-  /** What is best of all pairs, and how often it was chosen without one. */
-  readonly chosen: { readonly [level in Level]: { readonly best: Halves; readonly share: number } };
+  readonly best: ExponentChoice;
+  /** What was chosen without a pair, the most frequent first. */
+  readonly chosen: readonly { readonly choice: ExponentChoice; readonly times: number }[];
 }
 
-export function exponentCheck(given: Scenario["given"]): ExponentCheck {
-  const most = Math.max(...checkedLevelNames.map((level) => candidates[level].length));
-  const runs = Array.from({ length: most }, (_, i) => missesWith(given, i));
-  const missOf = (pair: number, level: Level, i: number) =>
-    (runs[i] as readonly (readonly Miss[])[])[pair]?.find((miss) => miss.level === level) as Miss;
-  const bestFor = (level: Level, pairs: readonly number[]): number => {
-    const costs = candidates[level].map((_, i) =>
-      pairs.reduce((sum, pair) => {
-        const { girth, front } = missOf(pair, level, i);
-        return sum + girth * girth + front * front;
-      }, 0),
-    );
+export function exponentCheck(givens: readonly Scenario["given"][]): ExponentCheck {
+  const runs = exponentChoices.map((choice) => missesWith(givens, choice));
+  const pairs = truePairs.map((_, i) => i);
+  const bestFor = (some: readonly number[]): number => {
+    const costs = runs.map((run) => some.reduce((sum, pair) => sum + costOf(run[pair] ?? []), 0));
     return costs.indexOf(Math.min(...costs));
   };
-  const pairs = truePairs.map((_, i) => i);
   const strangers = (out: number) => pairs.filter((pair) => sharesNothing(truePairs[out], truePairs[pair]));
-  const chosenFor = new Map(
-    checkedLevelNames.map((level) => [level, pairs.map((out) => bestFor(level, strangers(out)))]),
-  );
-  const best = new Map(checkedLevelNames.map((level) => [level, bestFor(level, pairs)]));
-  const collect = (pick: (pair: number, level: Level) => number) =>
-    pairs.flatMap((pair) => checkedLevelNames.map((level) => missOf(pair, level, pick(pair, level))));
+  const choices = pairs.map((out) => bestFor(strangers(out)));
+  const best = bestFor(pairs);
+  const collect = (pick: (pair: number) => number) => pairs.flatMap((pair) => runs[pick(pair)]?.[pair] ?? []);
   return {
-    assumed: collect(() => 0),
-    bestOfAll: collect((_, level) => best.get(level) as number),
-    leftOut: collect((pair, level) => (chosenFor.get(level) as readonly number[])[pair] as number),
-    chosen: Object.fromEntries(
-      checkedLevelNames.map((level) => {
-        const [index, all] = [best.get(level) as number, chosenFor.get(level) as readonly number[]];
-        const share = all.filter((one) => one === index).length / all.length;
-        return [level, { best: candidates[level][index], share }];
-      }),
-    ) as ExponentCheck["chosen"],
+    assumed: missesWith(givens, null).flat(),
+    bestOfAll: collect(() => best),
+    leftOut: collect((pair) => choices[pair] as number),
+    best: exponentChoices[best] as ExponentChoice,
+    chosen: [...new Set(choices)]
+      .map((i) => ({
+        choice: exponentChoices[i] as ExponentChoice,
+        times: choices.filter((one) => one === i).length,
+      }))
+      .toSorted((a, b) => b.times - a.times),
   };
 }
+
+const costOf = (misses: readonly Miss[]): number =>
+  misses.reduce((sum, { girth, front }) => sum + girth * girth + front * front, 0);
 
 const sharesNothing = (one: TruePair | undefined, other: TruePair | undefined): boolean =>
   one?.body.id !== other?.body.id && one?.form.id !== other?.form.id;
 
-/** The planner assumes the same of everybody, so for a trial what it assumes is changed and put back. */
-function missesWith(given: Scenario["given"], i: number): readonly (readonly Miss[])[] {
-  const table = exponentEstimates as { [level in Level]: ExponentEstimate };
+/** The planner assumes the same of everybody, so for a trial what it assumes is changed and put back. Misses by pair. */
+function missesWith(givens: readonly Scenario["given"][], choice: ExponentChoice | null): readonly (readonly Miss[])[] {
+  const table = exponentEstimates as { -readonly [level in keyof typeof exponentEstimates]: ExponentEstimate };
   const before = { ...exponentEstimates };
-  for (const level of checkedLevelNames)
-    table[level] = { ...before[level], ...(candidates[level][i] ?? candidates[level][0]) };
+  if (choice !== null) {
+    const { all, bustFront } = choice;
+    const trial = (name: string) => ({ front: name === "bust" ? bustFront : all, back: all });
+    Object.assign(
+      table,
+      mapLevels((name) => ({ ...before[name], ...trial(name) })),
+    );
+  }
   try {
-    return truePairs.map((pair) => levelMisses(pair, planOfGiven(given(pair))));
+    return truePairs.map((pair) => givens.flatMap((given) => levelMisses(pair, planOfGiven(given(pair)))));
   } finally {
     Object.assign(table, before);
   }
 }
-
-/** Girths and fronts together, p95 and worst (mm). */
-export const spreadOfBoth = (misses: readonly Miss[]) => spreadOf(misses.flatMap(({ girth, front }) => [girth, front]));

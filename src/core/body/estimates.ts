@@ -95,11 +95,11 @@ export function frontShareEstimate(level: LevelName, girth: number): Estimate {
 export const frontShareOfGain = 2 / 3;
 
 /**
- * How boxy the halves of a section are: exponents of superellipses with the doubt of each (one standard deviation).
- * Fitted to slices of three-dimensional bodies and forms (an artist's shapes, made up): 2.5 everywhere, but the bust in front
- * is boxier than any other half and its back is rounder; under the bust a little rounder than the rest. Squarer ones, as
- * calipers and tapes of surveys gave, forced wrong depths wherever a true breadth was read. At the bust the curve alone
- * would have 4.4 in front; over cup pads 3.5 reads best (`study:shapes`).
+ * How boxy the halves of a section are: exponents of superellipses with the doubt of each (one standard deviation). Two
+ * numbers: one for every half, and one for the bust in front, which is boxier (3.5, from shapes other than those the tests
+ * lay plans on). `study:shapes` chooses both anew without each body and form it then reads: 2.2 to 2.4 everywhere, and
+ * 3 to 4 for the bust in front, where the plans differ little. Squarer ones, as calipers and tapes of surveys gave,
+ * forced wrong depths wherever a true breadth was read.
  */
 export interface ExponentEstimate {
   readonly front: number;
@@ -109,10 +109,10 @@ export interface ExponentEstimate {
 
 export const exponentEstimates: ByLevel<ExponentEstimate> = {
   bust: { front: 3.5, back: 2.3, spread: 0.4 },
-  underbust: { front: 2.2, back: 2.2, spread: 0.4 },
-  waist: { front: 2.5, back: 2.5, spread: 0.4 },
-  highHip: { front: 2.5, back: 2.5, spread: 0.4 },
-  fullHip: { front: 2.5, back: 2.5, spread: 0.4 },
+  underbust: { front: 2.3, back: 2.3, spread: 0.4 },
+  waist: { front: 2.3, back: 2.3, spread: 0.4 },
+  highHip: { front: 2.3, back: 2.3, spread: 0.4 },
+  fullHip: { front: 2.3, back: 2.3, spread: 0.4 },
 };
 
 /**

@@ -54,6 +54,9 @@ const held = (deviation: number): number => Math.max(-furthest, Math.min(furthes
 /** Between an ellipse that is almost a rhombus and a box: no torso is outside. */
 const exponentRange = { least: 1.6, most: 6 } as const;
 
+/** The middle of a breadth lies off center by no more than this share of half of it. */
+const mostLean = 0.3;
+
 function sectionWith(level: LevelReadings, { breadth: wide, exponent: square }: Deviation): HalvesSection {
   const { frontArc, backArc, breadth, exponents, quarters } = level;
   const spread = breadth.kind === "estimated" ? breadth.spread : straightSpread;
@@ -72,11 +75,13 @@ function sectionWith(level: LevelReadings, { breadth: wide, exponent: square }: 
       backArc.value,
     );
   if (quarters === null) return leaning(0);
+  // The larger side is solved for, whichever it is: mirrored readings give the mirrored section to the last digit.
+  const [left, right] = [quarters.leftFront + quarters.leftBack, quarters.rightFront + quarters.rightBack];
   const miss = (lean: number) => {
     const { leftFront, leftBack } = quarterLengths(leaning(lean));
-    return leftFront + leftBack - quarters.leftFront - quarters.leftBack;
+    return leftFront + leftBack - Math.max(left, right);
   };
-  const most = 0.3 * half;
-  const found = root(miss, { from: -most, to: most, precision: 10 * lengthPrecision });
-  return leaning(found.kind === "converged" ? found.value : found.nearest);
+  const found = root(miss, { from: 0, to: mostLean * half, precision: 10 * lengthPrecision });
+  const lean = found.kind === "converged" ? found.value : found.nearest;
+  return leaning(left < right ? -lean : lean);
 }

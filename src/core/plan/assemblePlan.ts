@@ -38,7 +38,7 @@ export function assemblePlan({ body, form }: PlanInput, from: Basis, start: Star
   );
   return {
     basis: planBasis(from),
-    mayMiss: mayMiss(from),
+    mayMiss: mayMiss(from, [...start.pinned, ...ordered]),
     matters: formMatters(targets),
     levels: levelNames.map((name) => levels[name]),
     pieces,

@@ -1,8 +1,12 @@
 import type { Reading } from "../body/reading";
+import type { SectionAt } from "../body/torsoCurve";
 import { sectionReading } from "../body/sectionReading";
-import { type SectionAt, torsoCurve } from "../body/torsoCurve";
-import { levelNames } from "../body/vocabulary";
+import { type LevelName, levelNames } from "../body/vocabulary";
+import { sectionOutline } from "../geometry/outline";
+import type { Pad } from "../padding/pad";
+import { stackThickness } from "../padding/stack";
 import { onLine } from "../tolerances";
+import { tapeQuarters } from "../tape/tape";
 import { type Millimetres, mm } from "../units";
 import type { Basis } from "./basis";
 import type { Plan } from "./plan";
@@ -13,38 +17,59 @@ export const planBasis = ({ targets }: Pick<Basis, "targets">): Plan["basis"] =>
 
 /**
  * What the first readings of a padded form may miss the body by (mm): nine in ten girths and fronts lie within it. Each
- * level's doubt is put together from how far its line may lie off on the body and on the form (a slope takes the tape up or
- * down it), what was estimated, how far from anything read, and what the section itself leaves; then scaled as
- * `study:shapes` found it on true shapes.
+ * level's doubt is put together from what the tape would read if the body's line lay higher or lower than planned, how well
+ * the bare form is known there, what was estimated of either, and what the section and the whole layers leave. `study:shapes`
+ * lays plans on true shapes and says how often it holds.
  */
-export function mayMiss(from: Basis): Millimetres {
-  const bodyAt = torsoCurve(from.bodyLines);
+export function mayMiss(from: Basis, pads: readonly Pad[]): Millimetres {
   const squares = levelNames.flatMap((name) => {
-    const { drop, girth } = from.body.levels[name];
-    const { form } = from.targets[name];
-    const ofBody = slopeDoubt(bodyAt, drop.value, spreadOf(drop));
-    const ofForm = form.known.kind === "line" ? 0 : formDoubt(from, drop.value);
-    const parts = [ofBody, ofForm, spreadOf(girth), spreadOf(form.girth), sectionDoubt(from)];
-    const front = Math.hypot(spreadOf(from.targets[name].body.frontArc), spreadOf(form.frontArc));
-    const whole = Math.hypot(...parts);
-    return [whole * whole, (whole * whole) / 4 + front * front];
+    const { girth, front } = levelDoubt(from, pads, name);
+    return [girth * girth, front * front];
   });
   const mean = squares.reduce((sum, square) => sum + square, 0) / squares.length;
-  return mm(Math.round(calibrated * Math.sqrt(mean)));
+  return mm(Math.round(nineInTen * Math.sqrt(mean)));
 }
 
-/** From the root mean square of the doubts to what nine in ten lie within: fitted to `study:shapes`. */
-const calibrated = 1.6;
+/** Nine in ten of Gaussian errors stay within this many standard deviations. */
+const nineInTen = 1.645;
+
+interface Doubt {
+  readonly girth: number;
+  readonly front: number;
+}
+
+/** One standard deviation of what the tape will read otherwise at one level (mm). */
+function levelDoubt(from: Basis, pads: readonly Pad[], name: LevelName): Doubt {
+  const { drop, girth } = from.body.levels[name];
+  const { form, body } = from.targets[name];
+  const line = lineDoubt(from, pads, drop);
+  const bare = form.known.kind === "line" ? 0 : formDoubt(from, drop.value);
+  const section = sectionDoubt(from);
+  return {
+    girth: Math.hypot(line.girth, bare, spreadOf(girth), spreadOf(form.girth), section),
+    front: Math.hypot(line.front, bare / 2, spreadOf(body.frontArc), spreadOf(form.frontArc), section),
+  };
+}
 
 const spreadOf = (reading: Reading): number => (reading.kind === "estimated" ? reading.spread : 0);
 
-/** How much a girth differs on the average if its line lies a standard deviation higher or lower. */
-function slopeDoubt(sectionAt: SectionAt, depth: number, spread: number): number {
-  if (spread === 0) return 0;
-  const girthAt = (at: number) => sectionReading(sectionAt(at)).girth;
-  const here = girthAt(depth);
-  return Math.hypot(girthAt(depth - spread) - here, girthAt(depth + spread) - here) / Math.SQRT2;
+/** How much the tape over the padding reads otherwise where the body's line may truly lie: the larger of above and below. */
+function lineDoubt({ surface }: Basis, pads: readonly Pad[], drop: Reading): Doubt {
+  const spread = spreadOf(drop);
+  if (spread === 0) return { girth: 0, front: 0 };
+  const read = (depth: number) => {
+    const station = { drop: depth, outline: sectionOutline(surface.sectionAt(depth), roughPoints) };
+    const { leftFront, rightFront, leftBack, rightBack } = tapeQuarters(station.outline, stackThickness(pads, station));
+    return { girth: leftFront + rightFront + leftBack + rightBack, front: leftFront + rightFront };
+  };
+  const here = read(drop.value);
+  const away = [drop.value - spread, drop.value + spread].map(read);
+  const most = (part: keyof Doubt) => Math.max(...away.map((there) => Math.abs(there[part] - here[part])));
+  return { girth: most("girth"), front: most("front") };
 }
+
+/** Points in each eighth of the outline: a doubt is wanted to the millimeter. */
+const roughPoints = 8;
 
 /** The form where it was not read on the line: how well its own levels were placed, and how far the nearest one lies. */
 function formDoubt({ form }: Basis, depth: number): number {
@@ -56,10 +81,18 @@ function formDoubt({ form }: Basis, depth: number): number {
   return Math.hypot(slopeDoubt(form.sectionAt, depth, spreadOf(nearest.readings.drop)), between);
 }
 
+/** How much a girth differs if its height is a standard deviation higher or lower: the larger of both. */
+function slopeDoubt(sectionAt: SectionAt, depth: number, spread: number): number {
+  if (spread === 0) return 0;
+  const girthAt = (at: number) => sectionReading(sectionAt(at)).girth;
+  const here = girthAt(depth);
+  return Math.max(Math.abs(girthAt(depth - spread) - here), Math.abs(girthAt(depth + spread) - here));
+}
+
 /** How far a form's girth strays from its curve for each mm from where it was read, up to where it strays no further. */
-const betweenDoubt = 0.4;
+const betweenDoubt = 0.3;
 const mostAway = 60;
 
-/** What an assumed section leaves of the reading over padding (mm), with every breadth of the form read and without. */
+/** What an assumed section and whole layers leave of the reading over padding (mm), with every breadth of the form read and without. */
 const sectionDoubt = ({ targets }: Basis): number =>
-  levelNames.every((name) => targets[name].form.breadth.kind === "measured") ? 3 : 4.5;
+  levelNames.every((name) => targets[name].form.breadth.kind === "measured") ? 3.4 : 4.8;

@@ -288,25 +288,10 @@ describe("a mirrored fitting", () => {
     return Math.max(Math.abs(near.drop - row.drop) / 2, Math.abs(near.start - row.start), Math.abs(near.end - row.end));
   };
 
-  /** Over centre back the mirrored outline comes out a girth further round. */
   function mirroredPiece(piece: Piece): Piece {
     const zone = mirrored({ [piece.zone]: 0 });
-    const rows = piece.rows.map(({ drop, start, end }) => {
-      const round = piece.zone === "back" ? 2 * halfGirthAt(drop) : 0;
-      return { drop, start: mm(round - end), end: mm(round - start) };
-    });
+    const rows = piece.rows.map(({ drop, start, end }) => ({ drop, start: mm(-end), end: mm(-start) }));
     return { ...piece, zone: Object.keys(zone)[0] as Piece["zone"], rows };
-  }
-
-  const { surface } = basis(input);
-  function halfGirthAt(drop: number): number {
-    const below = Math.max(
-      1,
-      surface.drops.findIndex((at) => at >= drop),
-    );
-    const half = (row: number) => (surface.frontQuarter[row] ?? 0) + (surface.backQuarter[row] ?? 0);
-    const [from, to] = [surface.drops[below - 1] ?? 0, surface.drops[below] ?? 1];
-    return half(below - 1) + ((half(below) - half(below - 1)) * (drop - from)) / (to - from);
   }
 });
 
