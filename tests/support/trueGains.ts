@@ -1,4 +1,5 @@
 import committed from "../../shared/measuring-gains.json";
+import { type QuestionId, questionIds } from "../../src/app/questions";
 import {
   breadths,
   depths,
@@ -25,21 +26,6 @@ export const gainsPath = "shared/measuring-gains.json";
  * answered and after. A person starts with three girths of the body and three of the form; each time the question that
  * gains most is asked next.
  */
-export const questionIds = [
-  "bodyFronts",
-  "bodyGirths",
-  "bodyHeights",
-  "bodyLengths",
-  "bodyApexes",
-  "bodyBreadths",
-  "formGirths",
-  "formHeights",
-  "formLines",
-  "formBreadths",
-  "formDepths",
-] as const;
-export type QuestionId = (typeof questionIds)[number];
-
 const firstGirths = ["bustGirth", "waistGirth", "fullHipGirth"];
 const otherGirths = ["underbustGirth", "highHipGirth"];
 
