@@ -2,7 +2,10 @@ import { useRef, useState } from "react";
 import { linesAtForm } from "../../app/linesAtForm";
 import type { Plan } from "../../core/plan/plan";
 import { Cautions } from "../Cautions";
+import { placeAddress } from "../place";
+import { linesThing } from "../plan/DraftNote";
 import { markLinesSentence, markLinesWords } from "../text/levelLines";
+import { linesWords } from "../text/linesAtForm";
 import { braSentence, paddingWords } from "../text/padding";
 import { phoneQuery, useMediaQuery } from "../useMediaQuery";
 import { useFitting, useLengths } from "../useStore";
@@ -26,6 +29,16 @@ export function BeforeFirst({ plan }: { readonly plan: Plan }) {
   };
   // Whoever marked the lines at their stops has done all of this.
   if (linesAtForm(plan, fitting).lines.every(({ isMarked }) => isMarked)) return <Cautions at="firstPiece" />;
+  if (isPhone && plan.basis === "draft") {
+    return (
+      <div className="before">
+        <Cautions at="firstPiece" />
+        <a className="before-lines" href={placeAddress("padding", linesThing)}>
+          {linesWords.draft.first}
+        </a>
+      </div>
+    );
+  }
   return (
     <div className="before">
       <Cautions at="firstPiece" />

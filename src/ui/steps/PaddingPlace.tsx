@@ -25,6 +25,7 @@ import { DraftNote, linesThing } from "../plan/DraftNote";
 import { PlanWaiting } from "../plan/PlanWaiting";
 import { paddingWords } from "../text/padding";
 import { useDerived } from "../useDerived";
+import { phoneQuery, useMediaQuery } from "../useMediaQuery";
 import { useFitting } from "../useStore";
 
 /** Padding: pin the next piece, lay the tape, type what it reads, see what is left to go. */
@@ -37,16 +38,19 @@ export function PaddingPlace() {
 /** The draft says what it may miss by and leads to the lines; the work on the bare form fills the screen when it is asked for. */
 function Padding({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
   const { work } = useFitting();
+  // On a phone the way to the lines stands among what comes before the first piece, and the pad stays in sight.
+  const isPhone = useMediaQuery(phoneQuery);
   const isAsked = useAskedThing() === linesThing;
   if (isAsked && isBare(work)) return <LinesStop plan={plan} onLater={() => goTo("plan")} />;
   return (
     <>
-      <DraftNote plan={plan} />
+      {isPhone ? null : <DraftNote plan={plan} />}
       {plan.pieces.length === 0 ? (
         <p className="lead">{paddingWords.nothing}</p>
       ) : (
         <PaddingBench plan={plan} progress={progress} />
       )}
+      {isPhone ? <DraftNote plan={plan} /> : null}
     </>
   );
 }
