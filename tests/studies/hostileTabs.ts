@@ -258,7 +258,7 @@ class Round {
     const outcome = await tab.storage.erase(id);
     tab.keeping.desk.channel.send({ kind: "listChanged" });
     if (this.isFaulty) this.touched.add(id);
-    if (outcome.kind !== "erased") return;
+    if (outcome.kind !== "erased") return this.askedToGo([id]);
     const isThere = this.browser.drawers.kept.has(`fittings/${id}`);
     if (isThere && !this.isOverlapping) return this.fault("untrue", `${id} was said to be erased`);
     if (found !== undefined) this.lost.delete(id);
@@ -273,18 +273,28 @@ class Round {
   }
 
   private async eraseEverything(tab: HostileTab): Promise<void> {
-    await tab.keeping.letGo(sampleTitled("After everything"));
-    this.changed.delete(tab);
+    const { fitting } = tab.store.getState();
     const ids = this.ids();
     for (const id of ids) this.everGone.add(id);
-    const outcome = await tab.storage.eraseEverything();
+    const outcome = await tab.keeping.eraseEverything(sampleTitled("After everything"));
     tab.keeping.desk.channel.send({ kind: "listChanged" });
     if (this.isFaulty) for (const id of ids) this.touched.add(id);
-    if (outcome.kind !== "erased") return;
+    const isStill = tab.store.getState().fitting === fitting;
+    if (outcome.kind !== "erased") {
+      this.askedToGo(ids);
+      if (!isStill && this.changed.has(tab)) this.fault("lost", "erasing failed, and the change on the table is gone");
+      return;
+    }
+    this.changed.delete(tab);
     if (this.ids().length > 0 && !this.isOverlapping) this.fault("untrue", "everything was said to be erased");
     this.said.clear();
     this.lost.clear();
     this.raw.clear();
+  }
+
+  /** A storage may erase, and fail only then: what the person wanted gone and is gone is no loss. */
+  private askedToGo(ids: readonly string[]): void {
+    for (const id of ids) if (!this.browser.drawers.kept.has(`fittings/${id}`)) this.said.delete(id);
   }
 
   private fail(): void {
@@ -416,14 +426,16 @@ class Round {
     const id = tab.keeping.openId();
     // The person has erased it in the other tab, and this one knows.
     if (state?.saving.kind === "nothingYet") this.changed.delete(tab);
-    if (state?.saving.kind !== "saved" || state.access !== "writing" || id === null) return;
-    this.savedChecked += 1;
+    if (state?.saving.kind !== "saved" || id === null) return;
     const record = this.record(id);
-    const text = fittingText({ ...tab.store.getState().fitting, id });
-    if (record !== null && record.text === text) {
+    const isThere = record !== null && record.text === fittingText({ ...tab.store.getState().fitting, id });
+    // A tab that hands its pen over keeps its newest change first.
+    if (isThere) this.changed.delete(tab);
+    if (state.access !== "writing") return;
+    this.savedChecked += 1;
+    if (isThere) {
       this.isSaid(id, record);
       this.touched.delete(id);
-      this.changed.delete(tab);
     } else if (!this.touched.has(id) && !this.isWrittenElsewhere(tab, id))
       this.fault("untrue", `saved was said of ${id}, and something else lies there`);
   }

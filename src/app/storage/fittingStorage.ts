@@ -21,7 +21,7 @@ import type {
 } from "./fittingOutcome";
 import { type GoneOutcome, goneFittings } from "./goneFittings";
 import { type KnownFile, type KnownFittings, nothingKnown } from "./knownFittings";
-import { listFittings, notRead, readFittings } from "./listFittings";
+import { type ListedSoFar, listFittings, notRead, readFittings } from "./listFittings";
 import { loadFitting } from "./loadFitting";
 import { type QuarantinedItem, quarantinedItem } from "./quarantine";
 import { type SaveRequest, saveFitting } from "./saveFitting";
@@ -31,7 +31,7 @@ import { type SaveRequest, saveFitting } from "./saveFitting";
  * that says saved, changed, added or erased was kept to the end before it said so.
  */
 export interface FittingStorage {
-  list(): Promise<ListOutcome>;
+  list(onSoFar?: ListedSoFar): Promise<ListOutcome>;
   /** What fittings of the list say, without their steps; the list is put right where it said otherwise of them. */
   read(ids: readonly string[] | "all"): Promise<ReadOutcome>;
   load(id: string): Promise<LoadOutcome>;
@@ -69,8 +69,8 @@ export interface StorageTools {
 
 export function fittingStorage(drawers: Drawers, { now, newId, known = nothingKnown }: StorageTools): FittingStorage {
   return {
-    list: async () => {
-      const listed = await listFittings(drawers);
+    list: async (onSoFar) => {
+      const listed = await listFittings(drawers, onSoFar);
       if (listed.kind === "listed") for (const one of listed.fittings) noteListed(known, one);
       return listed;
     },

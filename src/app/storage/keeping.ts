@@ -1,5 +1,6 @@
 import type { Fitting } from "../../document/fitting";
 import { type FittingState, type FittingStore, writtenByLetter } from "../store";
+import type { EraseOutcome } from "./changeFitting";
 import type { FittingHistory, FoundBySave } from "./fittingOutcome";
 import type { KnownFitting } from "./knownFittings";
 import {
@@ -28,8 +29,11 @@ export interface Keeping {
   open(id: string, mayReplace?: MayReplace): Promise<OpenOutcome["kind"] | "looking" | NotReplaced>;
   /** Puts a fitting on the table that is not kept yet. */
   put(fitting: Fitting, mayReplace?: MayReplace): Promise<"put" | NotReplaced>;
-  /** The same, letting go of a newest change that could not be kept: only for somebody who is erasing everything. */
-  letGo(fitting: Fitting): Promise<void>;
+  /**
+   * Erases everything kept, and puts a fitting on the table that is not kept yet. Where erasing fails the table stays as
+   * it is; where it does not, a newest change that could not be kept goes as well.
+   */
+  eraseEverything(inItsPlace: Fitting): Promise<EraseOutcome>;
   /** Waits for the saves under way, and tells whether the newest change on the table has been kept. */
   isKept(): Promise<boolean>;
   /** Keeps what lies on the table now, without waiting for a change. */
@@ -136,7 +140,17 @@ class Table implements Keeping {
     return "put";
   }
 
-  async letGo(fitting: Fitting): Promise<void> {
+  async eraseEverything(inItsPlace: Fitting): Promise<EraseOutcome> {
+    const { storage } = this.desk;
+    const isKept = await this.isKept();
+    const outcome = await storage.eraseEverything();
+    if (outcome.kind !== "erased") return outcome;
+    await this.letGo(inItsPlace);
+    // What was not kept may have been tried once more meanwhile.
+    return isKept ? outcome : await storage.eraseEverything();
+  }
+
+  private async letGo(fitting: Fitting): Promise<void> {
     const cleared = this.clear();
     this.load(fitting, { past: [], future: [] });
     await cleared;

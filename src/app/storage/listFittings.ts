@@ -7,28 +7,34 @@ import { rawText } from "./quarantine";
 
 /**
  * Everything there is, readable or not, in no particular order. The list comes out of the summaries; only what has none
- * is opened, and given one.
+ * is opened, and given one. Where many have none, what is listed so far is told meanwhile.
  */
-export async function listFittings(drawers: Drawers): Promise<ListOutcome> {
+export async function listFittings(drawers: Drawers, onSoFar: ListedSoFar = () => {}): Promise<ListOutcome> {
   try {
     const { keys, entries } = await drawers.look(async (open) => ({
       keys: await open.readKeys("fittings"),
       entries: new Map((await open.readAll("summaries")).map(({ key, value }) => [key, summaryEntry(key, value)])),
     }));
-    const isKnown = (key: string): boolean => (entries.get(key) ?? null) !== null;
-    const opened = await opening(
-      drawers,
-      keys.filter((key) => !isKnown(key)),
-    );
     const listed = keys.flatMap((key): readonly ListedFitting[] => {
       const entry = entries.get(key) ?? null;
       return entry === null ? [] : [{ kind: "fitting", entry }];
     });
-    return { kind: "listed", fittings: [...listed, ...opened.map(({ fitting }) => withoutText(fitting))] };
+    const withOpened = (opened: readonly Opened[]): readonly ListedFitting[] => [
+      ...listed,
+      ...opened.map(({ fitting }) => withoutText(fitting)),
+    ];
+    const unknown = keys.filter((key) => (entries.get(key) ?? null) === null);
+    const opened = await opening(drawers, unknown, (soFar) =>
+      onSoFar(withOpened(soFar), unknown.length - soFar.length),
+    );
+    return { kind: "listed", fittings: withOpened(opened) };
   } catch (thrown) {
     return notRead(thrown);
   }
 }
+
+/** Told after the first fittings, and again whenever there are twice as many. */
+export type ListedSoFar = (fittings: readonly ListedFitting[], toCome: number) => void;
 
 /** What these fittings say, without their steps; those that are not there are left out. */
 export async function readFittings(drawers: Drawers, ids: readonly string[] | "all"): Promise<ReadOutcome> {
@@ -55,8 +61,13 @@ interface Opened {
 }
 
 /** Opens records, and sees to it that those which can be read have their summary, and no others. */
-async function opening(drawers: Drawers, keys: readonly string[]): Promise<readonly Opened[]> {
+async function opening(
+  drawers: Drawers,
+  keys: readonly string[],
+  onSoFar: (opened: readonly Opened[]) => void = () => {},
+): Promise<readonly Opened[]> {
   const opened: Opened[] = [];
+  let tellAt = portion;
   for (let i = 0; i < keys.length; i += portion) {
     const found = await drawers.look((open) =>
       Promise.all(keys.slice(i, i + portion).map(async (key) => ({ key, value: await open.read("fittings", key) }))),
@@ -64,6 +75,9 @@ async function opening(drawers: Drawers, keys: readonly string[]): Promise<reado
     const read = found.filter(({ value }) => value !== undefined).map(({ key, value }) => openedFitting(key, value));
     opened.push(...read);
     await keepSummaries(drawers, read).catch(() => {});
+    if (i + portion >= keys.length || i + portion < tellAt) continue;
+    onSoFar(opened.slice());
+    tellAt *= 2;
   }
   return opened;
 }

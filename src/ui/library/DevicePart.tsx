@@ -33,8 +33,7 @@ function EraseEverything({ keeping }: { readonly keeping: Keeping }) {
   const [said, setSaid] = useState("");
   const erase = async () => {
     setAsked(false);
-    await keeping.letGo(newFitting(unit));
-    const outcome = await keeping.desk.storage.eraseEverything();
+    const outcome = await keeping.eraseEverything(newFitting(unit));
     if (outcome.kind === "erased") forget("gone");
     const sentence = refusalOf(outcome) ?? deviceWords.erased;
     setSaid(sentence);

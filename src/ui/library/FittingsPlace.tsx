@@ -37,7 +37,7 @@ function Shelf({ keeping }: { readonly keeping: Keeping }) {
   return (
     <>
       <FittingList keeping={keeping} listing={listing} />
-      <FilePart keeping={keeping} listing={listing} />
+      {listing.toCome === 0 && <FilePart keeping={keeping} listing={listing} />}
       <SetAsidePart keeping={keeping} listing={listing} />
       <DevicePart keeping={keeping} />
     </>
@@ -100,7 +100,8 @@ function FittingList({ keeping, listing }: { readonly keeping: Keeping; readonly
         </p>
       )}
       <UnkeptTag keeping={keeping} />
-      {shown.length === 0 && <p className="quiet">{libraryWords.empty}</p>}
+      {listing.toCome > 0 && <p className="quiet">{libraryWords.toCome(listing.toCome)}</p>}
+      {shown.length === 0 && listing.toCome === 0 && <p className="quiet">{libraryWords.empty}</p>}
       {tags(shown)}
       {putAway.length > 0 && (
         <Folded title={`${libraryWords.archivedTitle} (${putAway.length})`}>{tags(putAway)}</Folded>

@@ -20,6 +20,7 @@ export function importSentences(outcome: ImportOutcome, unit: LengthUnit): reado
 
 /** Opened is said only where something was added; of very many the first ones are named. */
 function importedSentences(fittings: readonly AddedFitting[]): readonly string[] {
+  if (fittings.length === 0) return [fileWords.emptyBackup];
   const isAnyNew = fittings.some(({ kind }) => kind !== "alreadyHere");
   const named = fittings.slice(0, mostNamed).map(addedSentence);
   const more = fittings.length - named.length;

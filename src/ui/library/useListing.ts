@@ -9,6 +9,8 @@ import { useShelf } from "./shelf";
 /** Everything that lies on the shelf, read anew whenever it may have changed. */
 export interface Listing {
   readonly fittings: readonly ListedFitting[];
+  /** So many more are being read. */
+  readonly toCome: number;
   readonly setAside: readonly QuarantinedItem[];
   readonly settings: DeviceSettings;
 }
@@ -25,10 +27,16 @@ export function useListing(keeping: Keeping): FoundListing {
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new turn is the reason to look again.
   useEffect(() => {
     let isStale = false;
-    void Promise.all([storage.list(), storage.quarantined(), storage.settings()]).then(([listed, aside, settings]) => {
-      if (!isStale) setFound(together(listed, aside.kind === "listed" ? aside.items : [], settings));
+    const look = async () => {
+      const beside = Promise.all([storage.quarantined(), storage.settings()]);
+      const show = async (listed: ListOutcome, toCome: number) => {
+        const [aside, settings] = await beside;
+        if (!isStale) setFound(together(listed, toCome, aside.kind === "listed" ? aside.items : [], settings));
+      };
+      await show(await storage.list((fittings, toCome) => void show({ kind: "listed", fittings }, toCome)), 0);
       void lookForGone(keeping);
-    });
+    };
+    void look();
     return () => {
       isStale = true;
     };
@@ -36,9 +44,14 @@ export function useListing(keeping: Keeping): FoundListing {
   return found;
 }
 
-const together = (listed: ListOutcome, setAside: readonly QuarantinedItem[], settings: DeviceSettings): FoundListing =>
+const together = (
+  listed: ListOutcome,
+  toCome: number,
+  setAside: readonly QuarantinedItem[],
+  settings: DeviceSettings,
+): FoundListing =>
   listed.kind === "listed"
-    ? { kind: "listed", listing: { fittings: newestFirst(listed.fittings), setAside, settings } }
+    ? { kind: "listed", listing: { fittings: newestFirst(listed.fittings), toCome, setAside, settings } }
     : listed;
 
 const newestFirst = (fittings: readonly ListedFitting[]): readonly ListedFitting[] =>

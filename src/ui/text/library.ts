@@ -98,6 +98,7 @@ export const libraryWords = {
   lead: "Saved in this browser, on this device, and nowhere else.",
   newFitting: "New fitting",
   loading: "Loading…",
+  toCome: (count: number): string => `Reading ${count} more…`,
   empty: "There is nothing here yet. The first measurement you take is saved by itself.",
   untitled: "No name yet",
   find: (count: number): string => `Find one of ${count} by its name`,
@@ -174,6 +175,7 @@ export const fileWords = {
   leftOut: (count: number): string =>
     `${count === 1 ? "One that cannot be read is" : `${count} that cannot be read are`} not in the file; save the raw text below.`,
   imported: "Opened and saved:",
+  emptyBackup: "This backup holds no fittings; nothing was added.",
   added: (title: string): string => `${title}: added.`,
   alreadyHere: (title: string): string => `${title}: already here, the same; nothing was changed.`,
   addedBeside: (title: string): string =>

@@ -302,6 +302,25 @@ describe("the list of summaries", () => {
     expect(read.filter((place) => place.startsWith("fittings/"))).toEqual([]);
   });
 
+  it("tells what it has so far while many are opened, and how many are to come", async () => {
+    const { storage, drawers } = freshStorage();
+    await storage.add(Array.from({ length: 120 }, (_, i) => sampleTitled(`No. ${i}`, `older-${1000 + i}`)));
+    for (const place of [...drawers.kept.keys()]) {
+      if (place.startsWith("summaries/") && place !== "summaries/older-1007") drawers.kept.delete(place);
+    }
+    const told: (readonly [number, number])[] = [];
+    const listed = await storage.list((fittings, toCome) => told.push([fittings.length, toCome]));
+    expect(told).toEqual([
+      [21, 99],
+      [41, 79],
+      [81, 39],
+    ]);
+    expect(listed).toMatchObject({ kind: "listed", fittings: { length: 120 } });
+    told.length = 0;
+    await storage.list((fittings, toCome) => told.push([fittings.length, toCome]));
+    expect(told).toEqual([]);
+  });
+
   it("lists as well where no summary can be written", async () => {
     const { storage, drawers } = freshStorage();
     await storage.save(request(sampleFitting, 0, "a"));

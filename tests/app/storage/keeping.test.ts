@@ -234,6 +234,22 @@ describe("the table", () => {
     expect(await titles()).toEqual(["Odile, spring jacket 82"]);
   });
 
+  it("lets nothing leave when erasing everything fails, and everything when it does not", async () => {
+    const { tab, titles, drawers, passTime } = browser();
+    const { store, keeping, waist } = tab();
+    waist("81");
+    await rest();
+    drawers.failFrom(() => ({ reason: "noRoom", when: "before" }));
+    waist("82");
+    expect(await keeping.eraseEverything(sampleTitled("In its place"))).toMatchObject({ kind: "notSaved" });
+    expect(waistOf(store.getState().fitting)).toBe("82");
+    drawers.failFrom(() => null);
+    expect(await keeping.eraseEverything(sampleTitled("In its place"))).toEqual({ kind: "erased" });
+    await passTime();
+    expect(store.getState().fitting.title).toBe("In its place");
+    expect(await titles()).toEqual([]);
+  });
+
   it("keeps a change that came too late as a copy, or lets go of it, as the person says", async () => {
     const { tab, titles } = browser();
     const first = tab();
