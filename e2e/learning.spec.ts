@@ -1,6 +1,6 @@
 import { expect, type Page, test } from "@playwright/test";
 import { rulesBroken } from "./support/rulesBroken";
-import { leftToGo, openDemo, readingField } from "./support/workroom";
+import { leftToGo, openDemo, readingField, row } from "./support/workroom";
 import { sampleBody, sampleForm } from "../tests/support/sample";
 
 const replan = (page: Page) => page.getByRole("button", { name: "Update the remaining pieces" });
@@ -104,9 +104,9 @@ test("over the body: which piece comes off, and a press notes it", async ({ page
 
 test("a reading that cannot be is told, and left out of what is believed", async ({ page }) => {
   await pin(page, 2);
-  await readGirth(page, "waist", "64");
+  await readGirth(page, "waist", "42");
   await expect(
-    strip(page).getByText(/Waist, all around: 64\sin is not possible: with these pieces on, the tape can read \d\d/),
+    strip(page).getByText(/Waist, all around: 42\sin is typed; over these pieces the tape should read about \d\d/),
   ).toBeVisible();
   await expect(replan(page)).toBeHidden();
   await strip(page).getByRole("button", { name: "Ignore this reading" }).click();
@@ -115,6 +115,38 @@ test("a reading that cannot be is told, and left out of what is believed", async
   await taught(page).getByText("The measurements behind it").click();
   await page.getByRole("button", { name: "Ignore this reading: Waist, all around 30 in" }).click();
   await expect(taught(page).getByText(/Nothing has been measured over the form yet/)).toBeVisible();
+});
+
+/** Seen to leave a white page for good, with every other fitting behind it. */
+test("a slip typed twice and another bust for the body leave every page standing, also after a reload", async ({
+  page,
+}) => {
+  await pin(page, 2);
+  for (const _ of [1, 2]) {
+    await readGirth(page, "bust", "");
+    await readGirth(page, "bust", "381/2");
+  }
+  const said = strip(page).getByText(
+    /Bust, all around: 190\s1\/2\sin is not possible: with these pieces on, the tape can read \d/,
+  );
+  await expect(said).toHaveCount(1);
+  await expect(readingField(page, "all around")).toHaveValue("381/2");
+  await expect(readingField(page, "all around")).toHaveAttribute("aria-invalid", "true");
+  expect(await rulesBroken(page)).toEqual([]);
+  await page.goto("/#body");
+  await row(page, "bustGirth").click();
+  await page.getByRole("textbox", { name: "Bust, all around" }).fill(sampleBody("bustGirth", 1.5));
+  await page.getByRole("textbox", { name: "Bust, all around" }).press("Enter");
+  await page.goto("/#padding");
+  await expect(said).toHaveCount(1);
+  await expect(page.getByText(/^Saved/)).toBeVisible();
+  await page.reload();
+  await expect(said).toHaveCount(1);
+  await page.goto("/#plan");
+  await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+  await page.goto("/#padding");
+  await strip(page).getByRole("button", { name: "Ignore this reading" }).click();
+  await expect(said).toHaveCount(0);
 });
 
 test("over the cover the same question has the same answer", async ({ page }) => {

@@ -63,8 +63,14 @@ export type Command =
     }
   | { readonly does: "tryLayer"; readonly trial: Extract<WorkEntry, { readonly did: "trial" }> }
   | { readonly does: "setReadingError"; readonly text: string }
-  /** One reading of the log, and the others of its place that are as wrong. */
-  | { readonly does: "leaveOut"; readonly entry: number; readonly more?: readonly number[] };
+  | { readonly does: "leaveOut"; readonly entry: number }
+  | { readonly does: "ignore"; readonly readings: readonly UnusedReading[] };
+
+/** A reading that is used for nothing, by its place in the log. */
+export interface UnusedReading {
+  readonly entry: number;
+  readonly name: MeasurementName;
+}
 
 export type DraftOwner = "body" | "form" | "other";
 
@@ -131,7 +137,9 @@ function applied(fitting: Fitting, command: Command): Fitting {
     case "setReadingError":
       return entryLength(command.text, fitting.unit).ok ? { ...fitting, readingError: command.text } : fitting;
     case "leaveOut":
-      return leaveOut(fitting, [command.entry, ...(command.more ?? [])]);
+      return leaveOut(fitting, command.entry);
+    case "ignore":
+      return ignore(fitting, command.readings);
     default:
       return assertNever(command);
   }
@@ -230,9 +238,21 @@ const withoutTrialDrafts = (fitting: Fitting): Fitting =>
  * A reading that was a slip is taken out of the log. What was read before the rest was last planned anew stays: pieces were
  * pinned by that plan, and it must remain the plan it was.
  */
-function leaveOut(fitting: Fitting, entries: readonly number[]): Fitting {
-  const out = entries.filter((at) => isLeftOutable(fitting, at));
-  return out.length === 0 ? fitting : { ...fitting, work: fitting.work.filter((_, i) => !out.includes(i)) };
+function leaveOut(fitting: Fitting, at: number): Fitting {
+  return isLeftOutable(fitting, at) ? { ...fitting, work: fitting.work.filter((_, i) => i !== at) } : fitting;
+}
+
+/** Readings that are used for nothing go wherever they stand, because no plan was made of them; a trial goes whole. */
+function ignore(fitting: Fitting, readings: readonly UnusedReading[]): Fitting {
+  const work = fitting.work.flatMap((entry, at): readonly WorkEntry[] => {
+    const names = readings.flatMap((reading) => (reading.entry === at ? [reading.name] : []));
+    if (names.length === 0 || (entry.did !== "measured" && entry.did !== "trial")) return [entry];
+    if (entry.did === "trial") return [];
+    const left = Object.entries(entry.readings).filter(([name]) => !names.some((one) => one === name));
+    return left.length === 0 ? [] : [{ ...entry, readings: Object.fromEntries(left) }];
+  });
+  const isSame = work.length === fitting.work.length && work.every((entry, at) => entry === fitting.work[at]);
+  return isSame ? fitting : { ...fitting, work };
 }
 
 export function isLeftOutable({ work }: Pick<Fitting, "work">, at: number): boolean {

@@ -3,7 +3,7 @@ import { checkHostileLogs } from "../support/hostileCheck";
 import { hostileLog, logKinds } from "../support/hostileLogs";
 
 /**
- * From any fitting the schema admits to a plan or a clear sentence; `study:hostile` takes ten thousand logs. Seen to fail where
+ * From any fitting the schema admits to a plan or a clear sentence; `study:hostile -- 50 1 logs` takes ten thousand. Seen to fail where
  * readings that cannot be were let through (slips believed), and where the learning was not held to what can be besides: it
  * threw, or made pieces whose file could not be opened again.
  */

@@ -5,6 +5,7 @@ import { derivation } from "../../src/app/derived";
 import { assert } from "../../src/core/result";
 import { type Fitting, readFitting } from "../../src/document/fitting";
 import { pieceToFile } from "../../src/document/pieceFile";
+import { sampleForm } from "../support/sample";
 import type { LevelName } from "../../src/core/body/vocabulary";
 
 /** A reading over padding that this form with these pieces on cannot give, however often it is typed. */
@@ -71,10 +72,29 @@ describe.each(slips)("%s read as %s twice", (name, text) => {
   });
 
   test("can be ignored at one press, and nothing of it is left", () => {
-    const [entry, more] = derive(slipped).impossible.map((one) => one.entry);
-    assert(entry !== undefined && more !== undefined, "both are marked");
-    expect(done(slipped, { does: "leaveOut", entry, more: [more] }).work).toEqual(underWay.work);
+    expect(done(slipped, { does: "ignore", readings: derive(slipped).impossible }).work).toEqual(underWay.work);
   });
+});
+
+/** Seen to stay for good while only what was read since the last plan could be taken out. */
+test("it can be ignored also once the rest was planned anew, and what was read with it stays", () => {
+  const both: Fitting = {
+    ...underWay,
+    work: [
+      ...underWay.work,
+      { did: "measured", readings: { bustGirth: "381/2", waistGirth: "34 3/4" } },
+      { did: "replanned" },
+    ],
+  };
+  const { impossible } = derive(both);
+  expect(impossible.map(({ name }) => name)).toEqual(["bustGirth"]);
+  const ignored = done(both, { does: "ignore", readings: impossible });
+  expect(ignored.work.slice(-2)).toEqual([
+    { did: "measured", readings: { waistGirth: "34 3/4" } },
+    { did: "replanned" },
+  ]);
+  expect(derive(ignored).impossible).toEqual([]);
+  expect(done(ignored, { does: "ignore", readings: impossible.map((one) => ({ ...one, entry: 0 })) })).toBe(ignored);
 });
 
 test("a slip that is the only reading teaches nothing, and two plausible ones that agree still stand", () => {
@@ -89,7 +109,15 @@ test("a slip that is the only reading teaches nothing, and two plausible ones th
 test("of a trial that cannot be, neither reading counts", () => {
   const trial: Command = {
     does: "tryLayer",
-    trial: { did: "trial", batting: "bonded wadding", level: "waist", plies: 1, before: "28 1/4", after: "281/4", at },
+    trial: {
+      did: "trial",
+      batting: "bonded wadding",
+      level: "waist",
+      plies: 1,
+      before: sampleForm("waistGirth"),
+      after: "281/4",
+      at,
+    },
   };
   const tried = done(demo, trial, trial);
   expect(derive(tried).impossible.map(({ entry }) => entry)).toEqual([0, 1]);

@@ -141,13 +141,12 @@ class Table implements Keeping {
   }
 
   async eraseEverything(inItsPlace: Fitting): Promise<EraseOutcome> {
-    const { storage } = this.desk;
     const isKept = await this.isKept();
-    const outcome = await storage.eraseEverything();
-    if (outcome.kind !== "erased") return outcome;
-    await this.letGo(inItsPlace);
-    // What was not kept may have been tried once more meanwhile.
-    return isKept ? outcome : await storage.eraseEverything();
+    if (!isKept) this.current?.stopTrying();
+    const outcome = await this.desk.storage.eraseEverything();
+    if (outcome.kind === "erased") await this.letGo(inItsPlace);
+    else if (!isKept) this.keepNow();
+    return outcome;
   }
 
   private async letGo(fitting: Fitting): Promise<void> {

@@ -22,6 +22,8 @@ export interface OpenFitting {
   hurry(): void;
   /** Tries again to save what was not saved. */
   retry(): void;
+  /** Tries no more to save what was not saved; the next change is kept again. */
+  stopTrying(): void;
   /** Asks the tab that writes to save and let go; takes the pen by force if no answer comes. */
   takeOver(): Promise<void>;
   /** Reads what is kept and lets go of changes that were refused. */
@@ -164,6 +166,10 @@ class FittingAtDesk implements OpenFitting {
 
   retry(): void {
     this.queue.retry();
+  }
+
+  stopTrying(): void {
+    this.queue.stop();
   }
 
   async takeOver(): Promise<void> {

@@ -53,29 +53,29 @@ export const held = (state: readonly number[], { least, most }: Prior): readonly
   state.map((number, i) => Math.max(least[i] as number, Math.min(most[i] as number, number)));
 
 /**
- * The most one layer alone can add under a snug tape (mm): four times what it was put down as, and no more than an inch and
+ * The most one layer alone can add under a snug tape (mm): three and a half times what it was put down as, and no more than an inch and
  * a quarter, since no batting sold is loftier; more only for one put down as thicker itself. A judgement: published lofts
  * of one weight differ more than twofold, and a person may take one batting for another.
  */
 export const thickestLayer = ({ layerThickness }: Pick<Batting, "layerThickness">): number =>
   Math.min(layersOff * layerThickness, Math.max(loftiest, packetOff * layerThickness));
 
-/** The least one layer alone can add (mm): a quarter of what it was put down as. */
+/** The least one layer alone can add (mm): as many times less than it was put down as. */
 export const thinnestLayer = ({ layerThickness }: Pick<Batting, "layerThickness">): number =>
   layerThickness / layersOff;
 
-const layersOff = 4;
+const layersOff = 3.5;
 const loftiest = 32;
 const packetOff = 1.25;
 
 /**
- * How far the bare form may truly read from what was measured of a quarter or of several together (mm): six spreads and a
+ * How far the bare form may truly read from what was measured of a quarter or of several together (mm): four spreads and a
  * twentieth of the reading, as forms from a size table and seams that were sewn elsewhere do. A judgement.
  */
 export const bareRoom = (reading: number, variance: number): number =>
   Math.min(mostRoom * reading, spreadsOff * Math.sqrt(Math.max(0, variance)) + shareOff * reading);
 
-const spreadsOff = 6;
+const spreadsOff = 4;
 const shareOff = 0.05;
 const mostRoom = 0.4;
 

@@ -1,5 +1,4 @@
 import type { ImpossibleReading } from "../../app/replay";
-import { isLeftOutable } from "../../app/commands";
 import type { SettledFitting, WorkEntry } from "../../document/fitting";
 import { impossibleWords, learningWords } from "../text/learning";
 import { measurementTexts } from "../text/measurements";
@@ -13,25 +12,25 @@ export function ImpossibleRows() {
   const { impossible } = useDerived();
   const { write } = useLengths();
   const doAndSay = useDoAndSay();
-  const ignore = ([entry, ...more]: readonly number[]) => {
-    if (entry !== undefined) doAndSay({ does: "leaveOut", entry, more }, learningWords.leftOut);
-  };
-  return standingImpossible(impossible, fitting).map((reading) => {
-    const entries = ignorable(reading, impossible, fitting);
-    return (
-      <div key={reading.entry} className="learning-row">
-        <p className="learning-line">
-          {impossibleSentence(reading, write)} <span className="learning-do">{impossibleWords.todo}</span>
-        </p>
-        {entries.length === 0 ? null : (
-          <button type="button" className="patch" onClick={() => ignore(entries)}>
-            {learningWords.leaveOut}
-          </button>
-        )}
-      </div>
-    );
-  });
+  return standingImpossible(impossible, fitting).map((reading) => (
+    <div key={reading.entry} className="learning-row">
+      <p className="learning-line">
+        {impossibleSentence(reading, write)} <span className="learning-do">{impossibleWords.todo}</span>
+      </p>
+      <button
+        type="button"
+        className="patch"
+        onClick={() => doAndSay({ does: "ignore", readings: ofPlace(reading, impossible) }, learningWords.leftOut)}
+      >
+        {learningWords.leaveOut}
+      </button>
+    </div>
+  ));
 }
+
+/** Those of the same place go with it: the one before would only stand in its stead. */
+const ofPlace = ({ name }: ImpossibleReading, impossible: readonly ImpossibleReading[]): readonly ImpossibleReading[] =>
+  impossible.filter((other) => other.name === name);
 
 export const impossibleSentence = (
   { name, read, least, most }: ImpossibleReading,
@@ -51,14 +50,3 @@ export const standingImpossible = (
 
 const isOfPlace = (entry: WorkEntry, { name }: ImpossibleReading): boolean =>
   entry.did === "measured" ? entry.readings[name] !== undefined : entry.did === "trial" && name === "waistGirth";
-
-/** The entries to take out so that the place is free of it: this one, and those before it that cannot be either. */
-const ignorable = (
-  { name }: ImpossibleReading,
-  impossible: readonly ImpossibleReading[],
-  fitting: SettledFitting,
-): readonly number[] => [
-  ...new Set(
-    impossible.filter((other) => other.name === name && isLeftOutable(fitting, other.entry)).map(({ entry }) => entry),
-  ),
-];

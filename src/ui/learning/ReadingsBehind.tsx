@@ -42,9 +42,9 @@ export function ReadingsBehind() {
               >
                 {learningWords.leaveOut}
               </button>
-            ) : (
+            ) : isUsed ? (
               <span className="quiet small">{learningWords.settled}</span>
-            )}
+            ) : null}
           </li>
         ))}
       </ul>
