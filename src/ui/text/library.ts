@@ -98,7 +98,7 @@ export const libraryWords = {
   lead: "Saved in this browser, on this device, and nowhere else.",
   newFitting: "New fitting",
   loading: "Loading…",
-  toCome: (count: number): string => `Reading ${count} more…`,
+  toCome: (count: number): string => `Opening ${count} more…`,
   empty: "There is nothing here yet. The first measurement you take is saved by itself.",
   untitled: "No name yet",
   find: (count: number): string => `Find one of ${count} by its name`,
