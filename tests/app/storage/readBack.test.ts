@@ -7,8 +7,8 @@ import { type MemoryDrawers, memoryDrawers } from "./memoryDrawers";
 import { sampleFitting, sampleTitled, sampleWithWaist } from "./sampleFittings";
 
 /**
- * What is announced has been read again. Every test here was seen to fail when the storage believed its own writing: each
- * wish was answered as if it had been kept.
+ * What is announced has been read again. All that expect a refusal were seen to fail when the storage believed its own
+ * writing: each wish was answered as if it had been kept.
  */
 const now = "2026-05-02T08:00:00.000Z";
 
