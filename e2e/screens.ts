@@ -18,7 +18,7 @@ const sizes = {
 } as const;
 type SizeName = keyof typeof sizes;
 
-const inTheDark: readonly string[] = ["body", "plan", "padding", "wall-open"];
+const inTheDark: readonly string[] = ["person", "plan", "padding", "class-open"];
 const darkSizes: readonly SizeName[] = ["tablet", "phone"];
 
 interface Screen {
@@ -28,13 +28,13 @@ interface Screen {
 }
 
 const walk: readonly Screen[] = [
-  { name: "door", reach: (page) => openPlace(page, "", heading("Make a dress form")) },
-  { name: "body-empty", reach: (page) => openPlace(page, "body", heading("The person")) },
+  { name: "home", reach: (page) => openPlace(page, "", heading("Make a dress form")) },
+  { name: "person-empty", reach: (page) => openPlace(page, "person", heading("The person")) },
   { name: "plan", reach: (page) => openPlace(page, "demo", ".figures svg") },
   {
-    name: "body",
+    name: "person",
     reach: async (page) => {
-      await openPlace(page, "body", heading("The person"));
+      await openPlace(page, "person", heading("The person"));
       await page.locator('[data-measurement="waistFrontArc"]').click();
     },
   },
@@ -98,7 +98,7 @@ const walk: readonly Screen[] = [
     },
   },
   { name: "finishing", reach: (page) => openPlace(page, "finishing", heading("Finishing")) },
-  { name: "turning", reach: (page) => openPlace(page, "turning", "canvas") },
+  { name: "3d", reach: (page) => openPlace(page, "3d", "canvas") },
   {
     name: "fittings",
     reach: async (page) => {
@@ -119,16 +119,16 @@ const walk: readonly Screen[] = [
     },
   },
   {
-    name: "wall-lines",
+    name: "class-lines",
     reach: async (page) => {
-      await openPlace(page, "wall", ".wall-table");
+      await openPlace(page, "class", ".wall-table");
       await page.keyboard.press("Home");
       await page.keyboard.press("c");
       await page.locator(".wall-lines").waitFor();
     },
   },
   {
-    name: "wall",
+    name: "class",
     reach: async (page) => {
       await page.keyboard.press("c");
       await page.keyboard.press("PageDown");
@@ -137,7 +137,7 @@ const walk: readonly Screen[] = [
     },
   },
   {
-    name: "wall-open",
+    name: "class-open",
     reach: async (page) => {
       await page.keyboard.press("c");
       await page.locator(".wall-figure").first().waitFor();

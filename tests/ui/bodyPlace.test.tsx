@@ -47,7 +47,7 @@ test("centimeters typed as inches are put right with one tap, and undo brings th
 });
 
 test("a link to one reading opens the bench with it", () => {
-  window.location.hash = "#body/napeToWaist";
+  window.location.hash = "#person/napeToWaist";
   shown(good);
   expect(screen.getByRole("textbox", { name: /Back waist length/ })).toBeVisible();
   expect(screen.getByRole("textbox", { name: /Back waist length/ })).toHaveFocus();

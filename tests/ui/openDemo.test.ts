@@ -18,13 +18,13 @@ test("the made-up person never takes the place of work that could not be kept", 
   store.dispatch({ does: "measure", whose: "body", name: "waistGirth", text: "30" });
   const before = store.getState();
   const asked: unknown[] = [];
-  window.location.hash = "body";
+  window.location.hash = "person";
   shelf.setState({ keeping: answering("notKept", asked), news: [] });
   await openDemo(store);
   expect(store.getState()).toBe(before);
   expect(asked).toHaveLength(1);
   expect(shelf.getState().news).toEqual([{ kind: "tableNotKept" }]);
-  expect(window.location.hash).toBe("#body");
+  expect(window.location.hash).toBe("#person");
   shelf.setState({ keeping: answering("put", asked) });
   await openDemo(store);
   expect(window.location.hash).toBe("#plan");
