@@ -11,7 +11,8 @@ import type { Frozen } from "./frozen";
  * One piece of batting as files write it: in the plan file and in a fitting's log of work. Every length is a plain
  * number of millimetres under a key that ends in `Mm`, rounded to a tenth.
  */
-const lengthMm = z.number().min(0).max(20_000);
+const longestMm = 20_000;
+const lengthMm = z.number().min(0).max(longestMm);
 const placeMm = z.number().min(-5000).max(5000);
 
 export const tapeReadingSchema = z.strictObject({ girthMm: lengthMm, frontArcMm: lengthMm, backArcMm: lengthMm }).meta({
@@ -138,11 +139,14 @@ export const pieceFromFile = (file: PieceFile): Piece => ({
 const anchorFromFile = (anchor: PieceFile["anchor"]): { readonly anchor?: PieceAnchor } =>
   anchor === "centerBack" ? { anchor } : {};
 
+/** No log of work leads to a reading that could not be read back, however much is pinned. */
 export const readingToFile = ({ girth, frontArc, backArc }: TapeReading) => ({
-  girthMm: tenth(girth),
-  frontArcMm: tenth(frontArc),
-  backArcMm: tenth(backArc),
+  girthMm: atMostLongest(girth),
+  frontArcMm: atMostLongest(frontArc),
+  backArcMm: atMostLongest(backArc),
 });
+
+const atMostLongest = (length: Millimetres): number => Math.min(longestMm, tenth(length));
 
 export const tenth = (length: Millimetres): number => Math.round(length * 10) / 10 || 0;
 

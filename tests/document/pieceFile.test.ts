@@ -2,7 +2,8 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { readFitting, readFittingText, writeFitting } from "../../src/document/fitting";
 import { readKeptFitting, setAsideCount } from "../../src/document/keptFitting";
-import { type PieceFile, pieceFileSchema } from "../../src/document/pieceFile";
+import { type PieceFile, pieceFileSchema, readingToFile, tapeReadingSchema } from "../../src/document/pieceFile";
+import { mm } from "../../src/core/units";
 import { fittingProblemText } from "../../src/ui/text/problems";
 
 /** Pieces that cannot be, in a file from outside and in one that was saved here before they were refused. */
@@ -136,4 +137,11 @@ test("what is wrong elsewhere is not set aside, and what is no fitting is refuse
   const whole = readFileSync("tests/app/frozen/fitting-1.json.txt", "utf8");
   const { check: _, ...file } = JSON.parse(whole) as { readonly check: unknown };
   expect(readKeptFitting(JSON.stringify(file))).toEqual(readFittingText(JSON.stringify(file)));
+});
+
+/** Seen to fail: a log of eighty stacks led to a girth of 21 m, and the fitting could not be read back. */
+test("a tape over more than can be pinned is written so that it can be read back", () => {
+  const written = readingToFile({ girth: mm(21_479), frontArc: mm(10_700.04), backArc: mm(20_000.06) });
+  expect(written).toEqual({ girthMm: 20_000, frontArcMm: 10_700, backArcMm: 20_000 });
+  expect(tapeReadingSchema.safeParse(written).success).toBe(true);
 });
