@@ -40,7 +40,7 @@ test("the whole job from the door to the printed sheet with the keyboard alone",
   await tabTo(page, /^The form|^Size chart/).catch(() => {});
   await page.goto("/#form");
   await expect(heading(page, "The form")).toBeVisible();
-  await tabTo(page, /The one that suits best/);
+  await tabTo(page, /Worked out from the measurements/);
   await page.keyboard.press("ArrowDown");
   await expect(page.getByRole("radio", { name: /^Size \d+/ }).first()).toBeChecked();
 
@@ -94,7 +94,7 @@ test("whatever goes away at a press leaves the focus near it, and never at the t
   await pressed("Every piece");
 
   await page.goto("/#padding");
-  await pressed("The lines are marked, the bra is on");
+  await pressed("The lines are marked");
   await pressed("Try one layer");
   const trial = page.locator(".trial");
   await trial.getByRole("textbox", { name: /before/ }).fill(sampleForm("waistGirth"));

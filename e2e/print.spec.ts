@@ -52,7 +52,7 @@ for (const format of papers) {
     }
     expect(pages[sheets.length]).toContain(`Small cut drawings for ${sampleTitle}`);
     expect(pages[0]).toContain("Mark five level lines on the form, straight down from the nape: bust ");
-    expect(pages[0]).toContain("Put the bra on the form");
+    expect(pages[0]).toContain("If a bra is worn under the clothes, put it on the form");
     expect(pages[0]).toContain("This plan is a draft");
     expect(pages[0]).toContain("One layer may add about 1/4 in under the tape, a starting figure.");
     expect(pages[0]).toContain(`Padding sheet for ${sampleTitle}`);

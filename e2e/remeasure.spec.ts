@@ -103,7 +103,7 @@ test("cautions, lines and bra stand above the first piece; after it the pins are
   await expect(
     page.getByText(/^Mark five level lines on the form, straight down from the nape: bust\s[\d/\s]+\sin/),
   ).toBeVisible();
-  await expect(page.getByText(/^Put the bra on the form, in the person’s own size/)).toBeVisible();
+  await expect(page.getByText(/^If a bra is worn under the clothes, put it on the form/)).toBeVisible();
   const [above, below] = [await dust.boundingBox(), await first.boundingBox()];
   expect((above?.y ?? 1e9) + (above?.height ?? 0)).toBeLessThanOrEqual(below?.y ?? 0);
   await page.getByRole("button", { name: "It is pinned" }).click();
@@ -145,5 +145,5 @@ test("on a phone the next action, the reading it should give and the pad stand t
 });
 
 test("the screen is kept awake, and the browser’s answer is shown", async ({ page }) => {
-  await expect(page.getByRole("checkbox", { name: /Keep the screen awake/ })).toBeChecked();
+  await expect(page.getByRole("checkbox", { name: /Leave the screen on while I pin/ })).toBeChecked();
 });

@@ -60,7 +60,7 @@ test("the pieces go on one by one", async ({ page }) => {
   await page.getByRole("button", { name: "The bare form" }).click();
   await expect(page.getByText(/^0 of \d+ pieces on/)).toBeVisible();
   const bare = await painted(page);
-  await page.getByRole("button", { name: "Put one on" }).click();
+  await page.getByRole("button", { name: "Next piece" }).click();
   await expect(page.getByText(/^1 of \d+ pieces on/)).toBeVisible();
   expect(await painted(page)).not.toEqual(bare);
   await page.getByRole("button", { name: "Put them on one by one" }).click();

@@ -237,7 +237,7 @@ describe("what stands in the way is said in the person's unit", () => {
       "front and back that miss the girth",
       { body: { ...fitting.body, waistFrontArc: 41, waistBackArc: 34 } },
       [
-        "The person’s front waist and back waist come to 75 cm together; beside that waist all around they can only be between 76 cm and 78 cm. Mark both sides and measure them again.",
+        "The person’s front waist and back waist come to 75 cm together, and that does not go with the waist all around. Check both marks at the sides, and measure all three again.",
       ],
     ],
     [

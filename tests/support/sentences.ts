@@ -61,8 +61,7 @@ function isNotRead(node: ts.Node): boolean {
   if (parent === undefined || !ts.isStringLiteralLike(node)) return false;
   if (ts.isCaseClause(parent) || ts.isElementAccessExpression(parent)) return true;
   if (ts.isPropertyAssignment(parent) && parent.name === node) return true;
-  if (ts.isPropertyAssignment(parent) && /^(kind|code|cause|does|did|cut|fit)$/.test(parent.name.getText()))
-    return true;
+  if (ts.isPropertyAssignment(parent) && /^(kind|code|cause|did|cut|fit)$/.test(parent.name.getText())) return true;
   return ts.isBinaryExpression(parent) && /^[!=]==$/.test(parent.operatorToken.getText());
 }
 

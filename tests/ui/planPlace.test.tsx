@@ -34,7 +34,7 @@ function shown(fitting: Fitting, parts: React.ReactNode = <PlanPlace />) {
 describe("what the plan rests on", () => {
   test("guesses: the lead says so, and what brings most is asked for, at most three, each with what it brings", () => {
     const { container } = shown(threeGirths);
-    expect(container.querySelector(".lead")?.textContent).toContain("if the estimates and the batting hold");
+    expect(container.querySelector(".lead")?.textContent).toContain("if the estimates and the thickness of a layer are close");
     const asked = [...container.querySelectorAll(".next-questions li")];
     expect(asked).toHaveLength(3);
     for (const one of asked) expect(one.textContent).toMatch(/about [\d\u00a0/]+in closer$/);
@@ -74,7 +74,7 @@ describe("what the plan rests on", () => {
       highHipFrontArc: lines("highHipGirth", -sampleInches("highHipGirth") / 2),
     };
     const { container } = shown({ ...demo, body: { ...demo.body, ...heights, ...fronts }, form });
-    expect(container.querySelector(".lead")?.textContent).toContain(", if the batting holds");
+    expect(container.querySelector(".lead")?.textContent).toContain(", if the thickness of a layer is close");
   });
 
   test("every figure nobody read has the word for it beside it", () => {
@@ -82,13 +82,13 @@ describe("what the plan rests on", () => {
     const cells = [...container.querySelectorAll(".figures-table tbody td")];
     const guessed = cells.filter((cell) => cell.querySelector(".length-guess") !== null);
     expect(guessed.length).toBeGreaterThan(15);
-    for (const cell of guessed) expect(cell.textContent).toMatch(/estimated|supposed/);
-    expect(screen.getAllByRole("columnheader", { name: "form now (supposed)" })).toHaveLength(5);
+    for (const cell of guessed) expect(cell.textContent).toMatch(/estimated/);
+    expect(screen.getAllByRole("columnheader", { name: "form now (estimated)" })).toHaveLength(5);
   });
 
   test("a form that was measured is not supposed", () => {
     shown(demo);
-    expect(screen.queryByRole("columnheader", { name: "form now (supposed)" })).toBeNull();
+    expect(screen.queryByRole("columnheader", { name: "form now (estimated)" })).toBeNull();
     expect(screen.getAllByRole("columnheader", { name: "form now" })).toHaveLength(5);
   });
 });
@@ -138,7 +138,7 @@ describe("a draft", () => {
 describe("the form and the batting", () => {
   test("a form the tool chose is supposed in the rail and asked for on the plan, until it is chosen", () => {
     const rail = shown(threeGirths, <PlaceState place="form" />);
-    expect(rail.text()).toMatch(/^size \d+, supposed$/);
+    expect(rail.text()).toMatch(/^size \d+, estimated$/);
     const { store, text } = shown(threeGirths);
     expect(text().split("Which form do you have?")).toHaveLength(2);
     expect(screen.getByRole("link", { name: "Say which form it is" })).toHaveAttribute("href", "#form");

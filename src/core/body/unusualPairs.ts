@@ -30,8 +30,8 @@ const unusual = (
   got >= least && got <= most ? [] : [{ code, names, got: mm(got), expected: { least: mm(least), most: mm(most) } }];
 
 /**
- * One girth from another: the Spanish survey's means, spreads and correlations (bust 959.5 ± 119.9, waist 856.1 ± 142.6,
- * hip 1055 ± 109.4; 0.958 and 0.819) give the middle, Army 1988 the underbust (90 to 191 mm below the bust, p5 and p95).
+ * One girth from another: the lines of regression of the Spanish survey, from its means, spreads and correlations (0.958 and
+ * 0.819), give the middle, Army 1988 the underbust (90 to 191 mm below the bust, p5 and p95).
  * How far from it is still usual is a judgement of three residual spreads and more, wider on the side where a
  * dressmaker's waist is smaller than the survey's and for small and large busts.
  */
@@ -53,8 +53,8 @@ const girthRules: readonly {
   readonly from: MeasurementName;
   readonly range: (other: number) => readonly [number, number];
 }[] = [
-  { name: "waistGirth", from: "bustGirth", range: (bust) => around(856.1 + 1.139 * (bust - 959.5), 300, 150) },
-  { name: "fullHipGirth", from: "waistGirth", range: (waist) => around(1055 + 0.628 * (waist - 856.1), 190, 300) },
+  { name: "waistGirth", from: "bustGirth", range: (bust) => around(1.139 * bust - 236.8, 300, 150) },
+  { name: "fullHipGirth", from: "waistGirth", range: (waist) => around(0.628 * waist + 517.4, 190, 300) },
   { name: "underbustGirth", from: "bustGirth", range: (bust) => around(bust, 330, -40) },
 ];
 

@@ -2,7 +2,7 @@ import type { Plan } from "../../core/plan/plan";
 import { tapeAgreement } from "../../core/tolerances";
 import { planningWords } from "../text/planning";
 import { useLengths } from "../useStore";
-import { deepestPlace, guessCount, restsOnGuesses } from "./planSummary";
+import { guessCount, restsOnGuesses } from "./planSummary";
 
 /** The plan in a few sentences: how much goes where, what the tape should read then, and whether that rests on guesses. */
 export function PlanSummary({ plan }: { readonly plan: Plan }) {
@@ -14,7 +14,7 @@ export function PlanSummary({ plan }: { readonly plan: Plan }) {
   return (
     <>
       <p className="lead">
-        {planningWords.summary(planningWords.pieces(plan.pieces.length), deepestPlace(plan))}{" "}
+        {planningWords.pieces(plan.pieces.length)}{" "}
         {sentence(write(tapeAgreement), restsOnGuesses(plan) ? holds.guessesAndBatting : holds.batting)}
       </p>
       {guesses > 0 ? <p>{planningWords.guesses(guesses)}</p> : null}

@@ -6,13 +6,14 @@ import { lengthWriter } from "../drawing/lengthWriter";
 import { testSquareScene, testSquareSide } from "../drawing/pieceScene";
 import { cutSentence, numberedName, placeSentence } from "../text/pieces";
 import { cuttingSheetWords, printingWords } from "../text/printing";
-import { useFittingState, useLengths, useUnit } from "../useStore";
+import { useLengths, useUnit } from "../useStore";
 import { type CutCard, cutCard, cutPages } from "./cutPages";
+import { usePrintedName } from "./printedName";
 import { SheetPage } from "./SheetPage";
 
 /** The cut drawings: every piece with its sizes in the order of pinning, after a square that tests the printer. */
 export function CutSheet({ plan }: { readonly plan: Plan }) {
-  const title = cuttingSheetWords.title(useFittingState(({ fitting }) => fitting.title));
+  const title = cuttingSheetWords.title(usePrintedName());
   const pages = cutPages(useCutCards(plan));
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a narrow screen scrolls the sheet sideways, with keys as well.

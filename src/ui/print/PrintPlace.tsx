@@ -7,6 +7,7 @@ import { useDerived } from "../useDerived";
 import { CutSheet } from "./CutSheet";
 import { LinesSheet } from "./LinesSheet";
 import { MeasureSheet } from "./MeasureSheet";
+import { NamePrinted } from "./printedName";
 import { PrintSheet } from "./PrintSheet";
 import { SheetChoice } from "./SheetChoice";
 import { type SheetKind, sheetKinds } from "./sheetKind";
@@ -26,13 +27,18 @@ export function PrintPlace() {
 function PlanSheets({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
   const usual = useUsualSheets(plan, progress);
   const [wished, setWished] = useState<readonly SheetKind[] | null>(null);
+  const [isNamed, setNamed] = useState(true);
   const shown = sheetKinds.filter((kind) => (wished ?? usual).includes(kind));
   return (
-    <>
+    <NamePrinted value={isNamed}>
       <div className="place-head stack unprinted">
         <h1>{printingWords.title}</h1>
         <p className="lead">{printingWords.lead}</p>
         <SheetChoice chosen={shown} hasPlan onChoose={setWished} />
+        <label className="tick">
+          <input type="checkbox" checked={!isNamed} onChange={({ target }) => setNamed(!target.checked)} />
+          {printingWords.nameless}
+        </label>
         <div className="row">
           <PrintButton isReady={shown.length > 0} />
         </div>
@@ -43,7 +49,7 @@ function PlanSheets({ plan, progress }: { readonly plan: Plan; readonly progress
       {shown.includes("smallCutting") ? <SmallCutSheet plan={plan} progress={progress} /> : null}
       {shown.includes("measuring") ? <MeasureSheet /> : null}
       {shown.includes("cutting") ? <CutSheet plan={plan} /> : null}
-    </>
+    </NamePrinted>
   );
 }
 

@@ -7,6 +7,7 @@ import { PrintBefore } from "./PrintBefore";
 import { PrintMeasurements } from "./PrintMeasurements";
 import { PrintPieces } from "./PrintPieces";
 import { SheetFoot } from "./SheetFoot";
+import { usePrintedName } from "./printedName";
 import { SheetHead } from "./SheetHead";
 import { usePaddingPages } from "./usePaddingPages";
 
@@ -15,7 +16,7 @@ import { usePaddingPages } from "./usePaddingPages";
  * should read, boxes to tick and fill; what is done already is ticked and filled in.
  */
 export function PrintSheet({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
-  const { title } = useFitting();
+  const title = usePrintedName();
   const { pages, limits } = usePaddingPages(plan, progress);
   const hasPieces = plan.pieces.length > 0;
   return (

@@ -7,12 +7,14 @@ import { printingWords } from "../text/printing";
 import { thinText } from "../text/thinText";
 import { useDerived } from "../useDerived";
 import { useFitting } from "../useStore";
+import { usePrintedName } from "./printedName";
 import { useLearned } from "./useLearned";
 
 /** The head of a sheet: whose it is, the batting or both of them with the worth that is believed now, and how much of each. */
 export function SheetHead({ plan, isContinued }: { readonly plan: Plan; readonly isContinued: boolean }) {
   const fitting = useFitting();
-  const { title, batting, finishingBatting, unit } = fitting;
+  const { batting, finishingBatting, unit } = fitting;
+  const title = usePrintedName();
   const needs = battingNeeds(plan, fitting);
   const amount = (role: BattingRole): string => {
     const need = needs.find((one) => one.role === role);

@@ -2,15 +2,15 @@ import type { PadProgress } from "../../app/padProgress";
 import type { Plan } from "../../core/plan/plan";
 import { Drawing } from "../drawing/Drawing";
 import { cuttingSheetWords } from "../text/printing";
-import { useFittingState } from "../useStore";
 import { type CutCard, smallCutPages } from "./cutPages";
+import { usePrintedName } from "./printedName";
 import { SheetBox } from "./SheetBox";
 import { SheetPage } from "./SheetPage";
 import { useSmallCards } from "./useSmallCards";
 
 /** Every piece drawn small, two abreast, to lie beside the padding sheet: its sizes, its centre line and its thin edge. */
 export function SmallCutSheet({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
-  const title = cuttingSheetWords.small(useFittingState(({ fitting }) => fitting.title));
+  const title = cuttingSheetWords.small(usePrintedName());
   const pages = smallCutPages(useSmallCards(plan));
   const isPinned = (id: string): boolean => progress.pieces.some(({ piece, pinned }) => pinned && piece.id === id);
   return (

@@ -25,7 +25,8 @@ export function FinishingPlace() {
         <h1>{finishingWords.title}</h1>
         <p className="lead">{finishingWords.lead}</p>
       </div>
-      <CoverPart progress={progress} />
+      <SecurePart progress={progress} />
+      <CoverPart />
       <OverCover plan={plan} progress={progress} />
       <WaistTapePart plan={plan} body={lengths.body} />
       <Supplies plan={plan} body={lengths.body} />
@@ -38,7 +39,8 @@ export function FinishingPlace() {
   );
 }
 
-function CoverPart({ progress: { pieces, pinnedCount } }: { readonly progress: PadProgress }) {
+/** What lies under the cover is basted first, and its pins are out and counted. */
+function SecurePart({ progress: { pieces, pinnedCount } }: { readonly progress: PadProgress }) {
   const left = pieces.length - pinnedCount;
   const unit = useUnit();
   return (
@@ -48,6 +50,17 @@ function CoverPart({ progress: { pieces, pinnedCount } }: { readonly progress: P
           {finishingWords.notAllOn(left)} <a href={placeAddress("padding")}>{finishingWords.toPadding}</a>
         </p>
       )}
+      <h2>{finishingWords.secureTitle}</h2>
+      <Cautions at="securing" />
+      <Sentences sentences={finishingWords.secure(unit)} ordered />
+    </section>
+  );
+}
+
+function CoverPart() {
+  const unit = useUnit();
+  return (
+    <section className="stitched stack">
       <h2>{finishingWords.coverTitle}</h2>
       <Cautions at="covering" />
       <Sentences sentences={[finishingWords.bra, ...finishingWords.cover(unit)]} ordered />

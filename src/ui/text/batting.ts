@@ -6,7 +6,7 @@ export const battingWords = {
   title: "The batting",
   workedOutFor: "Worked out for",
   ask: "Which batting do you have?",
-  supposedFor: "Not chosen yet; for now the plan supposes",
+  supposedFor: "Not chosen yet; for now the plan assumes",
   another: "Another, or one you have measured",
   usual: "usual batting",
   name: "What it is called",

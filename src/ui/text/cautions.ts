@@ -13,23 +13,23 @@ const labels = "Follow local rules and the maker’s label.";
 const cautions = {
   consent: {
     short: "Ask first, and stop when the person says so.",
-    long: "Say where the tape will go. The person may measure alone, and may keep any figure back. A child or teenager is measured only with a parent or guardian there.",
+    long: "Say where the tape will go. The person may measure alone, and may leave any figure out. A child or teenager is measured only with a parent or guardian there.",
   },
   clothes: {
     short: "No pins in clothes somebody wears.",
     long: "Mark the undergarment with stickers, washable pen, clips or narrow elastic. A closed safety pin goes through the fabric alone, never through to the skin.",
   },
   standing: {
-    short: "Sit down between groups.",
-    long: "Nobody stands still for more than about ten minutes. Who cannot stand long is measured below the nape, seated in between.",
+    short: "Sit down after each group of measurements.",
+    long: "Nobody stands still for more than about ten minutes. Anyone who cannot stand long: measure down from the nape, seated between measurements.",
   },
   allergy: {
     short: "Ask about latex and nickel.",
     long: "Elastic may hold latex, and pins and clips may hold nickel. Cotton tape and plastic clips serve as well.",
   },
   health: {
-    short: "Prosthesis, brace, pregnancy, recent surgery: measure over what is worn.",
-    long: "Leave it on, do not press on it, and measure again when it changes. A professional fitter is the one to ask about fit, a clinician about the body.",
+    short: "Prosthesis, brace: leave it on. Pregnancy, surgery: ask a clinician.",
+    long: "Before measuring near a recent surgery or in pregnancy the clinician is asked. Do not press there, and measure again when it changes. A professional fitter is the one to ask about fit, a clinician about the body.",
   },
   base: {
     short: "Lock and weight the base.",
@@ -75,8 +75,9 @@ export const cautionPlaces = {
   handlingForm: ["lifting", "base"],
   cutting: ["blades", "dust"],
   firstPiece: ["pinsIn", "pinsDropped", "dust", "blades", "base"],
-  laterPiece: ["pinsOut"],
-  covering: ["iron", "needles"],
+  laterPiece: ["pinsIn", "pinsOut"],
+  securing: ["pinsOut", "needles"],
+  covering: ["pinsIn", "iron"],
   lastPins: ["pinsOut", "lifting"],
 } as const satisfies { readonly [place: string]: readonly (keyof typeof cautions)[] };
 export type CautionPlace = keyof typeof cautionPlaces;

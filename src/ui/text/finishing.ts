@@ -4,14 +4,21 @@ import type { LengthUnit } from "../../core/lengthText";
 export const finishingWords = {
   title: "Finishing",
   lead: "Cover the padding, measure again over the cover, and sew the waist tape on.",
+  secureTitle: "Before the cover",
+  secure: (unit: LengthUnit): readonly string[] => [
+    `Baste each piece ${unit === "in" ? "3/4 in" : "2 cm"} inside its edge, through the form’s fabric, and knot both ends.`,
+    "Take the pins out and count them: the same number as went in. One missing: stop, and cover nothing until it is found.",
+  ],
   coverTitle: "The cover",
-  bra: "The bra stays on the form, under the cover: without it the bust would no longer read as on the person.",
+  bra: "A bra that is on the form stays on, under the cover: without it the bust would no longer read as on the person.",
   cover: (unit: LengthUnit): readonly string[] => [
-    "Tie a narrow elastic at the waist. Pin stretch knit over the padding, wrong side out: waist, bust, hips and shoulders first, then between, then once more around, tighter. Where the sides differ, fit it right side out.",
+    "Tie a narrow elastic at the waist and under the bust. Pin stretch knit over the padding, wrong side out, with its seams at the sides and at center back: waist, bust, hips and shoulders first, then between, then once more around, tighter. Where the sides differ, fit it right side out.",
     "It is tight enough when hardly any fabric can be pinched up at center front or center back. It presses the batting in a little.",
+    "Mark along the pins, take them out and count them. Take the cover off and sew it, center back left open.",
     unit === "in"
-      ? "Mark the pinned lines, trim 1 in outside them and 2 in at the hem, sew, turn and draw it on."
-      : "Mark the pinned lines, trim 2.5 cm outside them and 5 cm at the hem, sew, turn and draw it on.",
+      ? "Trim to 1 in at the sides and at center back, 2 in at the hem and 3/8 in elsewhere. Turn it, pull it on and close center back by hand."
+      : "Trim to 2.5 cm at the sides and at center back, 5 cm at the hem and 1 cm elsewhere. Turn it, pull it on and close center back by hand.",
+    "Measure again over it, correct it at the sides, and hem it last.",
   ],
   notAllOn: (count: number): string =>
     count === 1
@@ -20,7 +27,7 @@ export const finishingWords = {
   toPadding: "Back to the padding",
   againTitle: "Measure again, over the cover",
   again:
-    "Measure every level line once more, all around and in front. Where the cover has pressed the padding short, slip a thin piece beneath it.",
+    "Measure every level line once more, all around and in front. Where the tape now reads short, lay a thin piece beneath the cover.",
   tapeTitle: "The waist tape",
   tapeHeight: (height: string): string => `At center back, ${height} below the nape, measured along the padding.`,
   tapeGuessed: (height: string): string =>
@@ -32,7 +39,7 @@ export const finishingWords = {
   tapeTilt: (front: string, back: string): string =>
     `Waist to floor is ${front} in front and ${back} in back: tilt the tape by the difference.`,
   suppliesTitle: "Supplies",
-  supplyBra: "A bra in the person’s own size that can stay on the form.",
+  supplyBra: "If a bra is worn under the clothes: one that can stay on the form.",
   supplyCover: (unit: LengthUnit): string =>
     `Stretch knit for the cover: about ${unit === "in" ? "1 1/4 yards" : "one meter"}, washed hot first.`,
   supplyTape: (length: string): string => `Twill tape: ${length}, and the same again for each other line you mark.`,

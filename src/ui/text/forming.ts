@@ -10,10 +10,10 @@ export const formingWords = {
   table: "Size chart",
   noTable: "No size chart: the form is measured",
   size: "Size",
-  toolChooses: (size: string): string => `The one that suits best: ${size}`,
-  best: "suits best",
+  toolChooses: (size: string): string => `Worked out from the measurements: ${size}`,
+  best: "worked out",
   why: (name: string, gain: string, layers: number): string =>
-    `Size ${name} is the largest that is not larger than the person anywhere. The waist has ${gain} to gain, ${layerCount(layers)}.`,
+    `Size ${name} is the largest that is not larger than the person anywhere. Padding at the waist: ${gain} around, ${layerCount(layers)}.`,
   noneFits: (name: string, over: string): string =>
     `Every size of this chart is larger than the person somewhere. Size ${name} comes nearest: ${over} larger in all.`,
   nothingOver: "not larger anywhere",

@@ -67,8 +67,8 @@ export const paddingWords = {
   toFinishing: "Go on to finishing",
   nothing: "On this form the tape already reads as on the person. There is nothing to pin.",
   beforeTitle: "Before the first piece",
-  beforeDone: "The lines are marked, the bra is on",
-  braTitle: "Put the bra on the form",
+  beforeDone: "The lines are marked",
+  braTitle: "If a bra is worn, put it on the form",
   readings: "What the tape reads",
   levelTabs: "Level line to measure",
   wanted: "person",
@@ -77,16 +77,16 @@ export const paddingWords = {
   braThere: "The bra is on the form already; the pad goes inside its cup.",
   reading: (level: string, part: string): string => `${level}, ${part}`,
   about: (length: string): string => `about ${length}`,
-  follows: (length: string): string => `so ${length}`,
+  follows: (length: string): string => `works out at ${length}`,
   pinRow: "Pieces, in the order of pinning",
   pad: "Number pad for the measurement",
-  padInto: "Into:",
+  padInto: "Measuring:",
   readNow: (level: string, length: string): string => `Measure the ${level}: about ${length}.`,
   keep: "Save the measurement",
   kept: (what: string, length: string, left: string): string =>
     `${what.charAt(0).toUpperCase()}${what.slice(1)} ${length}: ${left}.`,
-  awake: "Keep the screen awake",
-  awakeOn: "The screen stays awake.",
+  awake: "Leave the screen on while I pin",
+  awakeOn: "The screen stays on.",
   awakeRefused: "This device did not allow it.",
   speak: "Read it aloud",
   overview: "Every level line",
@@ -101,7 +101,7 @@ export const paddingWords = {
  * source.
  */
 export const braSentence = (hasCupPads: boolean): string =>
-  `Put the bra on the form, in the person’s own size and fastened as the person wears it. ${
+  `If a bra is worn under the clothes, put it on the form and pin a tuck in its band until it is snug. ${
     hasCupPads
       ? "Cup pads fill its cups, each when its step comes."
       : "Fill its cups with scraps of batting only until they lie smooth."

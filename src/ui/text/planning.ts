@@ -8,28 +8,25 @@ export const planningWords = {
     `It needs ${listed(labels)}. Everything else is estimated for now.`,
   waitingForm: "The form is not described yet: choose a size chart, or measure the form itself.",
   contradiction: "Some measurements cannot both be right, so there is nothing to plan from yet.",
-  noBatting: "The thickness given for one layer of batting is a slip, so there is nothing to plan with yet.",
+  noBatting: "The thickness given for one layer of batting cannot be right. Check its unit; then there is a plan.",
   measureThem: "Go and measure",
   describeForm: "Describe the form",
-  summary: (pieces: string, place: string): string => `${pieces}, most of it ${place}.`,
-  pieces: (count: number): string => (count === 1 ? "One piece of batting" : `${count} pieces of batting`),
+  pieces: (count: number): string => (count === 1 ? "One piece of batting." : `${count} pieces of batting.`),
   nothing: "As far as is known, the tape reads on this form as on the person: there is nothing to add.",
-  deepest: { front: "in front", back: "in back", around: "all around" },
-  mostAt: (level: string, where: string): string => `at the ${level}, ${where}`,
   agreement: (length: string, holds: string): string =>
     `When the last one is pinned, the tape should read the person’s own figures at every level line, within ${length}, ${holds}.`,
   agreementBut: (length: string, holds: string): string =>
     `When the last one is pinned, the tape should read the person’s own figures within ${length}, ${holds}, except where noted below.`,
   holds: {
-    guessesAndBatting: "if the estimates and the batting hold",
-    batting: "if the batting holds",
+    guessesAndBatting: "if the estimates and the thickness of a layer are close",
+    batting: "if the thickness of a layer is close",
   },
   guesses: (count: number): string =>
     count === 1
       ? "One measurement is estimated and drawn dashed."
       : `${count} measurements are estimated and drawn dashed; each one you take makes the plan more the person’s own.`,
   whichForm: (size: string): string =>
-    `Which form do you have? Size ${size} is only supposed, because it would suit this person.`,
+    `Which form do you have? Size ${size} is only an estimate, because padding can fill it.`,
   sayWhichForm: "Say which form it is",
   beforeCutting: "Before you cut",
   shopping: "What to have ready",
@@ -45,9 +42,9 @@ export const planningWords = {
   toPadding: "Start padding",
   toPrint: "Print it",
   tableHead: { reading: "", body: "person", form: "form now", add: "to add", after: "after" },
-  formSupposed: "form now (supposed)",
+  formSupposed: "form now (estimated)",
   /** A form from a size chart: nobody laid a tape around it. */
-  supposed: "supposed",
+  supposed: "estimated",
   atBodyHeight: (off: string, isBelow: boolean, level: string): string =>
     `The form at the person’s height: ${off} ${isBelow ? "below" : "above"} the form’s own ${level}.`,
   sides: (levels: string): string =>

@@ -5,11 +5,12 @@ import { layerCount } from "./pieces";
 /** Words on paper, and of the place where it is printed from. */
 export const printingWords = {
   title: "Print",
-  lead: "One page to work from, and the cut drawings beside it: everything needed with the power off. Letter or A4, black and white.",
+  lead: "One or two pages to work from, and the cut drawings beside it: everything needed with the power off. Letter or A4, black and white.",
   waiting: "There is no plan yet, so there is nothing to pad by. The blank measuring sheet can be printed now.",
   toReadings: "Go to measuring",
   print: "Print",
   which: "Which sheets",
+  nameless: "Without the name: no page says whose it is",
   sheets: {
     lines: {
       name: "Level lines on the form",
@@ -65,7 +66,7 @@ export const printingWords = {
   pinsIn: "Pins in",
   pinsOut: "pins out",
   after:
-    "After each piece measure that line again. Padding over: narrow the last panel, or leave it for the next pieces. Padding short: go on, or add a thin piece.",
+    "After each piece measure that line again, and leave it: the next pieces make it good. After the last one: narrow the last panel where the padding is over, pin one more thin layer where it is short.",
   none: "There is nothing to pin: on this form the tape already reads as on the person.",
 } as const;
 

@@ -31,6 +31,8 @@ export function lengthProblemText(problem: LengthProblem, step: LengthStep): str
 }
 
 const examples: { readonly [unit in LengthUnit]: string } = { in: "34 3/4", cm: "88.5", mm: "885" };
+
+/** Only in millimeters is a comma or a point between three figures in doubt: in every other unit it would be longer than any tape. */
 const exactly = (length: Millimetres): string => `${length} mm`;
 
 export function measurementProblemText(problem: MeasurementProblem, step: LengthStep): string {
@@ -43,26 +45,25 @@ export function measurementProblemText(problem: MeasurementProblem, step: Length
   }
   const length = (value: Millimetres): string => formatLength(value, step);
   const got = length(problem.got);
-  const { least, most } = problem.expected;
-  const between = `between ${length(least)} and ${length(most)}`;
+  const { most } = problem.expected;
   const inUnit = `${whose} ${listed(names)}: ${got}${names.length > 1 ? " and so on" : ""}`;
   switch (problem.code) {
     case "impossible":
-      return `${whose} ${first} reads ${got}, which would be a slip of unit or tape. Check the unit, and measure it again.`;
+      return `${whose} ${first} reads ${got}, which no tape can read there. Check the unit, and measure it again.`;
     case "inchesAsCentimetres":
-      return `${inUnit} would be a slip of unit: inches typed as centimeters. Check the unit; if it is right, measure again.`;
+      return `${inUnit} reads like inches typed as centimeters. Choose the unit, or measure it once more.`;
     case "centimetresAsInches":
-      return `${inUnit} would be a slip of unit: centimeters typed as inches. Check the unit; if it is right, measure again.`;
+      return `${inUnit} reads like centimeters typed as inches. Choose the unit, or measure it once more.`;
     case "arcNotShorterThanGirth":
       return `${whose} ${first} reads ${got}, which is not less than the ${second}; it can be ${length(most)} at most. Measure both again.`;
     case "arcDoesNotFitGirth":
-      return `${whose} ${first} reads ${got}; beside that ${second} it can only be ${between}. Measure it again from side seam to side seam.`;
+      return `${whose} ${first} reads ${got}, and that does not go together with the ${second}. Check both marks at the sides, and measure both again.`;
     case "arcsMissGirth":
-      return `${whose} ${names.slice(0, -1).join(" and ")} come to ${got} together; beside that ${names.at(-1)} they can only be ${between}. Mark both sides and measure them again.`;
+      return `${whose} ${names.slice(0, -1).join(" and ")} come to ${got} together, and that does not go with the ${names.at(-1)}. Check both marks at the sides, and measure all three again.`;
     case "quartersMissArc":
-      return `${whose} ${first} and ${second} come to ${got} together; beside that ${names.at(-1)} they can only be ${between}. Mark the center and measure them again.`;
+      return `${whose} ${first} and ${second} come to ${got} together, and that does not go with the ${names.at(-1)}. Check the mark at the center, and measure all three again.`;
     case "breadthDoesNotFitGirth":
-      return `${whose} ${first} reads ${got}; beside that ${second} it can only be ${between}. Measure it straight through, not around the front.`;
+      return `${whose} ${first} reads ${got}, and that does not go together with the ${second}. Measure it straight through, not around the front.`;
     case "bustNotAboveWaist":
       return `${whose} ${first} puts the bust ${got} below the nape, and the ${second} puts the waist ${length(most)} below the nape: the bust must be higher. Measure both again.`;
     case "highHipNotAboveFullHip":
@@ -78,9 +79,9 @@ export function measurementProblemText(problem: MeasurementProblem, step: Length
     case "heightsDisagree":
       return `Please check: ${lower(whose)} ${first} puts its line ${got} below the nape, and the ${second} puts it elsewhere. A slip of unit or tape in one of them would read like this; if the tape says both again, it is right, and the first one counts.`;
     case "unusual":
-      return `Please check: ${lower(whose)} ${first} reads ${got}. A slip of unit or tape would read like this; if the tape says so again, it is right.`;
+      return `Please check: ${lower(whose)} ${first} reads ${got}. A mistake in the unit or with the tape would read like this; if the tape says so again, it is right.`;
     case "unusualProportion":
-      return `Please check: ${lower(whose)} ${first} reads ${got}. Beside that ${second}, a slip of unit or tape would read like this; if the tape says so again, it is right.`;
+      return `Please check: ${lower(whose)} ${first} reads ${got}. Beside that ${second}, a mistake in the unit or with the tape would read like this; if the tape says so again, it is right.`;
     case "unusualFrontShare":
       return `Please check: ${lower(whose)} ${first} reads ${got}. Beside that ${second}, side marks that are not straight down from the underarm would read like this; if the tape says so again, it is right.`;
     case "unevenSides":

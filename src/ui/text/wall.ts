@@ -69,7 +69,7 @@ export const keyHelp: readonly { readonly keys: string; readonly does: string }[
   { keys: "O", does: "your own fitting, covered" },
   { keys: "1 to 5", does: "stay at one level line, from the bust down" },
   { keys: "0", does: "the level line that the piece changes most" },
-  { keys: "U", does: "inches or centimetres" },
+  { keys: "U", does: "inches or centimeters" },
   { keys: "F", does: "full screen" },
   { keys: "K", does: "this list" },
 ];

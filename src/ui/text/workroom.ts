@@ -42,7 +42,7 @@ export const placeStates = {
   formUnknown: "not described yet",
   formMeasured: "measured",
   formSize: (size: string): string => `size ${size}`,
-  formSupposed: (size: string): string => `size ${size}, supposed`,
+  formSupposed: (size: string): string => `size ${size}, estimated`,
   planWaiting: "waiting",
   planPieces: (count: number, isDraft: boolean): string => {
     const pieces = count === 0 ? "nothing to add" : count === 1 ? "1 piece" : `${count} pieces`;

@@ -43,7 +43,7 @@ function whereWords({ plan, scene, piece, unit, isCovered }: WallView): string {
   if (piece !== null) {
     const isSided = piece.zone !== "front" && piece.zone !== "back" && piece.zone !== "round";
     const place = isCovered ? "" : placeSentence(piece, plan.levels, tapeStep[unit]);
-    const care = piece.order === plan.pieces.length ? [shortCautions("laterPiece")] : [];
+    const care = [shortCautions("laterPiece")];
     return [place, ...(isSided ? [wallWords.wearersSide] : []), ...care].filter((words) => words !== "").join(" ");
   }
   if (scene === "lines") return `${linesWords.prepare.sentence} ${wallWords.braHint} ${shortCautions("firstPiece")}`;
