@@ -16,9 +16,12 @@ describe("cautions", () => {
     for (const { long } of cautionsAt("measuringBody")) expect(container.textContent).toContain(long);
   });
 
-  test("every caution is said somewhere, and none at more than two places", () => {
+  test("every caution is said somewhere, and none at more than two places, but for pins, which are counted at every step", () => {
     const said = places.flatMap((place) => [...cautionPlaces[place]]);
-    for (const name of new Set(said)) expect(said.filter((one) => one === name).length, name).toBeLessThan(3);
+    for (const name of new Set(said)) {
+      const most = name.startsWith("pins") ? 3 : 2;
+      expect(said.filter((one) => one === name).length, name).toBeLessThanOrEqual(most);
+    }
   });
 
   test("a short form is read at a glance", () => {
