@@ -63,7 +63,7 @@ test("the pieces go on one by one", async ({ page }) => {
   await page.getByRole("button", { name: "Next piece" }).click();
   await expect(page.getByText(/^1 of \d+ pieces on/)).toBeVisible();
   expect(await painted(page)).not.toEqual(bare);
-  await page.getByRole("button", { name: "Put them on one by one" }).click();
+  await page.getByRole("button", { name: "Show them one by one" }).click();
   await expect(page.getByText(/^3 of \d+ pieces on/)).toBeVisible();
   await page.getByRole("button", { name: "Stop" }).click();
   await page.getByRole("link", { name: "Front, side and back pictures" }).click();

@@ -75,7 +75,7 @@ export const cautionPlaces = {
   handlingForm: ["lifting", "base"],
   cutting: ["blades", "dust"],
   firstPiece: ["pinsIn", "pinsDropped", "dust", "blades", "base"],
-  laterPiece: ["pinsIn", "pinsOut"],
+  laterPiece: ["pinsOut", "pinsIn"],
   securing: ["pinsOut", "needles"],
   covering: ["pinsIn", "iron"],
   lastPins: ["pinsOut", "lifting"],
