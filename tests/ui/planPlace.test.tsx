@@ -34,7 +34,9 @@ function shown(fitting: Fitting, parts: React.ReactNode = <PlanPlace />) {
 describe("what the plan rests on", () => {
   test("guesses: the lead says so, and what brings most is asked for, at most three, each with what it brings", () => {
     const { container } = shown(threeGirths);
-    expect(container.querySelector(".lead")?.textContent).toContain("if the estimates and the thickness of a layer are close");
+    expect(container.querySelector(".lead")?.textContent).toContain(
+      "if the estimates and the thickness of a layer are close",
+    );
     const asked = [...container.querySelectorAll(".next-questions li")];
     expect(asked).toHaveLength(3);
     for (const one of asked) expect(one.textContent).toMatch(/about [\d\u00a0/]+in closer$/);

@@ -10,6 +10,7 @@ import { formMatterText } from "../text/formMatters";
 import { levelLineNames, linesSheetWords, linesWords, markSpacing } from "../text/linesAtForm";
 import { useFitting, useLengths } from "../useStore";
 import { type LinesProps, LinesTable } from "./LinesTable";
+import { usePrintedName } from "./printedName";
 import { SheetPage } from "./SheetPage";
 
 /**
@@ -19,7 +20,7 @@ import { SheetPage } from "./SheetPage";
 export function LinesSheet({ plan }: { readonly plan: Plan }) {
   const fitting = useFitting();
   const { lines } = useMemo(() => linesAtForm(plan, fitting), [plan, fitting]);
-  const title = linesSheetWords.title(fitting.title);
+  const title = linesSheetWords.title(usePrintedName());
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a narrow screen scrolls the sheet sideways, with keys as well.
     <section className="sheets" tabIndex={0} aria-label={title}>

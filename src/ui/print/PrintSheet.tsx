@@ -2,7 +2,7 @@ import type { PadProgress } from "../../app/padProgress";
 import type { Plan } from "../../core/plan/plan";
 import { linesWords } from "../text/linesAtForm";
 import { printingWords } from "../text/printing";
-import { useFitting, useLengths } from "../useStore";
+import { useLengths } from "../useStore";
 import { PrintBefore } from "./PrintBefore";
 import { PrintMeasurements } from "./PrintMeasurements";
 import { PrintPieces } from "./PrintPieces";

@@ -91,7 +91,8 @@ export const linesWords = {
     },
     turn: {
       title: "Turn the form past it",
-      text: (step: string): string => `Set a marking pin at the pointer every ${step}, all around.`,
+      text: (step: string): string =>
+        `Count the marking pins into the form: one every ${step}, at the pointer, all around.`,
     },
     tape: {
       title: "Lay the style tape",
@@ -164,11 +165,11 @@ export const linesWords = {
 /** Words of the sheet on which the lines and the bare form's measurements are written. */
 export const linesSheetWords = {
   title: (name: string): string => (name === "" ? "Level lines on the form" : `Level lines on the form, for ${name}`),
-  isFirm: "The bare form is measured on the person’s lines, and the plan stands on that.",
+  isFirm: "The bare form is measured on the person’s lines, and the plan uses it.",
   pointer:
     "For each line: the form’s nape above the floor, less the line’s distance below the nape. Fix a clamp or a flag of tape at that height on an upright stick.",
   after:
-    "Then type what the tape reads on the bare form under Padding, at the lines: the plan is updated with each measurement, and the pieces printed before that no longer hold.",
+    "Then type what the tape reads on the bare form under Padding, at the lines: the plan is updated with each measurement, and the pieces printed before that are out of date.",
   head: {
     line: "Level line",
     below: "below the nape",

@@ -26,7 +26,7 @@ const napeBone = "The lowest bone of the neck, which stands out when the head is
 export const heightText = (level: LevelName): MeasurementText => ({
   label: `${levelLabels[level]}, above the floor`,
   what: `How high the ${lineWords[level]} lies above the floor, straight up.`,
-  onBody: `Tape a measuring tape to a door frame with its zero at the floor, and stand side-on to it with the arm raised. Lead a set square from ${landmarks[level]} to the tape and read it.`,
+  onBody: `Tape a measuring tape to a door frame with its zero at the floor, and stand side-on to it with the arm raised. Lead a square from ${landmarks[level]} to the tape and read it.`,
   alone: `Stick a small flag of removable tape to a door frame at the height of ${landmarks[level]}, look in a mirror that it is level, then step away and measure.`,
   onForm: `Stand a ruler or stick upright beside the form and mark the height of its ${lineWords[level]}. Measure the height of the mark; a table serves as the floor if all heights start there.`,
   landmark: `${landmarks[level].charAt(0).toUpperCase()}${landmarks[level].slice(1)}, at the side.`,
@@ -59,7 +59,7 @@ export const lengthPlaceTexts = {
     label: "Nape, above the floor",
     what: "How high the bone at the back of the neck lies above the floor: all other heights are counted from it.",
     onBody:
-      "Bend the head forward to find the bone, then hold it upright again. Lead a set square from the bone to a tape that stands on the floor, and read it.",
+      "Bend the head forward to find the bone, then hold it upright again. Lead a square from the bone to a tape that stands on the floor, and read it.",
     alone:
       "Stand with the back to a door frame, lay a ruler level over the bone to the frame, mark it, step away and measure.",
     onForm:

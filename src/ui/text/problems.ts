@@ -69,15 +69,15 @@ export function measurementProblemText(problem: MeasurementProblem, step: Length
     case "highHipNotAboveFullHip":
       return `${whose} ${first} reads ${got}, which is not less than the ${second}, ${length(most)}. Measure both again from the waist elastic.`;
     case "heightDoesNotFitNape":
-      return `${whose} ${first} and ${second} put the line ${got} below the nape; it can only be ${between}. Measure both again above the same floor.`;
+      return `${whose} ${first} and ${second} put the line ${got} below the nape, where it cannot lie. Measure both again above the same floor.`;
     case "linesOutOfOrder":
-      return `${whose} ${first} puts its line ${got} below the nape, which is not below the line of the ${second}; it can only be ${between}. Measure both again.`;
+      return `${whose} ${first} puts its line ${got} below the nape, which is not below the line of the ${second}. Measure both again.`;
     case "heightWithoutNape":
       return `Please check: ${lower(whose)} ${first} is missing beside a height of ${got}. A distance below the nape typed as a height would read like this; if it is right, measure the nape above the same floor, for without it no height is used.`;
     case "linesClose":
       return `Please check: ${lower(whose)} ${first} and ${second} put two lines only ${got} apart. A height typed at the wrong line would read like this; if the tape says so again, it is right.`;
     case "heightsDisagree":
-      return `Please check: ${lower(whose)} ${first} puts its line ${got} below the nape, and the ${second} puts it elsewhere. A slip of unit or tape in one of them would read like this; if the tape says both again, it is right, and the first one counts.`;
+      return `Please check: ${lower(whose)} ${first} puts its line ${got} below the nape, and the ${second} puts it elsewhere. A mistake in the unit or with the tape in one of them would read like this; if the tape says both again, it is right, and the first one counts.`;
     case "unusual":
       return `Please check: ${lower(whose)} ${first} reads ${got}. A mistake in the unit or with the tape would read like this; if the tape says so again, it is right.`;
     case "unusualProportion":
