@@ -208,8 +208,8 @@ describe("what to have", () => {
     ...newFitting("cm"),
     body: { bustGirth: "122", waistGirth: "112", fullHipGirth: "132" },
     form: { bustGirth: "106", waistGirth: "88", fullHipGirth: "114" },
-    batting: { name: "thin wadding", layerThickness: "5 mm" },
-    finishingBatting: { name: "wool felt", layerThickness: "2 mm" },
+    batting: { name: "thin wadding", layerThickness: "6 mm" },
+    finishingBatting: { name: "wool felt", layerThickness: "3 mm" },
   };
   const needs = (parts: React.ReactNode, fitting: Fitting) => {
     const { container } = shown(fitting, parts);
