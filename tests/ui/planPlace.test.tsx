@@ -60,16 +60,16 @@ describe("what the plan rests on", () => {
     const form = {
       ...demo.form,
       readAtBodyLines: true as const,
-      bustGirth: "38",
-      underbustGirth: "33",
-      waistGirth: "30",
-      highHipGirth: "36",
-      fullHipGirth: "40",
-      bustFrontArc: "20",
-      underbustFrontArc: "17",
-      waistFrontArc: "15 1/2",
-      highHipFrontArc: "18",
-      fullHipFrontArc: "19 3/4",
+      bustGirth: "33",
+      underbustGirth: "28 1/2",
+      waistGirth: "26",
+      highHipGirth: "31 1/2",
+      fullHipGirth: "35",
+      bustFrontArc: "17 1/2",
+      underbustFrontArc: "14 3/4",
+      waistFrontArc: "13 1/2",
+      highHipFrontArc: "15 3/4",
+      fullHipFrontArc: "17 1/4",
     };
     const fronts = {
       underbustFrontArc: lines("underbustGirth", -sampleInches("underbustGirth") / 2),
@@ -111,11 +111,11 @@ describe("a draft", () => {
       form: {
         ...demo.form,
         readAtBodyLines: true,
-        bustGirth: "40",
-        underbustGirth: "36",
-        waistGirth: "33",
-        highHipGirth: "38",
-        fullHipGirth: "42",
+        bustGirth: "33",
+        underbustGirth: "28 1/2",
+        waistGirth: "26",
+        highHipGirth: "31 1/2",
+        fullHipGirth: "35",
       },
     };
     expect(shown(firm).text()).not.toContain("draft");
