@@ -19,6 +19,7 @@ import { solveSection } from "../../src/core/body/solveSection";
 import { levelNames } from "../../src/core/body/vocabulary";
 import { mm } from "../../src/core/units";
 import { bareOutline } from "../support/planCheckerOutline";
+import { trueBodies, trueForms, type TrueShape } from "../support/trueShapes";
 
 /**
  * What the core assumes of bodies against the published figures in shared/body-data.json, which names the sources:
@@ -142,6 +143,18 @@ describe("an average woman of the Spanish survey, measured at the three required
   });
 });
 
+describe("estimated breadth on true shapes", () => {
+  test.each(["bust", "underbust", "waist", "highHip", "fullHip"] as const)("%s", (level) => {
+    const misses = (shapes: readonly TrueShape[]) =>
+      shapes.map(({ levels }) => breadthEstimate(level, levels[level].girth).value - levels[level].breadth);
+    const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+    // Forms are what a breadth is estimated of; bodies of these shapes differ more, and both ways.
+    expect(Math.abs(mean(misses(trueForms)))).toBeLessThan(7);
+    expect(Math.abs(mean(misses(trueBodies)))).toBeLessThan(15);
+    expect(Math.sqrt(mean(misses(trueBodies).map((miss) => miss * miss)))).toBeLessThan(20);
+  });
+});
+
 describe("estimated breadth within the published spread, at small, middling and large girths", () => {
   const percentiles = {
     bust: army2012.percentiles_mm.bustGirth,
@@ -156,8 +169,9 @@ describe("estimated breadth within the published spread, at small, middling and 
     for (const girth of [percentiles[level].p5, percentiles[level].p50, percentiles[level].p95]) {
       const girths = { bustGirth: mm(900), waistGirth: mm(810), fullHipGirth: mm(980), [`${level}Girth`]: mm(girth) };
       const { breadth } = torsoReadings(girths).levels[level];
-      // At the bust calipers press in and a tape does not: ours is the broader by what that comes to.
-      const allowed = (level === "bust" ? 2.6 : 2) * heldOut[level];
+      // Published breadths and depths are of calipers that press in, taken where each is greatest. A curve whose tape reads the
+      // girth at one height is broader: at the bust and the full hip by more than two errors, as the true shapes below are.
+      const allowed = { bust: 2.7, waist: 2, fullHip: 2.4 }[level] * heldOut[level];
       expect(Math.abs(breadth.value - (intercept_mm + slope * girth))).toBeLessThan(allowed);
       expect(breadth.kind === "estimated" && Math.abs(breadth.spread - heldOut[level]) < 0.1).toBe(true);
     }

@@ -107,7 +107,10 @@ function believedTargets({ body, targets }: Basis, learned: Belief): ByLevel<Tar
   });
 }
 
-/** What is still asked of a level: a half that already agrees is left as it reads, so that nobody adds a piece for a hair. */
+/**
+ * What is still asked of a level: a half that already agrees is left as it reads, so that nobody adds a piece for a hair. What
+ * agrees is what the first plan calls true: with less, a plan carried out to the letter would ask for one piece more.
+ */
 function openTargets(quarters: QuarterReadings, now: LevelBelief, isUnderWay: boolean): QuarterReadings {
   const agrees = (left: "leftFront" | "leftBack", right: "rightFront" | "rightBack") =>
     isUnderWay &&
