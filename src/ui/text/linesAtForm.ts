@@ -154,7 +154,7 @@ export const linesWords = {
   draft: {
     offer: "Not now: look at the draft plan",
     back: "Mark the lines and measure the bare form",
-    first: "First: mark the lines and measure the bare form",
+    first: "First: mark the person’s lines",
     note: (length: string): string =>
       `This plan is a draft: measurements may come out up to ${length} off (nine in ten are within that).`,
     makesFirm: "Marking the person’s lines on the form and measuring it there makes it firm.",
