@@ -38,19 +38,20 @@ export function PaddingPlace() {
 /** The draft says what it may miss by and leads to the lines; the work on the bare form fills the screen when it is asked for. */
 function Padding({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
   const { work } = useFitting();
-  // On a phone the way to the lines stands among what comes before the first piece, and the pad stays in sight.
-  const isPhone = useMediaQuery(phoneQuery);
+  // On a phone the way to the lines stands among what comes before the first piece, and the pad stays in sight; so it does
+  // everywhere once a piece is on.
+  const isBelow = useMediaQuery(phoneQuery) || !isBare(work);
   const isAsked = useAskedThing() === linesThing;
   if (isAsked && isBare(work)) return <LinesStop plan={plan} onLater={() => goTo("plan")} />;
   return (
     <>
-      {isPhone ? null : <DraftNote plan={plan} />}
+      {isBelow ? null : <DraftNote plan={plan} />}
       {plan.pieces.length === 0 ? (
         <p className="lead">{paddingWords.nothing}</p>
       ) : (
         <PaddingBench plan={plan} progress={progress} />
       )}
-      {isPhone ? <DraftNote plan={plan} /> : null}
+      {isBelow ? <DraftNote plan={plan} /> : null}
     </>
   );
 }
