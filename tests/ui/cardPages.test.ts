@@ -63,10 +63,15 @@ test("without cards there is one page", () => {
   expect(cardPages([{ heading: null, cards: [] }], room)).toEqual([{ parts: [], isLast: true }]);
 });
 
-test("the measuring sheet asks for every reading once: needed girths, then front arcs, with the large drawings", () => {
+test("the measuring sheet asks for every reading once: needed girths, then heights, then fronts, as the study orders them", () => {
   const cards = measurePages.flatMap((page) => page.parts.flatMap((each) => each.cards));
-  expect(cards.map(({ name }) => name).toSorted()).toEqual(measurementNames.toSorted());
-  expect(cards.slice(0, 3).map(({ name }) => name)).toEqual([...requiredMeasurementNames]);
-  expect(cards.slice(0, 8).every(({ size }) => size === "large")).toBe(true);
-  expect(cards.slice(3, 8).every(({ name }) => name.endsWith("FrontArc"))).toBe(true);
+  const names = cards.map(({ name }) => name);
+  expect(names.toSorted()).toEqual(measurementNames.toSorted());
+  expect(names.slice(0, 3)).toEqual([...requiredMeasurementNames]);
+  expect(names[3]).toBe("napeHeight");
+  const large = cards.flatMap(({ name, size }) => (size === "large" ? [name] : []));
+  const fronts = names.filter((name) => name.endsWith("FrontArc") && !/Left|Right/.test(name));
+  expect(large).toEqual([...requiredMeasurementNames, ...fronts]);
+  expect(names.indexOf("waistFrontArc")).toBeGreaterThan(names.indexOf("fullHipHeight"));
+  expect(names.indexOf("waistFrontArc")).toBeLessThan(names.indexOf("waistBackArc"));
 });
