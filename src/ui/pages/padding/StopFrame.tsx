@@ -29,7 +29,7 @@ export function StopFrame<Act extends string>(props: StopFrameProps<Act>) {
   const acts = Object.keys(trail) as Act[];
   const heading = useHeadingFirst(title);
   return (
-    <section className={`stop stop-${kind}`} aria-label={region}>
+    <section className={`stop stop-${kind} stop-at-${act}`} aria-label={region}>
       <div className="stop-top">
         <ol className="stop-trail">
           {acts.map((name) => (
