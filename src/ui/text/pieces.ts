@@ -12,11 +12,28 @@ import { shownLength, unbroken } from "./shownLength";
 /** Beside a picture: `5. Front panel 2`. */
 export const numberedName = (piece: PlannedPiece): string => `${piece.order}. ${pieceName(piece)}`;
 
-/** Inside a sentence: `the front panel`, `front panel 2`. */
+/** Inside a sentence: `the front panel`, `the second front panel`; "Pin back" is heard as one word, so an article stands between. */
 export function thePiece(piece: PlannedPiece): string {
   const name = lowerFirst(pieceName(piece));
-  return /\d$/.test(name) ? name : `the ${name}`;
+  const [, kind = name, number] = /^(.*) (\d+)$/.exec(name) ?? [];
+  if (number === undefined) return `the ${name}`;
+  const ordinal = ordinals[Number(number)];
+  return ordinal === undefined ? `the ${kind} number ${number}` : `the ${ordinal} ${kind}`;
 }
+
+const ordinals: readonly (string | undefined)[] = [
+  undefined,
+  "first",
+  "second",
+  "third",
+  "fourth",
+  "fifth",
+  "sixth",
+  "seventh",
+  "eighth",
+  "ninth",
+  "tenth",
+];
 
 export const pinSentence = (piece: PlannedPiece): string => `${pinWords(piece)}.`;
 
