@@ -33,7 +33,7 @@ export const wallWords = {
   },
   own: "Your own fitting",
   ownCovered: "Your own fitting, its figures covered",
-  madeUp: (name: string): string => `${name}, sample person`,
+  madeUp: (name: string): string => (name.endsWith("(sample person)") ? name : `${name} (sample person)`),
   nothing: "On this form the tape already reads as on the person. There is nothing to pin.",
   picture: "The section",
   linesPicture: "The lines on the form",
