@@ -5,6 +5,7 @@ import { onLine } from "../core/tolerances";
 import { type Millimetres, mm } from "../core/units";
 import { entryLength, type Fitting } from "../document/fitting";
 import { bareEntries, type MeasuredEntry } from "../document/formLines";
+import { isBare } from "./isBare";
 
 /**
  * The work on the bare form before the first piece: the form is made ready, the person's level lines are marked on it, and it
@@ -31,16 +32,6 @@ export type LinesStep =
   | { readonly do: "read"; readonly level: LevelName; readonly part: LinePart }
   /** A piece lies on the form already, or all is read, here or before the fitting was begun. */
   | { readonly do: "done" };
-
-/** Whether the bare form can still be read: nothing is pinned. */
-export const isBare = (work: Fitting["work"]): boolean => {
-  const on = new Set<string>();
-  for (const entry of work) {
-    if (entry.did === "pinned") on.add(entry.piece.id);
-    if (entry.did === "unpinned") on.delete(entry.pieceId);
-  }
-  return on.size === 0;
-};
 
 export function linesAtForm(plan: Plan, { work, unit, form }: Pick<Fitting, "work" | "unit" | "form">): LinesAtForm {
   const depths = depthsOf(plan);
@@ -70,6 +61,9 @@ export interface LineReadingAsked {
   readonly level: LevelName;
   readonly part: LinePart;
 }
+
+export const isAmong = (asked: readonly LineReadingAsked[], { level, part }: LineReadingAsked): boolean =>
+  asked.some((one) => one.level === level && one.part === part);
 
 /** What is asked for and was not read yet, from the top line down. */
 export const openParts = (lines: readonly LineAtForm[]): readonly LineReadingAsked[] =>

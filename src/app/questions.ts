@@ -5,7 +5,8 @@ import { levelNames, type MeasurementName } from "../core/body/vocabulary";
 import type { Plan } from "../core/plan/plan";
 import { type Millimetres, mm } from "../core/units";
 import type { Fitting } from "../document/fitting";
-import { isBare, linesAtForm } from "./linesAtForm";
+import { linesAtForm } from "./linesAtForm";
+import { isBare } from "./isBare";
 
 /**
  * What can still be asked of body and form, and how much nearer each answer brings nine in ten measurements of the padded

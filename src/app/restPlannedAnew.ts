@@ -1,4 +1,5 @@
 import type { Fitting } from "../document/fitting";
+import { isBare } from "./isBare";
 
 /**
  * The body, the form or a batting has changed under pieces that are pinned already, as when a person is measured again
@@ -23,11 +24,6 @@ const inOrder = (entries: object): readonly string[] =>
     .toSorted();
 
 function isUnderWay({ work }: Fitting): boolean {
-  const on = new Set<string>();
-  for (const entry of work) {
-    if (entry.did === "pinned") on.add(entry.piece.id);
-    if (entry.did === "unpinned") on.delete(entry.pieceId);
-  }
   const last = work.findLast(({ did }) => did === "pinned" || did === "unpinned" || did === "replanned");
-  return on.size > 0 && last?.did !== "replanned";
+  return !isBare(work) && last?.did !== "replanned";
 }

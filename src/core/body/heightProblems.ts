@@ -139,19 +139,17 @@ const placeName = (measurements: Measurements, level: LevelName): MeasurementNam
  */
 const mayDiffer = { vertical: 15, apexTape: 45, backTape: 25, sideTape: 30 } as const;
 
+/** The apex is one; where left and right were read, the first of them stands for it. */
+const apexTapes = ["shoulderToApex", "leftShoulderToApex", "rightShoulderToApex"] as const;
+
 function disagreements(measurements: Measurements): readonly HeightProblem[] {
-  const { napeToWaist, shoulderToApex, leftShoulderToApex, rightShoulderToApex, apexToUnderbust } = measurements;
+  const { napeToWaist, apexToUnderbust } = measurements;
   const depth = (level: LevelName) => belowNape(measurements, level);
   const asked = (level: LevelName, other: MeasurementName, place: number | undefined, most: number) =>
     disagreement(measurements, level, other, place, most);
   const [bust, waist] = [depth("bust"), depth("waist")];
-  const apexTape = shoulderToApex ?? leftShoulderToApex ?? rightShoulderToApex;
-  const apexName =
-    shoulderToApex !== undefined
-      ? "shoulderToApex"
-      : leftShoulderToApex !== undefined
-        ? "leftShoulderToApex"
-        : "rightShoulderToApex";
+  const apexName = apexTapes.find((name) => measurements[name] !== undefined) ?? "shoulderToApex";
+  const apexTape = measurements[apexName];
   const isTwice = levelNames.filter((level) => measurements[`${level}BelowNape`] !== undefined);
   const down = (tape: number | undefined) => (waist === undefined || tape === undefined ? undefined : waist + tape);
   return [

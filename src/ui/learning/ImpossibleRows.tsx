@@ -5,6 +5,7 @@ import { measurementTexts } from "../text/measurements";
 import { useDerived } from "../useDerived";
 import { useDoAndSay } from "../useDone";
 import { type LengthWords, useFitting, useLengths } from "../useStore";
+import { RefusedRow } from "./RefusedRow";
 
 /** Readings that this form with these pieces on cannot give: why, and what to do, until the place is read again. */
 export function ImpossibleRows() {
@@ -13,18 +14,12 @@ export function ImpossibleRows() {
   const { write } = useLengths();
   const doAndSay = useDoAndSay();
   return standingImpossible(impossible, fitting).map((reading) => (
-    <div key={reading.entry} className="learning-row">
-      <p className="learning-line">
-        {impossibleSentence(reading, write)} <span className="learning-do">{impossibleWords.todo}</span>
-      </p>
-      <button
-        type="button"
-        className="patch"
-        onClick={() => doAndSay({ does: "ignore", readings: ofPlace(reading, impossible) }, learningWords.leftOut)}
-      >
-        {learningWords.leaveOut}
-      </button>
-    </div>
+    <RefusedRow
+      key={reading.entry}
+      sentence={impossibleSentence(reading, write)}
+      todo={impossibleWords.todo}
+      onIgnore={() => doAndSay({ does: "ignore", readings: ofPlace(reading, impossible) }, learningWords.leftOut)}
+    />
   ));
 }
 

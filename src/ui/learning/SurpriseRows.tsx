@@ -4,6 +4,7 @@ import { learningWords } from "../text/learning";
 import { measurementTexts } from "../text/measurements";
 import { useDoAndSay } from "../useDone";
 import { type LengthWords, useFitting, useLengths } from "../useStore";
+import { RefusedRow } from "./RefusedRow";
 
 /** Readings that cannot be: told beside the next action until the place is read again, or left out at a press. */
 export function SurpriseRows({ surprises }: { readonly surprises: readonly Surprise[] }) {
@@ -11,18 +12,12 @@ export function SurpriseRows({ surprises }: { readonly surprises: readonly Surpr
   const { write } = useLengths();
   const doAndSay = useDoAndSay();
   return standingOnes(surprises, fitting).map(({ entry, ...surprise }) => (
-    <div key={entry} className="learning-row">
-      <p className="learning-line">
-        {surpriseSentence(surprise, write)} <span className="learning-do">{learningWords.surpriseDo}</span>
-      </p>
-      <button
-        type="button"
-        className="patch"
-        onClick={() => doAndSay({ does: "leaveOut", entry }, learningWords.leftOut)}
-      >
-        {learningWords.leaveOut}
-      </button>
-    </div>
+    <RefusedRow
+      key={entry}
+      sentence={surpriseSentence(surprise, write)}
+      todo={learningWords.surpriseDo}
+      onIgnore={() => doAndSay({ does: "leaveOut", entry }, learningWords.leftOut)}
+    />
   ));
 }
 

@@ -1,4 +1,4 @@
-import { isBare } from "../../app/linesAtForm";
+import { isBare } from "../../app/isBare";
 import type { Plan } from "../../core/plan/plan";
 import { placeAddress } from "../place";
 import { linesWords } from "../text/linesAtForm";

@@ -114,10 +114,7 @@ function LevelTable({ level, bare, isFormMeasured }: LevelTableProps) {
               <KnownFigure value={level.body[part].value} known={level.body[part].kind} />
             </td>
             <td>
-              <KnownFigure
-                value={bare[part]}
-                known={level.form[part].kind === "measured" && !isFormMeasured ? "supposed" : level.form[part].kind}
-              />
+              <KnownFigure value={bare[part]} known={isFormMeasured ? level.form[part].kind : "estimated"} />
             </td>
             <td>
               <Figure value={mm(Math.max(0, level.predicted[part] - bare[part]))} />
@@ -135,14 +132,12 @@ function Figure({ value }: { readonly value: Millimetres }) {
 }
 
 /** A figure that was read stands plain; any other on a dashed line, with the word for it beneath. */
-function KnownFigure({ value, known }: { readonly value: Millimetres; readonly known: Reading["kind"] | "supposed" }) {
+function KnownFigure({ value, known }: { readonly value: Millimetres; readonly known: Reading["kind"] }) {
   const { step } = useLengths();
   return (
     <>
       <LengthFigure length={value} step={step} estimated={known !== "measured"} unitShown={false} />
-      {known === "measured" ? null : (
-        <span className="figures-known">{known === "supposed" ? planningWords.supposed : planningWords.guessed}</span>
-      )}
+      {known === "measured" ? null : <span className="figures-known">{planningWords.guessed}</span>}
     </>
   );
 }

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { isBare } from "../../app/linesAtForm";
+import { isBare } from "../../app/isBare";
 import type { PadProgress, TapePart } from "../../app/padProgress";
 import type { LevelName } from "../../core/body/vocabulary";
 import type { Plan } from "../../core/plan/plan";

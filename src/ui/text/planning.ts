@@ -43,8 +43,6 @@ export const planningWords = {
   toPrint: "Print it",
   tableHead: { reading: "", body: "person", form: "form now", add: "to add", after: "after" },
   formSupposed: "form now (estimated)",
-  /** A form from a size chart: nobody laid a tape around it. */
-  supposed: "estimated",
   atBodyHeight: (off: string, isBelow: boolean, level: string): string =>
     `The form at the person’s height: ${off} ${isBelow ? "below" : "above"} the form’s own ${level}.`,
   sides: (levels: string): string =>

@@ -1,5 +1,5 @@
 import { useMemo, useState } from "react";
-import { type LineReadingAsked, linesAtForm, type LinesStep, openParts } from "../../../app/linesAtForm";
+import { isAmong, type LineReadingAsked, linesAtForm, type LinesStep, openParts } from "../../../app/linesAtForm";
 import type { Plan } from "../../../core/plan/plan";
 import type { LineChange } from "../../../core/plan/lineChange";
 import { linesWords } from "../../text/linesAtForm";
@@ -70,9 +70,7 @@ function stepHere(
 ): LinesStep {
   if (next.do === "prepare" || next.do === "mark") return next;
   if (chosen !== null) return { do: "read", ...chosen };
-  const isSkipped = (one: LineReadingAsked) =>
-    skipped.some(({ level, part }) => one.level === level && one.part === part);
-  const asked = next.do === "done" ? undefined : open.find((one) => !isSkipped(one));
+  const asked = next.do === "done" ? undefined : open.find((one) => !isAmong(skipped, one));
   return asked === undefined ? { do: "done" } : { do: "read", ...asked };
 }
 

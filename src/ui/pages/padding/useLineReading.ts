@@ -1,6 +1,6 @@
 import { readingDraftKey } from "../../../app/commands";
 import { lineProblem, slippedUnit } from "../../../app/lineProblem";
-import { type LineAtForm, type LineReadingAsked, openParts } from "../../../app/linesAtForm";
+import { isAmong, type LineAtForm, type LineReadingAsked, openParts } from "../../../app/linesAtForm";
 import { isContradiction, type MeasurementProblem } from "../../../core/body/plausibility";
 import { type LinePart, linePartName } from "../../../core/form/linePart";
 import { reachOf } from "../../../core/geometry/support";
@@ -111,11 +111,6 @@ function expectedReading(plan: Plan, level: LineAtForm["level"], part: LinePart)
 /** What is asked after this reading, as long as nothing more is left out. */
 export const askedAfter = (
   lines: readonly LineAtForm[],
-  { level, part }: LineReadingAsked,
+  reading: LineReadingAsked,
   skipped: readonly LineReadingAsked[],
-): LineReadingAsked | null =>
-  openParts(lines).find(
-    (one) =>
-      !(one.level === level && one.part === part) &&
-      !skipped.some((other) => other.level === one.level && other.part === one.part),
-  ) ?? null;
+): LineReadingAsked | null => openParts(lines).find((one) => !isAmong([reading, ...skipped], one)) ?? null;
