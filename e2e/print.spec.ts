@@ -23,7 +23,7 @@ for (const format of papers) {
   }) => {
     await openDemo(page, "print");
     const names = await pieceNames(page);
-    expect(names.length).toBeGreaterThan(7);
+    expect(names.length).toBeGreaterThan(4);
     expect(await page.locator(".sheet-figures .drawing").count()).toBe(2);
     // Two papers are usual: small cut drawings beside a padding sheet of two sides are for whoever asks.
     await page.getByRole("checkbox", { name: /^Small cut drawings/ }).check();
@@ -41,15 +41,17 @@ for (const format of papers) {
     expect([1, 2]).toContain(sheets.length);
     const small = pages.slice(sheets.length).join(" ");
     for (const name of names) for (const text of [sheets.join(" "), small]) expect(text).toContain(name);
-    // As many top edges and lower edges as pieces that are no cup pads, each with its width.
-    const flat = names.filter((name) => !/cup pad/i.test(name)).length;
-    for (const edge of ["top", "lower"])
-      expect(small.match(new RegExp(`\\d in at the ${edge} edge`, "g"))).toHaveLength(flat);
-    for (const { cut } of samplePieces()) {
-      if (cut.shape === "disc") continue;
-      expect(small).toContain(`${widthText(cut.widths[0])} in at the top edge`);
-      expect(small).toContain(`${widthText(cut.widths.at(-1))} in at the lower edge`);
-    }
+    // One width for every line that a layer crosses, and where its two ends lie.
+    const flat = samplePieces()
+      .flatMap(({ cut }) => cut)
+      .flatMap((cut) => (cut.shape === "strip" || cut.shape === "panel" ? [cut] : []));
+    expect(small.match(/\d in (above|below) the (bust|underbust|waist|high hip|full hip)/g)).toHaveLength(
+      2 * flat.length,
+    );
+    for (const { widths } of flat)
+      for (const width of widths) {
+        expect(widthTexts(width).some((text) => small.includes(`${text} in at the `))).toBe(true);
+      }
     expect(pages[sheets.length]).toContain(`Small cut drawings for ${sampleTitle}`);
     expect(pages[0]).toContain("Mark five level lines on the form, straight down from the nape: bust ");
     expect(pages[0]).toContain("If a bra is worn under the clothes, put it on the form");
@@ -64,7 +66,7 @@ for (const format of papers) {
   test(`the largest plan goes on overleaf on ${format} and nothing of it is cut off`, async ({ page }) => {
     await largestPlan(page);
     const names = await pieceNames(page);
-    expect(names.length).toBeGreaterThan(12);
+    expect(names.length).toBeGreaterThan(5);
     await page.getByRole("checkbox", { name: /^Level lines/ }).uncheck();
     const sheets = await page.locator(".sheet").count();
     const pages = await printed(page, format);
@@ -98,7 +100,7 @@ for (const format of papers) {
     expectContinued(pages, "Measuring sheet");
   });
 
-  test(`cut drawings on ${format}: every piece once with its sizes, and the test square`, async ({ page }) => {
+  test(`cut drawings on ${format}: every layer with its sizes, and the test square`, async ({ page }) => {
     await openDemo(page, "print");
     const names = await pieceNames(page);
     const sizes = await page.locator(".sheet-pieces tbody td:nth-child(3)").allTextContents();
@@ -107,7 +109,7 @@ for (const format of papers) {
     const pages = await printed(page, format);
     expect(pages).toHaveLength(sheets);
     const all = pages.join(" ");
-    for (const name of names) expect(all.split(new RegExp(`(?<!\\d)${name}(?!\\d)`))).toHaveLength(2);
+    for (const name of names) expect(all.split(new RegExp(`(?<!\\d)${name}(?!\\d)`)).length).toBeGreaterThan(1);
     for (const size of sizes) expect(all).toContain(size.replace(/\s+/g, " "));
     expect(pages[0]).toContain("this square measures 2 in each way");
     expectContinued(pages, `Cut drawings for ${sampleTitle}`);
@@ -121,7 +123,7 @@ for (const format of papers) {
     await page.getByRole("checkbox", { name: /^Cut drawings/ }).check();
     const words = await pdfWordSizes(await page.pdf({ format, printBackground: true }));
     const all = words.map((each) => each.words).join(" ");
-    for (const shown of ["underbust", "RIGHT", "at the lower edge", "side seam", "front waist"])
+    for (const shown of ["underbust", "RIGHT", "at the waist", "side seam", "front waist"])
       expect(all.toLowerCase()).toContain(shown.toLowerCase());
     expect(words.length).toBeGreaterThan(500);
     // Text is set in 8.5 points and more; a hundredth is left for rounding.
@@ -213,8 +215,9 @@ function samplePieces(): PlanFile["pieces"] {
   return (JSON.parse(execFileSync(process.execPath, command, { encoding: "utf8" })) as PlanFile).pieces;
 }
 
-const widthText = (width?: { readonly leftMm: number; readonly rightMm: number }): string =>
-  inchText(((width?.leftMm ?? 0) + (width?.rightMm ?? 0)) / 25.4);
+/** What a width may be written as: the file rounds both of its sides to a tenth of a millimeter. */
+const widthTexts = ({ leftMm, rightMm }: { readonly leftMm: number; readonly rightMm: number }): readonly string[] =>
+  [-0.1, 0, 0.1].map((rounded) => inchText((leftMm + rightMm + rounded) / 25.4));
 
 async function chooseOnly(page: Page, name: string): Promise<void> {
   await page.getByRole("checkbox", { name: new RegExp(name) }).check();

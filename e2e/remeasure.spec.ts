@@ -99,7 +99,7 @@ test("cautions, lines and bra stand above the first piece; after it the pins are
   page,
 }) => {
   const dust = page.getByText(/^Count the pins in, .* Wear a dust mask\./);
-  const first = page.getByRole("heading", { name: /^Pin the wrap, all the way around/ });
+  const first = page.getByRole("heading", { name: /^Pin the waist wrap, all the way around/ });
   await expect(
     page.getByText(/^Mark five level lines on the form, straight down from the nape: bust\s[\d/\s]+\sin/),
   ).toBeVisible();

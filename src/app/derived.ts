@@ -16,6 +16,7 @@ import { type Learning, learning, planInForce } from "./learning";
 import { type PadProgress, padProgress } from "./padProgress";
 import { onceAsked, remembered } from "./remembered";
 import { type ImpossibleReading, possibleWork, replay } from "./replay";
+import { type CurrentStep, currentStep } from "./steps/currentStep";
 import { type WorthHistory, worthHistories } from "./worthHistory";
 
 /**
@@ -40,6 +41,8 @@ export interface Derived {
   readonly worth: () => WorthHistory | null;
   /** What the pieces of a plan made anew can be made of. */
   readonly madeOf: () => readonly MadeOf[];
+  /** The one next step of the padding. */
+  readonly step: () => CurrentStep | null;
 }
 
 export interface FittingProblems {
@@ -84,7 +87,8 @@ export function derivation(): (fitting: SettledFitting) => Derived {
   const histories = worthHistories();
   const askedOf = remembered(
     ({ first, planning, input, read, fitting }: Asked) => [first, planning, input, read, fitting.work, fitting.unit],
-    (asked): Pick<Derived, "learning" | "worth" | "madeOf"> => ({
+    (asked): Pick<Derived, "learning" | "worth" | "madeOf" | "step"> => ({
+      step: onceAsked(() => stepOfWork(asked)),
       learning: onceAsked(() => learningOfWork(asked)),
       worth: onceAsked(() => worthOfWork(asked, histories)),
       madeOf: onceAsked(() => madeOfCut(asked)),
@@ -216,6 +220,11 @@ function planUnderway({ planning, input, read: { lengths }, fitting }: Underway)
 function learningOfWork({ planning, input, read: { lengths }, fitting }: Underway): Learning | null {
   if (planning.kind === "waiting" || input === null || lengths === null) return null;
   return learning(planning.plan, input, fitting, lengths.readingError);
+}
+
+function stepOfWork({ planning, input, read: { lengths }, fitting }: Underway): CurrentStep | null {
+  if (planning.kind === "waiting" || input === null || lengths === null) return null;
+  return currentStep(planning.plan, input, fitting, lengths.readingError);
 }
 
 function worthOfWork(

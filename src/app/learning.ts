@@ -6,8 +6,8 @@ import type { Plan, PlannedPiece } from "../core/plan/plan";
 import { type PlanChange, planChange } from "../core/plan/planChange";
 import { type Replan, replanFitting } from "../core/plan/replanFitting";
 import { type Millimetres, mm } from "../core/units";
-import type { PieceFile } from "../document/pieceFile";
-import { basisOf, replay, type Work } from "./replay";
+import type { AnyPieceFile } from "../document/fitting";
+import { basisOf, replay, type Replayed, type Work } from "./replay";
 
 /**
  * What the tape has taught so far, and the plan that would follow from it. Nothing changes under a person's hands: the plan in force is
@@ -33,18 +33,30 @@ export function planInForce(first: Plan, input: PlanInput, fitting: Work, readin
       .slice(0, at)
       .flatMap((entry) => (entry.did === "pinned" ? [[entry.piece.id, entry.piece] as const] : [])),
   );
-  return atReplans.reduce((inForce, { pinned, rereads }) => {
-    const replan = replanFitting(input, { pinned, rereads, cut: leftOf(inForce, pinned), readingError });
+  return atReplans.reduce((inForce, { pinned, rereads, cut, everPinned }) => {
+    const left = cutOf(leftOf(inForce, pinned), cut);
+    const replan = replanFitting(input, { pinned, rereads, cut: left, everPinned, readingError });
     return joined(loggedPieces(pinned, files), replan);
   }, first);
 }
+
+/** What would be planned now, from all the work so far. */
+export function replanNow(inForce: Plan, input: PlanInput, fitting: Work, readingError: Millimetres): Replan {
+  const { pinned, rereads, cut, everPinned } = replay(input, fitting, readingError).now;
+  const left = cutOf(leftOf(inForce, pinned), cut);
+  return replanFitting(input, { pinned, rereads, cut: left, everPinned, readingError });
+}
+
+/** Pieces that are left and known to be cut; a log that tells of no steps, as older ones, takes all of them for cut. */
+const cutOf = (left: readonly PlannedPiece[], cut: Replayed["cut"]): readonly PlannedPiece[] =>
+  cut === null ? left : left.filter(({ id }) => cut.has(id));
 
 /** What was learned by all the work so far; null while nothing has been read. */
 export function learning(inForce: Plan, input: PlanInput, fitting: Work, readingError: Millimetres): Learning | null {
   const { pinned, rereads } = replay(input, fitting, readingError).now;
   if (rereads.length === 0) return null;
   const left = leftOf(inForce, pinned);
-  const replan = replanFitting(input, { pinned, rereads, cut: left, readingError });
+  const replan = replanNow(inForce, input, fitting, readingError);
   const lastReplan = fitting.work.findLastIndex((entry) => entry.did === "replanned");
   const readingCount = rereads.reduce((count, { readings }) => count + Object.keys(readings).length, 0);
   return {
@@ -59,7 +71,7 @@ const leftOf = ({ pieces }: Plan, pinned: readonly Piece[]): readonly PlannedPie
   pieces.filter((piece) => !pinned.some(({ id }) => id === piece.id));
 
 /** What is pinned, with what each piece was to read when it was pinned. */
-const loggedPieces = (pinned: readonly Piece[], files: ReadonlyMap<string, PieceFile>): readonly PlannedPiece[] =>
+const loggedPieces = (pinned: readonly Piece[], files: ReadonlyMap<string, AnyPieceFile>): readonly PlannedPiece[] =>
   pinned.flatMap((piece): readonly PlannedPiece[] => {
     const file = files.get(piece.id);
     return file === undefined ? [] : [{ ...piece, readingsAfter: readingsOf(file) }];
@@ -76,7 +88,7 @@ function joined(logged: readonly PlannedPiece[], { plan, now }: Replan): Plan {
   return { ...plan, pieces: [...pinned, ...rest] };
 }
 
-const readingsOf = (file: PieceFile): PlannedPiece["readingsAfter"] => {
+const readingsOf = (file: AnyPieceFile): PlannedPiece["readingsAfter"] => {
   const at = (level: LevelName) => {
     const { girthMm, frontArcMm, backArcMm } = file.readingsAfter[level];
     return { girth: mm(girthMm), frontArc: mm(frontArcMm), backArc: mm(backArcMm) };

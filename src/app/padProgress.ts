@@ -1,8 +1,7 @@
 import { type ByLevel, type LevelName, levelNames, type MeasurementName } from "../core/body/vocabulary";
 import type { Plan, PlannedPiece, TapeReading } from "../core/plan/plan";
 import { type Millimetres, mm } from "../core/units";
-import { entryLength, type Fitting } from "../document/fitting";
-import type { PieceFile } from "../document/pieceFile";
+import { type AnyPieceFile, entryLength, type Fitting } from "../document/fitting";
 
 /**
  * How far the padding has come: which pieces are on the form, which one is next, and what the tape reads now at every
@@ -62,7 +61,7 @@ export function padProgress(plan: Plan, { work, unit }: Pick<Fitting, "work" | "
 }
 
 /** How much each reading grows when this piece goes on, in the order of the plan it belongs to. */
-export function pieceGain(plan: Plan, piece: PieceFile | PlannedPiece): ByLevel<TapeReading> {
+export function pieceGain(plan: Plan, piece: AnyPieceFile | PlannedPiece): ByLevel<TapeReading> {
   const at = plan.pieces.findIndex(({ id }) => id === piece.id);
   const planned = plan.pieces[at];
   if (planned === undefined) return levelsNow(() => noGain);
@@ -164,7 +163,7 @@ function shareGirth(now: LevelNow, girth: NowReading): LevelNow {
   };
 }
 
-function lastPinned(work: Fitting["work"], id: string): PieceFile | undefined {
+function lastPinned(work: Fitting["work"], id: string): AnyPieceFile | undefined {
   const found = work.findLast((entry) => entry.did === "pinned" && entry.piece.id === id);
   return found?.did === "pinned" ? found.piece : undefined;
 }

@@ -5,11 +5,10 @@ import type { FormLines } from "../core/form/formLines";
 import type { Piece } from "../core/padding/piece";
 import { type Basis, basis, type PlanInput } from "../core/plan/basis";
 import { trimmed } from "../core/plan/corrected";
-import { limitsFrom } from "../core/plan/replanFitting";
+import { limitsFrom } from "../core/plan/evidence";
 import { trialPiece } from "../core/plan/trialPiece";
 import type { Millimetres } from "../core/units";
-import { entryLength, type Fitting, type WorkEntry } from "../document/fitting";
-import { pieceFromFile } from "../document/pieceFile";
+import { entryLength, type Fitting, pieceFromWork, trialLayers, type WorkEntry } from "../document/fitting";
 
 export type Work = Pick<Fitting, "work" | "unit">;
 
@@ -17,6 +16,10 @@ export type Work = Pick<Fitting, "work" | "unit">;
 export interface Replayed {
   readonly pinned: readonly Piece[];
   readonly rereads: readonly Reread[];
+  /** Pieces that were cut so far; null where the log tells of no such steps. */
+  readonly cut: ReadonlySet<string> | null;
+  /** Ids of all pieces that ever lay on the form. */
+  readonly everPinned: readonly string[];
 }
 
 /** A reading that this form with these pieces on cannot give: the entry of the log, what was read (mm) and what can be. */
@@ -41,13 +44,15 @@ export interface Replay {
 export function replay(input: PlanInput, { work, unit }: Work, readingError: Millimetres): Replay {
   const limits = readingLimits(limitsFrom(input, basisOf(input), readingError));
   let pinned: readonly Piece[] = [];
+  let cut: ReadonlySet<string> | null = null;
+  const everPinned = new Set<string>();
   let isChanged = true;
   const rereads: Reread[] = [];
   const atReplans: Replayed[] = [];
   const impossible: ImpossibleReading[] = [];
   for (const [entry, step] of work.entries()) {
     if (step.did === "replanned") {
-      if (isChanged) atReplans.push({ pinned, rereads: [...rereads] });
+      if (isChanged) atReplans.push({ pinned, rereads: [...rereads], cut, everPinned: [...everPinned] });
       isChanged = false;
       continue;
     }
@@ -58,9 +63,15 @@ export function replay(input: PlanInput, { work, unit }: Work, readingError: Mil
     if (step.did === "measured") addReading(rereads, pinned, without(read[0]?.readings ?? {}, beyond));
     else if (step.did === "trial" && beyond.length === 0) rereads.push(...read);
     pinned = pinnedAfter(pinned, step, input);
+    cut = cutAfter(cut, step);
+    if (step.did === "pinned") everPinned.add(step.piece.id);
     isChanged = true;
   }
-  return { atReplans: atReplans.slice(-mostReplans), now: { pinned, rereads }, impossible };
+  return {
+    atReplans: atReplans.slice(-mostReplans),
+    now: { pinned, rereads, cut, everPinned: [...everPinned] },
+    impossible,
+  };
 }
 
 /** A person who plans the rest anew after every piece of a usual plan does so fewer times than this. */
@@ -138,7 +149,7 @@ function beyondLimits(
 function pinnedAfter(pinned: readonly Piece[], entry: WorkEntry, input: PlanInput): readonly Piece[] {
   switch (entry.did) {
     case "pinned":
-      return [...pinned.filter(({ id }) => id !== entry.piece.id), pieceFromFile(entry.piece)];
+      return [...pinned.filter(({ id }) => id !== entry.piece.id), pieceFromWork(entry.piece)];
     case "unpinned":
       return pinned.filter(({ id }) => id !== entry.pieceId);
     case "trimmed":
@@ -148,6 +159,12 @@ function pinnedAfter(pinned: readonly Piece[], entry: WorkEntry, input: PlanInpu
     default:
       return pinned;
   }
+}
+
+/** A log that tells how the form was made ready tells of cuts as well. */
+function cutAfter(cut: ReadonlySet<string> | null, entry: WorkEntry): ReadonlySet<string> | null {
+  if (entry.did === "cut" || entry.did === "stacked") return new Set(cut).add(entry.pieceId);
+  return entry.did === "prepared" || entry.did === "marked" ? new Set(cut) : cut;
 }
 
 /** Readings taken one after the other with the same pieces on are one round, unless a place is read twice. */
@@ -177,13 +194,14 @@ function trialReadings(
   entry: Extract<WorkEntry, { readonly did: "trial" }>,
   unit: Fitting["unit"],
 ): readonly Reread[] {
+  if (entry.before === undefined || entry.after === undefined) return [];
   const [before, after] = [entryLength(entry.before, unit), entryLength(entry.after, unit)];
   // The trial is wrapped at the waist; one tried elsewhere teaches nothing here.
   if (!before.ok || !after.ok || entry.level !== "waist") return [];
   const name = "waistGirth";
   const batting =
     entry.batting === input.finishingBatting?.name && entry.batting !== input.batting.name ? "finishing" : "building";
-  const trial = { ...trialPiece(basisOf(input), input.batting.layerThickness), plies: entry.plies, batting } as const;
+  const trial = trialPiece(basisOf(input), input.batting.layerThickness, trialLayers(entry), batting);
   return [
     { pinned: [], readings: { [name]: before.value } },
     { pinned: [trial], readings: { [name]: after.value } },

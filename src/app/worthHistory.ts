@@ -3,7 +3,7 @@ import { belief } from "../core/calibration/belief";
 import type { BelievedWorth } from "../core/calibration/believed";
 import type { BattingRole } from "../core/material";
 import type { PlanInput } from "../core/plan/basis";
-import { evidence } from "../core/plan/replanFitting";
+import { evidence } from "../core/plan/evidence";
 import type { Millimetres } from "../core/units";
 import type { Fitting, WorkEntry } from "../document/fitting";
 import { basisOf, replay, type Work } from "./replay";

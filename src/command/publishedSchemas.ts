@@ -1,6 +1,7 @@
 import { measurementNames } from "../core/body/vocabulary";
 import { fittingSchema } from "../document/fitting";
 import { planFileSchema } from "../document/planFile";
+import { stepFileSchema } from "../document/stepFile";
 import { z } from "../document/strictZod";
 import { measurementTexts } from "../ui/text/measurements";
 
@@ -11,6 +12,7 @@ import { measurementTexts } from "../ui/text/measurements";
 export const publishedSchemas: { readonly [file: string]: string } = {
   "fitting.schema.json": schemaText(withMeasurements(z.toJSONSchema(fittingSchema, { io: "input" }))),
   "plan.schema.json": schemaText(z.toJSONSchema(planFileSchema)),
+  "next.schema.json": schemaText(z.toJSONSchema(stepFileSchema)),
 };
 
 function schemaText(schema: object): string {

@@ -21,8 +21,10 @@ import { fittingProblems, type FilePath, type FittingProblem } from "./fittingPr
 import type { Frozen } from "./frozen";
 import { brokenJsonLimit, jsonLimits } from "./jsonLimits";
 import { isSlip, nearestName } from "./nearestName";
+import type { Piece } from "../core/padding/piece";
+import { pieceFileSchema, pieceFromFile } from "./pieceFile";
+import { pieceFileV1Schema, pieceFromFileV1 } from "./pieceFileV1";
 import { withKeysOfToday } from "./olderKeys";
-import { pieceFileSchema } from "./pieceFile";
 
 /**
  * The fitting: one body, one form, one batting and the work done so far, as a person may write it by hand and as the
@@ -74,6 +76,15 @@ export type BattingEntry = Frozen<z.infer<typeof battingSchema>>;
 export const preparations = ["form"] as const;
 
 const moment = z.exactOptional(z.string().max(40)).meta({ description: "A moment, as ISO 8601 text." });
+/** Pieces of both versions of the plan file are read; only the newer one is written. */
+const anyPieceSchema = z.union([pieceFileSchema, pieceFileV1Schema]);
+export type AnyPieceFile = Frozen<z.infer<typeof anyPieceSchema>>;
+
+const pieceIdSchema = z.string().min(1).max(100);
+
+/** Three times the pieces of the largest plan that was seen. */
+const mostAtOnce = 200;
+
 const placeBelowNape = z.exactOptional(z.number().min(1).max(3000));
 const linePlacesSchema = z
   .strictObject(
@@ -86,8 +97,8 @@ const linePlacesSchema = z
       "Of a measurement while nothing is pinned: how far below the nape each line was marked on the form (mm). Left out, it is the person's line as it is known now.",
   });
 const workSchema = z.discriminatedUnion("did", [
-  z.strictObject({ did: z.literal("pinned"), piece: pieceFileSchema, at: moment }),
-  z.strictObject({ did: z.literal("unpinned"), pieceId: z.string().min(1).max(100), at: moment }),
+  z.strictObject({ did: z.literal("pinned"), piece: anyPieceSchema, at: moment }),
+  z.strictObject({ did: z.literal("unpinned"), pieceId: pieceIdSchema, at: moment }),
   z.strictObject({
     did: z.literal("measured"),
     readings: entriesSchema,
@@ -101,9 +112,10 @@ const workSchema = z.discriminatedUnion("did", [
     did: z.literal("trial"),
     batting: z.string().max(100),
     level: z.enum(levelNames),
-    plies: z.int().min(1).max(20),
-    before: entrySchema,
-    after: entrySchema,
+    layers: z.exactOptional(z.int().min(1).max(20)),
+    plies: z.exactOptional(z.int().min(1).max(20)).meta({ description: "What older files call layers." }),
+    before: z.exactOptional(entrySchema).meta({ description: "The waist before; without it no trial was made." }),
+    after: z.exactOptional(entrySchema),
     at: moment,
   }),
   z
@@ -119,12 +131,32 @@ const workSchema = z.discriminatedUnion("did", [
     })
     .meta({ description: "The person's level lines were marked on the bare form." }),
   z
+    .strictObject({ did: z.literal("cut"), pieceId: pieceIdSchema, at: moment })
+    .meta({ description: "Every layer of a piece of the plan was cut." }),
+  z
+    .strictObject({ did: z.literal("stacked"), pieceId: pieceIdSchema, at: moment })
+    .meta({ description: "The layers of a piece were laid on each other and basted, lying flat." }),
+  z
+    .strictObject({
+      did: z.literal("basted"),
+      pieceIds: z.array(pieceIdSchema).max(mostAtOnce),
+      pins: z.exactOptional(z.int().min(0).max(10_000)).meta({ description: "How many pins were taken out." }),
+      at: moment,
+    })
+    .meta({ description: "Pinned pieces were sewn down with long stitches and their pins taken out." }),
+  z
+    .strictObject({ did: z.literal("linesCarried"), at: moment })
+    .meta({ description: "The level lines, center lines and sides were marked again over what is pinned." }),
+  z
+    .strictObject({ did: z.literal("looked"), at: moment })
+    .meta({ description: "The padded form was looked at from the front and the side, beside the person." }),
+  z
     .strictObject({ did: z.literal("replanned"), at: moment })
     .meta({ description: "The remaining pieces were updated from the measurements up to here." }),
   z
     .strictObject({
       did: z.literal("trimmed"),
-      pieceId: z.string().min(1).max(100),
+      pieceId: pieceIdSchema,
       level: z.enum(levelNames),
       eachSideMm: z.number().min(0).max(1000),
       at: moment,
@@ -282,7 +314,7 @@ export function withUnit(fitting: Fitting, unit: LengthUnit): Fitting {
     ...(readingError === undefined ? {} : { readingError: keep(readingError) }),
     work: fitting.work.map((entry) => {
       if (entry.did === "measured") return { ...entry, readings: keepAll(entry.readings) };
-      if (entry.did === "trial") return { ...entry, before: keep(entry.before), after: keep(entry.after) };
+      if (entry.did === "trial") return { ...entry, ...keepAll(trialEntries(entry)) };
       return entry;
     }),
   };
@@ -349,7 +381,7 @@ const fittingEntries = (fitting: Fitting): readonly PlacedEntry[] => [
   ...(fitting.readingError === undefined ? [] : placed([], { readingError: fitting.readingError })),
   ...fitting.work.flatMap((entry, i) => {
     if (entry.did === "measured") return placed(["work", i, "readings"], entry.readings);
-    return entry.did === "trial" ? placed(["work", i], { before: entry.before, after: entry.after }) : [];
+    return entry.did === "trial" ? placed(["work", i], trialEntries(entry)) : [];
   }),
 ];
 interface PlacedEntry {
@@ -368,9 +400,6 @@ function piecesAtOnce({ work }: Fitting): readonly FittingProblem[] {
   return [];
 }
 
-/** Three times the pieces of the largest plan that was seen. */
-const mostAtOnce = 200;
-
 const placed = (path: FilePath, entries: { readonly [key: string]: Entry }): readonly PlacedEntry[] =>
   Object.entries(entries).map(([key, entry]) => ({ path: [...path, key], entry }));
 
@@ -388,3 +417,18 @@ const unreadableEntries = (fitting: Fitting): readonly FittingProblem[] =>
     const length = entryLength(entry, fitting.unit);
     return length.ok ? [] : [{ path, code: "unreadableLength", problem: length.problem }];
   });
+
+/** The piece that a log entry describes, whichever version wrote it. */
+export const pieceFromWork = (file: AnyPieceFile): Piece =>
+  "kind" in file ? pieceFromFile(file) : pieceFromFileV1(file);
+
+type TrialEntry = Extract<WorkEntry, { readonly did: "trial" }>;
+
+/** The two readings of a trial, or none where it was passed over. */
+const trialEntries = ({ before, after }: TrialEntry): { readonly before?: Entry; readonly after?: Entry } => ({
+  ...(before === undefined ? {} : { before }),
+  ...(after === undefined ? {} : { after }),
+});
+
+/** How many layers a trial has. */
+export const trialLayers = ({ layers, plies }: TrialEntry): number => layers ?? plies ?? 1;

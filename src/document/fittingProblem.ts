@@ -55,6 +55,16 @@ function issueProblems(
   const path = issue.path.map((step) => (typeof step === "number" ? step : String(step)));
   const value = valueAt(file, path);
   const last = path.at(-1);
+  if (issue.code === "invalid_union") {
+    // Of several shapes that an object may have, the nearest is meant: that with the least wrong inside it.
+    const shapes = issue.errors.filter((errors) => errors.some(isWithin));
+    const nearest = shapes.reduce<(typeof shapes)[number]>(
+      (best, errors) => (best.length > 0 && best.length <= errors.length ? best : errors),
+      [],
+    );
+    if (nearest.length > 0)
+      return nearest.flatMap((inner) => issueProblems({ ...inner, path: [...issue.path, ...inner.path] }, file, known));
+  }
   if (issue.code === "unrecognized_keys") {
     return issue.keys
       .slice(0, mostNamed)
@@ -79,6 +89,8 @@ function issueProblems(
   }
   return [{ path, code: "wrongKind", got: kindOf(value), expected: expectedKinds(issue) }];
 }
+
+const isWithin = ({ path, code }: z.core.$ZodIssue): boolean => path.length > 0 || code === "unrecognized_keys";
 
 const valueAt = (file: unknown, path: FilePath): unknown =>
   path.reduce<unknown>(

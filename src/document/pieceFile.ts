@@ -1,19 +1,22 @@
 import type { PieceProblem } from "./fittingProblem";
 import { z } from "./strictZod";
-import type { LevelName } from "../core/body/vocabulary";
+import { type LevelName, levelNames } from "../core/body/vocabulary";
 import { battingRoles } from "../core/material";
-import { pieceZones, type CutWidth, type Piece, type PieceAnchor, type PieceCut } from "../core/padding/piece";
+import type { EndPlace, LayerCut, LineWidth } from "../core/padding/layerCut";
+import { type Piece, pieceKinds, pieceZones } from "../core/padding/piece";
 import type { PlannedPiece, TapeReading, TapeReadings } from "../core/plan/plan";
 import { mm, type Millimetres } from "../core/units";
+import { anchors, type Layer } from "../core/padding/layer";
 import type { Frozen } from "./frozen";
 
 /**
- * One piece of batting as files write it: in the plan file and in a fitting's log of work. Every length is a plain
- * number of millimetres under a key that ends in `Mm`, rounded to a tenth.
+ * One piece of batting as version 2 of the plan file writes it, and as a fitting's log of work keeps it. Every length is a plain
+ * number of millimetres under a key that ends in `Mm`.
  */
 const longestMm = 20_000;
-const lengthMm = z.number().min(0).max(longestMm);
-const placeMm = z.number().min(-5000).max(5000);
+export const lengthMm = z.number().min(0).max(longestMm);
+export const placeMm = z.number().min(-5000).max(5000);
+const levelSchema = z.enum(levelNames);
 
 export const tapeReadingSchema = z.strictObject({ girthMm: lengthMm, frontArcMm: lengthMm, backArcMm: lengthMm }).meta({
   id: "tapeReading",
@@ -21,85 +24,106 @@ export const tapeReadingSchema = z.strictObject({ girthMm: lengthMm, frontArcMm:
     "What the tape reads at one level line: all around (girth), and the front and the back from side seam to side seam.",
 });
 
-const cutWidthsSchema = z
-  .array(z.strictObject({ belowTopMm: lengthMm, leftMm: placeMm, rightMm: placeMm }))
-  .min(2)
-  .max(400)
-  .superRefine((widths, found) => {
-    for (const [i, { belowTopMm, leftMm, rightMm }] of widths.entries()) {
-      const above = widths[i - 1]?.belowTopMm ?? 0;
-      if (belowTopMm < above) tell(found, i, { is: "order", at: belowTopMm, above });
-      if (leftMm + rightMm < 0) tell(found, i, { is: "sides", start: -rightMm, end: leftMm });
-    }
+export const readingsAfterSchema = z
+  .strictObject({
+    bust: tapeReadingSchema,
+    underbust: tapeReadingSchema,
+    waist: tapeReadingSchema,
+    highHip: tapeReadingSchema,
+    fullHip: tapeReadingSchema,
+  } satisfies {
+    readonly [level in LevelName]: z.ZodType;
   })
-  .meta({
-    description:
-      "How far the outline lies to the wearer's left and right of the center line, at a distance below the top edge.",
-  });
-
-const cutSchema = z
-  .discriminatedUnion("shape", [
-    z.strictObject({ shape: z.literal("strip"), lengthMm, widthMm: lengthMm, widths: cutWidthsSchema }),
-    z.strictObject({ shape: z.literal("panel"), heightMm: lengthMm, widths: cutWidthsSchema }),
-    z.strictObject({ shape: z.literal("disc"), diameterMm: lengthMm }),
-  ])
-  .meta({ description: "The true size to cut, lying flat, on the surface the piece lies on." });
+  .meta({ description: "What the tape reads at every level line once this piece and all before it are pinned." });
 
 /** Rows that no piece can have, as a problem at their place. */
-const tell = (found: z.RefinementCtx<unknown>, row: number, problem: PieceProblem): void =>
+export const tellRow = (found: z.RefinementCtx<unknown>, row: number, problem: PieceProblem): void =>
   found.addIssue({ code: "custom", path: [row], params: { problem } });
+
+const rowSchema = z.strictObject({ depthBelowNapeMm: placeMm, startMm: placeMm, endMm: placeMm });
+
+export const layerSchema = z.strictObject({
+  batting: z.enum(battingRoles).meta({ description: "Which of the fitting's battings it is cut from." }),
+  thicknessMm: z
+    .number()
+    .min(0.1)
+    .max(100)
+    .meta({ description: "One thickness of batting under a snug tape, as it is estimated now." }),
+  featherMm: z.number().min(0).max(100).meta({
+    description:
+      "Thickness at a place = thicknessMm × min(1, distance to the outline / featherMm), the distance taken in the plane of (distance from the anchor, distance straight down from the nape). Zero is cut square.",
+  }),
+  wrap: z.boolean().meta({ description: "Goes all the way around: only its top and bottom are outline." }),
+  rows: z
+    .array(rowSchema)
+    .min(2)
+    .max(400)
+    .superRefine((rows, found) => {
+      for (const [i, { depthBelowNapeMm, startMm, endMm }] of rows.entries()) {
+        const above = rows[i - 1]?.depthBelowNapeMm;
+        if (above !== undefined && depthBelowNapeMm <= above)
+          tellRow(found, i, { is: "order", at: depthBelowNapeMm, above });
+        if (endMm < startMm) tellRow(found, i, { is: "sides", start: startMm, end: endMm });
+      }
+    })
+    .meta({
+      description:
+        "The outline from the top edge to the bottom edge at heights at most 20 mm apart, straight between them: how far straight down from the nape, and distances along the bare form's surface from the piece's anchor, positive to the wearer's left.",
+    }),
+});
+
+const endSchema = z.strictObject({ level: levelSchema, distanceMm: lengthMm, side: z.enum(["above", "below"]) });
+const widthsSchema = z
+  .array(z.strictObject({ level: levelSchema, belowTopMm: lengthMm, leftMm: placeMm, rightMm: placeMm }))
+  .max(20);
+const dartsSchema = z
+  .array(
+    z.strictObject({
+      from: z.enum(["top", "bottom", ...levelNames]),
+      kind: z.enum(["dart", "slit"]),
+      count: z.int().min(1).max(100),
+      widthMm: lengthMm,
+      depthMm: lengthMm,
+    }),
+  )
+  .max(20);
+const flatShape = {
+  heightMm: lengthMm,
+  top: endSchema.meta({ description: "Where the top edge lies, from the nearest level line." }),
+  bottom: endSchema,
+  topWidthMm: lengthMm,
+  bottomWidthMm: lengthMm,
+  widths: widthsSchema.meta({
+    description: "Where level lines cross it: how far it reaches to the wearer's left and right of the anchor line.",
+  }),
+  darts: dartsSchema,
+};
+
+export const layerCutSchema = z
+  .discriminatedUnion("shape", [
+    z.strictObject({ shape: z.literal("strip"), ...flatShape }),
+    z.strictObject({ shape: z.literal("panel"), ...flatShape }),
+    z.strictObject({ shape: z.literal("disc"), diameterMm: lengthMm }),
+    z.strictObject({ shape: z.literal("bought") }),
+  ])
+  .meta({ description: "The size to cut one layer, lying flat, on the surface it lies on." });
 
 export const pieceFileSchema = z.strictObject({
   id: z.string().min(1).max(100),
   order: z.int().min(1).max(1000).meta({ description: "The order of pinning, from 1." }),
   name: z.string().max(200),
-  place: z.string().max(500),
+  kind: z.enum(pieceKinds),
   zone: z.enum(pieceZones),
-  wrap: z
-    .boolean()
-    .meta({ description: "Whether the piece goes all the way around, from minus half the girth to plus half." }),
-  batting: z.enum(battingRoles).meta({ description: "Which of the fitting's battings it is cut from." }),
-  plies: z.int().min(1).max(500),
-  thicknessMm: z
-    .number()
-    .min(0)
-    .max(500)
-    .meta({ description: "The whole piece, all layers, compressed under a snug tape." }),
-  featherMm: z.number().min(0).max(2000).meta({
-    description:
-      "Thickness is zero on the outline and full this far inward: thickness × min(1, distance to the outline / feather).",
-  }),
-  anchor: z.exactOptional(z.enum(["centerFront", "centerBack"])).meta({
-    description:
-      "Where the distances of the rows are counted from, always the same way around: from center front positive to the wearer's left, from center back positive to the wearer's right. Left out, it is center front.",
-  }),
-  rows: z
-    .array(z.strictObject({ dropMm: placeMm, startMm: placeMm, endMm: placeMm }))
-    .min(2)
-    .max(400)
-    .superRefine((rows, found) => {
-      for (const [i, { dropMm, startMm, endMm }] of rows.entries()) {
-        const above = rows[i - 1]?.dropMm;
-        if (above !== undefined && dropMm <= above) tell(found, i, { is: "order", at: dropMm, above });
-        if (endMm < startMm) tell(found, i, { is: "sides", start: startMm, end: endMm });
-      }
-    })
-    .meta({
-      description:
-        "The outline at heights at most 20 mm apart: the distance straight down from the nape, and signed distances along the bare form's surface from the piece's anchor.",
-    }),
-  cut: cutSchema,
-  readingsAfter: z
-    .strictObject({
-      bust: tapeReadingSchema,
-      underbust: tapeReadingSchema,
-      waist: tapeReadingSchema,
-      highHip: tapeReadingSchema,
-      fullHip: tapeReadingSchema,
-    } satisfies {
-      readonly [level in LevelName]: z.ZodType;
-    })
-    .meta({ description: "What the tape reads at every level line once this piece and all before it are pinned." }),
+  level: levelSchema.meta({ description: "The level the piece is named after." }),
+  number: z.int().min(1).max(1000).meta({ description: "Counts pieces of one kind, zone and level." }),
+  anchor: z.enum(anchors).meta({ description: "The marked line that distances along the surface start from." }),
+  pair: z
+    .exactOptional(z.string().min(1).max(100))
+    .meta({ description: "Pieces of one pair (left and right cup pads) count as one." }),
+  place: z.string().max(500),
+  layers: z.array(layerSchema).min(1).max(60).meta({ description: "From the form outwards; their thicknesses add." }),
+  cut: z.array(layerCutSchema).max(60).meta({ description: "One for each layer, from the form outwards." }),
+  readingsAfter: readingsAfterSchema,
 });
 export type PieceFile = Frozen<z.infer<typeof pieceFileSchema>>;
 
@@ -108,16 +132,15 @@ export const pieceToFile = (piece: PlannedPiece, name: string, place: string): P
   id: piece.id,
   order: piece.order,
   name,
-  place,
+  kind: piece.kind,
   zone: piece.zone,
-  wrap: piece.zone === "round",
-  batting: piece.batting,
-  plies: piece.plies,
-  thicknessMm: hundredth(piece.thickness),
-  featherMm: tenth(piece.feather),
-  ...(piece.anchor === undefined ? {} : { anchor: piece.anchor }),
-  rows: piece.rows.map(({ drop, start, end }) => ({ dropMm: tenth(drop), startMm: tenth(start), endMm: tenth(end) })),
-  cut: cutToFile(piece.cut),
+  level: piece.level,
+  number: piece.number,
+  anchor: piece.anchor,
+  ...(piece.pair === null ? {} : { pair: piece.pair }),
+  place,
+  layers: piece.layers.map(layerToFile),
+  cut: piece.cut.map(cutToFile),
   readingsAfter: readingsToFile(piece.readingsAfter),
 });
 
@@ -125,19 +148,27 @@ export const pieceToFile = (piece: PlannedPiece, name: string, place: string): P
 export const pieceFromFile = (file: PieceFile): Piece => ({
   id: file.id,
   order: file.order,
+  kind: file.kind,
   zone: file.zone,
-  batting: file.batting,
-  plies: file.plies,
-  thickness: mm(file.thicknessMm),
-  // An edge cut straight down is as wide as files are rounded.
-  feather: mm(Math.max(0.1, file.featherMm)),
-  ...anchorFromFile(file.anchor),
-  rows: file.rows.map(({ dropMm, startMm, endMm }) => ({ drop: mm(dropMm), start: mm(startMm), end: mm(endMm) })),
-  cut: cutFromFile(file.cut),
+  level: file.level,
+  number: file.number,
+  anchor: file.anchor,
+  pair: file.pair ?? null,
+  layers: file.layers.map(
+    (layer): Layer => ({
+      batting: layer.batting,
+      thickness: mm(layer.thicknessMm),
+      feather: mm(layer.featherMm),
+      wrap: layer.wrap,
+      rows: layer.rows.map(({ depthBelowNapeMm, startMm, endMm }) => ({
+        depthBelowNape: mm(depthBelowNapeMm),
+        start: mm(startMm),
+        end: mm(endMm),
+      })),
+    }),
+  ),
+  cut: file.cut.map(cutFromFile),
 });
-
-const anchorFromFile = (anchor: PieceFile["anchor"]): { readonly anchor?: PieceAnchor } =>
-  anchor === "centerBack" ? { anchor } : {};
 
 /** No log of work leads to a reading that could not be read back, however much is pinned. */
 export const readingToFile = ({ girth, frontArc, backArc }: TapeReading) => ({
@@ -148,7 +179,7 @@ export const readingToFile = ({ girth, frontArc, backArc }: TapeReading) => ({
 
 const atMostLongest = (length: Millimetres): number => Math.min(longestMm, tenth(length));
 
-export const tenth = (length: Millimetres): number => Math.round(length * 10) / 10 || 0;
+export const tenth = (length: number): number => Math.round(length * 10) / 10 || 0;
 
 const hundredth = (length: Millimetres): number => Math.round(length * 100) / 100 || 0;
 
@@ -160,24 +191,72 @@ const readingsToFile = (readings: TapeReadings): PieceFile["readingsAfter"] => (
   fullHip: readingToFile(readings.fullHip),
 });
 
-function cutToFile(cut: PieceCut): PieceFile["cut"] {
-  if (cut.shape === "disc") return { shape: "disc", diameterMm: tenth(cut.diameter) };
-  const widths = cut.widths.map(({ belowTop, left, right }) => ({
-    belowTopMm: tenth(belowTop),
-    leftMm: tenth(left),
-    rightMm: tenth(right),
-  }));
-  return cut.shape === "strip"
-    ? { shape: "strip", lengthMm: tenth(cut.length), widthMm: tenth(cut.width), widths }
-    : { shape: "panel", heightMm: tenth(cut.height), widths };
+const layerToFile = ({ batting, thickness, feather, wrap, rows }: Layer): PieceFile["layers"][number] => ({
+  batting,
+  thicknessMm: hundredth(thickness),
+  featherMm: tenth(feather),
+  wrap,
+  rows: rows.map(({ depthBelowNape, start, end }) => ({
+    depthBelowNapeMm: tenth(depthBelowNape),
+    startMm: tenth(start),
+    endMm: tenth(end),
+  })),
+});
+
+function cutToFile(cut: LayerCut): PieceFile["cut"][number] {
+  switch (cut.shape) {
+    case "bought":
+      return { shape: "bought" };
+    case "disc":
+      return { shape: "disc", diameterMm: tenth(cut.diameter) };
+    case "strip":
+    case "panel":
+      return {
+        shape: cut.shape,
+        heightMm: tenth(cut.height),
+        top: endToFile(cut.top),
+        bottom: endToFile(cut.bottom),
+        topWidthMm: tenth(cut.topWidth),
+        bottomWidthMm: tenth(cut.bottomWidth),
+        widths: cut.widths.map(({ level, belowTop, left, right }) => ({
+          level,
+          belowTopMm: tenth(belowTop),
+          leftMm: tenth(left),
+          rightMm: tenth(right),
+        })),
+        darts: cut.darts.map(({ width, depth, ...dart }) => ({
+          ...dart,
+          widthMm: tenth(width),
+          depthMm: tenth(depth),
+        })),
+      };
+  }
 }
 
-function cutFromFile(cut: PieceFile["cut"]): PieceCut {
+function cutFromFile(cut: PieceFile["cut"][number]): LayerCut {
+  if (cut.shape === "bought") return cut;
   if (cut.shape === "disc") return { shape: "disc", diameter: mm(cut.diameterMm) };
-  const widths = cut.widths.map(
-    ({ belowTopMm, leftMm, rightMm }): CutWidth => ({ belowTop: mm(belowTopMm), left: mm(leftMm), right: mm(rightMm) }),
-  );
-  return cut.shape === "strip"
-    ? { shape: "strip", length: mm(cut.lengthMm), width: mm(cut.widthMm), widths }
-    : { shape: "panel", height: mm(cut.heightMm), widths };
+  return {
+    shape: cut.shape,
+    height: mm(cut.heightMm),
+    top: endFromFile(cut.top),
+    bottom: endFromFile(cut.bottom),
+    topWidth: mm(cut.topWidthMm),
+    bottomWidth: mm(cut.bottomWidthMm),
+    widths: cut.widths.map(
+      ({ level, belowTopMm, leftMm, rightMm }): LineWidth => ({
+        level,
+        belowTop: mm(belowTopMm),
+        left: mm(leftMm),
+        right: mm(rightMm),
+      }),
+    ),
+    darts: cut.darts.map(({ widthMm, depthMm, ...dart }) => ({ ...dart, width: mm(widthMm), depth: mm(depthMm) })),
+  };
 }
+
+type EndFile = Frozen<z.infer<typeof endSchema>>;
+
+const endToFile = ({ level, distance, side }: EndPlace): EndFile => ({ level, distanceMm: tenth(distance), side });
+
+const endFromFile = ({ level, distanceMm, side }: EndFile): EndPlace => ({ level, distance: mm(distanceMm), side });

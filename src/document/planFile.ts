@@ -6,6 +6,7 @@ import { levelNames, measurementNames } from "../core/body/vocabulary";
 import { chartKinds, type ChartSource } from "../core/form/formTable";
 import { lengthUnits, type LengthUnit } from "../core/lengthText";
 import { reachOf, supportsOf } from "../core/geometry/support";
+import type { PieceName } from "../core/padding/piece";
 import type { FormMatter } from "../core/plan/formMatters";
 import type { KnownReadings, Plan, PlannedLevel, PlannedPiece, SeamShift, Shortfall } from "../core/plan/plan";
 import type { Millimetres } from "../core/units";
@@ -40,8 +41,10 @@ const exponentSchema = z.number().min(1).meta({
 
 const levelSchema = z.strictObject({
   name: z.enum(levelNames),
-  dropMm: z.number().meta({ description: "How far below the nape the person's level line lies, straight down." }),
-  dropSource: sourceSchema,
+  depthBelowNapeMm: z
+    .number()
+    .meta({ description: "How far below the nape the person's level line lies, straight down." }),
+  depthSource: sourceSchema,
   body: z.strictObject({ ...tapeReadingSchema.shape, source: readingsSourceSchema, spreadMm: spreadSchema }),
   form: z
     .strictObject({
@@ -73,7 +76,7 @@ const levelSchema = z.strictObject({
   }),
 });
 
-const shortfallSchema = z.strictObject({
+export const shortfallSchema = z.strictObject({
   level: z.enum(levelNames),
   what: z.enum(["girth", "frontArc", "backArc", "length"]),
   amountMm: lengthMm,
@@ -86,7 +89,7 @@ const shortfallSchema = z.strictObject({
   advice: z.string(),
 });
 
-const seamShiftSchema = z.strictObject({
+export const seamShiftSchema = z.strictObject({
   level: z.enum(levelNames),
   perSideMm: lengthMm,
   towards: z.enum(["front", "back"]),
@@ -96,7 +99,7 @@ const seamShiftSchema = z.strictObject({
 
 export const planFileSchema = z
   .strictObject({
-    version: z.literal(1),
+    version: z.literal(2),
     unit: z.enum(lengthUnits).meta({ description: "The unit of the sentences." }),
     form: z.strictObject({
       table: z.string().nullable(),
@@ -130,10 +133,11 @@ export const planFileSchema = z
         say: z.string(),
       }),
     ),
-    levels: z.array(levelSchema).length(levelNames.length),
-    pieces: z.array(pieceFileSchema),
+    levels: z.array(levelSchema).meta({ description: "From the top down; find them by name." }),
     shortfalls: z.array(shortfallSchema),
     seamShifts: z.array(seamShiftSchema),
+    shapesToCut: z.int().min(0).meta({ description: "Layers of all pieces together, each cut in its own shape." }),
+    pieces: z.array(pieceFileSchema),
     battingAreaMm2: z.number().min(0),
     pleaseCheck: z.array(z.string()).meta({ description: "Measurements that are possible and unusual." }),
   })
@@ -145,7 +149,7 @@ export type PlanFile = Frozen<z.infer<typeof planFileSchema>>;
 
 /** The sentences of a plan, in one language and one unit. */
 export interface PlanWords {
-  readonly pieceName: (piece: PlannedPiece) => string;
+  readonly pieceName: (piece: PieceName) => string;
   readonly piecePlace: (piece: PlannedPiece, levels: readonly PlannedLevel[]) => string;
   /** That the plan is a draft, and what it may miss by. */
   readonly draft: (mayMiss: Millimetres) => string;
@@ -168,7 +172,7 @@ export interface PlanOrigin {
 }
 
 export const planFile = (plan: Plan, words: PlanWords, origin: PlanOrigin): PlanFile => ({
-  version: 1,
+  version: 2,
   unit: origin.unit,
   form: {
     table: origin.table,
@@ -187,9 +191,10 @@ export const planFile = (plan: Plan, words: PlanWords, origin: PlanOrigin): Plan
     say: words.formMatter(matter),
   })),
   levels: plan.levels.map((level) => levelToFile(level, origin)),
-  pieces: plan.pieces.map((piece) => pieceToFile(piece, words.pieceName(piece), words.piecePlace(piece, plan.levels))),
   shortfalls: plan.shortfalls.map((shortfall) => shortfallToFile(shortfall, words.shortfallAdvice(shortfall))),
   seamShifts: plan.seamShifts.map((shift) => seamShiftToFile(shift, words.seamShift(shift))),
+  shapesToCut: plan.shapesToCut,
+  pieces: plan.pieces.map((piece) => pieceToFile(piece, words.pieceName(piece), words.piecePlace(piece, plan.levels))),
   battingAreaMm2: Math.round(plan.battingArea),
   pleaseCheck: origin.pleaseCheck,
 });
@@ -198,8 +203,8 @@ function levelToFile(level: PlannedLevel, { table, measured }: PlanOrigin): Plan
   const isRead = table === null || level.known === "line" || measured[`${level.name}Girth`] !== undefined;
   return {
     name: level.name,
-    dropMm: tenth(level.drop.value),
-    dropSource: level.drop.kind,
+    depthBelowNapeMm: tenth(level.drop.value),
+    depthSource: level.drop.kind,
     body: readingsToFile(level.body, true),
     form: {
       ...readingsToFile(level.form, isRead),
@@ -244,7 +249,7 @@ function readingsToFile({ girth, frontArc, backArc }: KnownReadings, isRead: boo
   };
 }
 
-const shortfallToFile = (shortfall: Shortfall, advice: string): PlanFile["shortfalls"][number] => ({
+export const shortfallToFile = (shortfall: Shortfall, advice: string): PlanFile["shortfalls"][number] => ({
   level: shortfall.level,
   what: shortfall.what,
   amountMm: tenth(shortfall.amount),
@@ -253,7 +258,10 @@ const shortfallToFile = (shortfall: Shortfall, advice: string): PlanFile["shortf
   advice,
 });
 
-const seamShiftToFile = ({ level, perSide, towards }: SeamShift, say: string): PlanFile["seamShifts"][number] => ({
+export const seamShiftToFile = (
+  { level, perSide, towards }: SeamShift,
+  say: string,
+): PlanFile["seamShifts"][number] => ({
   level,
   perSideMm: tenth(perSide),
   towards,

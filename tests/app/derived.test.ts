@@ -21,11 +21,11 @@ const girths = (bust: string, waist: string, hip: string): Fitting =>
 
 describe("the demo", () => {
   const { planning, problems } = derivation()(demo);
-  test("has no problem and a plan with a dozen or so pieces and nothing short", () => {
+  test("has no problem and a plan of few pieces and nothing short", () => {
     expect(problems).toEqual({ entries: [], measurements: [], batting: [] });
     assert(planning.kind === "planned", "the demo can be planned");
-    expect(planning.plan.pieces.length).toBeGreaterThan(7);
-    expect(planning.plan.pieces.length).toBeLessThanOrEqual(16);
+    expect(planning.plan.pieces.length).toBeGreaterThan(2);
+    expect(planning.plan.pieces.length).toBeLessThanOrEqual(9);
     expect(planning.plan.shortfalls).toEqual([]);
   });
   test("ends at the body's girths", () => {

@@ -44,7 +44,7 @@ const bare = sampleForm("waistGirth");
 const tried = done(demo, trial(bare, sampleForm("waistGirth", 1.875)));
 const underWay = done(
   tried,
-  ...pins(5),
+  ...pins(3),
   reads("waist", sampleBody("waistGirth", -2)),
   reads("highHip", sampleBody("highHipGirth", -2.25)),
 );
@@ -162,10 +162,14 @@ describe("a tape that reads what was planned", () => {
       fitting = done(fitting, { does: "pin", piece: pieceToFile(piece, "", ""), at }, reads(level, reading));
       pinned++;
       const { change, replan } = learned(fitting);
-      expect(change.kind, `after piece ${String(piece.order)}`).toBe("same");
+      const plan = planned(derived);
+      const isStructureLeft = plan.pieces.some(({ kind, order }) => kind !== "tuning" && order > piece.order);
+      if (isStructureLeft) expect(change.kind, `after piece ${String(piece.order)}`).toBe("same");
+      // Tuning layers are cut to what the tape read; nothing else is asked for once the structure is on.
+      else expect(replan.plan.pieces.filter(({ kind }) => kind !== "tuning")).toEqual([]);
       expect(replan.belief.surprises).toEqual([]);
     }
-    expect(pinned).toBeGreaterThan(8);
+    expect(pinned).toBeGreaterThan(2);
   });
 
   test("a trial thrice the packet is asked for again, and believed the second time", () => {
@@ -188,24 +192,26 @@ describe("planning the rest anew", () => {
   test("keeps what is pinned, and is no news any more", () => {
     expect(
       planned(derived)
-        .pieces.slice(0, 5)
+        .pieces.slice(0, 3)
         .map(({ id }) => id),
-    ).toEqual(first.pieces.slice(0, 5).map(({ id }) => id));
-    expect(derived.progress?.pinnedCount).toBe(5);
+    ).toEqual(first.pieces.slice(0, 3).map(({ id }) => id));
+    expect(derived.progress?.pinnedCount).toBe(3);
     expect(derived.learning()?.isNews).toBe(false);
   });
 
   test("each piece left is made of a piece cut before, none used twice and none that is pinned, or is new", () => {
     const made = derived.madeOf();
+    const asPlanned = first.pieces[2]?.readingsAfter.waist.girth ?? 0;
+    const sure = derive(done(tried, ...pins(3), reads("waist", `${asPlanned} mm`), { does: "replan", at })).madeOf();
+    expect(sure.some(({ cut }) => cut !== null)).toBe(true);
     expect(made.map(({ piece }) => piece.id)).toEqual(
       planned(derived)
-        .pieces.slice(5)
+        .pieces.slice(3)
         .map(({ id }) => id),
     );
     const used = made.flatMap(({ cut }) => (cut === null ? [] : [cut.piece.id]));
-    expect(used.length).toBeGreaterThan(0);
     expect(new Set(used).size).toBe(used.length);
-    const left = first.pieces.slice(5).map(({ id }) => id);
+    const left = first.pieces.slice(3).map(({ id }) => id);
     expect(used.filter((id) => !left.includes(id))).toEqual([]);
   });
 

@@ -36,7 +36,7 @@ describe("a body measured again under pinned pieces", () => {
     expect(later.progress.pinnedCount).toBe(first.plan.pieces.length);
     const left = later.progress.pieces.filter(({ pinned }) => !pinned).map(({ piece }) => piece);
     expect(left.length).toBeGreaterThan(0);
-    expect(left.length).toBeLessThan(first.plan.pieces.length / 2);
+    expect(left.length).toBeLessThanOrEqual(first.plan.pieces.length / 2);
     const pinnedIds = new Set(first.plan.pieces.map(({ id }) => id));
     expect(left.filter(({ id }) => pinnedIds.has(id))).toEqual([]);
   });

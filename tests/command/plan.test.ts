@@ -4,7 +4,8 @@ import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { describe, expect, test, vi } from "vitest";
 import { outputProblem } from "../../src/command/outputProblem";
-import { help, planCommand } from "../../src/command/planCommand";
+import { fileCommand } from "../../src/command/fileCommand";
+import { planHelp as help } from "../../src/command/planHelp";
 import { planOfText } from "../../src/command/planOfText";
 import { formatLength } from "../../src/core/lengthText";
 import { mm } from "../../src/core/units";
@@ -23,15 +24,19 @@ const start = (names: readonly string[], input = "") => {
 /** The command in this process, with files made up. */
 const run = (names: readonly string[], files: { readonly [name: string]: string } = {}) => {
   const said = { stdout: "", stderr: "" };
-  const status = planCommand(names, {
-    read: (name) => files[name] ?? null,
-    print: (text) => {
-      said.stdout += text;
+  const status = fileCommand(
+    names,
+    { help, answer: planOfText },
+    {
+      read: (name) => files[name] ?? null,
+      print: (text) => {
+        said.stdout += text;
+      },
+      complain: (text) => {
+        said.stderr += text;
+      },
     },
-    complain: (text) => {
-      said.stderr += text;
-    },
-  });
+  );
   return { status, ...said };
 };
 

@@ -299,7 +299,11 @@ describe("laws", () => {
     const logged = ({ work: entries, unit }: Fitting) =>
       entries
         .flatMap((did) =>
-          did.did === "measured" ? Object.values(did.readings) : did.did === "trial" ? [did.before, did.after] : [],
+          did.did === "measured"
+            ? Object.values(did.readings)
+            : did.did === "trial"
+              ? [did.before ?? 0, did.after ?? 0]
+              : [],
         )
         .map((typed) => entryLength(typed, unit));
     let bare = 0;

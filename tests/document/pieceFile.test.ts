@@ -2,12 +2,13 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { readFitting, readFittingText, writeFitting } from "../../src/document/fitting";
 import { readKeptFitting, setAsideCount } from "../../src/document/keptFitting";
-import { type PieceFile, pieceFileSchema, readingToFile, tapeReadingSchema } from "../../src/document/pieceFile";
 import { mm } from "../../src/core/units";
+import { pieceFileSchema, readingToFile, tapeReadingSchema } from "../../src/document/pieceFile";
+import { type PieceFileV1, pieceFileV1Schema, pieceFromFileV1 } from "../../src/document/pieceFileV1";
 import { fittingProblemText } from "../../src/ui/text/problems";
 
 /** Pieces that cannot be, in a file from outside and in one that was saved here before they were refused. */
-const piece: PieceFile = {
+const piece: PieceFileV1 = {
   id: "front-1",
   order: 1,
   name: "Front 1",
@@ -36,9 +37,10 @@ const piece: PieceFile = {
       level,
       { girthMm: 900, frontArcMm: 450, backArcMm: 450 },
     ]),
-  ) as PieceFile["readingsAfter"],
+  ) as PieceFileV1["readingsAfter"],
 };
-const [first, second, third] = piece.rows as [PieceFile["rows"][0], PieceFile["rows"][0], PieceFile["rows"][0]];
+type Row = PieceFileV1["rows"][0];
+const [first, second, third] = piece.rows as [Row, Row, Row];
 const fittingWith = (...pieces: readonly unknown[]) => ({
   version: 1,
   unit: "cm",
@@ -95,7 +97,7 @@ describe.each(impossible)("a piece with %s", (_, change, sentence) => {
   };
 
   test("is refused, with a sentence that says where and what", () => {
-    expect(pieceFileSchema.safeParse({ ...piece, ...change }).success).toBe(false);
+    expect(pieceFileV1Schema.safeParse({ ...piece, ...change }).success).toBe(false);
     const said = sentences(fittingWith({ ...piece, ...change }));
     expect(said.length).toBeGreaterThan(0);
     expect(said[0]).toMatch(sentence);
@@ -119,8 +121,8 @@ describe.each(impossible)("a piece with %s", (_, change, sentence) => {
 });
 
 test("a piece as plans make it is taken, and sharp edges with it", () => {
-  expect(pieceFileSchema.safeParse(piece).success).toBe(true);
-  expect(pieceFileSchema.safeParse({ ...piece, featherMm: 0 }).success).toBe(true);
+  expect(pieceFileV1Schema.safeParse(piece).success).toBe(true);
+  expect(pieceFileV1Schema.safeParse({ ...piece, featherMm: 0 }).success).toBe(true);
   expect(readFitting(fittingWith(piece)).ok).toBe(true);
 });
 
@@ -137,6 +139,44 @@ test("what is wrong elsewhere is not set aside, and what is no fitting is refuse
   const whole = readFileSync("tests/app/frozen/fitting-1.json.txt", "utf8");
   const { check: _, ...file } = JSON.parse(whole) as { readonly check: unknown };
   expect(readKeptFitting(JSON.stringify(file))).toEqual(readFittingText(JSON.stringify(file)));
+});
+
+describe("a piece of today's files", () => {
+  const rows = [300, 316, 380].map((depthBelowNapeMm) => ({ depthBelowNapeMm, startMm: -80, endMm: 80 }));
+  const layer = { batting: "building", thicknessMm: 6, featherMm: 10, wrap: false, rows };
+  const today = {
+    id: "panel-front-waist-1",
+    order: 1,
+    name: "front waist panel",
+    kind: "panel",
+    zone: "front",
+    level: "waist",
+    number: 1,
+    anchor: "centerFront",
+    place: "",
+    layers: [layer, layer],
+    cut: [],
+    readingsAfter: piece.readingsAfter,
+  };
+  const said = (change: object): readonly string[] => {
+    const read = readFitting(fittingWith({ ...today, ...change }));
+    return read.ok ? [] : read.problem.map((problem) => fittingProblemText(problem, "1 mm"));
+  };
+
+  test("is taken beside one of the first release, which is read as layers of one outline", () => {
+    expect(pieceFileSchema.safeParse(today).success).toBe(true);
+    expect(said({})).toEqual([]);
+    const { layers, zone, kind, anchor } = pieceFromFileV1(piece);
+    expect([layers.length, layers[0]?.thickness, zone, kind, anchor]).toEqual([2, 6, "front", "panel", "centerFront"]);
+    expect(layers[0]?.rows.map(({ depthBelowNape }) => depthBelowNape)).toEqual([300, 316, 332]);
+  });
+
+  test("is refused where it cannot be, in the words of its own shape", () => {
+    expect(said({ layers: [] })[0]).toMatch(/piece\.layers has nothing in it/);
+    expect(said({ layers: [{ ...layer, rows: rows.toReversed() }] })[0]).toMatch(/layers\[0\]\.rows\[1\] is at 316 mm/);
+    expect(said({ layers: [{ ...layer, thicknessMm: 0 }] })[0]).toMatch(/thicknessMm is “0”, which is too little/);
+    expect(said({ zone: "round" })[0]).toMatch(/zone/);
+  });
 });
 
 /** Seen to fail: a log of eighty stacks led to a girth of 21 m, and the fitting could not be read back. */

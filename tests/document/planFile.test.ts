@@ -9,7 +9,7 @@ import { planFitting } from "../../src/core/plan/planFitting";
 import { mm, ratio } from "../../src/core/units";
 import { readFittingText } from "../../src/document/fitting";
 import { fittingMeasurements } from "../../src/document/fittingMeasurements";
-import { pieceFromFile } from "../../src/document/pieceFile";
+import { pieceFromFile, pieceToFile } from "../../src/document/pieceFile";
 import { type PlanOrigin, type PlanWords, planFile, planFileSchema } from "../../src/document/planFile";
 import { publishedSchemas } from "../../src/command/publishedSchemas";
 
@@ -17,7 +17,7 @@ const published = (file: string) => readFileSync(resolve(import.meta.dirname, ".
 const demo = (name: string) => readFileSync(resolve(import.meta.dirname, "../../shared/demo", `${name}.json`), "utf8");
 
 const words: PlanWords = {
-  pieceName: ({ zone, order }) => `${zone} ${order}`,
+  pieceName: ({ zone, number }) => `${zone} ${number}`,
   piecePlace: (piece) => `place of ${piece.id}`,
   draft: () => "a draft",
   formMatter: ({ what, level }) => `${what} at ${level}`,
@@ -53,27 +53,32 @@ describe("the plan file", () => {
 
   test("has the five levels in order, from the top down, at the body's heights", () => {
     expect(file.levels.map(({ name }) => name)).toEqual([...levelNames]);
-    for (const [i, { dropMm }] of file.levels.entries()) expect(dropMm).toBeCloseTo(plan.levels[i]?.drop.value ?? 0, 0);
-    expect([...file.levels].sort((one, other) => one.dropMm - other.dropMm)).toEqual(file.levels);
+    for (const [i, { depthBelowNapeMm }] of file.levels.entries())
+      expect(depthBelowNapeMm).toBeCloseTo(plan.levels[i]?.drop.value ?? 0, 0);
+    expect([...file.levels].sort((one, other) => one.depthBelowNapeMm - other.depthBelowNapeMm)).toEqual(file.levels);
   });
 
   test("says everything the plan says, to a tenth of a millimetre", () => {
     expect(file.pieces.length).toBeGreaterThan(3);
     for (const [i, written] of file.pieces.entries()) {
       const piece = plan.pieces[i] as PlannedPiece;
-      expect(written.rows).toHaveLength(piece.rows.length);
-      for (const [j, row] of written.rows.entries()) {
-        expect(row.dropMm).toBeCloseTo(piece.rows[j]?.drop ?? 0, 0);
-        expect(Math.abs(row.startMm - (piece.rows[j]?.start ?? 0))).toBeLessThanOrEqual(0.0501);
-        expect(Math.abs(row.endMm - (piece.rows[j]?.end ?? 0))).toBeLessThanOrEqual(0.0501);
+      expect(written.layers).toHaveLength(piece.layers.length);
+      for (const [k, layer] of written.layers.entries()) {
+        const meant = piece.layers[k];
+        expect(layer.wrap).toBe(meant?.wrap);
+        for (const [j, row] of layer.rows.entries()) {
+          expect(row.depthBelowNapeMm).toBeCloseTo(meant?.rows[j]?.depthBelowNape ?? 0, 0);
+          expect(Math.abs(row.startMm - (meant?.rows[j]?.start ?? 0))).toBeLessThanOrEqual(0.0501);
+          expect(Math.abs(row.endMm - (meant?.rows[j]?.end ?? 0))).toBeLessThanOrEqual(0.0501);
+        }
       }
+      expect(written.cut.map(({ shape }) => shape)).toEqual(piece.cut.map(({ shape }) => shape));
       for (const level of levelNames) {
         const [read, meant] = [written.readingsAfter[level], piece.readingsAfter[level]];
         expect(Math.abs(read.girthMm - meant.girth)).toBeLessThanOrEqual(0.0501);
         expect(Math.abs(read.frontArcMm - meant.frontArc)).toBeLessThanOrEqual(0.0501);
         expect(Math.abs(read.backArcMm - meant.backArc)).toBeLessThanOrEqual(0.0501);
       }
-      expect(written.wrap).toBe(piece.zone === "round");
     }
   });
 
@@ -86,21 +91,19 @@ describe("the plan file", () => {
           .filter((key) => key in back)
           .sort(),
       );
-      expect([back.id, back.order, back.zone, back.batting, back.plies, back.cut.shape]).toEqual([
-        piece.id,
-        piece.order,
-        piece.zone,
-        piece.batting,
-        piece.plies,
-        piece.cut.shape,
-      ]);
-      expect(back.rows.length).toBe(piece.rows.length);
+      const { layers, cut, ...names } = back;
+      const { layers: meantLayers, cut: meantCut, ...meantNames } = piece;
+      expect(names).toEqual(meantNames);
+      expect(layers.map(({ rows }) => rows.length)).toEqual(meantLayers.map(({ rows }) => rows.length));
+      expect(cut.map(({ shape }) => shape)).toEqual(meantCut.map(({ shape }) => shape));
+      expect(pieceToFile({ ...back, readingsAfter: _readings }, written.name, written.place)).toEqual(written);
     }
   });
 
   test("pieces come in the order of pinning and carry that number", () => {
     expect(file.pieces.map(({ order }) => order)).toEqual(file.pieces.map((_, i) => i + 1));
-    for (const { name, zone, order } of file.pieces) expect(name).toBe(`${zone} ${order}`);
+    for (const { name, zone, number } of file.pieces) expect(name).toBe(`${zone} ${number}`);
+    expect(new Set(file.pieces.map(({ id }) => id)).size).toBe(file.pieces.length);
   });
 
   test("estimates are marked, with their spread, on both sides", () => {

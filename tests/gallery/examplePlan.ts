@@ -4,8 +4,11 @@ import { sectionReading } from "../../src/core/body/sectionReading";
 import { levelNames, type LevelName } from "../../src/core/body/vocabulary";
 import { heightCurve } from "../../src/core/geometry/heightCurve";
 import { sectionOutline } from "../../src/core/geometry/outline";
-import type { Piece, PieceCut, PieceRow, PieceZone } from "../../src/core/padding/piece";
-import { stackThickness } from "../../src/core/padding/stack";
+import type { Layer, LayerRow } from "../../src/core/padding/layer";
+import { layerCuts } from "../../src/core/padding/layerCuts";
+import type { LayerCut } from "../../src/core/padding/layerCut";
+import { piecesThickness } from "../../src/core/padding/layerThickness";
+import { pieceId, type Piece, type PieceZone } from "../../src/core/padding/piece";
 import type { Plan, PlannedLevel, TapeReading, TapeReadings } from "../../src/core/plan/plan";
 import { tapeQuarters } from "../../src/core/tape/tape";
 import { mm, ratio, squareMm } from "../../src/core/units";
@@ -61,118 +64,151 @@ export const exampleFormAt = (drop: number): HalvesSection =>
 
 interface PieceShape {
   readonly zone: PieceZone;
-  readonly top: number;
-  readonly bottom: number;
-  /** Half the piece's width as a share of the quarter it lies on (the whole half for rounds). */
+  readonly level: LevelName;
+  readonly number: number;
+  /** The top and bottom edge of every layer, from the form outwards (depth below the nape). */
+  readonly edges: readonly (readonly [top: number, bottom: number])[];
+  /** Half the widest layer's width as a share of the quarter it lies on; of a cup pad its radius (mm). */
   readonly reach: number;
-  readonly thickness: number;
-  readonly plies: number;
-  readonly cut?: PieceCut;
+  readonly kind: Piece["kind"];
 }
 
+const panel = { kind: "panel", number: 1 } as const;
 const shapes: readonly PieceShape[] = [
   {
+    kind: "cup",
+    number: 1,
     zone: "leftCup",
-    top: 190,
-    bottom: 270,
-    reach: 0.2,
-    thickness: 6,
-    plies: 1,
-    cut: { shape: "disc", diameter: mm(80) },
+    level: "bust",
+    edges: [
+      [180, 280],
+      [188, 272],
+    ],
+    reach: 50,
   },
   {
+    kind: "cup",
+    number: 1,
     zone: "rightCup",
-    top: 190,
-    bottom: 270,
-    reach: 0.2,
-    thickness: 6,
-    plies: 1,
-    cut: { shape: "disc", diameter: mm(80) },
+    level: "bust",
+    edges: [
+      [180, 280],
+      [188, 272],
+    ],
+    reach: 50,
   },
   {
-    zone: "leftCup",
-    top: 175,
-    bottom: 285,
-    reach: 0.28,
-    thickness: 6,
-    plies: 1,
-    cut: { shape: "disc", diameter: mm(110) },
+    kind: "wrap",
+    number: 1,
+    zone: "around",
+    level: "waist",
+    edges: [
+      [330, 500],
+      [320, 520],
+    ],
+    reach: 1,
   },
   {
-    zone: "rightCup",
-    top: 175,
-    bottom: 285,
-    reach: 0.28,
-    thickness: 6,
-    plies: 1,
-    cut: { shape: "disc", diameter: mm(110) },
+    ...panel,
+    zone: "front",
+    level: "waist",
+    edges: [
+      [340, 420],
+      [330, 500],
+      [320, 520],
+    ],
+    reach: 0.9,
   },
-  { zone: "front", top: 340, bottom: 520, reach: 0.42, thickness: 12, plies: 2 },
-  { zone: "front", top: 325, bottom: 545, reach: 0.62, thickness: 12, plies: 2 },
-  { zone: "back", top: 320, bottom: 420, reach: 0.5, thickness: 6, plies: 1 },
-  { zone: "leftSide", top: 330, bottom: 450, reach: 0.55, thickness: 12, plies: 2 },
-  { zone: "rightSide", top: 330, bottom: 450, reach: 0.55, thickness: 12, plies: 2 },
-  { zone: "front", top: 305, bottom: 580, reach: 0.85, thickness: 12, plies: 2 },
-  { zone: "round", top: 270, bottom: 590, reach: 1, thickness: 6, plies: 1 },
-  { zone: "round", top: 255, bottom: 620, reach: 1, thickness: 6, plies: 1 },
+  { ...panel, zone: "leftBack", level: "waist", edges: [[330, 420]], reach: 0.6 },
+  {
+    ...panel,
+    zone: "back",
+    level: "fullHip",
+    edges: [
+      [500, 610],
+      [430, 630],
+    ],
+    reach: 0.8,
+  },
+  { ...panel, zone: "leftSide", level: "waist", edges: [[330, 450]], reach: 0.4 },
+  { kind: "tuning", number: 1, zone: "front", level: "waist", edges: [[255, 620]], reach: 0.5 },
+  { kind: "tuning", number: 1, zone: "back", level: "waist", edges: [[325, 600]], reach: 0.4 },
 ];
 
 const rowStep = 15;
+const layerStep = 6;
 
-function rowsOf({ zone, top, bottom, reach }: PieceShape): readonly PieceRow[] {
+function rowsOf(shape: PieceShape, at: number): readonly LayerRow[] {
+  const [top, bottom] = shape.edges[at] as readonly [number, number];
+  const beneath = layerStep * (shape.edges.length - 1 - at);
   const count = Math.ceil((bottom - top) / rowStep);
   return Array.from({ length: count + 1 }, (_, i) => {
     const share = i / count;
-    const drop = top + (bottom - top) * share;
-    const reading = sectionReading(exampleFormAt(drop));
-    const [front, back] = [reading.frontArc / 2, reading.backArc / 2];
-    const middles = {
-      round: 0,
-      front: 0,
-      back: front + back,
-      leftSide: front,
-      rightSide: -front,
-      leftCup: 88,
-      rightCup: -88,
-    };
-    const swell = Math.sqrt(Math.max(0, 1 - (2 * share - 1) ** 4)) * 0.8 + 0.2;
-    const cup = Math.sqrt(Math.max(0, 1 - (2 * share - 1) ** 2)) * ((bottom - top) / 2);
-    const half =
-      zone === "round" ? front + back : zone.endsWith("Cup") ? cup : reach * (zone === "back" ? back : front) * swell;
-    return { drop: mm(drop), start: mm(middles[zone] - half), end: mm(middles[zone] + half) };
+    const depth = top + (bottom - top) * share;
+    const { frontArc, backArc, girth } = sectionReading(exampleFormAt(depth));
+    const row = (start: number, end: number): LayerRow => ({
+      depthBelowNape: mm(depth),
+      start: mm(start),
+      end: mm(end),
+    });
+    if (shape.kind === "wrap") return row(-girth / 2, girth / 2);
+    if (shape.kind === "cup") {
+      const middle = shape.zone === "leftCup" ? 88 : -88;
+      const half = Math.max(20, Math.sqrt(Math.max(0, 1 - (2 * share - 1) ** 2)) * ((bottom - top) / 2));
+      return row(middle - half, middle + half);
+    }
+    const half = shape.reach * ((shape.zone === "back" ? backArc : frontArc) / 2) - beneath;
+    return row(shape.zone.startsWith("left") && shape.zone !== "leftSide" ? 0 : -half, half);
   });
 }
 
-function cutOf(shape: PieceShape, rows: readonly PieceRow[]): PieceCut {
-  if (shape.cut !== undefined) return shape.cut;
-  const widths = rows.map(({ drop, start, end }) => ({
-    belowTop: mm(drop - shape.top),
-    left: mm(((end - start) / 2) * 1.06),
-    right: mm(((end - start) / 2) * 1.06),
-  }));
-  if (shape.zone !== "round") return { shape: "panel", height: mm(shape.bottom - shape.top), widths };
-  const length = Math.max(...widths.map(({ left, right }) => left + right));
-  return { shape: "strip", length: mm(length), width: mm(shape.bottom - shape.top), widths };
-}
+const anchors: { readonly [zone in PieceZone]?: Piece["anchor"] } = {
+  back: "centerBack",
+  leftBack: "centerBack",
+  leftSide: "leftSide",
+};
 
-export const examplePieces: readonly Piece[] = shapes.map((shape, i) => {
-  const rows = rowsOf(shape);
+const lines = levelNames.map((name) => ({ name, depth: drops[name] }));
+const drawn = shapes.map((shape) => ({
+  shape,
+  anchor: anchors[shape.zone] ?? ("centerFront" as const),
+  layers: shape.edges.map(
+    (_, at): Layer => ({
+      batting: "building",
+      thickness: mm(6),
+      feather: mm(10),
+      wrap: shape.kind === "wrap",
+      rows: rowsOf(shape, at),
+    }),
+  ),
+}));
+const cuts = layerCuts(
+  drawn.flatMap(({ shape, anchor, layers }) =>
+    layers.map((layer) => ({ layer, anchor, isDisc: shape.kind === "cup" })),
+  ),
+  exampleFormAt,
+  lines,
+);
+
+export const examplePieces: readonly Piece[] = drawn.map(({ shape, anchor, layers }, i) => {
+  const { kind, zone, level, number } = shape;
   return {
-    id: `${shape.zone}${String(i + 1)}`,
+    id: pieceId({ kind, zone, level, number }),
     order: i + 1,
-    zone: shape.zone,
-    batting: "building",
-    plies: shape.plies,
-    thickness: mm(shape.thickness),
-    feather: mm(shape.zone.endsWith("Cup") ? 15 : 30),
-    rows,
-    cut: cutOf(shape, rows),
+    kind,
+    zone,
+    level,
+    number,
+    pair: kind === "cup" ? "cup-bust-1" : null,
+    anchor,
+    layers,
+    cut: layers.map((layer) => cuts.get(layer) as LayerCut),
   };
 });
 
 function readingAt(level: LevelName, pieces: readonly Piece[]): TapeReading {
   const outline = sectionOutline(forms[level], 24);
-  const quarters = tapeQuarters(outline, stackThickness(pieces, { drop: drops[level], outline }));
+  const quarters = tapeQuarters(outline, piecesThickness(pieces, { depth: drops[level], outline }));
   const front = quarters.leftFront + quarters.rightFront;
   const back = quarters.leftBack + quarters.rightBack;
   return { girth: mm(front + back), frontArc: mm(front), backArc: mm(back) };
@@ -213,5 +249,6 @@ export const examplePlan: Plan = {
   shortfalls: [],
   seamShifts: [{ level: "fullHip", perSide: mm(9), towards: "back" }],
   battingArea: squareMm(900_000),
+  shapesToCut: examplePieces.reduce((sum, { layers }) => sum + layers.length, 0),
   bareForm: readingsAfter([]),
 };

@@ -8,7 +8,7 @@ import { mm } from "../../src/core/units";
 import { contourRings } from "../../src/ui/drawing/contourRings";
 import { figureScene } from "../../src/ui/drawing/figureScene";
 import { figureViews } from "../../src/ui/drawing/figureView";
-import { pieceScene } from "../../src/ui/drawing/pieceScene";
+import { layerPictures, pieceScene } from "../../src/ui/drawing/pieceScene";
 import type { Scene } from "../../src/ui/drawing/scene";
 import { measurePages } from "../../src/ui/print/measurePages";
 import { measureScene } from "../../src/ui/figures/measureScene";
@@ -69,9 +69,13 @@ describe.each(plans)("the section pictures of a plan %s", (_, plan) => {
 });
 
 const mirrorZone: { readonly [zone in PieceZone]: PieceZone } = {
-  round: "round",
+  around: "around",
   front: "front",
   back: "back",
+  leftFront: "rightFront",
+  rightFront: "leftFront",
+  leftBack: "rightBack",
+  rightBack: "leftBack",
   leftSide: "rightSide",
   rightSide: "leftSide",
   leftCup: "rightCup",
@@ -80,7 +84,11 @@ const mirrorZone: { readonly [zone in PieceZone]: PieceZone } = {
 const mirroredPiece = (piece: Piece): Piece => ({
   ...piece,
   zone: mirrorZone[piece.zone],
-  rows: piece.rows.map(({ drop, start, end }) => ({ drop, start: mm(-end), end: mm(-start) })),
+  anchor: piece.anchor === "leftSide" ? "rightSide" : piece.anchor,
+  layers: piece.layers.map((layer) => ({
+    ...layer,
+    rows: layer.rows.map(({ start, end, ...row }) => ({ ...row, start: mm(-end), end: mm(-start) })),
+  })),
 });
 
 const numbersOf = (path: string): readonly number[] => (path.match(/-?\d+(\.\d+)?/g) ?? []).map(Number);
@@ -118,7 +126,7 @@ describe("pictures of a mirrored plan", () => {
       false,
       true,
     ]);
-    expect([shows("round", "front"), shows("round", "back")]).toEqual([true, true]);
+    expect([shows("around", "front"), shows("around", "back")]).toEqual([true, true]);
   });
 });
 
@@ -201,13 +209,18 @@ describe("words in pictures are at least twelve pixels high where they have leas
   });
 
   test("on the pieces, on a screen; paper is nearer", () => {
-    const scene = (piece: Piece, shownOn: "screen" | "paper") => pieceScene({ piece, title: "", lengths, shownOn });
+    const scenes = (piece: Piece, shownOn: "screen" | "paper") =>
+      layerPictures(piece, "", lengths, shownOn).map(pieceScene);
     // Every word is whole, and a picture is as high as its widths need.
     for (const piece of [...pieces, ...largestPlan.pieces])
-      expect(smallest(scene(piece, "screen"), 290, 1000) / 0.9, piece.id).toBeGreaterThanOrEqual(12);
-    expect(pieces.some((piece) => smallest(scene(piece, "paper"), 290, 1000) / 0.9 < 12)).toBe(true);
+      for (const scene of scenes(piece, "screen"))
+        expect(smallest(scene, 290, 1000) / 0.9, piece.id).toBeGreaterThanOrEqual(12);
+    expect(pieces.some((piece) => scenes(piece, "paper").some((scene) => smallest(scene, 290, 1000) / 0.9 < 12))).toBe(
+      true,
+    );
     for (const piece of pieces)
-      expect(scene(piece, "screen").labels.filter(({ role }) => role === "quiet")).toEqual([]);
+      for (const scene of scenes(piece, "screen"))
+        expect(scene.labels.filter(({ role }) => role === "quiet")).toEqual([]);
   });
 
   test("on the measuring figures; the words of landmarks are whole", () => {
@@ -238,9 +251,11 @@ describe("words in pictures are at least eight points high on paper", () => {
         ["paper", 88],
         ["largePaper", 120],
       ] as const) {
-        const { frame, textSize, labels } = pieceScene({ piece, title: "", lengths, shownOn });
-        expect((textSize * width) / frame.width, piece.id).toBeGreaterThanOrEqual(eightPoints);
-        expect(labels.every(({ role }) => role === "number" || role === "name")).toBe(true);
+        for (const picture of layerPictures(piece, "", lengths, shownOn)) {
+          const { frame, textSize, labels } = pieceScene(picture);
+          expect((textSize * width) / frame.width, piece.id).toBeGreaterThanOrEqual(eightPoints);
+          expect(labels.every(({ role }) => role === "number" || role === "name")).toBe(true);
+        }
       }
   });
 

@@ -5,7 +5,8 @@ import { Drawing } from "../../src/ui/drawing/Drawing";
 import { figureScene } from "../../src/ui/drawing/figureScene";
 import { figureViews } from "../../src/ui/drawing/figureView";
 import { lengthWriter } from "../../src/ui/drawing/lengthWriter";
-import { pieceScene, testSquareScene } from "../../src/ui/drawing/pieceScene";
+import { layerPictures, pieceScene, testSquareScene } from "../../src/ui/drawing/pieceScene";
+import { pieceName } from "../../src/ui/text/plan";
 import type { Scene } from "../../src/ui/drawing/scene";
 import { sectionScene } from "../../src/ui/drawing/sectionScene";
 import { standInScene, standInStages } from "../../src/ui/drawing/standInScene";
@@ -100,15 +101,11 @@ const standIns = standInStages.map((stage) =>
   scenePicture("stand-in", stage, () => standInScene(examplePlan.levels, examplePlan.pieces, stage)),
 );
 
-const cuts = [0, 4, 7, 9, 11].flatMap((i) => {
+const cuts = [0, 2, 3, 4, 7].flatMap((i) => {
   const piece = examplePlan.pieces[i];
-  return piece === undefined
-    ? []
-    : [
-        scenePicture("piece", piece.id, () =>
-          pieceScene({ piece, title: `Piece ${String(piece.order)}`, lengths: i % 2 === 0 ? inInches : inCentimetres }),
-        ),
-      ];
+  if (piece === undefined) return [];
+  const [picture] = layerPictures(piece, pieceName(piece), i % 2 === 0 ? inInches : inCentimetres, "paper").slice(-1);
+  return picture === undefined ? [] : [scenePicture("piece", piece.id, () => pieceScene(picture))];
 });
 const testSquare = picture("piece", "test-square", () => <Drawing scene={testSquareScene(inInches)} size="true" />);
 
@@ -226,14 +223,13 @@ const planned = [
     scenePicture("plan", `figure-${view}`, () => figureScene({ levels, pieces, view, lengths: inInches })),
     scenePicture("plan", `depth-${view}`, () => thicknessScene({ levels, pieces, view, lengths: inInches })),
   ]),
-  ...pieces.map((piece) =>
-    scenePicture("plan", `piece-${String(piece.order)}`, () =>
-      pieceScene({ piece, title: `Piece ${String(piece.order)}`, lengths: inInches }),
-    ),
-  ),
-  ...pieces.map((piece) =>
-    scenePicture("plan", `piece-${String(piece.order)}-on-screen`, () =>
-      pieceScene({ piece, title: `Piece ${String(piece.order)}`, lengths: inInches, shownOn: "screen" }),
+  ...(["paper", "screen"] as const).flatMap((shownOn) =>
+    pieces.flatMap((piece) =>
+      layerPictures(piece, pieceName(piece), inInches, shownOn).map((drawing, i) =>
+        scenePicture("plan", `piece-${String(piece.order)}-layer-${String(i + 1)}-on-${shownOn}`, () =>
+          pieceScene(drawing),
+        ),
+      ),
     ),
   ),
 ].map(moving);

@@ -3,7 +3,7 @@ import type { Plan } from "../../src/core/plan/plan";
 import { figureScene } from "../../src/ui/drawing/figureScene";
 import { figureViews } from "../../src/ui/drawing/figureView";
 import { lengthWriter } from "../../src/ui/drawing/lengthWriter";
-import { pieceScene } from "../../src/ui/drawing/pieceScene";
+import { layerPictures, pieceScene } from "../../src/ui/drawing/pieceScene";
 import type { Scene } from "../../src/ui/drawing/scene";
 import { thicknessScene } from "../../src/ui/drawing/thicknessScene";
 import { levelNames, mapLevels, measurementNames } from "../../src/core/body/vocabulary";
@@ -43,14 +43,14 @@ test("words that touch are found, and words beyond the edge", () => {
 
 describe.each(plans)("on the plan of %s", (_, { levels, pieces }) => {
   test("no number of a piece touches the name of a level, from any side", () => {
-    expect(pieces.length).toBeGreaterThan(12);
+    expect(pieces.length).toBeGreaterThan(4);
     for (const view of figureViews) {
       const scenes = [undefined, ...pieces.map(({ order }) => order)].map((now) =>
         figureScene({ levels, pieces, view, lengths, ...(now === undefined ? {} : { now }) }),
       );
       for (const scene of scenes) expect(clashes(scene), `${view}, ${scene.title}`).toEqual([]);
       const numbers = scenes[0]?.labels.filter(({ text }) => /^\d+$/.test(text)) ?? [];
-      expect(numbers.length).toBeGreaterThan(3);
+      expect(numbers.length).toBeGreaterThan(1);
     }
   });
 
@@ -71,7 +71,8 @@ describe.each(plans)("on the plan of %s", (_, { levels, pieces }) => {
   test.each(["paper", "largePaper", "screen"] as const)("no words touch on the cut drawings, on %s", (shownOn) => {
     for (const unit of ["in", "cm"] as const)
       for (const piece of pieces)
-        expect(clashes(pieceScene({ piece, title: "", lengths: lengthWriter(unit), shownOn })), piece.id).toEqual([]);
+        for (const picture of layerPictures(piece, "", lengthWriter(unit), shownOn))
+          expect(clashes(pieceScene(picture)), piece.id).toEqual([]);
   });
 });
 

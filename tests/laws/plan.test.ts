@@ -9,13 +9,15 @@ import {
   type CheckedLevelName,
   checkedLevelNames,
   type FileLevel,
+  type FileLayer,
   type FilePiece,
+  type FileRow,
   type PlanFile,
   readingKeys,
 } from "../support/planCheckerFile";
 import { bareOutline } from "../support/planCheckerOutline";
 import { statedRules } from "../support/planCheckerTape";
-import { anchorAlong, pieceThickness, rowAt } from "../support/planCheckerThickness";
+import { fromAnchor, pieceThickness, rowAt } from "../support/planCheckerThickness";
 import { anybody, chances, changed, planFor } from "./planned";
 
 /**
@@ -23,6 +25,8 @@ import { anybody, chances, changed, planFor } from "./planned";
  * how it was broken on purpose, in a copy of the core, and seen to fail.
  */
 const stemOf = { girthMm: "Girth", frontArcMm: "FrontArc", backArcMm: "BackArc" } as const;
+const outermost = ({ layers }: FilePiece): FileLayer => layers[layers.length - 1] as FileLayer;
+const thicknessOf = ({ layers }: FilePiece) => sum(layers.map(({ thicknessMm }) => thicknessMm));
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
 
 /** Many plans to a test, and other work may share the machine. */
@@ -63,7 +67,12 @@ describe("law 1: a body that reads like its form", () => {
  * read; the body's front and back arc swapped. Each seen to fail, the second by the outside checker alone. */
 describe("law 2: the tape over the finished stack reads the body", () => {
   let met = 0;
-  afterAll(() => expect(met).toBeGreaterThan(200));
+  const misses: number[] = [];
+  afterAll(() => {
+    expect(met).toBeGreaterThan(200);
+    const sorted = misses.toSorted((a, b) => a - b);
+    expect(sorted[Math.floor(0.95 * sorted.length)]).toBeLessThanOrEqual(bodyAgreementMm);
+  });
 
   test("within 3 mm at every girth and arc that has no shortfall, by the plan and by the outside checker", () => {
     fc.assert(
@@ -71,6 +80,7 @@ describe("law 2: the tape over the finished stack reads the body", () => {
         const plan = planFor(one);
         for (const level of plan.levels) {
           for (const key of readingKeys) {
+            if (level.form[key] <= level.body[key]) misses.push(Math.abs(level.predicted[key] - level.body[key]));
             if (plan.shortfalls.some((shortfall) => shortfall.level === level.name && `${shortfall.what}Mm` === key))
               continue;
             expect(Math.abs(level.predicted[key] - level.body[key])).toBeLessThanOrEqual(bodyAgreementMm);
@@ -115,14 +125,16 @@ describe("law 2: the tape over the finished stack reads the body", () => {
   });
 });
 
-/** How far the bare outline turns under a row of a piece (radians). */
+/** How far the bare outline turns under the widest layer of a piece (radians). */
 function turningAngle(level: FileLevel, piece: FilePiece): number {
-  const row = rowAt(piece.rows, level.dropMm);
+  const outline = bareOutline(level.form);
+  const { points } = outline;
+  const row = rowAt(outermost(piece).rows, level.depthBelowNapeMm);
   if (row === undefined) return 0;
-  const { points, girth } = bareOutline(level.form);
-  const zero = anchorAlong(piece, girth);
-  const covered = (along: number) =>
-    [0, girth, -girth].some((around) => along - zero + around >= row.startMm && along - zero + around <= row.endMm);
+  const covered = (along: number) => {
+    const place = fromAnchor(along, piece.anchor, outline);
+    return place >= row.startMm && place <= row.endMm;
+  };
   return sum(
     points.slice(1).map((q, i) => {
       const p = points[i] as typeof q;
@@ -141,9 +153,12 @@ describe("law 3: adding a piece", () => {
 
   /**
    * Beyond the turning angle the tape may bridge from a blunt end to what lies beside it. The most seen in 60 plans was
-   * 0.17 of the thickness; a third is allowed, and half a millimetre of rounding.
+   * 0.38 of the thickness, over a narrow tuning layer on a flat front; half is allowed, and half a millimeter of rounding.
    */
-  const endEffect = 0.35;
+  const endEffect = 0.5;
+
+  /** Over other stacks the tape bridges from one to the next, and turns further around a layer's end: 1.19 at most over 150 people. */
+  const endEffectOverStacks = 1.5;
 
   /** Two readings rounded to a tenth, and the bare form read off its curve where the stack is read off a fine chain of points. */
   const rounded = 0.25;
@@ -159,13 +174,15 @@ describe("law 3: adding a piece", () => {
             const gain = after.girthMm - before.girthMm;
             expect(gain).toBeGreaterThanOrEqual(-rounded);
             if (before !== level.form) {
-              expect(after.frontArcMm - before.frontArcMm).toBeGreaterThanOrEqual(-1);
-              expect(after.backArcMm - before.backArcMm).toBeGreaterThanOrEqual(-1);
+              const lifted = -1 - thicknessOf(piece) / 3;
+              expect(after.frontArcMm - before.frontArcMm).toBeGreaterThanOrEqual(lifted);
+              expect(after.backArcMm - before.backArcMm).toBeGreaterThanOrEqual(lifted);
             }
-            expect(gain).toBeLessThanOrEqual(2 * Math.PI * piece.thicknessMm + rounded);
+            expect(gain).toBeLessThanOrEqual(2 * Math.PI * thicknessOf(piece) + rounded);
             if (gain > 0.5) {
               gains++;
-              expect(gain).toBeLessThanOrEqual((turningAngle(level, piece) + endEffect) * piece.thicknessMm + 0.5);
+              const more = before === level.form ? endEffect : endEffectOverStacks;
+              expect(gain).toBeLessThanOrEqual((turningAngle(level, piece) + more) * thicknessOf(piece) + 0.5);
             }
             before = { ...level.form, ...after };
           }
@@ -178,7 +195,7 @@ describe("law 3: adding a piece", () => {
 
 /** Broken on purpose: the tape standing off 2 % more than the padding. Seen to fail with the first person. */
 describe("law 4: an even difference of one layer", () => {
-  test("is one round, and adds 2 pi t to every girth and pi t to every front (Steiner)", () => {
+  test("is one wrap, and adds 2 pi t to every girth and pi t to every front (Steiner)", () => {
     fc.assert(
       fc.property(anybody, (one) => {
         const { batting } = one;
@@ -196,7 +213,7 @@ describe("law 4: an even difference of one layer", () => {
           expect(Math.abs(predicted.girthMm - bare.girthMm - 2 * Math.PI * t)).toBeLessThan(0.4);
           expect(Math.abs(predicted.frontArcMm - bare.frontArcMm - Math.PI * t)).toBeLessThan(0.3);
         }
-        const row = rowAt(plan.pieces[0]?.rows ?? [], plan.levels[2]?.dropMm ?? 0);
+        const row = rowAt(plan.pieces[0]?.layers[0]?.rows ?? [], plan.levels[2]?.depthBelowNapeMm ?? 0);
         expect((row?.endMm ?? 0) - (row?.startMm ?? 0)).toBeCloseTo(plan.levels[2]?.form.girthMm ?? 0, 0);
       }),
       chances(20),
@@ -256,11 +273,11 @@ describe("law 5: a bigger belly, same everything else", () => {
   /** The mean thickness over the front half of the bare form at a level (mm). */
   function paddingInFront(plan: PlanFile, at: number): number {
     const level = plan.levels[at] as FileLevel;
-    const { points, girth } = bareOutline(level.form);
-    const front = points.filter((point) => point.y > 0);
+    const outline = bareOutline(level.form);
+    const front = outline.points.filter((point) => point.y > 0);
     return sum(
       plan.pieces.map((piece) => {
-        const thickness = pieceThickness(piece, level.dropMm, girth, statedRules.distance);
+        const thickness = pieceThickness(piece, level.depthBelowNapeMm, outline, statedRules.distance);
         return sum(front.map((point) => thickness(point.along))) / front.length;
       }),
     );
@@ -295,7 +312,7 @@ describe("law 6: mirror a person", () => {
     );
   });
 
-  /** An edge that is pulled thin and pinned by hand lies no truer than a hand measures a length (ISO 20685: 5 mm). */
+  /** An edge that is pinned by hand lies no truer than a hand measures a length (ISO 20685: 5 mm). */
   const outlineMm = 5;
 
   const mirroredBody = (measurements: Measurements): Measurements => {
@@ -307,14 +324,21 @@ describe("law 6: mirror a person", () => {
     return Object.fromEntries(Object.entries(measurements).map(([name, value]) => [other(name), value]));
   };
 
-  /** Start and end change places and sign. */
+  /** Start and end change places and sign, from center front as from center back. */
   function mirrors(piece: FilePiece, twin: FilePiece): boolean {
-    if (piece.plies !== twin.plies || piece.rows.length !== twin.rows.length) return false;
-    return piece.rows.every((row, i) => {
-      const twinRow = twin.rows[i];
-      if (twinRow === undefined || Math.abs(row.dropMm - twinRow.dropMm) > outlineMm) return false;
-      const apart = [twinRow.startMm + row.endMm, twinRow.endMm + row.startMm];
-      return apart.every((gap) => Math.abs(gap) <= outlineMm);
+    if (piece.anchor !== twin.anchor || piece.layers.length !== twin.layers.length) return false;
+    return piece.layers.every(({ rows }, k) => {
+      const twinRows = twin.layers[k]?.rows ?? [];
+      if (rows.length !== twinRows.length) return false;
+      return rows.every((row, i) => {
+        const other = twinRows[i] as FileRow;
+        const differences = [
+          row.depthBelowNapeMm - other.depthBelowNapeMm,
+          row.startMm + other.endMm,
+          row.endMm + other.startMm,
+        ];
+        return differences.every((difference) => Math.abs(difference) <= outlineMm);
+      });
     });
   }
 });

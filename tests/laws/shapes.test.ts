@@ -1,7 +1,10 @@
 import fc from "fast-check";
 import { afterAll, describe, expect, test, vi } from "vitest";
-import { padArea } from "../../src/core/padding/pinningOrder";
-import type { Plan } from "../../src/core/plan/plan";
+import type { Layer, LayerRow } from "../../src/core/padding/layer";
+import { rowAt } from "../../src/core/padding/layer";
+import { featherLength, leastHeight, levelGaps, tallest } from "../../src/core/padding/levelGaps";
+import { outermostLayer, pieceExtent } from "../../src/core/padding/piece";
+import type { Plan, PlannedPiece } from "../../src/core/plan/plan";
 import { planFitting } from "../../src/core/plan/planFitting";
 import type { Person } from "../support/people";
 import { anybody, chances } from "./planned";
@@ -9,72 +12,232 @@ import { anybody, chances } from "./planned";
 /** Many plans to a test, and other work may share the machine. */
 vi.setConfig({ testTimeout: 120_000 });
 
-/**
- * What every piece of every plan owes the hand that cuts and pins it. Broken on purpose: short runs of a hill kept and rows drawn 32 mm
- * apart; pieces of a zone pinned large to small. Seen to fail.
- */
-describe("the shapes of the pieces", () => {
+/** What every piece of every plan owes the hand that cuts and pins it. Each says how it was broken on purpose and seen to fail. */
+describe("pieces for hands", () => {
   const plans = new Map<number, Plan>();
   const planFor = (one: Person): Plan => {
     const plan = plans.get(one.seed) ?? planFitting(one);
     plans.set(one.seed, plan);
     return plan;
   };
+  const depthsOf = ({ levels }: Plan) => levels.map(({ drop }) => drop.value as number);
+  const top = ({ rows }: Layer) => (rows[0] as LayerRow).depthBelowNape;
+  const bottom = ({ rows }: Layer) => (rows[rows.length - 1] as LayerRow).depthBelowNape;
+  const isDisc = ({ kind }: PlannedPiece) => kind === "cup";
+  /** Rounding of sums of millimeters, no more. */
+  const hair = 1e-6;
 
-  let pieces = 0;
-  afterAll(() => expect(pieces).toBeGreaterThan(80));
-
-  test("no piece is narrower or shorter than 40 mm, its rows are at most 20 mm apart and run downwards", () => {
-    fc.assert(
-      fc.property(anybody, (one) => {
-        for (const piece of planFor(one).pieces) {
-          pieces++;
-          const drops = piece.rows.map(({ drop }) => drop);
-          for (const [i, drop] of drops.entries()) {
-            if (i === 0) continue;
-            expect(drop - (drops[i - 1] ?? 0)).toBeGreaterThan(0);
-            expect(drop - (drops[i - 1] ?? 0)).toBeLessThanOrEqual(20);
-          }
-          for (const { start, end } of piece.rows) expect(end - start).toBeGreaterThanOrEqual(40 - 1e-6);
-          // The smallest disc is 56 mm across, and its rows end where it is 41 mm wide.
-          expect((drops.at(-1) ?? 0) - (drops[0] ?? 0)).toBeGreaterThanOrEqual(40);
-          expect(piece.feather).toBeGreaterThanOrEqual(25);
-          expect(Number.isInteger(piece.plies) && piece.plies >= 1).toBe(true);
-        }
-      }),
-      chances(14),
-    );
+  /** How much the laws have seen: none of them may hold of nothing. */
+  let [edges, layers, turns, tuned] = [0, 0, 0, 0];
+  afterAll(() => {
+    expect(edges).toBeGreaterThan(200);
+    expect(layers).toBeGreaterThan(150);
+    expect(turns).toBeGreaterThan(5);
+    expect(tuned).toBeGreaterThan(20);
   });
 
-  test("front pieces lie over centre front, back pieces over centre back, the filling of each cup on its own side", () => {
-    fc.assert(
-      fc.property(anybody, (one) => {
-        for (const { zone, anchor, rows } of planFor(one).pieces) {
-          const { start, end } = rows.reduce((widest, row) =>
-            row.end - row.start > widest.end - widest.start ? row : widest,
-          );
-          if (zone === "front" || zone === "back") expect(start <= 0 && end >= 0).toBe(true);
-          expect(anchor).toBe(zone === "back" ? "centerBack" : undefined);
-          if (zone === "leftCup") expect(start).toBeGreaterThan(-end);
-          if (zone === "rightCup") expect(start).toBeLessThan(-end);
-        }
-      }),
-      chances(14),
-    );
-  });
-
-  test("rounds are pinned first, and the outermost piece of front and back is the last of its zone and its largest", () => {
+  /** Broken on purpose: edges spread over the whole gap instead of its room. Seen to fail. */
+  test("edges keep feather and margin beyond a line they cover, and the margin short of one they do not", () => {
     fc.assert(
       fc.property(anybody, (one) => {
         const plan = planFor(one);
-        const rank = plan.pieces.map(({ zone }) => (zone === "round" ? 0 : 1));
-        expect(rank).toEqual([...rank].sort());
-        for (const zone of ["front", "back"] as const) {
-          const areas = plan.pieces.filter((piece) => piece.zone === zone).map(padArea);
-          expect(Math.max(0, ...areas) - (areas.at(-1) ?? 0)).toBeLessThan(1);
+        const depths = depthsOf(plan);
+        const gaps = levelGaps(depths);
+        for (const piece of plan.pieces.filter((other) => !isDisc(other))) {
+          for (const layer of piece.layers) {
+            for (const [i, depth] of depths.entries()) {
+              for (const [edge, covers] of [
+                [top(layer), top(layer) < depth],
+                [bottom(layer), bottom(layer) > depth],
+              ] as const) {
+                edges++;
+                const gap = gaps[edge < depth ? i : i + 1];
+                if (gap === undefined) continue;
+                const least = covers && Math.abs(edge - depth) <= gap.length ? gap.margin + gap.feather : gap.margin;
+                expect(Math.abs(edge - depth)).toBeGreaterThanOrEqual(least - hair);
+              }
+            }
+          }
         }
       }),
-      chances(14),
+      chances(20),
+    );
+  });
+
+  /** Broken on purpose: widths drawn straight from line to line. Seen to fail. */
+  test("near every line a layer is as wide as at the line, so that a piece pinned a little off reads the same", () => {
+    fc.assert(
+      fc.property(anybody, (one) => {
+        const plan = planFor(one);
+        const depths = depthsOf(plan);
+        const gaps = levelGaps(depths);
+        for (const piece of plan.pieces.filter((other) => !isDisc(other))) {
+          for (const layer of piece.layers.filter(({ wrap }) => !wrap)) {
+            for (const [i, depth] of depths.entries()) {
+              if (depth <= top(layer) || depth >= bottom(layer)) continue;
+              const at = rowAt(layer.rows, depth);
+              for (const near of [depth - (gaps[i]?.margin ?? 0) + 1, depth + (gaps[i + 1]?.margin ?? 0) - 1]) {
+                const beside = rowAt(layer.rows, near);
+                expect(beside.start).toBeCloseTo(at.start, 3);
+                expect(beside.end).toBeCloseTo(at.end, 3);
+              }
+            }
+          }
+        }
+      }),
+      chances(20),
+    );
+  });
+
+  /** Broken on purpose: layers too low for a hand not drawn out; rows 32 mm apart; a feather of 12 mm. Each seen to fail. */
+  test("every layer is tall and wide enough, its rows run downwards at most 20 mm apart, its feather is 10 mm or less", () => {
+    fc.assert(
+      fc.property(anybody, (one) => {
+        const plan = planFor(one);
+        const depths = depthsOf(plan);
+        const gaps = levelGaps(depths);
+        for (const piece of plan.pieces) {
+          for (const layer of piece.layers) {
+            layers++;
+            for (const [i, row] of layer.rows.entries()) {
+              if (i === 0) continue;
+              const gap = row.depthBelowNape - (layer.rows[i - 1] as LayerRow).depthBelowNape;
+              expect(gap).toBeGreaterThan(0);
+              expect(gap).toBeLessThanOrEqual(20 + hair);
+            }
+            expect(layer.feather).toBeLessThanOrEqual(featherLength);
+            const covered = depths.flatMap((depth, i) => (depth > top(layer) && depth < bottom(layer) ? [i] : []));
+            const [first, last] = [covered[0] ?? 0, covered.at(-1) ?? 0];
+            const possible = isDisc(piece) ? leastHeight : tallest(depths, gaps, first, last);
+            expect(bottom(layer) - top(layer)).toBeGreaterThanOrEqual(Math.min(leastHeight, possible) - hair);
+            const isOneSided = /^(left|right)/.test(piece.zone);
+            const widest = Math.max(...layer.rows.map(({ start, end }) => end - start));
+            expect(widest).toBeGreaterThanOrEqual((isOneSided ? 45 : 90) - hair);
+          }
+        }
+      }),
+      chances(20),
+    );
+  });
+
+  /** Broken on purpose: panels of any thickness; three wraps; tuning of two layers. Each seen to fail. */
+  test("no panel is thicker than 36 mm, a plan has two wraps at most, and a tuning layer is one layer", () => {
+    fc.assert(
+      fc.property(anybody, (one) => {
+        const { pieces } = planFor(one);
+        for (const { kind, layers: own } of pieces) {
+          const thickness = own.reduce((sum, layer) => sum + layer.thickness, 0);
+          if (kind === "panel") expect(own.length === 1 || thickness <= 36 + hair).toBe(true);
+          if (kind === "tuning") expect(own).toHaveLength(1);
+        }
+        expect(pieces.filter(({ kind }) => kind === "wrap").length).toBeLessThanOrEqual(2);
+      }),
+      chances(20),
+    );
+  });
+
+  /** Broken on purpose: the innermost layer of a panel the largest. Seen to fail. */
+  test("of a panel or wrap every layer reaches as far as the one beneath it, up, down and to both sides at the lines", () => {
+    fc.assert(
+      fc.property(anybody, (one) => {
+        const plan = planFor(one);
+        for (const piece of plan.pieces.filter(({ kind }) => kind === "panel" || kind === "wrap")) {
+          piece.layers.slice(1).forEach((over, i) => {
+            const beneath = piece.layers[i] as Layer;
+            expect(top(over)).toBeLessThanOrEqual(top(beneath) + hair);
+            expect(bottom(over)).toBeGreaterThanOrEqual(bottom(beneath) - hair);
+            for (const depth of depthsOf(plan)) {
+              if (depth <= top(beneath) || depth >= bottom(beneath)) continue;
+              const [inner, outer] = [rowAt(beneath.rows, depth), rowAt(over.rows, depth)];
+              expect(outer.start).toBeLessThanOrEqual(inner.start + hair);
+              expect(outer.end).toBeGreaterThanOrEqual(inner.end - hair);
+            }
+          });
+        }
+      }),
+      chances(20),
+    );
+  });
+
+  /** Broken on purpose: every turn as long as the first. Seen to fail. */
+  test("every turn of a wrap is 2 pi t longer than the one beneath it, at every line that both cross", () => {
+    fc.assert(
+      fc.property(anybody, (one) => {
+        for (const { kind, cut, layers: own } of planFor(one).pieces.filter((piece) => piece.kind === "wrap")) {
+          expect(kind).toBe("wrap");
+          cut.slice(1).forEach((over, i) => {
+            const beneath = cut[i];
+            if (over.shape !== "strip" || beneath?.shape !== "strip") return;
+            for (const { level, left, right } of over.widths) {
+              const below = beneath.widths.find((width) => width.level === level);
+              if (below === undefined) continue;
+              turns++;
+              const longer = left + right - below.left - below.right;
+              // A tuning layer may be slipped under the last turn, which then is longer still.
+              expect(longer).toBeGreaterThanOrEqual(2 * Math.PI * (own[i]?.thickness ?? 0) - 1);
+            }
+          });
+        }
+      }),
+      chances(40),
+    );
+  });
+
+  /** Broken on purpose: the structure allowed to read its target. Seen to fail. */
+  test("before the tuning layers the structure is 4 mm short wherever one of them lies", () => {
+    fc.assert(
+      fc.property(anybody, (one) => {
+        const plan = planFor(one);
+        const structure = plan.pieces.filter(({ kind }) => kind !== "tuning");
+        if (structure.length === 0) return;
+        const before = (structure.at(-1) as PlannedPiece).readingsAfter;
+        for (const { zone, layers: own } of plan.pieces.filter(({ kind }) => kind === "tuning")) {
+          const half = /back/i.test(zone) ? "backArc" : "frontArc";
+          for (const { name, drop, predicted } of plan.levels) {
+            if (drop.value <= top(own[0] as Layer) || drop.value >= bottom(own[0] as Layer)) continue;
+            if (before[name][half] < plan.bareForm[name][half] + 1) continue;
+            tuned++;
+            // The search chooses by fewer points than the plan is drawn with, and one half lifts the tape off the other.
+            expect(predicted[half] - before[name][half]).toBeGreaterThan(one.care === "left-and-right" ? 1.5 : 3);
+          }
+        }
+      }),
+      chances(20),
+    );
+  });
+
+  test("front pieces lie over center front, back pieces over center back, cup pads each on its own side", () => {
+    fc.assert(
+      fc.property(anybody, (one) => {
+        for (const piece of planFor(one).pieces) {
+          const { start, end } = outermostLayer(piece).rows[0] as LayerRow;
+          if (piece.zone === "front") expect([piece.anchor, start <= 0 && end >= 0]).toEqual(["centerFront", true]);
+          if (piece.zone === "back") expect([piece.anchor, start <= 0 && end >= 0]).toEqual(["centerBack", true]);
+          if (piece.zone === "leftCup") expect(start).toBeGreaterThan(-end);
+          if (piece.zone === "rightCup") expect(start).toBeLessThan(-end);
+          if (piece.zone === "leftFront" || piece.zone === "leftBack") expect(start).toBeCloseTo(0);
+          if (piece.zone === "rightFront" || piece.zone === "rightBack") expect(end).toBeCloseTo(0);
+        }
+      }),
+      chances(20),
+    );
+  });
+
+  /** Broken on purpose: names without their numbers. Seen to fail. */
+  test("cup pads come first, wraps before panels, tuning layers last; every id is its own, and left and right cups are a pair", () => {
+    fc.assert(
+      fc.property(anybody, (one) => {
+        const { pieces } = planFor(one);
+        const order = ["cup", "wrap", "panel", "bought", "tuning", "outerWrap"];
+        const ranks = pieces.map(({ kind }) => order.indexOf(kind));
+        expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
+        expect(pieces.map((piece) => piece.order)).toEqual(pieces.map((_, i) => i + 1));
+        expect(new Set(pieces.map(({ id }) => id)).size).toBe(pieces.length);
+        const pairs = pieces.filter(({ kind }) => kind === "cup").map(({ pair }) => pair);
+        expect([new Set(pairs).size, pairs.includes(null)]).toEqual([pairs.length / 2, false]);
+        for (const piece of pieces) expect(pieceExtent(piece).bottom).toBeGreaterThan(pieceExtent(piece).top);
+      }),
+      chances(20),
     );
   });
 });

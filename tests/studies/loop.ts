@@ -1,73 +1,72 @@
-import { chance } from "../support/peopleChance";
-import { type LoopRun, loopRun } from "../support/loopRun";
+import { drawRoom, type JobWalk, type Shortcuts, walkJob } from "../support/jobWalk";
 import { people } from "../support/people";
+import { chance } from "../support/peopleChance";
 
 /**
- * Carries out plans for made-up people whose batting, tape and form are not what the tool takes them for, and prints how near
- * they end. `npm run study:loop [-- COUNT]`.
+ * Whole jobs walked with the next step alone, for made-up people whose batting, form, hands and tape are not what the tool
+ * takes them for, and how near they end.
+ *
+ *   npm run study:loop -- [how many jobs] [first job]
  */
-const count = Number(process.argv[2] ?? 500);
-const everybody = people(3 * count).filter(
-  (person) => person.formKind === "measured" && (person.care === "all-arcs" || person.care === "left-and-right"),
-);
-/** The 3 to 6 mm are a spread (1), or the error that nine readings in ten stay within (1.645). */
-const errorSpreads = Number(process.argv[3] ?? 1.645);
-const runs: LoopRun[] = [];
-const started = performance.now();
-for (let i = 0; runs.length < count; i++) {
-  const luck = chance(90_000 + i);
-  const conditions = {
-    worth: 2 ** luck.between(-1, 1),
-    squeeze: luck.between(0, 0.25),
-    onset: luck.pick(["secondLayer", "eighthLayer"] as const),
-    readingError: luck.between(3, 6) / errorSpreads,
-  };
-  const someone = everybody[i % everybody.length];
-  if (someone === undefined) throw new Error("Nobody to pad for.");
-  runs.push(loopRun(someone, conditions, luck));
+const [count = "60", first = "0"] = process.argv.slice(2);
+const say = (line = "") => process.stdout.write(`${line}\n`);
+const crowd = people(3 * Number(count) + 300).filter(({ formKind }) => formKind === "measured");
+const arcs = crowd.filter(({ care }) => care === "all-arcs");
+const quarters = crowd.filter(({ care }) => care === "left-and-right");
+
+interface Kind {
+  readonly title: string;
+  readonly everybody: typeof crowd;
+  readonly clumsy: number;
+  readonly shortcuts: Shortcuts;
 }
-const quantile = (values: readonly number[], share: number) =>
-  [...values].sort((a, b) => a - b)[Math.min(values.length - 1, Math.floor(share * values.length))] as number;
-const percent = (values: readonly boolean[]) =>
-  `${((100 * values.filter(Boolean).length) / values.length).toFixed(1)} %`;
-const worst = runs.map((run) => Math.max(0, ...run.misses.map(({ miss }) => Math.abs(miss))));
-const all = runs.flatMap((run) => run.misses.map(({ miss }) => Math.abs(miss)));
-console.log(
-  `people ${runs.length} (${new Set(everybody).size} bodies), ${((performance.now() - started) / 1000).toFixed(0)} s`,
+
+const kinds: readonly Kind[] = [
+  { title: "with trial, form read on the lines", everybody: arcs, clumsy: 1, shortcuts: {} },
+  { title: "without trial", everybody: arcs, clumsy: 1, shortcuts: { trial: false } },
+  { title: "form never read bare", everybody: arcs, clumsy: 1, shortcuts: { lines: false } },
+  { title: "left and right apart", everybody: quarters, clumsy: 1, shortcuts: {} },
+  { title: "hands twice as bad", everybody: arcs, clumsy: 2, shortcuts: {} },
+];
+
+say(
+  "| job | within 6 mm | within 12 | p95 | worst | intervals hold | layer's holds | readings | steps | pieces | excused |",
 );
-console.log(
-  `every girth and arc within 6 mm: ${percent(worst.map((miss) => miss <= 6))}; within 12 mm: ${percent(worst.map((miss) => miss <= 12))}; worst ${Math.max(...worst).toFixed(1)} mm`,
-);
-console.log(
-  `single readings: median ${quantile(all, 0.5).toFixed(1)}, 95 % within ${quantile(all, 0.95).toFixed(1)}, within 6 mm ${percent(all.map((miss) => miss <= 6))}`,
-);
-console.log(
-  `nine-in-ten interval of a layer's worth holds it: after the trial ${percent(runs.map((run) => run.heldAfterTrial))}, at the end ${percent(runs.map((run) => run.heldAtEnd))}`,
-);
-console.log(`nine-in-ten interval of a level's reading holds it: ${percent(runs.flatMap((run) => run.heldReadings))}`);
-console.log(
-  `pieces: median ${quantile(
-    runs.map((run) => run.pieces),
-    0.5,
-  )}, most ${Math.max(...runs.map((run) => run.pieces))}; worth believed over true: ${quantile(
-    runs.map((run) => run.worthRatio),
-    0.05,
-  ).toFixed(2)} to ${quantile(
-    runs.map((run) => run.worthRatio),
-    0.95,
-  ).toFixed(2)}`,
-);
-const byReading = new Map<string, number[]>();
-for (const run of runs)
-  for (const { level, what, miss } of run.misses)
-    byReading.set(`${level} ${what}`, [...(byReading.get(`${level} ${what}`) ?? []), miss]);
-for (const [name, misses] of byReading)
-  console.log(
-    name.padEnd(20),
-    "mean",
-    (misses.reduce((a, b) => a + b, 0) / misses.length).toFixed(2).padStart(6),
-    " 5 %",
-    quantile(misses, 0.05).toFixed(1).padStart(6),
-    " 95 %",
-    quantile(misses, 0.95).toFixed(1).padStart(6),
-  );
+say("|---|---|---|---|---|---|---|---|---|---|---|");
+for (const { title, everybody, clumsy, shortcuts } of kinds) {
+  const walks = Array.from({ length: Number(count) }, (_, i) => {
+    const person = everybody[(Number(first) + i) % everybody.length];
+    if (person === undefined) throw new Error("nobody to pad for");
+    return walkJob(person, drawRoom(chance(90_000 + Number(first) + i), clumsy), shortcuts);
+  });
+  say(row(title, walks));
+}
+
+function row(title: string, walks: readonly JobWalk[]): string {
+  const misses = walks.flatMap((walk) => walk.misses.map(({ miss }) => Math.abs(miss)));
+  const excused = walks.reduce((sum, walk) => sum + walk.excused, 0);
+  const middle = (of: (walk: JobWalk) => number) => `${at(walks.map(of), 0.5)}, ${at(walks.map(of), 1)}`;
+  const cells = [
+    title,
+    percent(misses.map((miss) => miss <= 6)),
+    percent(misses.map((miss) => miss <= 12)),
+    at(misses, 0.95).toFixed(1),
+    at(misses, 1).toFixed(1),
+    percent(walks.flatMap(({ held }) => held)),
+    percent(walks.map(({ heldLayer }) => heldLayer)),
+    middle(({ readings }) => readings),
+    middle(({ steps }) => steps.length),
+    middle(({ pieces }) => pieces),
+    percent([...misses.map(() => false), ...Array.from({ length: excused }, () => true)]),
+  ];
+  return `| ${cells.join(" | ")} |`;
+}
+
+function at(values: readonly number[], share: number): number {
+  const sorted = values.toSorted((p, q) => p - q);
+  return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0;
+}
+
+function percent(values: readonly boolean[]): string {
+  return `${((100 * values.filter(Boolean).length) / Math.max(1, values.length)).toFixed(1)} %`;
+}

@@ -137,24 +137,13 @@ function tableOfReadingsOfTheText(): void {
 function tableOfPieces(): void {
   const numbers = planned.map(({ plan }) => plan.pieces.length).sort((p, q) => p - q);
   const at = (share: number) => numbers[Math.min(numbers.length - 1, Math.floor(share * numbers.length))];
-  say(
-    `pieces a plan: median ${at(0.5)}, p95 ${at(0.95)}, most ${at(1)}; more than 16 in ${numbers.filter((n) => n > 16).length} plans`,
+  say(`pieces a plan: median ${at(0.5)}, p95 ${at(0.95)}, most ${at(1)} (left and right cup pads counted apart)`);
+  const layers = planned.flatMap(({ plan }) => plan.pieces).flatMap((piece) => piece.layers);
+  const narrowest = Math.min(...layers.flatMap(({ rows }) => rows.map((r) => r.endMm - r.startMm)));
+  const heights = layers.map(
+    ({ rows }) => (rows[rows.length - 1]?.depthBelowNapeMm ?? 0) - (rows[0]?.depthBelowNapeMm ?? 0),
   );
-  const pieces = planned.flatMap(({ plan }) => plan.pieces);
-  const widths = pieces.map((piece) => Math.max(...piece.rows.map((r) => r.endMm - r.startMm)));
-  const narrowest = Math.min(...pieces.flatMap((piece) => piece.rows.map((r) => r.endMm - r.startMm)));
-  const heights = pieces.map(
-    (piece) => (piece.rows[piece.rows.length - 1]?.dropMm ?? 0) - (piece.rows[0]?.dropMm ?? 0),
-  );
-  say(
-    `narrowest row ${narrowest.toFixed(1)} mm; least greatest width ${Math.min(...widths).toFixed(1)} mm; lowest piece ${Math.min(...heights).toFixed(1)} mm high`,
-  );
-  const neverFull = pieces.filter(
-    (piece, i) => Math.min(widths[i] as number, heights[i] as number) / 2 < 0.999 * piece.featherMm,
-  );
-  say(`pieces too small for their feather to reach the full thickness: ${neverFull.length} of ${pieces.length}`);
-  const thick = Math.max(...pieces.map((piece) => piece.thicknessMm));
-  say(`thickest piece ${thick} mm; most plies ${Math.max(...pieces.map((piece) => piece.plies))}`);
+  say(`narrowest row ${narrowest.toFixed(1)} mm; lowest layer ${Math.min(...heights).toFixed(1)} mm tall`);
   const shortfalls = planned.flatMap(({ plan }) => plan.shortfalls.filter((s) => s.what !== "length"));
   const free = planned.filter(({ plan }) => plan.shortfalls.every((s) => s.what === "length")).length;
   say(

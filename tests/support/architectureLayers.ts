@@ -18,7 +18,7 @@ export const layers: readonly Layer[] = [
   { name: "document", folder: "src/document", mayImport: ["core", "data"], packages: ["zod"] },
   { name: "build", folder: "src/app/offline/build", mayImport: ["app"], packages: ["node:*", "vite"] },
   { name: "app", folder: "src/app", mayImport: ["core", "document", "data"], packages: ["zustand", "idb", "uqr"] },
-  { name: "text", folder: "src/ui/text", mayImport: ["core", "document"], packages: [] },
+  { name: "text", folder: "src/ui/text", mayImport: ["core", "document", "app"], packages: [] },
   {
     name: "ui",
     folder: "src/ui",
@@ -28,7 +28,7 @@ export const layers: readonly Layer[] = [
   {
     name: "command",
     folder: "src/command",
-    mayImport: ["core", "document", "text", "data"],
+    mayImport: ["core", "document", "app", "text", "data"],
     packages: ["node:*", "vite", "uqr"],
   },
   { name: "data", folder: "shared", mayImport: [], packages: [] },
@@ -46,6 +46,7 @@ export const coreFolders: readonly string[] = [
   "body",
   "form",
   "padding",
+  "learning",
   "calibration",
   "plan",
 ];

@@ -1,11 +1,19 @@
 import ellipe from "@stdlib/math-base-special-ellipe";
 import { describe, expect, test } from "vitest";
 import { checkPlan, rebuildReadings } from "./planChecker";
-import type { CheckedLevelName, FileForm, FilePiece, FileReading, FileRow, PlanFile } from "./planCheckerFile";
+import type {
+  CheckedLevelName,
+  FileForm,
+  FileLayer,
+  FilePiece,
+  FileReading,
+  FileRow,
+  PlanFile,
+} from "./planCheckerFile";
 import { checkedLevelNames } from "./planCheckerFile";
 import type { FindingRule } from "./planCheckerFinding";
 import { bareOutline } from "./planCheckerOutline";
-import { pieceThickness, rowAt } from "./planCheckerThickness";
+import { layerThickness, pieceThickness, rowAt } from "./planCheckerThickness";
 import { statedRules } from "./planCheckerTape";
 
 /**
@@ -52,10 +60,10 @@ const readingsWith = (gains: Gains) =>
 function planOf(pieces: readonly FilePiece[], final: Gains): PlanFile {
   const readings = readingsWith(final);
   return {
-    version: 1,
+    version: 2,
     levels: checkedLevelNames.map((name) => ({
       name,
-      dropMm: drops[name],
+      depthBelowNapeMm: drops[name],
       body: readings[name],
       form,
       predicted: readings[name],
@@ -63,6 +71,7 @@ function planOf(pieces: readonly FilePiece[], final: Gains): PlanFile {
     pieces,
     shortfalls: [],
     seamShifts: [],
+    shapesToCut: pieces.reduce((sum, { layers }) => sum + layers.length, 0),
     battingAreaMm2: 1e7,
   };
 }
@@ -70,7 +79,7 @@ function planOf(pieces: readonly FilePiece[], final: Gains): PlanFile {
 const rowsBetween = (top: number, bottom: number, start: number, end: number): readonly FileRow[] => {
   const count = Math.ceil((bottom - top) / 20);
   return Array.from({ length: count + 1 }, (_, i) => ({
-    dropMm: top + ((bottom - top) * i) / count,
+    depthBelowNapeMm: top + ((bottom - top) * i) / count,
     startMm: start,
     endMm: end,
   }));
@@ -78,18 +87,28 @@ const rowsBetween = (top: number, bottom: number, start: number, end: number): r
 
 const halfGirth = bare.girthMm / 2;
 const thickness = 8;
+const lengths = { girth: bare.girthMm, frontArc: front };
 const roundGain: readonly [number, number] = [Math.PI * thickness, Math.PI * thickness];
 
 /** A round over the waist alone: its feather is over well before the waist and ends before underbust and high hip. */
+const turn: FileLayer = {
+  batting: "building",
+  thicknessMm: thickness,
+  featherMm: 10,
+  wrap: true,
+  rows: rowsBetween(310, 420, -halfGirth, halfGirth),
+};
 const round: FilePiece = {
   order: 1,
-  name: "waist round",
-  plies: 1,
-  thicknessMm: thickness,
-  featherMm: 30,
-  rows: rowsBetween(310, 420, -halfGirth, halfGirth),
+  id: "wrap-around-waist-1",
+  name: "waist wrap",
+  kind: "wrap",
+  anchor: "centerFront",
+  layers: [turn],
+  cut: [{}],
   readingsAfter: readingsWith({ waist: roundGain }),
 };
+const withLayer = (change: Partial<FileLayer>): FilePiece => ({ ...round, layers: [{ ...turn, ...change }] });
 const roundPlan = planOf([round], { waist: roundGain });
 const rulesFound = (plan: PlanFile): ReadonlySet<FindingRule> =>
   new Set(checkPlan(plan).map((finding) => finding.rule));
@@ -107,18 +126,13 @@ describe("plans made by hand", () => {
   });
 
   test("a round seen through its feather adds in proportion: half way in, half of 2 pi t", () => {
-    const half = { ...round, featherMm: 2 * (360 - 310), rows: rowsBetween(310, 415, -halfGirth, halfGirth) };
+    const half = withLayer({ featherMm: 2 * (360 - 310), rows: rowsBetween(310, 415, -halfGirth, halfGirth) });
     const waist = rebuildReadings(planOf([half], {}))[2]?.whilePinning[1];
     expect(waist?.girthMm).toBeCloseTo(bare.girthMm + Math.PI * thickness, 1);
   });
 
   test("a piece over the front half adds pi t and the tape's bridge past its two blunt ends, nothing behind", () => {
-    const blunt: FilePiece = {
-      ...round,
-      name: "front",
-      featherMm: 0.01,
-      rows: rowsBetween(310, 420, -front / 2, front / 2),
-    };
+    const blunt = withLayer({ featherMm: 0, wrap: false, rows: rowsBetween(310, 420, -front / 2, front / 2) });
     const waist = rebuildReadings(planOf([blunt], {}))[2]?.whilePinning[1] as FileReading;
     // The front half grows to the parallel curve; behind the side the tape runs straight from the blunt end to the bare back.
     expect(waist.frontArcMm - bare.frontArcMm).toBeCloseTo(Math.PI * thickness, 0);
@@ -128,7 +142,7 @@ describe("plans made by hand", () => {
   });
 
   test("a feathered front piece inside the front half adds less than pi t and leaves the back alone", () => {
-    const inner: FilePiece = { ...round, name: "front", featherMm: 60, rows: rowsBetween(310, 420, -150, 150) };
+    const inner = withLayer({ featherMm: 60, wrap: false, rows: rowsBetween(310, 420, -150, 150) });
     const waist = rebuildReadings(planOf([inner], {}))[2]?.whilePinning[1] as FileReading;
     expect(waist.frontArcMm).toBeGreaterThan(bare.frontArcMm + 1);
     expect(waist.frontArcMm).toBeLessThan(bare.frontArcMm + Math.PI * thickness);
@@ -136,11 +150,8 @@ describe("plans made by hand", () => {
   });
 
   test("a piece over centre back counts on both sides of it, and given from the other side it is the same", () => {
-    const behind = (start: number, end: number): FilePiece => ({
-      ...round,
-      name: "back",
-      rows: rowsBetween(310, 420, start, end),
-    });
+    const behind = (start: number, end: number): FilePiece =>
+      withLayer({ wrap: false, rows: rowsBetween(310, 420, start, end) });
     const one = rebuildReadings(planOf([behind(halfGirth - 100, halfGirth + 100)], {}))[2]
       ?.whilePinning[1] as FileReading;
     const other = rebuildReadings(planOf([behind(-halfGirth - 100, -halfGirth + 100)], {}))[2]
@@ -148,6 +159,24 @@ describe("plans made by hand", () => {
     expect(one.backArcMm).toBeGreaterThan(bare.backArcMm + 5);
     expect(one.frontArcMm).toBeCloseTo(bare.frontArcMm, 2);
     expect(other.backArcMm).toBeCloseTo(one.backArcMm, 6);
+    const fromBehind = rebuildReadings(planOf([{ ...behind(-100, 100), anchor: "centerBack" }], {}))[2]
+      ?.whilePinning[1];
+    expect(fromBehind?.backArcMm).toBeCloseTo(one.backArcMm, 6);
+  });
+
+  test("from center back the wearer's left is positive, and layers of one piece add", () => {
+    const leftBehind: FilePiece = {
+      ...withLayer({ wrap: false, rows: rowsBetween(310, 420, 20, 120) }),
+      anchor: "centerBack",
+    };
+    const at = pieceThickness(
+      { ...leftBehind, layers: [...leftBehind.layers, ...leftBehind.layers] },
+      360,
+      lengths,
+      "in-the-plane",
+    );
+    expect(at(halfGirth - 70)).toBeCloseTo(2 * thickness);
+    expect(at(70 - halfGirth)).toBe(0);
   });
 
   test("the seam's mark moved 5 mm a side to the front takes 10 mm from the front arc and keeps the girth", () => {
@@ -196,6 +225,7 @@ describe("planted mistakes are found", () => {
     ),
   });
   const pieceChanged = (change: Partial<FilePiece>): PlanFile => ({ ...roundPlan, pieces: [{ ...round, ...change }] });
+  const layerChanged = (change: Partial<FileLayer>): PlanFile => ({ ...roundPlan, pieces: [withLayer(change)] });
 
   test.each([
     ["a prediction 5 mm off", waistChanged((r) => plus(r, 5, 0)), ["predicted", "lastPiece", "body"]],
@@ -205,32 +235,43 @@ describe("planted mistakes are found", () => {
       ["predicted", "body"],
     ],
     ["a girth that is not its two arcs", waistChanged((r) => ({ ...r, girthMm: r.girthMm + 0.9 })), ["arcsMakeGirth"]],
-    ["a piece half as thick again", pieceChanged({ thicknessMm: 12 }), ["predicted", "readingsAfter"]],
-    ["a feather that reaches further", pieceChanged({ featherMm: 80 }), ["predicted", "readingsAfter"]],
+    ["a piece half as thick again", layerChanged({ thicknessMm: 12 }), ["predicted", "readingsAfter"]],
+    ["a feather that reaches further", layerChanged({ featherMm: 80 }), ["feather", "predicted", "readingsAfter"]],
     [
-      "a round that is only a front",
-      pieceChanged({ rows: rowsBetween(310, 420, -front / 2, front / 2) }),
+      "a wrap that is only a front",
+      layerChanged({ wrap: false, rows: rowsBetween(310, 420, -front / 2, front / 2) }),
       ["predicted"],
     ],
     [
       "a round at the wrong height",
-      pieceChanged({ rows: rowsBetween(380, 440, -halfGirth, halfGirth) }),
+      layerChanged({ rows: rowsBetween(380, 440, -halfGirth, halfGirth) }),
       ["predicted"],
     ],
-    ["rows too far apart", pieceChanged({ rows: round.rows.filter((_, i) => i !== 2) }), ["rowGap"]],
-    ["rows from the bottom up", pieceChanged({ rows: [...round.rows].reverse() }), ["rowGap"]],
+    ["rows too far apart", layerChanged({ rows: turn.rows.filter((_, i) => i !== 2) }), ["rowGap"]],
+    ["rows from the bottom up", layerChanged({ rows: [...turn.rows].reverse() }), ["rowGap"]],
     [
       "a sliver",
-      pieceChanged({ rows: round.rows.map((row, i) => (i === 0 ? { ...row, startMm: -19, endMm: 19 } : row)) }),
+      layerChanged({ rows: turn.rows.map((row, i) => (i === 0 ? { ...row, startMm: -19, endMm: 19 } : row)) }),
       ["rowWidth"],
     ],
     [
       "a piece longer than once round",
-      pieceChanged({ rows: round.rows.map((row) => ({ ...row, endMm: row.endMm + 20 })) }),
+      layerChanged({ rows: turn.rows.map((row) => ({ ...row, endMm: row.endMm + 20 })) }),
       ["rowReach"],
     ],
-    ["half a ply", pieceChanged({ plies: 0.5 }), ["plies"]],
-    ["no feather", pieceChanged({ featherMm: 0 }), ["feather"]],
+    ["a layer without a cut", pieceChanged({ cut: [] }), ["layers"]],
+    [
+      "layers of one batting that are not alike",
+      pieceChanged({ layers: [turn, { ...turn, thicknessMm: 5 }], cut: [{}, {}] }),
+      ["layers", "predicted"],
+    ],
+    ["shapes miscounted", { ...roundPlan, shapesToCut: 3 }, ["layers"]],
+    [
+      "a panel thicker than a hand can pin",
+      pieceChanged({ kind: "panel", layers: Array(5).fill(turn), cut: [1, 2, 3, 4, 5] }),
+      ["thickness"],
+    ],
+    ["a feather that is longer than any", layerChanged({ featherMm: 12 }), ["feather"]],
     ["numbering from 2", pieceChanged({ order: 2 }), ["order"]],
     [
       "readings after the piece that stop short",
@@ -257,7 +298,7 @@ describe("planted mistakes are found", () => {
     ["a number that is none", waistChanged((r) => ({ ...r, girthMm: Number.NaN })), ["skeleton"]],
     [
       "levels upside down",
-      { ...roundPlan, levels: roundPlan.levels.map((l) => ({ ...l, dropMm: 800 - l.dropMm })) },
+      { ...roundPlan, levels: roundPlan.levels.map((l) => ({ ...l, depthBelowNapeMm: 800 - l.depthBelowNapeMm })) },
       ["levelOrder"],
     ],
     [
@@ -302,8 +343,8 @@ describe("the checker's own parts", () => {
   });
 
   test("a piece is thick by the nearest edge: sideways, above, or at a corner", () => {
-    const piece = { ...round, rows: rowsBetween(300, 400, -60, 60), featherMm: 40 };
-    const at = (drop: number, along: number) => pieceThickness(piece, drop, 800, statedRules.distance)(along);
+    const layer = { ...turn, wrap: false, rows: rowsBetween(300, 400, -60, 60), featherMm: 40 };
+    const at = (drop: number, along: number) => layerThickness(layer, drop, 800, statedRules.distance)(along);
     expect(at(350, 0)).toBeCloseTo(thickness);
     expect(at(350, 50)).toBeCloseTo(thickness * (10 / 40));
     expect(at(320, 0)).toBeCloseTo(thickness * (20 / 40));
@@ -312,22 +353,22 @@ describe("the checker's own parts", () => {
     expect(at(299, 0)).toBe(0);
     // A slanting side: the nearest point of the outline is not on this row, so the two readings of the text part.
     const slanting = {
-      ...piece,
+      ...layer,
       rows: [
-        { dropMm: 300, startMm: -60, endMm: 20 },
-        { dropMm: 400, startMm: -60, endMm: 120 },
+        { depthBelowNapeMm: 300, startMm: -60, endMm: 20 },
+        { depthBelowNapeMm: 400, startMm: -60, endMm: 120 },
       ],
     };
-    expect(pieceThickness(slanting, 350, 800, "in-the-plane")(50)).toBeCloseTo(thickness * ((20 * Math.SQRT1_2) / 40));
-    expect(pieceThickness(slanting, 350, 800, "along-the-row")(50)).toBeCloseTo(thickness * (20 / 40));
+    expect(layerThickness(slanting, 350, 800, "in-the-plane")(50)).toBeCloseTo(thickness * ((20 * Math.SQRT1_2) / 40));
+    expect(layerThickness(slanting, 350, 800, "along-the-row")(50)).toBeCloseTo(thickness * (20 / 40));
   });
 
   test("rows are read straight between their neighbours and not beyond the ends", () => {
     const rows = [
-      { dropMm: 300, startMm: -50, endMm: 50 },
-      { dropMm: 320, startMm: -70, endMm: 60 },
+      { depthBelowNapeMm: 300, startMm: -50, endMm: 50 },
+      { depthBelowNapeMm: 320, startMm: -70, endMm: 60 },
     ];
-    expect(rowAt(rows, 310)).toEqual({ dropMm: 310, startMm: -60, endMm: 55 });
+    expect(rowAt(rows, 310)).toEqual({ depthBelowNapeMm: 310, startMm: -60, endMm: 55 });
     expect(rowAt(rows, 299)).toBeUndefined();
     expect(rowAt(rows, 321)).toBeUndefined();
   });

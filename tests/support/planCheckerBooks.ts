@@ -10,7 +10,8 @@ export function checkBookkeeping(plan: PlanFile): readonly Finding[] {
   return [
     ...checkLevels(plan),
     ...checkOrder(plan),
-    ...plan.pieces.flatMap((piece) => [...checkPlies(plan, piece), ...checkRows(plan, piece)]),
+    ...plan.pieces.flatMap((piece) => [...checkLayers(plan, piece), ...checkRows(plan, piece)]),
+    ...checkShapes(plan),
     ...checkReadingsAfter(plan),
     ...checkSeamShifts(plan),
     ...checkArea(plan),
@@ -25,29 +26,33 @@ const readMm = 1;
 const rowGapMm = 20;
 /** No row is narrower than a hand can pin (about 40 mm); a rounded number may miss it by this much. */
 const rowWidthMm = 40;
-/** A waist may need 60 to 80 mm in front: nothing taller than this is one piece. */
-const tallestPieceMm = 80;
+/** No panel is thicker than this (mm); a wrap goes on turn by turn. */
+const tallestPieceMm = 36;
 /** A side seam is re-marked by up to about 15 mm a side. */
 const seamShiftMm = 15;
 
 function checkSkeleton(plan: PlanFile): readonly Finding[] {
   const names = plan.levels.map((level) => level.name).join(" ");
   const numbers = [
-    ...plan.levels.flatMap(({ dropMm, body, form, predicted }) => [
-      dropMm,
+    ...plan.levels.flatMap(({ depthBelowNapeMm, body, form, predicted }) => [
+      depthBelowNapeMm,
       ...readingKeys.flatMap((key) => [body[key], form[key], predicted[key]]),
       ...[form.halfBreadthMm, form.frontDepthMm, form.backDepthMm, form.frontExponent ?? form.exponent],
     ]),
     ...plan.pieces.flatMap((piece) => [
-      ...[piece.order, piece.plies, piece.thicknessMm, piece.featherMm],
-      ...piece.rows.flatMap((row) => [row.dropMm, row.startMm, row.endMm]),
+      piece.order,
+      ...piece.layers.flatMap((layer) => [
+        layer.thicknessMm,
+        layer.featherMm,
+        ...layer.rows.flatMap((row) => [row.depthBelowNapeMm, row.startMm, row.endMm]),
+      ]),
       ...checkedLevelNames.flatMap((level) => readingKeys.map((key) => piece.readingsAfter[level]?.[key])),
     ]),
     plan.battingAreaMm2,
   ];
   const odd = numbers.filter((value) => !Number.isFinite(value));
   return [
-    ...(plan.version === 1 ? [] : [finding("skeleton", plan.version, 1)]),
+    ...(plan.version === 2 ? [] : [finding("skeleton", plan.version, 2)]),
     ...(names === checkedLevelNames.join(" ") ? [] : [finding("skeleton", names, checkedLevelNames.join(" "))]),
     ...(odd.length === 0 ? [] : [finding("skeleton", `${odd.length} values that are not numbers`, "only numbers")]),
   ];
@@ -55,9 +60,11 @@ function checkSkeleton(plan: PlanFile): readonly Finding[] {
 
 function checkLevels(plan: PlanFile): readonly Finding[] {
   return plan.levels.flatMap((level, i): readonly Finding[] => {
-    const above = plan.levels[i - 1]?.dropMm ?? 0;
+    const above = plan.levels[i - 1]?.depthBelowNapeMm ?? 0;
     const order =
-      level.dropMm > above ? [] : [{ ...finding("levelOrder", level.dropMm, `more than ${above}`), level: level.name }];
+      level.depthBelowNapeMm > above
+        ? []
+        : [{ ...finding("levelOrder", level.depthBelowNapeMm, `more than ${above}`), level: level.name }];
     const sums = [level.body, level.form, level.predicted].flatMap((reading: FileReading): readonly Finding[] => {
       const sum = reading.frontArcMm + reading.backArcMm;
       return Math.abs(sum - reading.girthMm) <= 3 * roundedMm + 1e-9
@@ -73,44 +80,59 @@ function checkOrder(plan: PlanFile): readonly Finding[] {
   return orders.every((order, i) => order === i + 1) ? [] : [finding("order", orders.join(" "), "1 2 3 …")];
 }
 
-/** Every piece is a whole number of plies, and one ply is as thick in one piece as in another. */
-function checkPlies(plan: PlanFile, piece: FilePiece): readonly Finding[] {
-  const first = plan.pieces[0] as FilePiece;
-  const ply = first.thicknessMm / first.plies;
+/** Every layer is one thickness of its batting, as thick in one piece as in another, with a feather no longer than is stated for any. */
+function checkLayers(plan: PlanFile, piece: FilePiece): readonly Finding[] {
+  const all = plan.pieces.flatMap(({ layers }) => layers);
   const found = (rule: FindingRule, got: number, expected: number | string): Finding => ({
     ...finding(rule, got, expected),
     piece: piece.order,
   });
   return [
-    ...(Number.isInteger(piece.plies) && piece.plies >= 1
+    ...(piece.layers.length > 0 && piece.layers.length === piece.cut.length
       ? []
-      : [found("plies", piece.plies, "a whole number from 1")]),
-    ...(Math.abs(piece.thicknessMm - piece.plies * ply) <= roundedMm
+      : [found("layers", piece.cut.length, `one cut for each of ${piece.layers.length} layers, from 1`)]),
+    ...piece.layers.flatMap(({ batting, thicknessMm, featherMm }) => {
+      const alike = all.find((layer) => layer.batting === batting)?.thicknessMm ?? 0;
+      return [
+        ...(Math.abs(thicknessMm - alike) <= roundedMm ? [] : [found("layers", thicknessMm, alike)]),
+        ...(thicknessMm > 0 ? [] : [found("thickness", thicknessMm, "above 0")]),
+        ...(featherMm >= 0 && featherMm <= longestFeatherMm + roundedMm
+          ? []
+          : [found("feather", featherMm, `up to ${longestFeatherMm}`)]),
+      ];
+    }),
+    ...(piece.layers.reduce((sum, { thicknessMm }) => sum + thicknessMm, 0) <= tallestPieceMm || piece.kind === "wrap"
       ? []
-      : [found("plies", piece.thicknessMm, piece.plies * ply)]),
-    ...(piece.thicknessMm > 0 && piece.thicknessMm <= tallestPieceMm
-      ? []
-      : [found("thickness", piece.thicknessMm, `up to ${tallestPieceMm}`)]),
-    ...(piece.featherMm > 0 ? [] : [found("feather", piece.featherMm, "above 0")]),
+      : [found("thickness", piece.layers.length, `up to ${tallestPieceMm} mm`)]),
   ];
 }
+
+/** The last 10 mm of a layer are feathered, never more. */
+const longestFeatherMm = 10;
+
+const checkShapes = ({ pieces, shapesToCut }: PlanFile): readonly Finding[] => {
+  const layers = pieces.reduce((sum, piece) => sum + piece.layers.length, 0);
+  return layers === shapesToCut ? [] : [finding("layers", shapesToCut, layers)];
+};
 
 function checkRows(plan: PlanFile, piece: FilePiece): readonly Finding[] {
   const found = (rule: FindingRule, got: number, expected: number | string): Finding => ({
     ...finding(rule, got, expected),
     piece: piece.order,
   });
-  const short = piece.rows.length < 2 ? [found("rowGap", piece.rows.length, "at least two rows")] : [];
-  const rows = piece.rows.flatMap((row, i): readonly Finding[] => {
-    const above: FileRow | undefined = piece.rows[i - 1];
-    const gap = above === undefined ? rowGapMm : row.dropMm - above.dropMm;
-    const width = row.endMm - row.startMm;
-    return [
-      ...(gap > 0 && gap <= rowGapMm + roundedMm ? [] : [found("rowGap", gap, `above 0, up to ${rowGapMm}`)]),
-      ...(width >= rowWidthMm - 2 * roundedMm ? [] : [found("rowWidth", width, `at least ${rowWidthMm}`)]),
-    ];
-  });
-  return [...short, ...rows, ...checkReach(plan, piece)];
+  const rows = piece.layers.flatMap((layer) => [
+    ...(layer.rows.length < 2 ? [found("rowGap", layer.rows.length, "at least two rows")] : []),
+    ...layer.rows.flatMap((row, i): readonly Finding[] => {
+      const above: FileRow | undefined = layer.rows[i - 1];
+      const gap = above === undefined ? rowGapMm : row.depthBelowNapeMm - above.depthBelowNapeMm;
+      const width = row.endMm - row.startMm;
+      return [
+        ...(gap > 0 && gap <= rowGapMm + 2 * roundedMm ? [] : [found("rowGap", gap, `above 0, up to ${rowGapMm}`)]),
+        ...(width >= rowWidthMm - 2 * roundedMm ? [] : [found("rowWidth", width, `at least ${rowWidthMm}`)]),
+      ];
+    }),
+  ]);
+  return [...rows, ...checkReach(plan, piece)];
 }
 
 /**
@@ -118,20 +140,22 @@ function checkRows(plan: PlanFile, piece: FilePiece): readonly Finding[] {
  * once round, and none starts or ends further than once round from centre front.
  */
 function checkReach(plan: PlanFile, piece: FilePiece): readonly Finding[] {
-  return plan.levels.flatMap(({ name, dropMm, form }): readonly Finding[] => {
-    const row = rowAt(piece.rows, dropMm);
-    if (row === undefined) return [];
-    const furthest = Math.max(row.endMm - row.startMm, Math.abs(row.startMm), Math.abs(row.endMm));
-    return furthest <= form.girthMm + readMm
-      ? []
-      : [{ ...finding("rowReach", furthest, form.girthMm), level: name, piece: piece.order }];
-  });
+  return plan.levels.flatMap(({ name, depthBelowNapeMm, form }) =>
+    piece.layers.flatMap((layer): readonly Finding[] => {
+      const row = rowAt(layer.rows, depthBelowNapeMm);
+      if (row === undefined) return [];
+      const furthest = Math.max(row.endMm - row.startMm, Math.abs(row.startMm), Math.abs(row.endMm));
+      return furthest <= form.girthMm + readMm
+        ? []
+        : [{ ...finding("rowReach", furthest, form.girthMm), level: name, piece: piece.order }];
+    }),
+  );
 }
 
 /**
  * Law 3 and law 9 as the file states them: no reading shrinks from piece to piece, and the last one is the prediction.
- * A girth cannot shrink at all. An arc can by a hair, and truly does: where the front is already padded wider than the
- * side, a back piece that lifts the seam's mark at the side shortens the front's way to it. Hence a tape's millimetre.
+ * A girth cannot shrink at all. An arc can, and truly does: where the front is already padded out to the side, a back piece that
+ * lifts the tape off the side shortens the front's way to the seam's mark. Less than a third of the piece's thickness was seen.
  */
 function checkReadingsAfter(plan: PlanFile): readonly Finding[] {
   const last = plan.pieces[plan.pieces.length - 1];
@@ -140,8 +164,9 @@ function checkReadingsAfter(plan: PlanFile): readonly Finding[] {
       const name = level.name as CheckedLevelName;
       const place = { level: name, reading };
       const end = last === undefined ? level.form[reading] : last.readingsAfter[name][reading];
-      const allowed = reading === "girthMm" ? 2 * roundedMm : readMm;
       const shrinking = plan.pieces.slice(1).flatMap((piece, i): readonly Finding[] => {
+        const thickness = piece.layers.reduce((sum, layer) => sum + layer.thicknessMm, 0);
+        const allowed = reading === "girthMm" ? 2 * roundedMm : readMm + arcShare * thickness;
         const before = (plan.pieces[i] as FilePiece).readingsAfter[name][reading];
         const after = piece.readingsAfter[name][reading];
         return after >= before - allowed - 1e-9
@@ -154,6 +179,8 @@ function checkReadingsAfter(plan: PlanFile): readonly Finding[] {
   );
 }
 
+const arcShare = 1 / 3;
+
 function checkSeamShifts(plan: PlanFile): readonly Finding[] {
   return plan.seamShifts.flatMap((shift): readonly Finding[] =>
     shift.perSideMm > 0 && shift.perSideMm <= seamShiftMm + roundedMm
@@ -162,9 +189,9 @@ function checkSeamShifts(plan: PlanFile): readonly Finding[] {
   );
 }
 
-/** The area of all outlines on the bare form is the least the batting can be: true cuts are larger, and there is waste. */
+/** The area of all layers' outlines on the bare form is the least the batting can be: true cuts are larger, and there is waste. */
 function checkArea(plan: PlanFile): readonly Finding[] {
-  const least = plan.pieces.reduce((sum, piece) => sum + piece.plies * outlineArea(piece.rows), 0);
+  const least = plan.pieces.flatMap(({ layers }) => layers).reduce((sum, { rows }) => sum + outlineArea(rows), 0);
   return plan.battingAreaMm2 >= 0.99 * least
     ? []
     : [finding("battingArea", plan.battingAreaMm2, `at least ${Math.round(least)}`)];
@@ -173,7 +200,10 @@ function checkArea(plan: PlanFile): readonly Finding[] {
 function outlineArea(rows: readonly FileRow[]): number {
   return rows.slice(1).reduce((sum, row, i) => {
     const above = rows[i] as FileRow;
-    return sum + ((row.endMm - row.startMm + above.endMm - above.startMm) / 2) * (row.dropMm - above.dropMm);
+    return (
+      sum +
+      ((row.endMm - row.startMm + above.endMm - above.startMm) / 2) * (row.depthBelowNapeMm - above.depthBelowNapeMm)
+    );
   }, 0);
 }
 

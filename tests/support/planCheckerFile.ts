@@ -1,7 +1,7 @@
 /**
  * The bones of a plan file, written down from the published description of the format and from nothing else, so that
- * the checker shares no code with the planner. All lengths are millimetres. Pieces lie on the BARE form; drops are
- * reckoned down from the nape; distances along the surface start at centre front and are positive to the wearer's left.
+ * the checker shares no code with the planner. All lengths are millimeters. Pieces lie on the BARE form; depths are
+ * reckoned down from the nape; distances along the surface start at the piece's anchor and are positive to the wearer's left.
  */
 export const checkedLevelNames = ["bust", "underbust", "waist", "highHip", "fullHip"] as const;
 export type CheckedLevelName = (typeof checkedLevelNames)[number];
@@ -31,28 +31,39 @@ export interface FileForm extends FileReading {
 
 export interface FileLevel {
   readonly name: string;
-  readonly dropMm: number;
+  readonly depthBelowNapeMm: number;
   readonly body: FileReading & { readonly source?: { readonly [key in ReadingKey]?: string } };
   readonly form: FileForm;
   readonly predicted: FileReading;
 }
 
 export interface FileRow {
-  readonly dropMm: number;
+  readonly depthBelowNapeMm: number;
   readonly startMm: number;
   readonly endMm: number;
+}
+
+export type FileAnchor = "centerFront" | "centerBack" | "leftSide" | "rightSide";
+
+export interface FileLayer {
+  readonly batting: string;
+  readonly thicknessMm: number;
+  readonly featherMm: number;
+  readonly wrap: boolean;
+  readonly rows: readonly FileRow[];
 }
 
 export type FileReadingsAfter = { readonly [level in CheckedLevelName]: FileReading };
 
 export interface FilePiece {
   readonly order: number;
+  readonly id: string;
   readonly name: string;
-  readonly plies: number;
-  readonly thicknessMm: number;
-  readonly featherMm: number;
-  readonly anchor?: string | undefined;
-  readonly rows: readonly FileRow[];
+  readonly kind: string;
+  readonly anchor: FileAnchor;
+  readonly pair?: string;
+  readonly layers: readonly FileLayer[];
+  readonly cut: readonly unknown[];
   readonly readingsAfter: FileReadingsAfter;
 }
 
@@ -76,5 +87,6 @@ export interface PlanFile {
   readonly pieces: readonly FilePiece[];
   readonly shortfalls: readonly FileShortfall[];
   readonly seamShifts: readonly FileSeamShift[];
+  readonly shapesToCut: number;
   readonly battingAreaMm2: number;
 }

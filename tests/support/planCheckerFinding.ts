@@ -2,8 +2,8 @@ import type { ReadingKey } from "./planCheckerFile";
 
 /** What a finding is about. Each rule is one sentence of the description of the plan file, or one of the model's laws. */
 export const findingRules = [
-  "skeleton", // five levels in order, every number finite, version 1
-  "levelOrder", // drops rise from the bust down
+  "skeleton", // five levels in order, every number finite, version 2
+  "levelOrder", // depths rise from the bust down
   "arcsMakeGirth", // front arc + back arc = girth, for body, form and predicted
   "bareForm", // the outline given for the bare form reads its own girth and arcs
   "predicted", // the rebuilt stack reads what the file predicts
@@ -14,14 +14,14 @@ export const findingRules = [
   "lastPiece", // readings after the last piece = predicted
   "shrinking", // law 3: a piece never shortens a reading
   "order", // pieces are numbered 1, 2, 3, …
-  "plies", // whole plies of one thickness each
-  "thickness", // above zero and no taller than a hand can pin
-  "feather", // above zero
+  "layers", // one cut and one thickness of batting for each
+  "thickness", // above zero, and no panel thicker than a hand can pin
+  "feather", // 10 mm at most
   "rowGap", // rows at most 20 mm apart, from the top down
   "rowWidth", // no row narrower than a hand can pin
   "rowReach", // starts and ends stay on the form
   "seamShift", // at most about 15 mm a side
-  "battingArea", // at least the area of all plies
+  "battingArea", // at least the area of all layers
 ] as const;
 export type FindingRule = (typeof findingRules)[number];
 

@@ -32,7 +32,7 @@ export function readingsWhilePinning(
   const stack = new Float64Array(outline.points.length);
   const readings: FileReading[] = [readHull(outline, stack, rules.seam)];
   for (const piece of pieces) {
-    const thickness = pieceThickness(piece, level.dropMm, outline.girth, rules.distance);
+    const thickness = pieceThickness(piece, level.depthBelowNapeMm, outline, rules.distance);
     let changed = false;
     outline.points.forEach((point, i) => {
       const more = thickness(point.along);
@@ -44,6 +44,18 @@ export function readingsWhilePinning(
     readings.push(changed ? readHull(outline, stack, rules.seam) : before);
   }
   return readings;
+}
+
+/** The readings over all pieces at once, as they are or as hands made of them: quicker than piece by piece. */
+export function wholeReading(level: FileLevel, pieces: readonly FilePiece[], outline: Outline): FileReading {
+  const stack = new Float64Array(outline.points.length);
+  for (const piece of pieces) {
+    const thickness = pieceThickness(piece, level.depthBelowNapeMm, outline, statedRules.distance);
+    outline.points.forEach((point, i) => {
+      stack[i] = (stack[i] as number) + thickness(point.along);
+    });
+  }
+  return readHull(outline, stack, statedRules.seam);
 }
 
 /** What the tape reads over the bare form of one level, from the same outline and hull. */

@@ -1,54 +1,90 @@
-import type { FilePiece, FileRow } from "./planCheckerFile";
+import type { FileAnchor, FileLayer, FilePiece, FileRow } from "./planCheckerFile";
+import type { Outline } from "./planCheckerOutline";
 
 /**
- * How thick one piece lies at a spot of the bare form: its thickness times min(1, distance to its outline / feather),
- * the distance taken straight in the plane of (distance along the surface, drop). "along-the-row" looks only sideways
+ * How thick one layer lies at a spot of the bare form: its thickness times min(1, distance to its outline / feather),
+ * the distance taken straight in the plane of (distance from the anchor, depth). "along-the-row" looks only sideways
  * at that height and at the top and bottom edges; it exists to measure how much that other reading would differ.
  */
 export type DistanceRule = "in-the-plane" | "along-the-row";
 
-/** A row this close to the whole girth is a round: only its top and bottom edges are outline. */
-const roundSlackMm = 1;
+/** The lengths of a bare outline that places are told by. */
+export type OutlineLengths = Pick<Outline, "girth" | "frontArc">;
 
+/** The thickness of a whole piece at spots told by their distance from center front: its layers add. */
 export function pieceThickness(
-  piece: FilePiece,
-  drop: number,
-  girth: number,
+  { anchor, layers }: FilePiece,
+  depth: number,
+  lengths: OutlineLengths,
   rule: DistanceRule,
 ): (along: number) => number {
-  const row = rowAt(piece.rows, drop);
-  const top = piece.rows[0];
-  const bottom = piece.rows[piece.rows.length - 1];
-  if (row === undefined || top === undefined || bottom === undefined) return () => 0;
-  const toEnds = Math.min(drop - top.dropMm, bottom.dropMm - drop);
-  const isRound = row.endMm - row.startMm >= girth - roundSlackMm;
-  const feathered = (distance: number) => piece.thicknessMm * Math.max(0, Math.min(1, distance / piece.featherMm));
-  if (isRound) return () => feathered(toEnds);
-
-  const edges = outlineEdges(piece.rows);
-  const distance = (along: number): number => {
-    if (along <= row.startMm || along >= row.endMm) return 0;
-    if (rule === "along-the-row") return Math.min(along - row.startMm, row.endMm - along, toEnds);
-    return edges.reduce((least, edge) => Math.min(least, distanceToEdge(along, drop, edge)), Number.POSITIVE_INFINITY);
+  const each = layers.map((layer) => layerThickness(layer, depth, lengths.girth, rule));
+  return (along) => {
+    const place = fromAnchor(along, anchor, lengths);
+    return each.reduce((sum, thickness) => sum + thickness(place), 0);
   };
-  const zero = anchorAlong(piece, girth);
-  // The same spot of the form has other distances, a girth away either way.
-  return (along) =>
-    feathered(Math.max(distance(along - zero), distance(along - zero + girth), distance(along - zero - girth)));
 }
 
-/** Where the rows of a piece are counted from, seen from center front: half around for what is anchored at center back. */
-export const anchorAlong = ({ anchor }: FilePiece, girth: number): number => (anchor === "centerBack" ? girth / 2 : 0);
+/** A distance from center front as one from another anchor, positive to the wearer's left; the form is even. */
+export function fromAnchor(along: number, anchor: FileAnchor, { girth, frontArc }: OutlineLengths): number {
+  switch (anchor) {
+    case "centerFront":
+      return along;
+    case "centerBack":
+      return along >= 0 ? girth / 2 - along : -girth / 2 - along;
+    case "leftSide":
+      return along - frontArc / 2;
+    case "rightSide":
+      return along + frontArc / 2;
+  }
+}
 
-/** The row at a drop, straight between its neighbours; undefined above the top row and below the bottom row. */
-export function rowAt(rows: readonly FileRow[], drop: number): FileRow | undefined {
+export function layerThickness(
+  { thicknessMm, featherMm, wrap, rows }: FileLayer,
+  depth: number,
+  girth: number,
+  rule: DistanceRule,
+): (place: number) => number {
+  const row = rowAt(rows, depth);
+  const top = rows[0];
+  const bottom = rows[rows.length - 1];
+  if (row === undefined || top === undefined || bottom === undefined) return () => 0;
+  const toEnds = Math.min(depth - top.depthBelowNapeMm, bottom.depthBelowNapeMm - depth);
+  const feathered = (distance: number) =>
+    distance <= 0 ? 0 : thicknessMm * (featherMm > 0 ? Math.min(1, distance / featherMm) : 1);
+  if (wrap) return () => feathered(toEnds);
+
+  // An edge further off than the feather is not felt, so it need not be looked at.
+  const edges = outlineEdges(
+    rows.filter(
+      (one, i) => isNear(rows[i + 1] ?? one, depth, featherMm, -1) && isNear(rows[i - 1] ?? one, depth, featherMm, 1),
+    ),
+  );
+  const distance = (place: number): number => {
+    if (place <= row.startMm || place >= row.endMm) return 0;
+    if (rule === "along-the-row") return Math.min(place - row.startMm, row.endMm - place, toEnds);
+    return edges.reduce((least, edge) => Math.min(least, distanceToEdge(place, depth, edge)), toEnds);
+  };
+  // A place beyond half the girth has a second distance a girth away.
+  return (place) => feathered(Math.max(distance(place), distance(place + girth), distance(place - girth)));
+}
+
+/** Whether a row lies no further above (-1) or below (1) than a feather, and a little. */
+const isNear = (row: FileRow, depth: number, feather: number, side: 1 | -1): boolean =>
+  side * (row.depthBelowNapeMm - depth) <= feather + 1;
+
+/** The row at a depth, straight between its neighbours; undefined above the top row and below the bottom row. */
+export function rowAt(rows: readonly FileRow[], depth: number): FileRow | undefined {
   for (let i = 1; i < rows.length; i++) {
     const upper = rows[i - 1] as FileRow;
     const lower = rows[i] as FileRow;
-    if (drop < upper.dropMm || drop > lower.dropMm) continue;
-    const share = lower.dropMm === upper.dropMm ? 0 : (drop - upper.dropMm) / (lower.dropMm - upper.dropMm);
+    if (depth < upper.depthBelowNapeMm || depth > lower.depthBelowNapeMm) continue;
+    const share =
+      lower.depthBelowNapeMm === upper.depthBelowNapeMm
+        ? 0
+        : (depth - upper.depthBelowNapeMm) / (lower.depthBelowNapeMm - upper.depthBelowNapeMm);
     return {
-      dropMm: drop,
+      depthBelowNapeMm: depth,
       startMm: upper.startMm + share * (lower.startMm - upper.startMm),
       endMm: upper.endMm + share * (lower.endMm - upper.endMm),
     };
@@ -58,14 +94,14 @@ export function rowAt(rows: readonly FileRow[], drop: number): FileRow | undefin
 
 type Edge = readonly [along0: number, drop0: number, along1: number, drop1: number];
 
+/** The left and right sides of the outline; of its top and bottom the distance is known. */
 function outlineEdges(rows: readonly FileRow[]): readonly Edge[] {
-  const corners = [
-    ...rows.map((row) => [row.startMm, row.dropMm] as const),
-    ...rows.map((row) => [row.endMm, row.dropMm] as const).reverse(),
-  ];
-  return corners.map(([along0, drop0], i) => {
-    const [along1, drop1] = corners[(i + 1) % corners.length] as readonly [number, number];
-    return [along0, drop0, along1, drop1];
+  return rows.slice(1).flatMap((below, i): readonly Edge[] => {
+    const above = rows[i] as FileRow;
+    return [
+      [above.startMm, above.depthBelowNapeMm, below.startMm, below.depthBelowNapeMm],
+      [above.endMm, above.depthBelowNapeMm, below.endMm, below.depthBelowNapeMm],
+    ];
   });
 }
 

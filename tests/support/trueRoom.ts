@@ -4,8 +4,7 @@ import type { TapeReadingName } from "../../src/core/calibration/evidence";
 import { formCurve } from "../../src/core/form/formLines";
 import { formAtDrops } from "../../src/core/form/formAtDrops";
 import { sectionOutline } from "../../src/core/geometry/outline";
-import type { Pad } from "../../src/core/padding/pad";
-import { addPad, type Station } from "../../src/core/padding/stack";
+import { addLayer, type Laid, type LevelOutline } from "../../src/core/padding/layerThickness";
 import { tapeQuarters } from "../../src/core/tape/tape";
 import { type Millimetres, mm } from "../../src/core/units";
 import type { Chance } from "./peopleChance";
@@ -15,7 +14,7 @@ import type { Chance } from "./peopleChance";
  * the batting is truly worth and how a stack of it gives under its own tape, and a tape that is read with an error.
  */
 export interface TrueRoom {
-  readonly stations: readonly Station[];
+  readonly stations: readonly LevelOutline[];
   readonly layer: number;
   /** Share of its worth that a layer deep in a stack loses. */
   readonly squeeze: number;
@@ -30,16 +29,18 @@ export type TrueReading = { readonly girth: number; readonly frontArc: number; r
 export function trueStations(
   trueForm: Measurements,
   drops: { readonly [name in LevelName]: number },
-): readonly Station[] {
+): readonly LevelOutline[] {
   const levels = formAtDrops(formCurve(trueForm, {}, drops), drops);
-  return levelNames.map((name) => ({ drop: drops[name], outline: sectionOutline(levels[name].section, 24) }));
+  return levelNames.map((name) => ({ depth: drops[name], outline: sectionOutline(levels[name].section, 24) }));
 }
 
-/** What an unerring tape reads at every level over the pinned pads. */
-export function trueReadings(room: TrueRoom, pinned: readonly Pad[]): readonly TrueReading[] {
+/** What an unerring tape reads at every level over the pinned pieces. */
+export function trueReadings(room: TrueRoom, pinned: readonly Laid[]): readonly TrueReading[] {
   return room.stations.map((station) => {
     const layers = new Float64Array(station.outline.count);
-    for (const pad of pinned) addPad(layers, pad, station, pad.plies);
+    for (const piece of pinned) {
+      for (const layer of piece.layers) addLayer(layers, layer, piece.anchor, station, 1);
+    }
     const thickness = layers.map((count) => stackWorth(room, count));
     const { leftFront, rightFront, leftBack, rightBack } = tapeQuarters(station.outline, thickness);
     return {
@@ -61,7 +62,7 @@ function stackWorth({ layer, squeeze, onset }: TrueRoom, count: number): number 
 /** What a person reads there: girth, front and back of the levels asked for, each with an error of its own, to the millimetre. */
 export function readTape(
   room: TrueRoom,
-  pinned: readonly Pad[],
+  pinned: readonly Laid[],
   levels: readonly LevelName[],
 ): { readonly [name in TapeReadingName]?: Millimetres } {
   const truth = trueReadings(room, pinned);

@@ -1,10 +1,9 @@
-import type { FilePiece, PlanFile } from "./planCheckerFile";
+import type { PlanFile } from "./planCheckerFile";
 import { pieceThickness } from "./planCheckerThickness";
 import { halvesOf, type TruePoint, type TrueSection, type TrueShape } from "./trueShapes";
 
 /**
- * A plan's pieces laid on a true form as a hand lays them, and read with a tape. Pieces over center back are laid from
- * center back, all others from center front; thickness is the file's rule; the tape is the convex hull of the bare hull
+ * A plan's pieces laid on a true form as a hand lays them, each from its anchor line, and read with a tape. Thickness is the file's rule; the tape is the convex hull of the bare hull
  * moved out along its normals, cut at the side seams carried straight out. Nothing of the planner is used.
  */
 export interface LaidReading {
@@ -13,9 +12,7 @@ export interface LaidReading {
   readonly back: number;
 }
 
-export type LaidPiece = FilePiece & { readonly zone: string };
-export type LaidPlan = Omit<PlanFile, "pieces"> & {
-  readonly pieces: readonly LaidPiece[];
+export type LaidPlan = PlanFile & {
   readonly basis: "draft" | "lines";
   readonly mayMissMm: number;
 };
@@ -23,8 +20,10 @@ export type LaidPlan = Omit<PlanFile, "pieces"> & {
 export function readOver(plan: LaidPlan, form: TrueShape, depth: number): LaidReading {
   const section = form.sectionAt(depth);
   const points = surfacePoints(section);
-  const girth = halvesOf(section.ring, section.seams).girth;
-  const thickness = plan.pieces.map((piece) => thicknessOn(piece, depth, girth));
+  const { girth, front } = halvesOf(section.ring, section.seams);
+  const thickness = plan.pieces.map((piece) =>
+    pieceThickness(piece, depth, { girth, frontArc: front }, "in-the-plane"),
+  );
   const padded = points.map(({ x, y, normalX, normalY, arcLength }) => {
     const out = thickness.reduce((sum, at) => sum + at(arcLength), 0);
     return { x: x + out * normalX, y: y + out * normalY };
@@ -39,14 +38,6 @@ export function readAtLevel(plan: LaidPlan, form: TrueShape, level: string, dept
     .filter((shift) => shift.level === level)
     .reduce((sum, { towards, perSideMm }) => sum + (towards === "back" ? 2 : -2) * perSideMm, 0);
   return { girth, front: front + moved, back: back - moved };
-}
-
-/** The thickness of one piece at a signed distance along the true surface from center front. */
-function thicknessOn(piece: LaidPiece, depth: number, girth: number): (arcLength: number) => number {
-  if (piece.zone !== "round") return pieceThickness(piece, depth, girth, "in-the-plane");
-  const wide = 1e6;
-  const rows = piece.rows.map(({ dropMm }) => ({ dropMm, startMm: -wide, endMm: wide }));
-  return pieceThickness({ ...piece, rows }, depth, 1, "in-the-plane");
 }
 
 interface SurfacePoint extends TruePoint {

@@ -31,7 +31,10 @@ const plan: Plan = {
   ...planned.plan,
   pieces: planned.plan.pieces.map((piece, i, all) => ({
     ...piece,
-    batting: i >= all.length - 3 ? ("finishing" as const) : piece.batting,
+    layers: piece.layers.map((layer) => ({
+      ...layer,
+      batting: i >= all.length - 3 ? ("finishing" as const) : layer.batting,
+    })),
   })),
 };
 

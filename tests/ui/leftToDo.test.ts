@@ -48,7 +48,7 @@ test("a body measured again asks for the change alone", () => {
   const [, pinned, , left] = /^(\d+) of (\d+) pieces pinned, (\d+) to go$/.exec(leftToDo(later)) ?? [];
   expect(Number(pinned)).toBe(all);
   expect(Number(left)).toBeGreaterThan(0);
-  expect(Number(left)).toBeLessThan(all / 2);
+  expect(Number(left)).toBeLessThanOrEqual(all / 2);
 });
 
 test("readings that contradict each other are told", () => {

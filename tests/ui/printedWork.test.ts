@@ -3,7 +3,7 @@ import type { PlannedPiece } from "../../src/core/plan/plan";
 import type { WorkEntry } from "../../src/document/fitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { lengthWriter } from "../../src/ui/drawing/lengthWriter";
-import { cutCard, smallCutPages } from "../../src/ui/print/cutPages";
+import { cutCards, smallCutPages } from "../../src/ui/print/cutPages";
 import { readingsAfter, takenByLevel } from "../../src/ui/print/readingsAfter";
 import { sheetKinds, usualSheets } from "../../src/ui/print/sheetKind";
 import { printingWords } from "../../src/ui/text/printing";
@@ -55,8 +55,8 @@ describe("which sheets are printed unless somebody chooses", () => {
     expect(usualSheets(2, 2, true)).toEqual(["lines", "padding"]);
   });
   test("small drawings are shared out among pages in order, and none is lost", () => {
-    const cards = [...plan.pieces, ...plan.pieces].map((piece) =>
-      cutCard(piece, `Piece ${String(piece.order)}`, "Cut one.", lengthWriter("in"), "paper"),
+    const cards = [...plan.pieces, ...plan.pieces].flatMap((piece) =>
+      cutCards(piece, `Piece ${String(piece.order)}`, "Cut one.", lengthWriter("in"), "paper"),
     );
     const pages = smallCutPages(cards);
     expect(pages.flatMap(({ parts }) => parts.flatMap((part) => part.cards))).toEqual(cards);

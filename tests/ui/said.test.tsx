@@ -63,10 +63,13 @@ test("what it means for the plan is said after it, the first time as well", asyn
 
 test("a reading that cannot be is said to be so", async () => {
   const { field, heard, type } = shown();
-  type("44");
+  type(sampleBody("waistGirth", 10));
   fireEvent.keyDown(field, { key: "Enter" });
   await waitFor(
-    () => expect(heard()).toContain("44 in is typed; over these pieces the tape should read about"),
+    () =>
+      expect(heard()).toContain(
+        `${sampleBody("waistGirth", 10)} in is typed; over these pieces the tape should read about`,
+      ),
     patience,
   );
 });

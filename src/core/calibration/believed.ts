@@ -21,13 +21,13 @@ export interface BelievedWorth {
   readonly squeezeSpread: Ratio;
 }
 
-/** What one level of the padded form reads now, whether or not it was read, and what the simulation alone would say. */
+/** What one level of the padded form reads, whether or not it was read, and what its bare form reads beyond what was measured of it. */
 export interface LevelBelief {
   readonly quarters: { readonly [quarter in keyof QuarterReadings]: Believed };
   readonly girth: Believed;
   readonly frontArc: Believed;
   readonly backArc: Believed;
-  readonly simulated: QuarterReadings;
+  readonly bare: QuarterReadings;
 }
 
 /** A reading so far from anything the padding could be that it is left out of the belief until it is read again (mm). */

@@ -1,7 +1,9 @@
 import { type LevelName, levelNames, type tapeReadingNames } from "../body/vocabulary";
 import type { Batting, BattingRole } from "../material";
-import type { Pad } from "../padding/pad";
-import type { Station } from "../padding/stack";
+import type { Outline } from "../geometry/outline";
+import type { LearnedPiece } from "../learning/layerCounts";
+import type { BareDeviation } from "../learning/learningState";
+import type { LevelOutline } from "../padding/layerThickness";
 import type { Millimetres } from "../units";
 
 export const quarterNames = ["leftFront", "rightFront", "leftBack", "rightBack"] as const;
@@ -11,24 +13,22 @@ export type TapeReadingName = `${LevelName}${(typeof tapeReadingNames)[number]}`
 
 /** One round of re-measuring: what lay on the form then, and what the tape read where it was read. */
 export interface Reread {
-  readonly pinned: readonly Pad[];
+  readonly pinned: readonly LearnedPiece[];
   readonly readings: { readonly [name in TapeReadingName]?: Millimetres };
 }
 
-/** How unsure the bare form's readings are at one level (mm, one standard deviation): round, front against back, left against right. */
-export interface BareSpread {
-  readonly girth: number;
-  readonly frontLessBack: number;
-  readonly leftLessRight: number;
+/** A level of the bare form: its outline as it was measured, and as it would be with another exponent and breadth, reading the same. */
+export interface EvidenceStation extends LevelOutline {
+  readonly reshaped: (exponent: number, lnBreadth: number) => Outline;
 }
 
 /** Everything that is known before and from the readings. Stations are the levels from the bust down, at the body's drops. */
 export interface Evidence {
-  readonly stations: readonly Station[];
+  readonly stations: readonly EvidenceStation[];
   readonly battings: { readonly [role in BattingRole]: Batting };
-  readonly bareSpreads: readonly BareSpread[];
+  readonly bareSpreads: readonly BareDeviation[];
   readonly rereads: readonly Reread[];
-  readonly pinnedNow: readonly Pad[];
+  readonly pinnedNow: readonly LearnedPiece[];
   /** One standard deviation of a single tape reading (mm). */
   readonly readingError: number;
 }
@@ -37,7 +37,7 @@ export interface Evidence {
 export interface Observation {
   readonly name: TapeReadingName;
   readonly level: number;
-  readonly pinned: readonly Pad[];
+  readonly pinned: readonly LearnedPiece[];
   readonly quarters: { readonly [name in (typeof quarterNames)[number]]: number };
   readonly value: number;
 }

@@ -1,6 +1,5 @@
 import type { BattingRole } from "../material";
-import type { Pad } from "../padding/pad";
-import { addPad, type Station } from "../padding/stack";
+import { addLayer, type Laid, type LevelOutline } from "../padding/layerThickness";
 
 /**
  * What one layer of a batting is worth under the tape (mm), and how much of that every further layer of a stack loses because the
@@ -18,41 +17,55 @@ export type Worths = { readonly [role in BattingRole]: LayerWorth };
 /** How many layers of each batting lie at each point of an outline, edges that are pulled thin counted in part. */
 export type LayerCounts = { readonly [role in BattingRole]: Float64Array };
 
-/** Counts the layers of pinned pads at a level, once for every list of pads and once for every pad. */
-export function layerCounter(stations: readonly Station[]): (level: number, pads: readonly Pad[]) => LayerCounts {
-  const known = stations.map(() => new Map<readonly Pad[], LayerCounts>());
-  const layersOf = stations.map(padLayers);
-  return (level, pads) => {
-    const byPads = known[level] as Map<readonly Pad[], LayerCounts>;
-    const found = byPads.get(pads) ?? countLayers(pads, stations[level] as Station, layersOf[level] as PadLayers);
-    byPads.set(pads, found);
+/** Counts the layers of pinned pieces at a level, once for every list of pieces and once for every piece. */
+export function layerCounter(
+  stations: readonly LevelOutline[],
+): (level: number, pieces: readonly Laid[]) => LayerCounts {
+  const known = stations.map(() => new Map<readonly Laid[], LayerCounts>());
+  const countsOf = stations.map(pieceLayers);
+  return (level, pieces) => {
+    const byPieces = known[level] as Map<readonly Laid[], LayerCounts>;
+    const found =
+      byPieces.get(pieces) ?? countLayers(pieces, stations[level] as LevelOutline, countsOf[level] as PieceLayers);
+    byPieces.set(pieces, found);
     return found;
   };
 }
 
-/** The layers of one pad at each point of an outline; null where it does not reach that height. */
-type PadLayers = (pad: Pad) => Float64Array | null;
+/** The layers of one piece at each point of an outline; null where it does not reach that height. */
+type PieceLayers = (piece: Laid) => LayerCounts | null;
 
-function padLayers(station: Station): PadLayers {
-  const known = new WeakMap<Pad, { readonly layers: Float64Array | null }>();
-  return (pad) => {
-    const found = known.get(pad);
-    if (found !== undefined) return found.layers;
-    const total = new Float64Array(station.outline.count);
-    const layers = addPad(total, pad, station, pad.plies) ? total : null;
-    known.set(pad, { layers });
-    return layers;
+function pieceLayers(station: LevelOutline): PieceLayers {
+  const known = new WeakMap<Laid, { readonly counts: LayerCounts | null }>();
+  return (piece) => {
+    const found = known.get(piece);
+    if (found !== undefined) return found.counts;
+    const { count } = station.outline;
+    const total = { building: new Float64Array(count), finishing: new Float64Array(count) };
+    let reaches = false;
+    for (const layer of piece.layers)
+      reaches = addLayer(total[layer.batting], layer, piece.anchor, station, 1) || reaches;
+    const counts = reaches ? total : null;
+    known.set(piece, { counts });
+    return counts;
   };
 }
 
-function countLayers(pads: readonly Pad[], { outline: { count } }: Station, layersOf: PadLayers): LayerCounts {
-  const counts = { building: new Float64Array(count), finishing: new Float64Array(count) };
-  for (const pad of pads) {
-    const layers = layersOf(pad);
-    const total = counts[pad.batting];
-    if (layers !== null) for (let i = 0; i < count; i++) total[i] = (total[i] as number) + (layers[i] as number);
+function countLayers(
+  pieces: readonly Laid[],
+  { outline: { count } }: LevelOutline,
+  countsOf: PieceLayers,
+): LayerCounts {
+  const total = { building: new Float64Array(count), finishing: new Float64Array(count) };
+  for (const piece of pieces) {
+    const counts = countsOf(piece);
+    if (counts === null) continue;
+    for (const batting of ["building", "finishing"] as const) {
+      for (let i = 0; i < count; i++)
+        total[batting][i] = (total[batting][i] as number) + (counts[batting][i] as number);
+    }
   }
-  return counts;
+  return total;
 }
 
 /** The compressed thickness (mm) of counted layers at each point of the outline, for given worths of a layer. */

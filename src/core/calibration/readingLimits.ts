@@ -1,10 +1,10 @@
-import type { Pad } from "../padding/pad";
-import type { Station } from "../padding/stack";
+import type { Laid, LevelOutline } from "../padding/layerThickness";
 import { tapeQuarters } from "../tape/tape";
 import { type Millimetres, mm } from "../units";
 import { type Evidence, quarterNames, readingPlace, type ReadingPlace, type TapeReadingName } from "./evidence";
 import { layerCounter, worthThickness, type Worths } from "./layerWorth";
-import { bareRoom, quarterCovariance, thickestLayer } from "./prior";
+import { bareRoom, thickestLayer } from "../learning/bounds";
+import { quarterCovariance } from "../learning/learningState";
 
 /** What a tape can read at all at one place over some pieces (mm); a reading beyond is a slip, however often it is typed. */
 export interface ReadingLimits {
@@ -20,12 +20,12 @@ export type LimitsFrom = Pick<Evidence, "stations" | "battings" | "bareSpreads" 
  * thick, with room at both ends for what was measured of the bare form and for the tape's own error. Nothing that was read
  * over the padding plays a part, so no reading, and no number of equal ones, can move the limits.
  */
-export function readingLimits(from: LimitsFrom): (name: TapeReadingName, pinned: readonly Pad[]) => ReadingLimits {
+export function readingLimits(from: LimitsFrom): (name: TapeReadingName, pinned: readonly Laid[]) => ReadingLimits {
   const layers = layerCounter(from.stations);
-  const known = from.stations.map(() => new Map<readonly Pad[], readonly Quarters[]>());
-  const readAt = (level: number, pinned: readonly Pad[]): readonly Quarters[] => {
-    const byPads = known[level] as Map<readonly Pad[], readonly Quarters[]>;
-    const { outline } = from.stations[level] as Station;
+  const known = from.stations.map(() => new Map<readonly Laid[], readonly Quarters[]>());
+  const readAt = (level: number, pinned: readonly Laid[]): readonly Quarters[] => {
+    const byPads = known[level] as Map<readonly Laid[], readonly Quarters[]>;
+    const { outline } = from.stations[level] as LevelOutline;
     const read = () =>
       heights(from).map((worths) => tapeQuarters(outline, worthThickness(layers(level, pinned), worths)));
     const found = byPads.get(pinned) ?? read();

@@ -1,4 +1,5 @@
-import type { Pad } from "../padding/pad";
+import type { Layer } from "../padding/layer";
+import type { Laid } from "../padding/layerThickness";
 import { mm } from "../units";
 import type { Surprise } from "./believed";
 import type { Observation } from "./evidence";
@@ -76,18 +77,22 @@ const isSamePlace = ({ row: one }: SieveRow, { row: other }: SieveRow): boolean 
   one.name === other.name &&
   (one.pinned === other.pinned ||
     (one.pinned.length === other.pinned.length &&
-      one.pinned.every((pad, i) => isSamePad(pad, other.pinned[i] as Pad))));
+      one.pinned.every((piece, i) => isSamePiece(piece, other.pinned[i] as Laid))));
 
-const isSamePad = (one: Pad, other: Pad): boolean =>
-  one === other ||
-  (one.plies === other.plies &&
-    one.batting === other.batting &&
-    (one.rows === other.rows ||
-      (one.rows.length === other.rows.length &&
-        one.rows.every(({ drop, start, end }, i) => {
-          const row = other.rows[i];
-          return drop === row?.drop && start === row.start && end === row.end;
-        }))));
+const isSamePiece = (one: Laid, other: Laid): boolean =>
+  one.layers === other.layers ||
+  (one.anchor === other.anchor &&
+    one.layers.length === other.layers.length &&
+    one.layers.every((layer, i) => isSameLayer(layer, other.layers[i] as Layer)));
+
+const isSameLayer = (one: Layer, other: Layer): boolean =>
+  one.batting === other.batting &&
+  (one.rows === other.rows ||
+    (one.rows.length === other.rows.length &&
+      one.rows.every(({ depthBelowNape, start, end }, i) => {
+        const row = other.rows[i];
+        return depthBelowNape === row?.depthBelowNape && start === row.start && end === row.end;
+      })));
 
 /** How far a reading is from what is expected of it, and how far it may be. */
 function against({ moved, covariance }: Expected, { row, expected, slope }: SieveRow, readingError: number) {

@@ -1,65 +1,66 @@
+import type { LevelName } from "../body/vocabulary";
 import type { BattingRole } from "../material";
-import type { Millimetres } from "../units";
+import type { Anchor, Layer, LayerRow } from "./layer";
+import type { LayerCut } from "./layerCut";
 
-/**
- * Where on the form a piece goes. Rounds go all the way round; front, back and side pieces are centred on centre
- * front, centre back or a side seam; cup pieces are the discs that fill the bra at each apex.
- */
-export const pieceZones = ["round", "front", "back", "leftSide", "rightSide", "leftCup", "rightCup"] as const;
+/** What a piece is for the hand that cuts and pins it. */
+export const pieceKinds = ["wrap", "panel", "tuning", "cup", "bought", "outerWrap"] as const;
+export type PieceKind = (typeof pieceKinds)[number];
+
+/** Which part of the form a piece covers: all around it, the front or back or one side of either, over a side line, or a cup. */
+export const pieceZones = [
+  "around",
+  "front",
+  "back",
+  "leftFront",
+  "rightFront",
+  "leftBack",
+  "rightBack",
+  "leftSide",
+  "rightSide",
+  "leftCup",
+  "rightCup",
+] as const;
 export type PieceZone = (typeof pieceZones)[number];
 
 /**
- * One height of a piece's outline on the BARE form: start and end are signed distances (mm) along the bare form's surface
- * from the piece's anchor at that drop below the nape, positive the way that leads from center front to the wearer's
- * left (at center back that is to the right); a round runs from minus half to plus half the girth.
+ * A piece's name for good: the level it lies over most, and a number from the second of the same kind, zone and level on
+ * (the first has 1). Once cut, a piece keeps it through every new plan.
  */
-export interface PieceRow {
-  readonly drop: Millimetres;
-  readonly start: Millimetres;
-  readonly end: Millimetres;
+export interface PieceName {
+  readonly kind: PieceKind;
+  readonly zone: PieceZone;
+  readonly level: LevelName;
+  readonly number: number;
 }
 
 /**
- * Where the rows of a piece are counted from. What is centered on center back is counted from there: counted from center
- * front its middle would lean, because half the girth changes from row to row. Left out, it is center front.
+ * One thing to cut and pin: layers from the form outwards, each in its own outline. Order is the order of pinning, from 1. Left and
+ * right cup pads share a pair and count as one piece.
  */
-export type PieceAnchor = "centerBack";
-
-/**
- * The size to cut, taken on the surface the piece lies on (the form plus every piece beneath it), lying flat.
- * A strip is a round: its length with butted ends, and its width (top to bottom). A panel has widths to each side of its
- * centre line at distances below its top edge. A disc is one cup filler.
- */
-export type PieceCut =
-  | {
-      readonly shape: "strip";
-      readonly length: Millimetres;
-      readonly width: Millimetres;
-      readonly widths: readonly CutWidth[];
-    }
-  | { readonly shape: "panel"; readonly height: Millimetres; readonly widths: readonly CutWidth[] }
-  | { readonly shape: "disc"; readonly diameter: Millimetres };
-
-/** Width at a distance below the top edge: how far the outline lies to the wearer's left and right of the centre line. */
-export interface CutWidth {
-  readonly belowTop: Millimetres;
-  readonly left: Millimetres;
-  readonly right: Millimetres;
-}
-
-/**
- * One piece of batting. Thickness is the whole piece, all plies, compressed under a snug tape: zero on the outline and
- * rising linearly to full over the feather width inward. Order is the order of pinning, from 1.
- */
-export interface Piece {
+export interface Piece extends PieceName {
   readonly id: string;
   readonly order: number;
-  readonly zone: PieceZone;
-  readonly batting: BattingRole;
-  readonly plies: number;
-  readonly thickness: Millimetres;
-  readonly feather: Millimetres;
-  readonly anchor?: PieceAnchor;
-  readonly rows: readonly PieceRow[];
-  readonly cut: PieceCut;
+  readonly pair: string | null;
+  readonly anchor: Anchor;
+  readonly layers: readonly Layer[];
+  /** One for each layer, from the form outwards. */
+  readonly cut: readonly LayerCut[];
 }
+
+/** The name as an id: the same name is the same piece, for ever. */
+export const pieceId = ({ kind, zone, level, number }: PieceName): string => `${kind}-${zone}-${level}-${number}`;
+
+/** Which batting a piece is cut from: all its layers are of one. */
+export const pieceBatting = ({ layers }: Pick<Piece, "layers">): BattingRole => layers[0]?.batting ?? "building";
+
+/** From the highest top edge to the lowest bottom edge of a piece's layers (depths below the nape). */
+export function pieceExtent({ layers }: Pick<Piece, "layers">): { readonly top: number; readonly bottom: number } {
+  return {
+    top: Math.min(...layers.map(({ rows }) => (rows[0] as LayerRow).depthBelowNape)),
+    bottom: Math.max(...layers.map(({ rows }) => (rows[rows.length - 1] as LayerRow).depthBelowNape)),
+  };
+}
+
+/** The outermost layer of a piece, which is its largest and the one that is seen. */
+export const outermostLayer = ({ layers }: Pick<Piece, "layers">): Layer => layers[layers.length - 1] as Layer;

@@ -1,9 +1,8 @@
 import { sectionReading } from "../body/sectionReading";
 import type { TorsoLine } from "../body/torsoCurve";
 import { type LevelName, levelNames, mapLevels } from "../body/vocabulary";
-import { cutArea, cutSizes } from "../padding/cutSize";
-import type { Pad } from "../padding/pad";
-import { pinningOrder } from "../padding/pinningOrder";
+import { cutArea } from "../padding/layerCuts";
+import type { LaidPiece } from "../padding/laidPiece";
 import { squareMm } from "../units";
 import type { Basis, PlanInput } from "./basis";
 import { formMatters } from "./formMatters";
@@ -13,14 +12,10 @@ import { orderedPieces } from "./orderedPieces";
 import type { Plan, PlannedLevel } from "./plan";
 import type { Start } from "./start";
 
-/** Puts pads in the order of pinning, measures their cuts and reads the tape after each; what is pinned already lies beneath. */
-export function assemblePlan({ body, form }: PlanInput, from: Basis, start: Start, pads: readonly Pad[]): Plan {
-  const { targets, stations, surface } = from;
-  const ordered = pinningOrder(pads);
-  const cuts = cutSizes(ordered, surface, start.pinned);
-  const { pieces, before } = orderedPieces(ordered, cuts, stations, start, (name, read) =>
-    shiftedReading(read, targets[name]),
-  );
+/** Names pieces, measures their cuts and reads the tape after each; what is pinned already lies beneath. */
+export function assemblePlan({ body, form }: PlanInput, from: Basis, start: Start, laid: readonly LaidPiece[]): Plan {
+  const { targets } = from;
+  const { pieces, before } = orderedPieces(laid, from, start, (name, read) => shiftedReading(read, targets[name]));
   const last = pieces[pieces.length - 1];
   const predicted = last?.readingsAfter ?? before;
   const levels = mapLevels(
@@ -38,13 +33,14 @@ export function assemblePlan({ body, form }: PlanInput, from: Basis, start: Star
   );
   return {
     basis: planBasis(from),
-    mayMiss: mayMiss(from, [...start.pinned, ...ordered]),
+    mayMiss: mayMiss(from, [...start.pinned, ...laid]),
     matters: formMatters(targets),
     levels: levelNames.map((name) => levels[name]),
     pieces,
     shortfalls: shortfalls(levels, body, form),
     seamShifts: seamShifts(targets),
-    battingArea: squareMm(pieces.reduce((area, piece) => area + cutArea(piece.cut, piece.plies), 0)),
+    battingArea: squareMm(pieces.flatMap(({ cut }) => cut).reduce((area, cut) => area + cutArea(cut), 0)),
+    shapesToCut: pieces.reduce((count, { layers }) => count + layers.length, 0),
     bareForm: mapLevels((name) => sectionReading(targets[name].form.section)),
   };
 }

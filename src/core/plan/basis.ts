@@ -1,18 +1,14 @@
 import { type QuarterReadings, torsoReadings, type TorsoReadings } from "../body/levelReadings";
 import type { Measurements } from "../body/measurements";
-import type { Reading } from "../body/reading";
 import type { Section } from "../body/section";
 import { solveSection } from "../body/solveSection";
-import { type ByLevel, type LevelName, levelNames, mapLevels } from "../body/vocabulary";
-import { type TorsoLine, torsoCurve, withLowerBreast } from "../body/torsoCurve";
+import { type ByLevel, levelNames, mapLevels } from "../body/vocabulary";
+import { type SectionAt, type TorsoLine, torsoCurve, withLowerBreast } from "../body/torsoCurve";
 import { formAtDrops } from "../form/formAtDrops";
 import { crowded, type FormCurve, formCurve, type FormLines } from "../form/formLines";
 import { sectionOutline } from "../geometry/outline";
-import { reachOf } from "../geometry/support";
 import type { Batting } from "../material";
-import type { SideWish } from "../padding/batch";
-import type { Station } from "../padding/stack";
-import { formSurface, type Surface } from "../padding/surface";
+import type { LevelOutline } from "../padding/layerThickness";
 import { levelTarget, type Target } from "../padding/targets";
 import { mm } from "../units";
 
@@ -38,9 +34,9 @@ export interface Basis {
   readonly form: FormCurve;
   /** The bare form's curve under the padding: on the body's lines as the targets take it, and between. */
   readonly formLines: readonly TorsoLine[];
-  readonly surface: Surface;
-  readonly stations: readonly Station[];
-  readonly sides: readonly SideWish[];
+  /** The bare form at any depth below the nape. */
+  readonly sectionAt: SectionAt;
+  readonly stations: readonly LevelOutline[];
 }
 
 /** Works out the basis from measurements that have passed the checks for contradictions. */
@@ -55,7 +51,6 @@ export function basis({ body, form, lines = {} }: Pick<PlanInput, "body" | "form
     return solveSection({ ...torso.levels[name], frontArc, backArc });
   });
   const formLines = surfaceLines(curve, drops, targets);
-  const dropList = levelNames.map((name) => drops[name]);
   return {
     body: torso,
     drops,
@@ -64,12 +59,11 @@ export function basis({ body, form, lines = {} }: Pick<PlanInput, "body" | "form
     bodyLines: bodyLines(body, drops, bodySections),
     form: curve,
     formLines,
-    surface: formSurface(dropList, torsoCurve(formLines)),
+    sectionAt: torsoCurve(formLines),
     stations: levelNames.map((name) => ({
-      drop: drops[name],
+      depth: drops[name],
       outline: sectionOutline(targets[name].form.section, tapePoints),
     })),
-    sides: levelNames.map((name) => sideWish(torso, targets, bodySections, name)),
   };
 }
 
@@ -99,24 +93,7 @@ function surfaceLines({ lines }: FormCurve, drops: ByLevel<number>, targets: ByL
 }
 
 /** Points in each eighth of the outline the tape is laid round: its chords are then short of the arc by less than 0.1 mm. */
-const tapePoints = 24;
-
-/** How far the body stands beyond the form at each side (mm), and how sure that is: half the spreads of both breadths. */
-function sideWish(
-  body: TorsoReadings,
-  targets: ByLevel<Target>,
-  sections: ByLevel<Section>,
-  name: LevelName,
-): SideWish {
-  const { section, breadth } = targets[name].form;
-  const [wish, has] = [reachOf(sections[name]), reachOf(section)];
-  const spread = (reading: Reading) => (reading.kind === "estimated" ? reading.spread / 2 : 0);
-  return {
-    left: wish.left - has.left,
-    right: wish.right - has.right,
-    spread: Math.hypot(spread(body.levels[name].breadth), spread(breadth)),
-  };
-}
+export const tapePoints = 48;
 
 /** No quarter reads anything beyond the simulation. */
 export const noOffset: QuarterReadings = { leftFront: mm(0), rightFront: mm(0), leftBack: mm(0), rightBack: mm(0) };

@@ -1,4 +1,5 @@
-import type { Piece, PieceRow } from "../padding/piece";
+import type { Layer, LayerRow } from "../padding/layer";
+import type { Piece } from "../padding/piece";
 import { mm } from "../units";
 import type { Basis } from "./basis";
 import type { Correction } from "./corrections";
@@ -15,12 +16,15 @@ export function corrected(pinned: readonly Piece[], what: readonly Correction[],
 /** A trim is cut in a smooth curve that has run out this far (mm) above and below its level. */
 export const trimReach = 60;
 
-/** A piece narrowed by so much on each side at a drop, running out smoothly; nowhere is more than a third of a side taken. */
-export function trimmed(piece: Piece, drop: number, eachSide: number): Piece {
-  const rows = piece.rows.map((row): PieceRow => {
-    const near = Math.max(0, 1 - Math.abs(row.drop - drop) / trimReach);
-    const taken = Math.min(eachSide * near, (row.end - row.start) / 6);
-    return { drop: row.drop, start: mm(row.start + taken), end: mm(row.end - taken) };
+/** A piece narrowed by so much on each side at a depth, running out smoothly; nowhere is more than a third of a side taken. */
+export function trimmed(piece: Piece, depth: number, eachSide: number): Piece {
+  const narrower = (layer: Layer): Layer => ({
+    ...layer,
+    rows: layer.rows.map((row): LayerRow => {
+      const near = Math.max(0, 1 - Math.abs(row.depthBelowNape - depth) / trimReach);
+      const taken = Math.min(eachSide * near, (row.end - row.start) / 6);
+      return { ...row, start: mm(row.start + taken), end: mm(row.end - taken) };
+    }),
   });
-  return { ...piece, rows };
+  return { ...piece, layers: piece.layers.map((layer) => (layer.wrap ? layer : narrower(layer))) };
 }

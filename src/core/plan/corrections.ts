@@ -1,10 +1,10 @@
 import { type LevelName, levelNames } from "../body/vocabulary";
 import type { Belief, LevelBelief } from "../calibration/believed";
-import type { Pad } from "../padding/pad";
-import { paddedTape } from "../padding/paddedTape";
-import { padArea } from "../padding/pinningOrder";
+import type { Layer } from "../padding/layer";
+import { type Laid, type LevelOutline, piecesThickness } from "../padding/layerThickness";
+import { withBonus } from "../padding/paddedThickness";
 import type { Piece } from "../padding/piece";
-import { stackThickness, type Station } from "../padding/stack";
+import { tapeQuarters } from "../tape/tape";
 import { tapeAgreement } from "../tolerances";
 import { type Millimetres, mm } from "../units";
 import type { Basis } from "./basis";
@@ -37,12 +37,12 @@ export function corrections(
     (["front", "back"] as const).flatMap((half): readonly Correction[] => {
       const over = overTarget(from, learned.levels[i] as LevelBelief, level, half);
       if (over <= tapeAgreement) return [];
-      const station = from.stations[i] as Station;
+      const station = from.stations[i] as LevelOutline;
       const gain = gainAt(station, start, half);
-      const at = start.pinned.findLastIndex((pad) => gain(pad) > leastGain);
-      const [piece, pad] = [pinned[at], start.pinned[at]];
-      if (piece === undefined || pad === undefined) return [];
-      return [{ level, half, over: mm(over), pieceId: piece.id, how: wayOf(piece, gain(pad), over) }];
+      const at = start.pinned.findLastIndex((laid) => gain(laid) > leastGain);
+      const [piece, laid] = [pinned[at], start.pinned[at]];
+      if (piece === undefined || laid === undefined) return [];
+      return [{ level, half, over: mm(over), pieceId: piece.id, how: wayOf(piece, gain(laid), over) }];
     }),
   );
 }
@@ -57,16 +57,16 @@ function overTarget({ targets }: Basis, now: LevelBelief, level: LevelName, half
     : now.backArc.value - quarters.leftBack - quarters.rightBack;
 }
 
-/** What one pinned pad adds to the front or back reading of a level: the tape over all of them less that without it. */
-function gainAt(station: Station, { pinned, firstLayer }: Start, half: "front" | "back"): (pad: Pad) => number {
-  const whole = stackThickness(pinned, station);
-  const read = (thickness: Float64Array) => {
-    const quarters = paddedTape(station, thickness, firstLayer);
+/** What one pinned piece adds to the front or back reading of a level: the tape over all of them less that without it. */
+function gainAt(station: LevelOutline, { pinned, layer }: Start, half: "front" | "back"): (piece: Laid) => number {
+  const whole = piecesThickness(pinned, station);
+  const read = (planned: Float64Array) => {
+    const quarters = tapeQuarters(station.outline, withBonus(planned, layer));
     return half === "front" ? quarters.leftFront + quarters.rightFront : quarters.leftBack + quarters.rightBack;
   };
   const all = read(whole);
-  return (pad) => {
-    const own = stackThickness([pad], station);
+  return (piece) => {
+    const own = piecesThickness([piece], station);
     return all - read(whole.map((thickness, i) => thickness - (own[i] as number)));
   };
 }
@@ -74,12 +74,13 @@ function gainAt(station: Station, { pinned, firstLayer }: Start, half: "front" |
 /** Most of a piece too much: peel it. A piece with edges: trim it. A round, or too little to trim: pull it thin. */
 function wayOf(piece: Piece, gain: number, over: number): Correction["how"] {
   if (over >= peelShare * gain) return { kind: "peel" };
-  const height =
-    (piece.rows[piece.rows.length - 1] as { drop: number }).drop - (piece.rows[0] as { drop: number }).drop;
-  const width = padArea(piece) / height;
-  if (piece.zone === "round") return { kind: "pullThin" };
+  if (piece.layers.every(({ wrap }) => wrap)) return { kind: "pullThin" };
+  const width = meanWidth(piece.layers[piece.layers.length - 1] as Layer);
   return { kind: "trim", eachSide: mm(Math.round((over / gain) * (width / 2))) };
 }
 
 /** From three quarters of what a piece adds, taking it off leaves less to mend than trimming it would. */
 const peelShare = 0.75;
+
+/** The mean width of a layer's rows (mm). */
+const meanWidth = ({ rows }: Layer): number => rows.reduce((sum, { start, end }) => sum + end - start, 0) / rows.length;

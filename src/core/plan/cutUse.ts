@@ -1,4 +1,5 @@
-import type { Piece, PieceRow } from "../padding/piece";
+import { type Layer, type LayerRow, rowAt } from "../padding/layer";
+import type { Piece } from "../padding/piece";
 
 /** A piece that is already cut, used for a piece of the new plan: as it is, or trimmed to the new outline. */
 export interface CutUse {
@@ -6,21 +7,12 @@ export interface CutUse {
   readonly fit: "asItIs" | "trim";
 }
 
-/**
- * For each piece, the cut piece that it can be made of: same zone, anchor, batting and plies, and nowhere smaller by more
- * than a finger.
- */
+/** For each piece, the cut piece that it can be made of: same kind, zone and layers, and nowhere smaller by more than a finger. */
 export function useOfCut(pieces: readonly Piece[], cut: readonly Piece[]): readonly (CutUse | null)[] {
   const free = [...cut];
   return pieces.map((piece) => {
     const fitting = free
-      .filter(
-        (candidate) =>
-          candidate.zone === piece.zone &&
-          candidate.anchor === piece.anchor &&
-          candidate.batting === piece.batting &&
-          candidate.plies === piece.plies,
-      )
+      .filter((candidate) => isAlike(piece, candidate))
       .map((candidate) => ({ candidate, ...differences(piece, candidate) }))
       .filter(({ missing }) => missing <= stretchable)
       .sort((a, b) => a.spare - b.spare)[0];
@@ -33,30 +25,29 @@ export function useOfCut(pieces: readonly Piece[], cut: readonly Piece[]): reado
 /** Batting gives this much (mm) at an edge when it is pinned. Common practice, no source. */
 const stretchable = 10;
 
-/** By how much the cut piece's outline falls short of the wanted one anywhere, and stands beyond it anywhere (mm). */
+const isAlike = (one: Piece, other: Piece): boolean =>
+  one.kind === other.kind &&
+  one.zone === other.zone &&
+  one.layers.length === other.layers.length &&
+  one.layers.every(({ batting }, i) => batting === other.layers[i]?.batting);
+
+/** By how much the cut piece's outlines fall short of the wanted ones anywhere, and stand beyond them anywhere (mm). */
 function differences(wanted: Piece, candidate: Piece): { readonly missing: number; readonly spare: number } {
-  const [top, bottom] = [first(candidate).drop, last(candidate).drop];
-  const ends = [top - first(wanted).drop, last(wanted).drop - bottom];
-  const sides = wanted.rows
-    .filter((row) => row.drop >= top && row.drop <= bottom)
-    .flatMap((row) => {
-      const other = rowAt(candidate, row.drop);
-      return [other.start - row.start, row.end - other.end];
-    });
-  const all = [...ends, ...sides];
+  const all = wanted.layers.flatMap((layer, i) => layerDifferences(layer, candidate.layers[i] as Layer));
   return { missing: Math.max(...all), spare: -Math.min(...all) };
 }
 
-const first = ({ rows }: Piece): PieceRow => rows[0] as PieceRow;
-const last = ({ rows }: Piece): PieceRow => rows[rows.length - 1] as PieceRow;
-
-/** The outline at a drop, straight between rows. */
-function rowAt({ rows }: Piece, drop: number): { readonly start: number; readonly end: number } {
-  const below = Math.max(
-    1,
-    rows.findIndex((row) => row.drop >= drop),
-  );
-  const [from, to] = [rows[below - 1] as PieceRow, rows[below] as PieceRow];
-  const share = (drop - from.drop) / (to.drop - from.drop);
-  return { start: from.start + (to.start - from.start) * share, end: from.end + (to.end - from.end) * share };
+function layerDifferences(wanted: Layer, candidate: Layer): readonly number[] {
+  const [top, bottom] = [first(candidate).depthBelowNape, last(candidate).depthBelowNape];
+  const ends = [top - first(wanted).depthBelowNape, last(wanted).depthBelowNape - bottom];
+  const sides = wanted.rows
+    .filter((row) => row.depthBelowNape >= top && row.depthBelowNape <= bottom)
+    .flatMap((row) => {
+      const other = rowAt(candidate.rows, row.depthBelowNape);
+      return [other.start - row.start, row.end - other.end];
+    });
+  return [...ends, ...sides];
 }
+
+const first = ({ rows }: Layer): LayerRow => rows[0] as LayerRow;
+const last = ({ rows }: Layer): LayerRow => rows[rows.length - 1] as LayerRow;

@@ -3,8 +3,7 @@ import type { SectionAt } from "../body/torsoCurve";
 import { sectionReading } from "../body/sectionReading";
 import { type LevelName, levelNames } from "../body/vocabulary";
 import { sectionOutline } from "../geometry/outline";
-import type { Pad } from "../padding/pad";
-import { stackThickness } from "../padding/stack";
+import { type Laid, piecesThickness } from "../padding/layerThickness";
 import { onLine } from "../tolerances";
 import { tapeQuarters } from "../tape/tape";
 import { type Millimetres, mm } from "../units";
@@ -21,9 +20,9 @@ export const planBasis = ({ targets }: Pick<Basis, "targets">): Plan["basis"] =>
  * the bare form is known there, what was estimated of either, and what the section and the whole layers leave. `study:shapes`
  * lays plans on true shapes and says how often it holds.
  */
-export function mayMiss(from: Basis, pads: readonly Pad[]): Millimetres {
+export function mayMiss(from: Basis, pieces: readonly Laid[]): Millimetres {
   const squares = levelNames.flatMap((name) => {
-    const { girth, front } = levelDoubt(from, pads, name);
+    const { girth, front } = levelDoubt(from, pieces, name);
     return [girth * girth, front * front];
   });
   const mean = squares.reduce((sum, square) => sum + square, 0) / squares.length;
@@ -39,10 +38,10 @@ interface Doubt {
 }
 
 /** One standard deviation of what the tape will read otherwise at one level (mm). */
-function levelDoubt(from: Basis, pads: readonly Pad[], name: LevelName): Doubt {
+function levelDoubt(from: Basis, pieces: readonly Laid[], name: LevelName): Doubt {
   const { drop, girth } = from.body.levels[name];
   const { form, body } = from.targets[name];
-  const line = lineDoubt(from, pads, drop);
+  const line = lineDoubt(from, pieces, drop);
   const bare = form.known.kind === "line" ? 0 : formDoubt(from, drop.value);
   const section = sectionDoubt(from);
   return {
@@ -54,12 +53,12 @@ function levelDoubt(from: Basis, pads: readonly Pad[], name: LevelName): Doubt {
 const spreadOf = (reading: Reading): number => (reading.kind === "estimated" ? reading.spread : 0);
 
 /** How much the tape over the padding reads otherwise where the body's line may truly lie: the larger of above and below. */
-function lineDoubt({ surface }: Basis, pads: readonly Pad[], drop: Reading): Doubt {
+function lineDoubt({ sectionAt }: Basis, pieces: readonly Laid[], drop: Reading): Doubt {
   const spread = spreadOf(drop);
   if (spread === 0) return { girth: 0, front: 0 };
   const read = (depth: number) => {
-    const station = { drop: depth, outline: sectionOutline(surface.sectionAt(depth), roughPoints) };
-    const { leftFront, rightFront, leftBack, rightBack } = tapeQuarters(station.outline, stackThickness(pads, station));
+    const level = { depth, outline: sectionOutline(sectionAt(depth), roughPoints) };
+    const { leftFront, rightFront, leftBack, rightBack } = tapeQuarters(level.outline, piecesThickness(pieces, level));
     return { girth: leftFront + rightFront + leftBack + rightBack, front: leftFront + rightFront };
   };
   const here = read(drop.value);

@@ -1,11 +1,17 @@
 import type { QuarterReadings } from "../body/levelReadings";
 import { type ByLevel, type LevelName, levelNames } from "../body/vocabulary";
 import type { QuarterLengths } from "../geometry/outline";
-import type { Pad } from "../padding/pad";
-import { paddedTape } from "../padding/paddedTape";
-import type { PieceCut } from "../padding/piece";
-import { addPad, stackThickness, type Station } from "../padding/stack";
+import { addPiece, type LevelOutline, piecesThickness } from "../padding/layerThickness";
+import { layerCuts } from "../padding/layerCuts";
+import type { LayerCut } from "../padding/layerCut";
+import type { LaidPiece } from "../padding/laidPiece";
+import { nameLaid } from "../padding/nameLaid";
+import { withBonus } from "../padding/paddedThickness";
+import { pieceId, type PieceName } from "../padding/piece";
+import { stackOrder } from "../padding/stackOrder";
+import { tapeQuarters } from "../tape/tape";
 import { mm } from "../units";
+import type { Basis } from "./basis";
 import type { PlannedPiece, TapeReading, TapeReadings } from "./plan";
 import type { Start } from "./start";
 
@@ -17,36 +23,45 @@ export interface OrderedPieces {
 
 type Marked = (level: LevelName, reading: TapeReading) => TapeReading;
 
-/** The pads as pieces, numbered in the order of pinning, each with what the tape reads at every level once it is on. */
+/** Pieces with their names and cuts, numbered in the order of pinning, each with what the tape reads at every level once it is on. */
 export function orderedPieces(
-  pads: readonly Pad[],
-  cuts: readonly PieceCut[],
-  stations: readonly Station[],
+  laid: readonly LaidPiece[],
+  { stations, sectionAt, drops }: Basis,
   start: Start,
   marked: Marked,
 ): OrderedPieces {
-  const stacks = stations.map((station) => stackThickness(start.pinned, station));
+  const lines = levelNames.map((name) => ({ name, depth: drops[name] }));
+  const names = nameLaid(laid, lines, start.takenIds);
+  const beneath = start.pinned.flatMap(({ anchor, layers }) =>
+    layers.map((layer) => ({ layer, anchor, isDisc: false })),
+  );
+  const cuts = layerCuts([...beneath, ...stackOrder(laid)], sectionAt, lines);
+  const stacks = stations.map((station) => piecesThickness(start.pinned, station));
   const read = (level: number): TapeReading =>
     wholeReading(
-      paddedTape(stations[level] as Station, stacks[level] as Float64Array, start.firstLayer),
+      tapeQuarters((stations[level] as LevelOutline).outline, withBonus(stacks[level] as Float64Array, start.layer)),
       start.offsets[level] as QuarterReadings,
     );
   const byLevel = (readings: readonly TapeReading[]): TapeReadings =>
     Object.fromEntries(
       levelNames.map((name, level) => [name, marked(name, readings[level] as TapeReading)]),
     ) as ByLevel<TapeReading>;
-  const taken = new Set(start.takenIds);
   let readings = stations.map((_, level) => read(level));
   const before = byLevel(readings);
-  const pieces = pads.map((pad, i): PlannedPiece => {
+  const pieces = laid.map((piece, i): PlannedPiece => {
     readings = readings.map((reading, level) =>
-      addPad(stacks[level] as Float64Array, pad, stations[level] as Station) ? read(level) : reading,
+      addPiece(stacks[level] as Float64Array, piece, stations[level] as LevelOutline) ? read(level) : reading,
     );
-    let number = 1;
-    while (taken.has(`${pad.zone}-${number}`)) number++;
-    const id = `${pad.zone}-${number}`;
-    taken.add(id);
-    return { ...pad, id, order: i + 1, cut: cuts[i] as PieceCut, readingsAfter: byLevel(readings) };
+    const name = names[i] as PieceName;
+    return {
+      ...piece,
+      ...name,
+      id: pieceId(name),
+      pair: piece.kind === "cup" ? `cup-${name.level}-${name.number}` : null,
+      order: i + 1,
+      cut: piece.layers.map((layer) => cuts.get(layer) as LayerCut),
+      readingsAfter: byLevel(readings),
+    };
   });
   return { pieces, before };
 }

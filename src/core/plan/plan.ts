@@ -88,6 +88,8 @@ export interface Plan {
   readonly shortfalls: readonly Shortfall[];
   readonly seamShifts: readonly SeamShift[];
   readonly battingArea: SquareMillimetres;
+  /** Layers of all pieces together: each is cut in its own shape. */
+  readonly shapesToCut: number;
   readonly bareForm: TapeReadings;
 }
 

@@ -1,11 +1,13 @@
 import { type ByLevel, type LevelName, levelNames } from "../body/vocabulary";
 import type { BelievedWorth } from "../calibration/believed";
 import type { Batting } from "../material";
-import type { Piece, PieceRow, PieceZone } from "../padding/piece";
+import type { LayerRow } from "../padding/layer";
+import type { Piece, PieceZone } from "../padding/piece";
 
 /**
  * What a new plan changes of the work that was left, in one line: the place where the number of layers to come differs most, by how many,
- * and why: the batting proved thicker or thinner than it was taken for, or the tape simply read otherwise.
+ * and why: the batting proved thicker or thinner than it was taken for, or the tape simply read otherwise. As long as structure is
+ * left, tuning layers do not count: they are cut once the structure is read.
  */
 export type PlanChange =
   | { readonly kind: "same" }
@@ -24,8 +26,10 @@ export function planChange(
   taken: Batting,
   learned: BelievedWorth,
 ): PlanChange {
+  const isStructureLeft = [...before, ...after].some(isStructure);
+  const counted = (pieces: readonly Piece[]) => (isStructureLeft ? pieces.filter(isStructure) : pieces);
   const places = levelNames.flatMap((level) =>
-    comparedZones.map((zone) => ({ level, zone, by: difference(before, after, zone, drops[level]) })),
+    comparedZones.map((zone) => ({ level, zone, by: difference(counted(before), counted(after), zone, drops[level]) })),
   );
   const largest = places.reduce((most, place) => (Math.abs(place.by) > Math.abs(most.by) ? place : most));
   if (largest.by === 0) return { kind: "same" };
@@ -38,19 +42,22 @@ export function planChange(
   };
 }
 
-/** A side is told once, and so is a cup: the left one. */
-const comparedZones: readonly PieceZone[] = ["front", "back", "round", "leftCup", "leftSide"];
+const isStructure = ({ kind }: Piece): boolean => kind !== "tuning";
+
+/** A cup is told once: the left one. */
+const comparedZones: readonly PieceZone[] = ["front", "back", "around", "leftCup"];
 
 const difference = (before: readonly Piece[], after: readonly Piece[], zone: PieceZone, drop: number): number =>
   layersAt(after, zone, drop) - layersAt(before, zone, drop);
 
 const layersAt = (pieces: readonly Piece[], zone: PieceZone, drop: number): number =>
   pieces
-    .filter((piece) => piece.zone === zone && reaches(piece, drop))
-    .reduce((layers, { plies }) => layers + plies, 0);
-
-const reaches = ({ rows }: Piece, drop: number): boolean =>
-  (rows[0] as PieceRow).drop < drop && drop < (rows[rows.length - 1] as PieceRow).drop;
+    .filter((piece) => piece.zone === zone)
+    .flatMap(({ layers }) => layers)
+    .filter(
+      ({ rows }) =>
+        (rows[0] as LayerRow).depthBelowNape < drop && drop < (rows[rows.length - 1] as LayerRow).depthBelowNape,
+    ).length;
 
 /** A worth that moved by less than this share is not a reason anybody would see. */
 const notable = 0.05;

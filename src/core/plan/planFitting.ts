@@ -1,9 +1,10 @@
 import { levelNames } from "../body/vocabulary";
-import { shapeBatch } from "../padding/shapeBatch";
-import { noBonus } from "../padding/paddedTape";
+import { shapePieces } from "../padding/shapePieces";
 import { assemblePlan } from "./assemblePlan";
 import { basis, noOffset, type PlanInput } from "./basis";
 import type { Plan } from "./plan";
+import { shapingProblem } from "./shapingProblem";
+import type { Start } from "./start";
 
 /**
  * The river in one reading: what was measured of a body and of a form becomes pieces of batting, what the tape must read
@@ -12,16 +13,13 @@ import type { Plan } from "./plan";
 export function planFitting(input: PlanInput): Plan {
   const { batting, finishingBatting } = input;
   const from = basis(input);
-  const start = { pinned: [], offsets: levelNames.map(() => noOffset), firstLayer: noBonus, takenIds: [] };
-  const pads = shapeBatch({
-    surface: from.surface,
-    stations: from.stations,
-    targets: levelNames.map((name) => from.targets[name].quarters),
-    sides: from.sides,
-    apex: from.body.apex,
-    layers: { building: batting.layerThickness, finishing: finishingBatting?.layerThickness ?? null },
-    caution: 0,
-    ...start,
-  });
-  return assemblePlan(input, from, start, pads);
+  const start: Start = {
+    pinned: [],
+    offsets: levelNames.map(() => noOffset),
+    layer: { each: batting.layerThickness, bonus: 0 },
+    takenIds: [],
+  };
+  const targets = levelNames.map((name) => from.targets[name].quarters);
+  const pieces = shapePieces(shapingProblem(from, start, targets), finishingBatting?.layerThickness ?? null);
+  return assemblePlan(input, from, start, pieces);
 }

@@ -1,36 +1,28 @@
 import type { QuarterReadings } from "../body/levelReadings";
-import { measured, type Reading } from "../body/reading";
+import { measured } from "../body/reading";
 import { type ByLevel, type LevelName, levelNames, mapLevels } from "../body/vocabulary";
-import { belief } from "../calibration/belief";
+import { learn } from "../calibration/belief";
 import type { Belief, BelievedWorth, LevelBelief } from "../calibration/believed";
-import type { BareSpread, Evidence, Reread } from "../calibration/evidence";
-import type { LimitsFrom } from "../calibration/readingLimits";
-import type { Batting } from "../material";
-import { shapeBatch } from "../padding/shapeBatch";
-import type { Pad } from "../padding/pad";
-import { type FirstLayer, noBonus, paddedTape } from "../padding/paddedTape";
+import type { Laid, LevelOutline } from "../padding/layerThickness";
+import { paddedThickness } from "../padding/paddedThickness";
 import type { Piece } from "../padding/piece";
-import { stackThickness, type Station } from "../padding/stack";
+import { shapePieces } from "../padding/shapePieces";
+import type { LayerThickness } from "../padding/sideLevel";
 import { levelTarget, type Target } from "../padding/targets";
+import { tapeQuarters } from "../tape/tape";
 import { tapeAgreement } from "../tolerances";
 import { mm } from "../units";
 import { assemblePlan } from "./assemblePlan";
 import { type Basis, basis, type PlanInput } from "./basis";
 import { type Correction, corrections } from "./corrections";
 import { type CutUse, useOfCut } from "./cutUse";
+import { evidence } from "./evidence";
 import { shiftedReading } from "./givingWay";
+import type { PaddingSoFar } from "./paddingSoFar";
 import type { Plan, TapeReadings } from "./plan";
-import { oneSidedNinety, type RestingPlace, restingPlace } from "./restingPlace";
+import { type RestingPlace, restingPlace } from "./restingPlace";
+import { shapingProblem } from "./shapingProblem";
 import type { Start } from "./start";
-
-/** The work done so far: what is pinned now, what was read while, and which pieces are cut but not pinned. */
-export interface PaddingSoFar {
-  readonly pinned: readonly Piece[];
-  readonly rereads: readonly Reread[];
-  readonly cut: readonly Piece[];
-  /** The error that nine in ten of this person's tape readings stay within (mm). */
-  readonly readingError: number;
-}
 
 /** A new plan from where the tape says the padding stands. */
 export interface Replan {
@@ -45,6 +37,8 @@ export interface Replan {
   readonly now: TapeReadings;
   /** Where to rest and read the tape again. */
   readonly rest: RestingPlace;
+  /** What the tape will read with the remaining pieces on, levels from the bust down, as it is known now. */
+  readonly finished: readonly LevelBelief[];
 }
 
 /**
@@ -53,28 +47,19 @@ export interface Replan {
  */
 export function replanFitting(input: PlanInput, soFar: PaddingSoFar): Replan {
   const first = basis(input);
-  const learned = belief(evidence(input, first, soFar));
+  const { belief: learned, over } = learn(evidence(input, first, soFar));
   const from = soFar.rereads.length === 0 ? first : { ...first, targets: believedTargets(first, learned) };
   const start = believedStart(from, soFar, learned);
   const targets = levelNames.map((name, level) =>
     openTargets(from.targets[name].quarters, learned.levels[level] as LevelBelief, soFar.pinned.length > 0),
   );
   const shaped = () =>
-    shapeBatch({
-      surface: from.surface,
-      stations: from.stations,
-      targets,
-      sides: from.sides,
-      apex: from.body.apex,
-      layers: {
-        building: stackedWorth(learned.building),
-        finishing: input.finishingBatting === undefined ? null : stackedWorth(learned.finishing),
-      },
-      caution: soFar.rereads.length === 0 ? 0 : oneSidedNinety * (learned.building.spread / learned.building.layer),
-      ...start,
-    });
-  const pads = leftAsCut(from, start, targets, soFar, learned) ?? shaped();
-  const plan = assemblePlan(input, from, start, pads);
+    shapePieces(
+      shapingProblem(from, start, targets),
+      input.finishingBatting === undefined ? null : stackedWorth(learned.finishing),
+    );
+  const laid = leftAsCut(from, start, targets, soFar, learned) ?? shaped();
+  const plan = assemblePlan(input, from, start, laid);
   const now = believedReadings(from, learned);
   return {
     belief: learned,
@@ -83,6 +68,7 @@ export function replanFitting(input: PlanInput, soFar: PaddingSoFar): Replan {
     rest: restingPlace(plan, now, learned, (level) => (isFresh(soFar, level) ? "fresh" : "stale")),
     cutUses: useOfCut(plan.pieces, soFar.cut),
     corrections: corrections(from, start, soFar.pinned, learned),
+    finished: over([...soFar.pinned, ...plan.pieces]),
   };
 }
 
@@ -93,10 +79,9 @@ export function replanFitting(input: PlanInput, soFar: PaddingSoFar): Replan {
 function believedTargets({ body, targets }: Basis, learned: Belief): ByLevel<Target> {
   return mapLevels((name) => {
     const { form, body: known } = targets[name];
-    const { quarters, simulated } = learned.levels[levelNames.indexOf(name)] as LevelBelief;
-    const beyond = (quarter: keyof QuarterReadings) => quarters[quarter].value - simulated[quarter];
-    const frontArc = measured(mm(form.frontArc.value + beyond("leftFront") + beyond("rightFront")));
-    const backArc = measured(mm(form.backArc.value + beyond("leftBack") + beyond("rightBack")));
+    const { bare } = learned.levels[levelNames.indexOf(name)] as LevelBelief;
+    const frontArc = measured(mm(form.frontArc.value + bare.leftFront + bare.rightFront));
+    const backArc = measured(mm(form.backArc.value + bare.leftBack + bare.rightBack));
     const believed = { ...form, frontArc, backArc, girth: measured(mm(frontArc.value + backArc.value)) };
     const settled = {
       ...body.levels[name],
@@ -132,7 +117,7 @@ const isFresh = ({ rereads, pinned }: PaddingSoFar, level: LevelName): boolean =
     (reread) =>
       reread.readings[`${level}Girth`] !== undefined &&
       reread.pinned.length === pinned.length &&
-      reread.pinned.every((pad, i) => pad.rows === pinned[i]?.rows),
+      reread.pinned.every((piece, i) => piece.layers === pinned[i]?.layers),
   );
 
 function believedReadings({ targets }: Basis, learned: Belief): TapeReadings {
@@ -145,25 +130,6 @@ function believedReadings({ targets }: Basis, learned: Belief): TapeReadings {
 /** What a layer adds to a stack: its worth less what the stack squeezes out of it. */
 export const stackedWorth = ({ layer, squeeze }: BelievedWorth): number => layer * (1 - squeeze);
 
-/** The evidence of the work so far. */
-export const evidence = (input: PlanInput, from: Basis, soFar: PaddingSoFar): Evidence => ({
-  ...limitsFrom(input, from, soFar.readingError),
-  rereads: soFar.rereads,
-  pinnedNow: soFar.pinned,
-});
-
-/** What is known of the form and the battings before the tape. A packet speaks of a layer in a stack, as the first plan takes it. */
-export function limitsFrom(input: PlanInput, { stations, targets }: Basis, readingError: number): LimitsFrom {
-  const finishing: Batting = input.finishingBatting ?? input.batting;
-  const spread = readingError / ninetyInSpreads;
-  return {
-    stations,
-    battings: { building: input.batting, finishing },
-    bareSpreads: levelNames.map((name) => bareSpread(targets[name].form, spread)),
-    readingError: spread,
-  };
-}
-
 /**
  * The pieces that are left, just as they were cut, if with them every front and back still comes as near its target as
  * readings can tell so far: then nothing is cut anew, and the next readings tell more. Null if they do not.
@@ -172,16 +138,14 @@ function leftAsCut(
   { stations }: Basis,
   start: Start,
   targets: readonly QuarterReadings[],
-  { cut, rereads }: PaddingSoFar,
+  { cut, rereads, pinned }: PaddingSoFar,
   learned: Belief,
-): readonly Pad[] | null {
+): readonly Piece[] | null {
   if (rereads.length === 0 || cut.length === 0) return null;
-  const left = cut.filter(({ id }) => !start.takenIds.includes(id));
-  const pads = left.map(
-    (piece): Pad => ({ ...piece, thickness: mm(piece.plies * stackedWorth(learned[piece.batting])) }),
-  );
+  const left = cut.filter(({ id }) => !pinned.some((piece) => piece.id === id));
+  const pieces = left.map((piece) => atWorth(piece, learned));
   const isTrue = stations.every((station, level) => {
-    const read = paddedTape(station, stackThickness([...start.pinned, ...pads], station), start.firstLayer);
+    const read = tapeQuarters(station.outline, paddedThickness([...start.pinned, ...pieces], station, start.layer));
     const [offset, target] = [start.offsets[level] as QuarterReadings, targets[level] as QuarterReadings];
     const { quarters: now } = learned.levels[level] as LevelBelief;
     const isNear = (...half: readonly (keyof QuarterReadings)[]) => {
@@ -192,55 +156,40 @@ function leftAsCut(
     };
     return isNear("leftFront", "rightFront") && isNear("leftBack", "rightBack");
   });
-  return isTrue ? pads : null;
+  return isTrue ? pieces : null;
 }
 
 /**
  * The share of what is still to gain that pieces to come can make up for, and readings to come will tell better. With none,
  * a tape that read just what was planned had the rest planned anew after most pieces; from a fifth to three tenths `study:loop`
- * ends as true, with fewer pieces. The lower end of that.
+ * ends as true, with fewer pieces. The upper end of that, since hands are taken for less sure than they were.
  */
-const stillOpen = 0.2;
+const stillOpen = 0.3;
 
-/** Nine in ten of Gaussian errors stay within this many standard deviations. */
-const ninetyInSpreads = 1.645;
-
-/**
- * How unsure the bare form is: a measured girth by the error of one reading, arcs by that of two that were made to sum to it;
- * estimates by their spreads. Left and right of a form are as even as a seam is sewn.
- */
-function bareSpread(
-  { girth, frontArc }: { readonly girth: Reading; readonly frontArc: Reading },
-  readingError: number,
-): BareSpread {
-  const round = girth.kind === "estimated" ? girth.spread : readingError;
-  const halves = frontArc.kind === "estimated" ? 2 * frontArc.spread : Math.SQRT2 * readingError;
-  return { girth: round, frontLessBack: halves, leftLessRight: seamEvenness };
-}
-
-/** Left and right halves of a sewn form differ by this much (mm, one standard deviation of left less right). A judgement. */
-const seamEvenness = 5;
-
-/** The pinned pads at what their layers are believed to be worth, and what the tape reads beyond that. */
-function believedStart({ stations }: Basis, { pinned, rereads }: PaddingSoFar, learned: Belief): Start {
-  const pads = pinned.map(
-    (piece): Pad => ({ ...piece, thickness: mm(piece.plies * stackedWorth(learned[piece.batting])) }),
-  );
-  // Before anything is read the packet is taken at its word, as the first plan takes it.
-  const firstLayer = rereads.length === 0 ? noBonus : bonusOf(learned.building);
-  const offsets = stations.map((station, level) =>
-    offsetAt(station, pads, firstLayer, learned.levels[level] as LevelBelief),
-  );
-  return { pinned: pads, offsets, firstLayer, takenIds: pinned.map((piece) => piece.id) };
-}
-
-const bonusOf = (worth: BelievedWorth): FirstLayer => ({
-  layer: stackedWorth(worth),
-  bonus: worth.layer - stackedWorth(worth),
+/** A piece with every layer as thick as it is believed to be in a stack. */
+const atWorth = (piece: Piece, learned: Belief): Piece => ({
+  ...piece,
+  layers: piece.layers.map((layer) => ({ ...layer, thickness: mm(stackedWorth(learned[layer.batting])) })),
 });
 
-function offsetAt(station: Station, pads: readonly Pad[], firstLayer: FirstLayer, { quarters }: LevelBelief) {
-  const simulated = paddedTape(station, stackThickness(pads, station), firstLayer);
+/** The pinned pieces at what their layers are believed to be worth, and what the tape reads beyond that. */
+function believedStart(
+  { stations }: Basis,
+  { pinned, rereads, everPinned = [] }: PaddingSoFar,
+  learned: Belief,
+): Start {
+  const pieces = pinned.map((piece) => atWorth(piece, learned));
+  // Before anything is read the packet is taken at its word, as the first plan takes it.
+  const each = stackedWorth(learned.building);
+  const layer = { each, bonus: rereads.length === 0 ? 0 : learned.building.layer - each };
+  const offsets = stations.map((station, level) =>
+    offsetAt(station, pieces, layer, learned.levels[level] as LevelBelief),
+  );
+  return { pinned: pieces, offsets, layer, takenIds: [...pinned.map((piece) => piece.id), ...everPinned] };
+}
+
+function offsetAt(station: LevelOutline, pieces: readonly Laid[], layer: LayerThickness, { quarters }: LevelBelief) {
+  const simulated = tapeQuarters(station.outline, paddedThickness(pieces, station, layer));
   return {
     leftFront: mm(quarters.leftFront.value - simulated.leftFront),
     rightFront: mm(quarters.rightFront.value - simulated.rightFront),

@@ -1,7 +1,6 @@
 import { type LevelName, levelNames } from "../body/vocabulary";
 import type { Belief, LevelBelief } from "../calibration/believed";
-import { tapeShapedZones } from "../padding/pinningOrder";
-import type { Plan, PlannedLevel, PlannedPiece, TapeReading, TapeReadings } from "./plan";
+import type { Plan, PlannedLevel, TapeReading, TapeReadings } from "./plan";
 
 /** Where the work rests: pin so many of the remaining pieces, then read the tape at these levels. */
 export interface RestingPlace {
@@ -17,8 +16,8 @@ export type LevelStates = (level: LevelName, reason: RestReason) => "fresh" | "s
 
 /**
  * The next rest: before the first piece that might take a reading over the body's, given how unsure the worth of a layer and
- * the padded form now are (the level in danger is read), and before the last piece in front, behind or in a cup, whose width is
- * chosen by the tape (every level that changed is read). A level that was read with just these pieces on tells nothing new.
+ * the padded form now are (the level in danger is read), and before the tuning layers, whose widths are chosen by the tape (every
+ * level that changed is read). A level that was read with just these pieces on tells nothing new.
  */
 export function restingPlace(plan: Plan, now: TapeReadings, learned: Belief, levelState: LevelStates): RestingPlace {
   for (const [i, piece] of plan.pieces.entries()) {
@@ -28,7 +27,7 @@ export function restingPlace(plan: Plan, now: TapeReadings, learned: Belief, lev
       return state === "stale" || (state === "fresh" && touches(now[name], before[name]));
     };
     const lies = levelNames.filter((name) => touches(before[name], piece.readingsAfter[name]));
-    if (isLastOfZone(plan, i) && lies.some(isNew("outermost")))
+    if (piece.kind === "tuning" && lies.some(isNew("outermost")))
       return { pieces: i, levels: levelNames.filter(isNew("outermost")) };
     const risky = lies.filter(
       (name) => isNew("danger")(name) && isRisky(piece.readingsAfter[name], now[name], name, plan, learned),
@@ -40,12 +39,6 @@ export function restingPlace(plan: Plan, now: TapeReadings, learned: Belief, lev
 
 const readingsAt = (plan: Plan, pieces: number, now: TapeReadings): TapeReadings =>
   plan.pieces[pieces - 1]?.readingsAfter ?? now;
-
-/** The last piece of a zone that is built of several, and never a round: those are the ground. */
-function isLastOfZone({ pieces }: Plan, at: number): boolean {
-  const { zone } = pieces[at] as PlannedPiece;
-  return tapeShapedZones.includes(zone) && !pieces.some((piece, i) => i > at && piece.zone === zone);
-}
 
 /** A piece that moves no reading of a level by this much (mm) does not lie there. */
 const leastGain = 1;

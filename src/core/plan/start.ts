@@ -1,12 +1,12 @@
 import type { QuarterReadings } from "../body/levelReadings";
-import type { Pad } from "../padding/pad";
-import type { FirstLayer } from "../padding/paddedTape";
+import type { Laid } from "../padding/layerThickness";
+import type { LayerThickness } from "../padding/sideLevel";
 
 /** What already lies on the form, and by how much the tape reads beyond the simulation of it, by level from the bust down. */
 export interface Start {
-  readonly pinned: readonly Pad[];
+  readonly pinned: readonly Laid[];
   readonly offsets: readonly QuarterReadings[];
-  readonly firstLayer: FirstLayer;
+  readonly layer: LayerThickness;
   /** Ids that pieces on the form already have. */
   readonly takenIds: readonly string[];
 }

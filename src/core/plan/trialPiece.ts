@@ -1,47 +1,54 @@
-import { featherFor } from "../padding/hill";
-import type { Piece, PieceRow } from "../padding/piece";
+import { wrapRows } from "../padding/layPieces";
+import { layerCuts } from "../padding/layerCuts";
+import type { Layer } from "../padding/layer";
+import type { LayerCut } from "../padding/layerCut";
+import { featherLength } from "../padding/levelGaps";
+import type { Piece } from "../padding/piece";
+import { levelNames } from "../body/vocabulary";
+import type { BattingRole } from "../material";
 import { type Millimetres, mm } from "../units";
 import type { Basis } from "./basis";
 
 /**
- * The trial: one layer wrapped once round the form at the waist, wide enough that the tape lies on its full thickness, to find out
- * what a layer is worth before anything is cut for good.
+ * The trial: a strip 3 in tall wrapped around the form at the waist in so many turns, for the tape to lie on its full thickness: it tells
+ * how thick a layer is before anything is cut for good. A taller strip would buckle where the form curves.
  */
-export function trialPiece({ surface, drops }: Basis, layerThickness: Millimetres): Piece {
-  const feather = featherFor(layerThickness);
-  const half = feather + trialMargin;
-  const [top, bottom] = [drops.waist - half, drops.waist + half];
-  const row = surface.drops.reduce(
-    (nearest, drop, i) =>
-      Math.abs(drop - drops.waist) < Math.abs((surface.drops[nearest] as number) - drops.waist) ? i : nearest,
-    0,
+export function trialPiece(
+  { sectionAt, drops }: Basis,
+  layerThickness: Millimetres,
+  turns: number,
+  batting: BattingRole,
+): Piece {
+  const [top, bottom] = [drops.waist - trialHeight / 2, drops.waist + trialHeight / 2];
+  const lines = levelNames.map((name) => ({ name, depth: drops[name] }));
+  const layers = Array.from(
+    { length: turns },
+    (): Layer => ({
+      batting,
+      thickness: layerThickness,
+      feather: mm(featherLength),
+      wrap: true,
+      rows: wrapRows(top, bottom, [drops.waist], sectionAt),
+    }),
   );
-  const halfGirth = (surface.frontQuarter[row] as number) + (surface.backQuarter[row] as number);
-  const rows = rowDrops(top, bottom).map(
-    (drop): PieceRow => ({ drop: mm(drop), start: mm(-halfGirth), end: mm(halfGirth) }),
+  const cuts = layerCuts(
+    layers.map((layer) => ({ layer, anchor: "centerFront", isDisc: false })),
+    sectionAt,
+    lines,
   );
   return {
     id: "trial",
     order: 1,
-    zone: "round",
-    batting: "building",
-    plies: 1,
-    thickness: layerThickness,
-    feather: mm(feather),
-    rows,
-    cut: {
-      shape: "strip",
-      length: mm(2 * halfGirth),
-      width: mm(2 * half),
-      widths: rows.map(({ drop }) => ({ belowTop: mm(drop - top), left: mm(halfGirth), right: mm(halfGirth) })),
-    },
+    kind: "wrap",
+    zone: "around",
+    level: "waist",
+    number: 1,
+    pair: null,
+    anchor: "centerFront",
+    layers,
+    cut: layers.map((layer) => cuts.get(layer) as LayerCut),
   };
 }
 
-/** Above and below the waist the trial keeps its full thickness for half the width of a tape and a bad aim (mm). */
-const trialMargin = 25;
-
-const rowDrops = (top: number, bottom: number): readonly number[] => {
-  const steps = Math.ceil((bottom - top) / 16);
-  return Array.from({ length: steps + 1 }, (_, i) => top + ((bottom - top) * i) / steps);
-};
+/** 3 in (mm). */
+const trialHeight = 76;

@@ -1,5 +1,6 @@
 import { type BattingRole, battingRoles } from "../../core/material";
-import { cutArea } from "../../core/padding/cutSize";
+import { cutArea } from "../../core/padding/layerCuts";
+import { pieceBatting } from "../../core/padding/piece";
 import type { Plan } from "../../core/plan/plan";
 import { squareMm, type SquareMillimetres } from "../../core/units";
 import type { Fitting } from "../../document/fitting";
@@ -9,7 +10,10 @@ import { battingWords, twoBattingNames } from "../text/batting";
 function battingUse({ pieces }: Plan): { readonly [role in BattingRole]: SquareMillimetres } {
   const areaOf = (role: BattingRole): SquareMillimetres =>
     squareMm(
-      pieces.filter(({ batting }) => batting === role).reduce((area, { cut, plies }) => area + cutArea(cut, plies), 0),
+      pieces
+        .filter((piece) => pieceBatting(piece) === role)
+        .flatMap(({ cut }) => cut)
+        .reduce((area, cut) => area + cutArea(cut), 0),
     );
   return { building: areaOf("building"), finishing: areaOf("finishing") };
 }
@@ -32,7 +36,7 @@ export function battingNeeds(
   const use = battingUse(plan);
   const names = finishingBatting && twoBattingNames(batting.name, finishingBatting.name);
   return battingRoles
-    .filter((role) => plan.pieces.some((piece) => piece.batting === role))
+    .filter((role) => plan.pieces.some((piece) => pieceBatting(piece) === role))
     .map((role) => ({
       role,
       name: (names?.[role] ?? batting.name) || battingWords.usual,
@@ -42,6 +46,6 @@ export function battingNeeds(
 
 /** The one batting every piece is cut from; null where both are used, or none. */
 export function onlyBatting({ pieces }: Plan): BattingRole | null {
-  const [first] = pieces;
-  return first !== undefined && pieces.every(({ batting }) => batting === first.batting) ? first.batting : null;
+  const [first, ...others] = pieces.map(pieceBatting);
+  return first !== undefined && others.every((batting) => batting === first) ? first : null;
 }

@@ -1,10 +1,10 @@
 import { useMemo } from "react";
-import type { BattingRole } from "../../core/material";
+import { type Piece, pieceBatting } from "../../core/padding/piece";
 import { twoBattingNames } from "../text/batting";
 import { useFittingState } from "../useStore";
 
 /** Says of a piece which batting it is cut from; null where there is only one, because then there is nothing to choose. */
-export type CutFrom = (piece: { readonly batting: BattingRole }) => string | null;
+export type CutFrom = (piece: Pick<Piece, "layers">) => string | null;
 
 export function useCutFrom(): CutFrom {
   const building = useFittingState(({ fitting }) => fitting.batting.name);
@@ -12,6 +12,6 @@ export function useCutFrom(): CutFrom {
   return useMemo((): CutFrom => {
     if (finishing === null) return () => null;
     const names = twoBattingNames(building, finishing);
-    return ({ batting }) => names[batting];
+    return (piece) => names[pieceBatting(piece)];
   }, [building, finishing]);
 }

@@ -1,14 +1,15 @@
-import type { Piece } from "../../core/padding/piece";
+import type { Layer } from "../../core/padding/layer";
 import { insetRings } from "./insetRings";
 import { closedPath, openPath, segment } from "./pathText";
 import { at, between, type PicturePoint } from "./picturePoint";
 import { mark, type Mark } from "./scene";
 
-/** The band along the edge of a strip or panel that is pulled thin; a round has none at its butted ends. */
-export function featherMarks(piece: Piece, outline: readonly PicturePoint[], isRound: boolean): readonly Mark[] {
-  if (!isRound) {
-    const ticks = ticksInward(evenSteps(outline, piece.feather / 2.5), piece.feather * 0.3);
-    return [mark("feather", ...insetRings(outline, piece.feather).map(closedPath)), mark("hatch", ticks)];
+/** The band along the edge of a strip or panel that is feathered; a wrap has none where its ends meet, a square edge none at all. */
+export function featherMarks(layer: Layer, outline: readonly PicturePoint[]): readonly Mark[] {
+  if (layer.feather === 0) return [];
+  if (!layer.wrap) {
+    const ticks = ticksInward(evenSteps(outline, layer.feather / 2.5), layer.feather * 0.3);
+    return [mark("feather", ...insetRings(outline, layer.feather).map(closedPath)), mark("hatch", ticks)];
   }
   const bottom = Math.max(...outline.map(({ y }) => y));
   const edge = (y: number): readonly PicturePoint[] => {
@@ -18,7 +19,7 @@ export function featherMarks(piece: Piece, outline: readonly PicturePoint[], isR
     const { x } = between(from, to, to.y === from.y ? 0 : (y - from.y) / (to.y - from.y));
     return [at(-x, y), at(x, y)];
   };
-  return [mark("feather", openPath(edge(piece.feather)), openPath(edge(bottom - piece.feather)))];
+  return [mark("feather", openPath(edge(layer.feather)), openPath(edge(bottom - layer.feather)))];
 }
 
 /** Places a step apart along a closed outline, the same way round. */

@@ -1,4 +1,4 @@
-import type { Piece } from "../../core/padding/piece";
+import { type Piece, pieceExtent } from "../../core/padding/piece";
 import type { PlannedLevel } from "../../core/plan/plan";
 import { levelWords, pictureWords } from "../text/pictures";
 import { columnCallouts } from "./columnCallouts";
@@ -89,8 +89,8 @@ export function figureExtent(
   levels: readonly PlannedLevel[],
   pieces: readonly Piece[],
 ): { readonly top: number; readonly bottom: number } {
-  const highest = Math.min(110, ...pieces.map(({ rows }) => (rows[0]?.drop ?? 110) - 5));
-  const lowest = Math.max(levels.at(-1)?.drop.value ?? 0, ...pieces.map(({ rows }) => (rows.at(-1)?.drop ?? 0) - 35));
+  const highest = Math.min(110, ...pieces.map((piece) => pieceExtent(piece).top - 5));
+  const lowest = Math.max(levels.at(-1)?.drop.value ?? 0, ...pieces.map((piece) => pieceExtent(piece).bottom - 35));
   return { top: highest, bottom: lowest + 60 };
 }
 

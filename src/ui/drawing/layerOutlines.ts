@@ -1,7 +1,7 @@
 import type { Section } from "../../core/body/section";
 import { sectionOutline, type Outline } from "../../core/geometry/outline";
 import type { Piece } from "../../core/padding/piece";
-import { stackThickness } from "../../core/padding/stack";
+import { piecesThickness } from "../../core/padding/layerThickness";
 import { at, type PicturePoint } from "./picturePoint";
 
 /**
@@ -38,7 +38,7 @@ export function layeredSection(section: Section, drop: number, pieces: readonly 
   const layers: LayerOutline[] = [];
   let inner = form;
   for (const piece of pieces) {
-    const own = stackThickness([piece], { drop, outline: bare });
+    const own = piecesThickness([piece], { depth: drop, outline: bare });
     if (!own.some((thickness) => thickness > 0)) continue;
     for (let i = 0; i < total.length; i++) total[i] = (total[i] ?? 0) + (own[i] ?? 0);
     const outer = raised(bare, total);

@@ -1,6 +1,6 @@
 import { type Outline, sectionOutline } from "../../core/geometry/outline";
 import type { Piece } from "../../core/padding/piece";
-import { stackThickness } from "../../core/padding/stack";
+import { piecesThickness } from "../../core/padding/layerThickness";
 import { acrossPage, type FigureView } from "./figureView";
 import { at, type PicturePoint } from "./picturePoint";
 import type { SectionAt } from "../../core/body/torsoCurve";
@@ -34,7 +34,7 @@ export function paddedSurface(
     const outline = sectionOutline(sectionAt(drop), pointsPerPart);
     const { leftFront, rightFront, leftBack, rightBack } = outline.quarters;
     const girth = leftFront + rightFront + leftBack + rightBack;
-    return { drop, outline, thickness: stackThickness(pieces, { drop, outline }), girth };
+    return { drop, outline, thickness: piecesThickness(pieces, { depth: drop, outline }), girth };
   });
 }
 

@@ -1,4 +1,4 @@
-import type { CutWidth, Piece } from "../../core/padding/piece";
+import type { Anchor } from "../../core/padding/layer";
 import { pictureWords } from "../text/pictures";
 import { spreadOut } from "./columnCallouts";
 import { featherMarks } from "./featherMarks";
@@ -7,15 +7,15 @@ import { closedPath, dimension, openPath, segment } from "./pathText";
 import { at } from "./picturePoint";
 import { linesOver, type PiecePicture } from "./piecePicture";
 import { label, mark, type Label, type Scene } from "./scene";
-import { isEven, outlineWidths, writtenWidths } from "./writtenWidths";
+import { type CutWidth, cutOutline, type FlatCut, isEven } from "./cutOutline";
 
 /**
- * A strip or a panel as it is cut. Beside it stand its widths, each on a line of its own that leads to where it is taken: of an
- * even piece the whole width, of any other the widths to both sides of the center line.
+ * A strip or a panel as it is cut. Beside it stands its width at every level line it crosses, on a line of its own that leads there: of an
+ * even layer the whole width, of any other the widths to both sides of the anchor line; and at both ends where they lie.
  */
-export function panelScene({ piece, title, lengths, shownOn = "paper" }: PiecePicture): Scene {
-  const outline = outlineWidths(piece.cut);
-  const rows = writtenWidths(piece.cut);
+export function panelScene({ piece, layer, title, lengths, shownOn = "paper" }: PiecePicture, cut: FlatCut): Scene {
+  const outline = cutOutline(cut);
+  const rows = outline;
   const even = isEven(outline);
   const [right, left] = [Math.max(...outline.map((row) => row.right)), Math.max(...outline.map((row) => row.left))];
   const height = outline.at(-1)?.belowTop ?? 0;
@@ -31,14 +31,14 @@ export function panelScene({ piece, title, lengths, shownOn = "paper" }: PiecePi
   const slack = across * size - (beside.left + beside.right) * size - right - left;
   const foot = sizes.bottom + size * 0.9;
   const tall = pictureWords.topToLower(lengths.write(height));
-  const thin = pictureWords.feather(lengths.write(piece.feather));
-  const centre = centreWords(piece);
+  const thin = layer.feather === 0 ? pictureWords.square : pictureWords.feather(lengths.write(layer.feather));
+  const centre = layer.wrap ? pictureWords.butt : anchorWords[piece.anchor];
   const foots = shownOn === "screen" ? [tall, centre, thin] : [`${tall}, ${thin}`, centre];
   const frameLeft = -right - beside.left * size - slack / 2;
   const middle = frameLeft + (across * size) / 2;
   return {
     title,
-    description: `${pictureWords.cutShape(piece.zone === "round", lengths.write(height))}: ${words.map(({ spoken }) => spoken).join(", ")}.`,
+    description: `${pictureWords.cutShape(layer.wrap, lengths.write(height))}: ${words.map(({ spoken }) => spoken).join(", ")}.`,
     frame: {
       x: frameLeft,
       y: sizes.top - size * 0.9,
@@ -48,7 +48,7 @@ export function panelScene({ piece, title, lengths, shownOn = "paper" }: PiecePi
     textSize: size,
     marks: [
       mark("layer", closedPath(corners)),
-      ...featherMarks(piece, corners, piece.zone === "round"),
+      ...featherMarks(layer, corners),
       mark("centre", segment(at(0, 0), at(0, height))),
       mark("leader", sizes.path),
     ],
@@ -60,7 +60,7 @@ export function panelScene({ piece, title, lengths, shownOn = "paper" }: PiecePi
 }
 
 /** Room for the words of a row on the right, and for the width alone on the left of an uneven piece, in lines of words. */
-const wordRoom = 13;
+const wordRoom = 15;
 const sideRoom = 6;
 const rowGap = 1.15;
 
@@ -72,16 +72,17 @@ interface WidthWords {
 }
 
 function writtenWords(rows: readonly CutWidth[], even: boolean, { write }: LengthWriter): readonly WidthWords[] {
-  const { atTop, atLower, below, spokenBelow, wide, besideCentre } = pictureWords;
-  return rows.map(({ left, right, belowTop }, i) => {
-    const isLast = i === rows.length - 1;
-    const place = (width: string, between: (width: string, down: string) => string): string =>
-      i === 0 ? atTop(width) : isLast ? atLower(width) : between(width, write(belowTop));
+  const { atLine, atEnd, wide, besideCentre } = pictureWords;
+  return rows.map(({ left, right, at: place }) => {
+    if ("end" in place) {
+      const words = atEnd(write(place.end.distance), place.end.side, place.end.level);
+      return { onRight: words, onLeft: "", spoken: words };
+    }
     const whole = write(left + right);
     return {
-      onRight: place(even ? whole : write(left), below),
+      onRight: atLine(even ? whole : write(left), place.line),
       onLeft: even ? "" : write(right),
-      spoken: place(even ? wide(whole) : besideCentre(write(right), write(left)), spokenBelow),
+      spoken: atLine(even ? wide(whole) : besideCentre(write(right), write(left)), place.line),
     };
   });
 }
@@ -126,15 +127,9 @@ function widthWords(
   };
 }
 
-function centreWords({ zone }: Piece): string {
-  if (zone === "round") return pictureWords.butt;
-  const names = {
-    front: pictureWords.centreFront,
-    back: pictureWords.centreBack,
-    leftSide: pictureWords.leftSeam,
-    rightSide: pictureWords.rightSeam,
-    leftCup: pictureWords.centreLine,
-    rightCup: pictureWords.centreLine,
-  };
-  return names[zone];
-}
+const anchorWords: { readonly [anchor in Anchor]: string } = {
+  centerFront: pictureWords.centreFront,
+  centerBack: pictureWords.centreBack,
+  leftSide: pictureWords.leftSeam,
+  rightSide: pictureWords.rightSeam,
+};

@@ -1,6 +1,6 @@
 import { quarterLengths } from "../../core/geometry/outline";
-import type { Piece } from "../../core/padding/piece";
-import { anchorAlong } from "../../core/padding/stack";
+import { alongSurface } from "../../core/padding/layerThickness";
+import { outermostLayer, type Piece } from "../../core/padding/piece";
 import { facingStretch, type FigureView } from "./figureView";
 import { type PaddedSurface, placeOnPage } from "./paddedSurface";
 import { smoothRuns } from "./pathText";
@@ -19,24 +19,18 @@ export function pieceOnFigure(
   sectionAt: SectionAt,
   surface: PaddedSurface,
 ): readonly FacingStrip[] {
-  const rows = piece.rows.map((row) => {
-    const quarters = quarterLengths(sectionAt(row.drop));
+  const rows = outermostLayer(piece).rows.map((row) => {
+    const quarters = quarterLengths(sectionAt(row.depthBelowNape));
     const girth = quarters.leftFront + quarters.rightFront + quarters.leftBack + quarters.rightBack;
-    const zero = anchorAlong(piece, quarters);
-    return {
-      drop: row.drop,
-      start: zero + row.start,
-      end: zero + row.end,
-      girth,
-      facing: facingStretch(view, quarters),
-    };
+    const { start, end } = alongSurface(row, piece.anchor, quarters);
+    return { row: { drop: row.depthBelowNape, start, end }, girth, facing: facingStretch(view, quarters) };
   });
   return [-1, 0, 1].flatMap((turn) => {
     const strips: { left: PicturePoint; right: PicturePoint }[][] = [];
     let open: { left: PicturePoint; right: PicturePoint }[] | null = null;
-    for (const { drop, start, end, girth, facing } of rows) {
-      const from = Math.max(facing.from, start + turn * girth);
-      const to = Math.min(facing.to, end + turn * girth);
+    for (const { row, girth, facing } of rows) {
+      const from = Math.max(facing.from, row.start + turn * girth);
+      const to = Math.min(facing.to, row.end + turn * girth);
       if (to < from) {
         open = null;
         continue;
@@ -45,7 +39,7 @@ export function pieceOnFigure(
         open = [];
         strips.push(open);
       }
-      const ends = [from, to].map((along) => placeOnPage(surface, view, along, drop));
+      const ends = [from, to].map((along) => placeOnPage(surface, view, along, row.drop));
       const [one, other] = ends;
       if (one !== undefined && other !== undefined)
         open.push(one.x <= other.x ? { left: one, right: other } : { left: other, right: one });

@@ -1,12 +1,16 @@
+import type { Layer } from "../../core/padding/layer";
+import type { LayerCut } from "../../core/padding/layerCut";
 import type { Piece } from "../../core/padding/piece";
 import type { LengthWriter } from "./lengthWriter";
 
 /**
- * One piece as it is cut, lying flat, top edge up and its outer side towards the reader. On the page the wearer's left
+ * One layer of a piece as it is cut, lying flat, top edge up and its outer side towards the reader. On the page the wearer's left
  * is on the right, as on a form that faces the reader.
  */
 export interface PiecePicture {
   readonly piece: Piece;
+  readonly layer: Layer;
+  readonly cut: LayerCut;
   readonly title: string;
   readonly lengths: LengthWriter;
   /** A screen is smaller than a sheet and farther off: its words are larger beside the piece. On paper if left out. */

@@ -1,30 +1,54 @@
 import type { LengthUnit } from "../../core/lengthText";
+import type { Piece } from "../../core/padding/piece";
 import { pictureWords } from "../text/pictures";
 import { ticksInward } from "./featherMarks";
 import { inchMm, type LengthWriter } from "./lengthWriter";
 import { panelScene } from "./panelScene";
 import { circle, closedPath, dimension, segment } from "./pathText";
 import { at, type PicturePoint } from "./picturePoint";
-import { linesOver, type PiecePicture } from "./piecePicture";
+import { linesOver, type PiecePicture, type ShownOn } from "./piecePicture";
 import { label, mark, type Scene } from "./scene";
 
-/** One piece as it is cut: outline, centre line, the band that is pulled thin, and every size it takes to cut it. */
+/** One layer of a piece as it is cut: outline, anchor line, the band that is feathered, and every size it takes to cut it. */
 export function pieceScene(picture: PiecePicture): Scene {
-  const { cut } = picture.piece;
-  return cut.shape === "disc" ? discScene(picture, cut.diameter) : panelScene(picture);
+  const { cut } = picture;
+  if (cut.shape === "bought") return boughtScene(picture);
+  return cut.shape === "disc" ? discScene(picture, cut.diameter) : panelScene(picture, cut);
 }
 
-function discScene({ piece, title, lengths, shownOn = "paper" }: PiecePicture, diameter: number): Scene {
+/** A layer for every shape to cut, from the form outwards. */
+export const layerPictures = (
+  piece: Piece,
+  title: string,
+  lengths: LengthWriter,
+  shownOn: ShownOn,
+): readonly PiecePicture[] =>
+  piece.cut.flatMap((cut, i) => {
+    const layer = piece.layers[i];
+    const name = piece.layers.length === 1 ? title : pictureWords.layerOf(title, i + 1, piece.layers.length);
+    return layer === undefined ? [] : [{ piece, layer, cut, title: name, lengths, shownOn }];
+  });
+
+/** A pad as it is bought has no size to cut. */
+const boughtScene = ({ title }: PiecePicture): Scene => ({
+  title,
+  description: pictureWords.bought,
+  frame: { x: 0, y: 0, width: 120, height: 20 },
+  textSize: 8,
+  marks: [],
+  labels: [label("name", at(60, 10), pictureWords.bought)],
+});
+
+function discScene({ layer, title, lengths, shownOn = "paper" }: PiecePicture, diameter: number): Scene {
   const radius = diameter / 2;
   const { across, down } = linesOver[shownOn];
   const size = diameter / down;
-  // A small filler may be all slope: it is then pulled thin from its middle.
-  const thin = Math.min(piece.feather, radius);
+  const thin = layer.feather;
   const width = across * size;
   const left = -radius - (width - diameter - wordRoom * size) / 2;
   return {
     title,
-    description: `A disc ${lengths.write(diameter)} across; feather the last ${lengths.write(thin)}.`,
+    description: `A disc ${lengths.write(diameter)} across; ${pictureWords.feather(lengths.write(thin))}.`,
     frame: { x: left, y: -radius - size * 0.5, width, height: diameter + size * 2.6 },
     textSize: size,
     marks: [

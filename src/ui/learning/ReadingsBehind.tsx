@@ -16,7 +16,7 @@ export function ReadingsBehind() {
   const doAndSay = useDoAndSay();
   const read = fitting.work
     .flatMap((entry, at) =>
-      entry.did === "measured" || entry.did === "trial"
+      isRead(entry)
         ? [{ at, text: readingText(entry, fitting, write), isUsed: !impossible.some((one) => one.entry === at) }]
         : [],
     )
@@ -52,7 +52,14 @@ export function ReadingsBehind() {
   );
 }
 
-type ReadEntry = Extract<WorkEntry, { readonly did: "measured" | "trial" }>;
+type MeasuredEntry = Extract<WorkEntry, { readonly did: "measured" }>;
+type TrialEntry = Extract<WorkEntry, { readonly did: "trial" }> & { readonly before: Entry; readonly after: Entry };
+type ReadEntry = MeasuredEntry | TrialEntry;
+
+const isRead = (entry: WorkEntry): entry is ReadEntry =>
+  entry.did === "measured"
+    ? Object.keys(entry.readings).length > 0
+    : entry.did === "trial" && entry.before !== undefined && entry.after !== undefined;
 
 function readingText(entry: ReadEntry, { unit }: SettledFitting, write: (length: Millimetres) => string): string {
   const written = (typed: Entry): string => {

@@ -38,7 +38,8 @@ export const isStanding = (surprises: readonly Surprise[], fitting: SettledFitti
 /** The entry of the log a surprise comes from, if it is the last reading of its place. */
 function standingAt({ name, read }: Surprise, { work, unit }: SettledFitting): number | null {
   const typedIn = (entry: WorkEntry | undefined): readonly Entry[] => {
-    if (entry?.did === "trial" && name === "waistGirth") return [entry.before, entry.after];
+    if (entry?.did === "trial" && name === "waistGirth")
+      return [entry.before, entry.after].filter((typed) => typed !== undefined);
     const reading = entry?.did === "measured" ? entry.readings[name] : undefined;
     return reading === undefined ? [] : [reading];
   };

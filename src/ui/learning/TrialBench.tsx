@@ -68,7 +68,7 @@ function useTrial(role: BattingRole) {
       const at = new Date().toISOString();
       const readings = { before: before.trim(), after: after.trim() };
       doAndSay(
-        { does: "tryLayer", trial: { did: "trial", batting: name, level: "waist", plies: 1, ...readings, at } },
+        { does: "tryLayer", trial: { did: "trial", batting: name, level: "waist", layers: 1, ...readings, at } },
         trialWords.learned,
       );
     },

@@ -6,7 +6,7 @@ import { useCutFrom } from "../batting/useCutFrom";
 import { Drawing } from "../drawing/Drawing";
 import type { FigureView } from "../drawing/figureView";
 import { lengthWriter } from "../drawing/lengthWriter";
-import { pieceScene } from "../drawing/pieceScene";
+import { layerPictures, pieceScene } from "../drawing/pieceScene";
 import { FigureOf } from "../plan/PlanFigures";
 import { LevelSection } from "../plan/PlanLevels";
 import { paddingWords } from "../text/padding";
@@ -63,19 +63,21 @@ export function PaddingPicture({ plan, progress, current, level }: PaddingPictur
 }
 
 function viewOf({ zone }: PlannedPiece): FigureView {
-  if (zone === "back") return "back";
+  if (zone === "back" || zone === "leftBack" || zone === "rightBack") return "back";
   return zone === "leftSide" || zone === "rightSide" ? "side" : "front";
 }
 
 export function CutPicture({ piece }: { readonly piece: PlannedPiece }) {
   const { unit, step } = useLengths();
-  const scene = useMemo(
-    () => pieceScene({ piece, title: pieceName(piece), lengths: lengthWriter(unit, step), shownOn: "screen" }),
+  const scenes = useMemo(
+    () => layerPictures(piece, pieceName(piece), lengthWriter(unit, step), "screen").map(pieceScene),
     [piece, unit, step],
   );
   return (
     <div className="piece-cut">
-      <Drawing scene={scene} />
+      {scenes.map((scene) => (
+        <Drawing key={scene.title} scene={scene} />
+      ))}
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import type { BattingRole } from "../../core/material";
-import { cutArea } from "../../core/padding/cutSize";
-import type { PieceCut } from "../../core/padding/piece";
+import { cutArea } from "../../core/padding/layerCuts";
+import type { LayerCut } from "../../core/padding/layerCut";
+import { pieceBatting } from "../../core/padding/piece";
 import type { Plan } from "../../core/plan/plan";
 import { formatArea } from "../area";
 import { battingNeeds } from "../batting/battingUse";
@@ -33,9 +34,9 @@ export function PlanShopping({ plan }: { readonly plan: Plan }) {
 }
 
 /** The cut of a batting that takes most room: a sheet must be at least as large. Some piece is cut from it. */
-function largestCut({ pieces }: Plan, role: BattingRole): PieceCut {
+function largestCut({ pieces }: Plan, role: BattingRole): LayerCut {
   return pieces
-    .filter(({ batting }) => batting === role)
-    .map(({ cut }) => cut)
-    .reduce((most, cut) => (cutArea(cut, 1) > cutArea(most, 1) ? cut : most));
+    .filter((piece) => pieceBatting(piece) === role)
+    .flatMap(({ cut }) => cut)
+    .reduce((most, cut) => (cutArea(cut) > cutArea(most) ? cut : most));
 }

@@ -7,7 +7,7 @@ import { testSquareScene, testSquareSide } from "../drawing/pieceScene";
 import { cutSentence, numberedName, placeSentence } from "../text/pieces";
 import { cuttingSheetWords, printingWords } from "../text/printing";
 import { useLengths, useUnit } from "../useStore";
-import { type CutCard, cutCard, cutPages } from "./cutPages";
+import { type CutCard, cutCards, cutPages } from "./cutPages";
 import { usePrintedName } from "./printedName";
 import { SheetPage } from "./SheetPage";
 
@@ -21,12 +21,12 @@ export function CutSheet({ plan }: { readonly plan: Plan }) {
       {pages.map(({ parts, isLast }, i) => {
         const cards = parts.flatMap((part) => part.cards);
         return (
-          <SheetPage key={cards[0]?.piece.id ?? "first"} title={title} isFirst={i === 0} isLast={isLast}>
+          <SheetPage key={cards[0]?.name ?? "first"} title={title} isFirst={i === 0} isLast={isLast}>
             {i === 0 ? <CutHead /> : null}
             {cards.length === 0 ? <p>{printingWords.none}</p> : null}
             <div className="sheet-cards sheet-cards-large">
               {cards.map((card) => (
-                <CutDrawing key={card.piece.id} card={card} />
+                <CutDrawing key={card.name} card={card} />
               ))}
             </div>
           </SheetPage>
@@ -41,9 +41,9 @@ function useCutCards(plan: Plan): readonly CutCard[] {
   const cutFrom = useCutFrom();
   return useMemo(
     () =>
-      plan.pieces.map((piece) => {
+      plan.pieces.flatMap((piece) => {
         const words = `${cutSentence(piece, step, cutFrom(piece))} ${placeSentence(piece, plan.levels, step)}`;
-        return cutCard(piece, numberedName(piece), words, lengthWriter(unit, step), "largePaper");
+        return cutCards(piece, numberedName(piece), words, lengthWriter(unit, step), "largePaper");
       }),
     [plan, step, unit, cutFrom],
   );

@@ -19,11 +19,11 @@ export function SmallCutSheet({ plan, progress }: { readonly plan: Plan; readonl
       {pages.map(({ parts, isLast }, i) => {
         const cards = parts.flatMap((part) => part.cards);
         return (
-          <SheetPage key={cards[0]?.piece.id ?? "first"} title={title} isFirst={i === 0} isLast={isLast}>
+          <SheetPage key={cards[0]?.name ?? "first"} title={title} isFirst={i === 0} isLast={isLast}>
             <p>{cuttingSheetWords.how.join(" ")}</p>
             <div className="sheet-cards sheet-cards-small">
               {cards.map((card) => (
-                <SmallCard key={card.piece.id} card={card} isPinned={isPinned(card.piece.id)} />
+                <SmallCard key={card.name} card={card} isPinned={isPinned(card.piece.id)} />
               ))}
             </div>
           </SheetPage>

@@ -1,11 +1,11 @@
 import type { PlannedPiece } from "../../core/plan/plan";
 import type { LengthWriter } from "../drawing/lengthWriter";
-import { pieceScene } from "../drawing/pieceScene";
+import { layerPictures, pieceScene } from "../drawing/pieceScene";
 import type { ShownOn } from "../drawing/piecePicture";
 import type { Scene } from "../drawing/scene";
 import { type CardPage, cardPages } from "./cardPages";
 
-/** One piece on the sheets of cut drawings, with its words. */
+/** One layer to cut on the sheets of cut drawings, with its words. */
 export interface CutCard {
   readonly piece: PlannedPiece;
   readonly name: string;
@@ -13,13 +13,20 @@ export interface CutCard {
   readonly scene: Scene;
 }
 
-export const cutCard = (
+/** A card for every layer of a piece; the words stand with the first. */
+export const cutCards = (
   piece: PlannedPiece,
   name: string,
   words: string,
   lengths: LengthWriter,
   shownOn: ShownOn,
-): CutCard => ({ piece, name, words, scene: pieceScene({ piece, title: name, lengths, shownOn }) });
+): readonly CutCard[] =>
+  layerPictures(piece, name, lengths, shownOn).map((picture, i) => ({
+    piece,
+    name: picture.title,
+    words: i === 0 ? words : "",
+    scene: pieceScene(picture),
+  }));
 
 /** The large drawings lie below each other, each with its words beside it; the first page has the test square as well. */
 export const cutPages = (cards: readonly CutCard[]): readonly CardPage<CutCard>[] =>

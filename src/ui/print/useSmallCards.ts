@@ -5,7 +5,7 @@ import { lengthWriter } from "../drawing/lengthWriter";
 import { numberedName } from "../text/pieces";
 import { cuttingSheetWords } from "../text/printing";
 import { useLengths } from "../useStore";
-import { type CutCard, cutCard } from "./cutPages";
+import { type CutCard, cutCards } from "./cutPages";
 
 /** The small cut drawing of every piece, with its name and how many to cut. */
 export function useSmallCards(plan: Plan): readonly CutCard[] {
@@ -13,11 +13,11 @@ export function useSmallCards(plan: Plan): readonly CutCard[] {
   const cutFrom = useCutFrom();
   return useMemo(
     () =>
-      plan.pieces.map((piece) =>
-        cutCard(
+      plan.pieces.flatMap((piece) =>
+        cutCards(
           piece,
           numberedName(piece),
-          cuttingSheetWords.howMany(piece.plies, cutFrom(piece)),
+          cuttingSheetWords.howMany(piece.layers.length, cutFrom(piece)),
           lengthWriter(unit, step),
           "paper",
         ),

@@ -105,9 +105,13 @@ const countWords = ["no", "one", "two", "three", "four", "five", "six", "seven",
 const counted = (count: number): string => countWords[count] ?? String(count);
 
 const layerWords: { readonly [zone in PieceZone]: string } = {
-  round: "# all the way around",
+  around: "# all the way around",
   front: "front #",
   back: "back #",
+  leftFront: "left front #",
+  rightFront: "right front #",
+  leftBack: "left back #",
+  rightBack: "right back #",
   leftSide: "# at each side",
   rightSide: "# at each side",
   leftCup: "# in each cup",

@@ -19,17 +19,18 @@ export const pictureWords = {
   backView: "from the back",
   sideView: "from the left side",
   notMeasured: "drawn from averages, not measured",
-  atTop: (width: string) => `${width} at the top edge`,
-  atLower: (width: string) => `${width} at the lower edge`,
-  below: (width: string, down: string) => `${width}, ${down} down`,
+  atLine: (width: string, level: LevelName) => `${width} at the ${levelWords[level]}`,
+  atEnd: (distance: string, side: "above" | "below", level: LevelName) =>
+    `${distance} ${side} the ${levelWords[level]}`,
+  layerOf: (name: string, layer: number, layers: number) => `${name}, layer ${layer} of ${layers}`,
+  bought: "ready-made, not cut",
+  square: "edges square",
   topToLower: (height: string) => `${height} from top to lower edge`,
   cutShape: (isRound: boolean, height: string) =>
     `${isRound ? "A strip that goes all the way around" : "A panel"}, ${height} from top to lower edge`,
   wide: (width: string) => `${width} wide`,
   besideCentre: (right: string, left: string) =>
     `${right} to the wearer’s right and ${left} to the left of the center line`,
-  spokenBelow: (width: string, down: string) => `${width} ${down} below the top edge`,
-  centreLine: "center line",
   butt: "edges meet, no overlap",
   feather: (length: string) => `feather the last ${length}`,
   diameter: (length: string) => `${length} across`,

@@ -1,6 +1,7 @@
 import type { LevelName } from "../../core/body/vocabulary";
 import { formatLength, type LengthStep } from "../../core/lengthText";
-import type { Piece, PieceZone } from "../../core/padding/piece";
+import type { Anchor } from "../../core/padding/layer";
+import type { PieceKind, PieceName, PieceZone } from "../../core/padding/piece";
 import type { PlannedLevel, PlannedPiece, SeamShift, Shortfall } from "../../core/plan/plan";
 import { type Millimetres, mm } from "../../core/units";
 import type { PlanWords } from "../../document/planFile";
@@ -10,7 +11,7 @@ import { levelWords, lineWords } from "./pictures";
 
 /** The English of a plan: what a piece is called, where it goes, what to do about what stays short, in one unit. */
 export const planWords = (step: LengthStep): PlanWords => ({
-  pieceName,
+  pieceName: pieceWords,
   piecePlace: (piece, levels) => piecePlace(piece, levels, step),
   draft: (mayMiss) => `${linesWords.draft.note(formatLength(mayMiss, step))} ${linesWords.draft.makesFirm}`,
   formMatter: (matter) => formMatterText(matter, step),
@@ -18,28 +19,67 @@ export const planWords = (step: LengthStep): PlanWords => ({
   seamShift: (shift) => seamShiftText(shift, step),
 });
 
-const zoneWords: { readonly [zone in PieceZone]: { readonly name: string; readonly center: string } } = {
-  round: { name: "Wrap", center: "all the way around, edges meet at a side seam" },
-  front: { name: "Front panel", center: "center front" },
-  back: { name: "Back panel", center: "center back" },
-  leftSide: { name: "Left side panel", center: "left side seam" },
-  rightSide: { name: "Right side panel", center: "right side seam" },
-  leftCup: { name: "Left cup pad", center: "left apex, inside the cup" },
-  rightCup: { name: "Right cup pad", center: "right apex, inside the cup" },
+const zoneWords: { readonly [zone in PieceZone]: string } = {
+  around: "",
+  front: "front",
+  back: "back",
+  leftFront: "left front",
+  rightFront: "right front",
+  leftBack: "left back",
+  rightBack: "right back",
+  leftSide: "left side",
+  rightSide: "right side",
+  leftCup: "left",
+  rightCup: "right",
 };
 
-/** By place, with a number from the second of a name on. The number is that of the piece's id, so that it stays. */
-export function pieceName({ zone, id }: Pick<Piece, "zone" | "id">): string {
-  const number = Number(/-(\d+)$/.exec(id)?.[1] ?? 1);
-  return number > 1 ? `${zoneWords[zone].name} ${number}` : zoneWords[zone].name;
+const kindWords: { readonly [kind in PieceKind]: string } = {
+  wrap: "wrap",
+  panel: "panel",
+  tuning: "tuning layer",
+  cup: "cup pad",
+  bought: "bought pad",
+  outerWrap: "outer wrap",
+};
+
+/** What a piece is called at the head of something. */
+export function pieceName(piece: PieceName): string {
+  const words = pieceWords(piece);
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
-function piecePlace({ zone, rows }: PlannedPiece, levels: readonly PlannedLevel[], step: LengthStep): string {
-  const { center } = zoneWords[zone];
-  if (zone === "leftCup" || zone === "rightCup") return center;
-  const drops = rows.map(({ drop }) => drop);
-  const [top, bottom] = [edgePlace(Math.min(...drops), levels, step), edgePlace(Math.max(...drops), levels, step)];
-  return `${center}, top edge ${top}, lower edge ${bottom}`;
+/** What a piece is called within a sentence: its place, what it is, and a number from the second such piece on. */
+export function pieceWords({ kind, zone, level, number }: PieceName): string {
+  const isAtLevel = kind !== "cup" && kind !== "outerWrap";
+  const words = [
+    zoneWords[zone],
+    isAtLevel ? levelWords[level] : "",
+    kindWords[kind],
+    number > 1 ? String(number) : "",
+  ];
+  return words.filter((word) => word !== "").join(" ");
+}
+
+const anchorWords: { readonly [anchor in Anchor]: string } = {
+  centerFront: "center front",
+  centerBack: "center back",
+  leftSide: "left side seam",
+  rightSide: "right side seam",
+};
+
+function piecePlace(
+  { kind, anchor, zone, layers }: PlannedPiece,
+  levels: readonly PlannedLevel[],
+  step: LengthStep,
+): string {
+  if (kind === "cup") return zone === "leftCup" ? "left apex, inside the cup" : "right apex, inside the cup";
+  const depths = layers.flatMap(({ rows }) => [
+    rows[0]?.depthBelowNape ?? 0,
+    rows[rows.length - 1]?.depthBelowNape ?? 0,
+  ]);
+  const edges = `from ${edgePlace(Math.min(...depths), levels, step)} to ${edgePlace(Math.max(...depths), levels, step)}`;
+  const line = layers.every(({ wrap }) => wrap) ? "edges meet at the left side seam" : anchorWords[anchor];
+  return `${line}, ${edges}`;
 }
 
 /** A height as the eye finds it: on a marked line, or so far above or below the nearest one. */
@@ -53,7 +93,7 @@ function edgePlace(drop: number, levels: readonly PlannedLevel[], step: LengthSt
   const below = drop - nearest.drop.value;
   const distance = formatLength(mm(Math.abs(below)), step);
   const line = `the ${lineWords[nearest.name]}`;
-  if (/^0 /.test(distance)) return `on ${line}`;
+  if (/^0 /.test(distance)) return line;
   return `${distance} ${below > 0 ? "below" : "above"} ${line}`;
 }
 

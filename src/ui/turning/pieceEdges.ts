@@ -1,4 +1,5 @@
-import type { Piece } from "../../core/padding/piece";
+import { alongSurface } from "../../core/padding/layerThickness";
+import { outermostLayer, type Piece } from "../../core/padding/piece";
 import type { Look, SeenPoint } from "./turningView";
 import type { StandingRing, TurningRing } from "./turningSurface";
 
@@ -9,11 +10,16 @@ export function pieceEdges(
   rings: readonly StandingRing[],
   look: Look,
 ): readonly (readonly SeenPoint[])[] {
-  const { rows, zone } = piece;
-  if (zone === "round") {
-    const ends = [rows[0], rows.at(-1)].flatMap((row) => row ?? []);
-    return ends.flatMap(({ drop }) => facingRuns(ringAt(rings, drop), look, drop));
+  const { rows: own, wrap } = outermostLayer(piece);
+  if (wrap) {
+    const ends = [own[0], own.at(-1)].flatMap((row) => row?.depthBelowNape ?? []);
+    return ends.flatMap((drop) => facingRuns(ringAt(rings, drop), look, drop));
   }
+  const rows = own.map((row) => {
+    const ring = surface.find(({ drop }) => drop >= row.depthBelowNape) ?? surface.at(-1);
+    const { start, end } = ring === undefined ? row : alongSurface(row, piece.anchor, ring.outline.quarters);
+    return { drop: row.depthBelowNape, start, end };
+  });
   const places = [
     ...rows.map(({ drop, start }) => ({ drop, along: start })),
     ...rows.toReversed().map(({ drop, end }) => ({ drop, along: end })),

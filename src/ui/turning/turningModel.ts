@@ -1,8 +1,8 @@
 import type { SectionAt } from "../../core/body/torsoCurve";
 import type { PlannedLevel, PlannedPiece } from "../../core/plan/plan";
 import { heightCurve } from "../../core/geometry/heightCurve";
+import { reachBeyond } from "../../core/padding/levelGaps";
 import { reachOf } from "../../core/geometry/support";
-import { reach as paddingReach } from "../../core/padding/surface";
 import { mm, ratio } from "../../core/units";
 import { figureExtent } from "../drawing/figureScene";
 import { torsoCurves } from "../drawing/torsoCurves";
@@ -30,7 +30,7 @@ export function turningModel(levels: readonly PlannedLevel[], pieces: readonly P
   const drops = ringDrops(top, bottom, stops);
   const form = turningSurface(formAt, pieces, drops);
   // Further up than padding reaches, nothing of the body was measured.
-  const bodyTop = Math.max(top, (stops[0] ?? top) - paddingReach.aboveBust);
+  const bodyTop = Math.max(top, (stops[0] ?? top) - reachBeyond.above);
   const body = standing(turningSurface(torsoCurves(levels, "bodySection"), [], ringDrops(bodyTop, bottom, stops)), 0);
   const finished = standing(form, pieces.length);
   const crown = standing(turningSurface(crownAt(formAt, top), [], ringDrops(crownTop, top, [])), 0);

@@ -1,6 +1,6 @@
 import { type Outline, sectionOutline } from "../../core/geometry/outline";
 import type { Piece } from "../../core/padding/piece";
-import { stackThickness } from "../../core/padding/stack";
+import { piecesThickness } from "../../core/padding/layerThickness";
 import type { SectionAt } from "../../core/body/torsoCurve";
 
 /**
@@ -50,7 +50,7 @@ export function turningSurface(
   const inOrder = pieces.toSorted((a, b) => a.order - b.order);
   return drops.map((drop) => {
     const outline = sectionOutline(sectionAt(drop), pointsPerPart);
-    return { drop, outline, pieceDepths: inOrder.map((piece) => stackThickness([piece], { drop, outline })) };
+    return { drop, outline, pieceDepths: inOrder.map((piece) => piecesThickness([piece], { depth: drop, outline })) };
   });
 }
 

@@ -41,7 +41,7 @@ export function WallHead({ person, whose, view }: WallHeadProps) {
 /** Where the piece lies; on the bare form, what comes before the first piece. Covered, no length is told. */
 function whereWords({ plan, scene, piece, unit, isCovered }: WallView): string {
   if (piece !== null) {
-    const isSided = piece.zone !== "front" && piece.zone !== "back" && piece.zone !== "round";
+    const isSided = piece.zone !== "front" && piece.zone !== "back" && piece.zone !== "around";
     const place = isCovered ? "" : placeSentence(piece, plan.levels, tapeStep[unit]);
     const care = [shortCautions("laterPiece")];
     return [place, ...(isSided ? [wallWords.wearersSide] : []), ...care].filter((words) => words !== "").join(" ");

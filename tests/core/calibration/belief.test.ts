@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { afterAll, describe, expect, test } from "vitest";
 import { belief } from "../../../src/core/calibration/belief";
 import type { BelievedWorth } from "../../../src/core/calibration/believed";
-import type { Pad } from "../../../src/core/padding/pad";
+import type { LearnedPiece } from "../../../src/core/learning/layerCounts";
 import { chance } from "../../support/peopleChance";
 import { bareGirth, batting, evidenceOf, read, spreads, waistRead, waistRound } from "./roundForm";
 
@@ -139,7 +139,7 @@ describe("a further reading", () => {
   let compared = 0;
   afterAll(() => expect(compared).toBeGreaterThan(60));
 
-  const stacks: readonly (readonly Pad[])[] = [[], [one], [two], [four], [thin], [two, thin]];
+  const stacks: readonly (readonly LearnedPiece[])[] = [[], [one], [two], [four], [thin], [two, thin]];
 
   test("never makes anything less sure: the worth of a layer, the squeeze, and what a level reads", () => {
     const readings = fc.array(fc.record({ stack: fc.nat(stacks.length - 1), arc: fc.boolean() }), {

@@ -99,7 +99,7 @@ function gridPosterior({ packet, spread, error, bare, readings }: Case): Posteri
       const total = misses.reduce((sum, miss) => sum + miss, 0);
       const squares = misses.reduce((sum, miss) => sum + miss * miss, 0);
       const fit = (squares - (total * total * bare ** 2) / (error ** 2 + misses.length * bare ** 2)) / error ** 2;
-      const weight = Math.exp(-(fit + ((log - middle) / width) ** 2 + ((squeeze - 0.1) / 0.09) ** 2) / 2);
+      const weight = Math.exp(-(fit + ((log - middle) / width) ** 2 + ((squeeze - 0.1) / 0.08) ** 2) / 2);
       sums.weight += weight;
       sums.log += weight * log;
       sums.log2 += weight * log * log;

@@ -1,10 +1,12 @@
 import { levelNames } from "../../../src/core/body/vocabulary";
-import type { BareSpread, Evidence, Reread, TapeReadingName } from "../../../src/core/calibration/evidence";
+import type { Evidence, EvidenceStation, Reread, TapeReadingName } from "../../../src/core/calibration/evidence";
 import { sectionOutline } from "../../../src/core/geometry/outline";
 import type { Batting, BattingRole } from "../../../src/core/material";
-import type { Pad } from "../../../src/core/padding/pad";
-import type { Station } from "../../../src/core/padding/stack";
+import type { LearnedPiece } from "../../../src/core/learning/layerCounts";
+import type { BareDeviation } from "../../../src/core/learning/learningState";
+import type { LevelOutline } from "../../../src/core/padding/layerThickness";
 import { mm, ratio } from "../../../src/core/units";
+import { layerOf, straightRows } from "../../support/samplePiece";
 
 /**
  * A form that is a circle at every level, under whole rounds: what the tape reads over it is 2 pi (r + t), with nothing of
@@ -13,27 +15,35 @@ import { mm, ratio } from "../../../src/core/units";
 export const radius = 115;
 const gap = 100;
 
-export const stations: readonly Station[] = levelNames.map((_, level) => ({
-  drop: 200 + gap * level,
-  outline: sectionOutline(
-    {
-      leftBreadth: radius,
-      rightBreadth: radius,
-      frontDepth: radius,
-      backDepth: radius,
-      frontExponent: 2,
-      backExponent: 2,
-    },
-    24,
-  ),
+const circle = sectionOutline(
+  {
+    leftBreadth: radius,
+    rightBreadth: radius,
+    frontDepth: radius,
+    backDepth: radius,
+    frontExponent: 2,
+    backExponent: 2,
+  },
+  24,
+);
+
+/** The form is known to be a circle: no exponent and no breadth is left to learn. */
+export const stations: readonly EvidenceStation[] = levelNames.map((_, level) => ({
+  depth: 200 + gap * level,
+  outline: circle,
+  reshaped: () => circle,
 }));
 
-/** A round of so many plies that lies on the waist alone, with its whole thickness there. */
-export function waistRound(plies: number, batting: BattingRole = "building"): Pad {
-  const waist = (stations[2] as Station).drop;
+/** A wrap of so many layers that lies on the waist alone, with its whole thickness there. */
+export function waistRound(layers: number, batting: BattingRole = "building"): LearnedPiece {
+  const { depth } = stations[2] as LevelOutline;
   const half = Math.PI * radius;
-  const rows = [-60, 0, 60].map((below) => ({ drop: mm(waist + below), start: mm(-half), end: mm(half) }));
-  return { zone: "round", batting, plies, thickness: mm(plies), feather: mm(30), rows };
+  const rows = straightRows([depth - 60, depth, depth + 60], -half, half);
+  return {
+    id: `wrap of ${layers} ${batting}`,
+    anchor: "centerFront",
+    layers: Array.from({ length: layers }, () => layerOf(rows, { batting, wrap: true, thickness: mm(1) })),
+  };
 }
 
 export const batting = (layerThickness: number, spread: number): Batting => ({
@@ -45,12 +55,16 @@ export const batting = (layerThickness: number, spread: number): Batting => ({
 /** The bare form's girth at every level, as an unerring tape reads it. */
 export const bareGirth = 2 * Math.PI * radius;
 
-export const spreads = (girth: number, halves: number): readonly BareSpread[] =>
-  levelNames.map(() => ({ girth, frontLessBack: halves, leftLessRight: halves }));
+export const spreads = (girth: number, halves: number): readonly BareDeviation[] =>
+  levelNames.map(() => ({ girth, frontLessBack: halves, leftLessRight: halves, exponent: 0.4, breadth: 0.02 }));
 
-export const waistRead = (girth: number, pinned: readonly Pad[]): Reread => read({ waistGirth: girth }, pinned);
+export const waistRead = (girth: number, pinned: readonly LearnedPiece[]): Reread =>
+  read({ waistGirth: girth }, pinned);
 
-export const read = (readings: { readonly [name in TapeReadingName]?: number }, pinned: readonly Pad[]): Reread => ({
+export const read = (
+  readings: { readonly [name in TapeReadingName]?: number },
+  pinned: readonly LearnedPiece[],
+): Reread => ({
   pinned,
   readings: Object.fromEntries(Object.entries(readings).map(([name, value]) => [name, mm(value)])),
 });

@@ -55,7 +55,7 @@ describe("readings of one place that do not agree", () => {
   });
 
   test("the same pieces are the same whoever listed them", () => {
-    const again: Reread = { ...right, pinned: [{ ...one, rows: one.rows.map((row) => ({ ...row })) }] };
+    const again: Reread = { ...right, pinned: [structuredClone(one)] };
     expect(believed(slip, again).building).toEqual(believed(right).building);
   });
 });

@@ -1,20 +1,11 @@
 import { describe, expect, test } from "vitest";
 import type { Piece } from "../../../src/core/padding/piece";
 import { useOfCut } from "../../../src/core/plan/cutUse";
-import { mm } from "../../../src/core/units";
+import { layerOf, pieceOf, straightRows } from "../../support/samplePiece";
 
-const piece = (id: string, half: number, changes: Partial<Piece> = {}): Piece => ({
-  id,
-  order: 1,
-  zone: "front",
-  batting: "building",
-  plies: 1,
-  thickness: mm(7),
-  feather: mm(25),
-  rows: [300, 350, 400].map((drop) => ({ drop: mm(drop), start: mm(-half), end: mm(half) })),
-  cut: { shape: "panel", height: mm(100), widths: [] },
-  ...changes,
-});
+const depths = [300, 350, 400];
+const piece = (id: string, half: number, changes: Partial<Piece> = {}): Piece =>
+  pieceOf("front", [layerOf(straightRows(depths, -half, half))], { id, ...changes });
 
 /** Broken on purpose: a cut piece handed out twice. Seen to fail. */
 describe("a cut piece for a piece of the new plan", () => {
@@ -30,19 +21,18 @@ describe("a cut piece for a piece of the new plan", () => {
     expect(useOfCut([piece("new", 80)], [piece("old", 60)])).toEqual([null]);
   });
 
-  test("of another zone, batting or number of plies it is another piece", () => {
+  test("of another zone, batting or number of layers it is another piece", () => {
     const others = [
       piece("zone", 80, { zone: "back" }),
-      piece("batting", 80, { batting: "finishing" }),
-      piece("plies", 80, { plies: 2 }),
+      piece("batting", 80, { layers: [layerOf(straightRows(depths, -80, 80), { batting: "finishing" })] }),
+      piece("layers", 80, { layers: [1, 2].map(() => layerOf(straightRows(depths, -80, 80))) }),
+      piece("kind", 80, { kind: "tuning" }),
     ];
     expect(useOfCut([piece("new", 80)], others)).toEqual([null]);
   });
 
   test("too short from top to bottom is too small", () => {
-    const short = piece("short", 80, {
-      rows: [330, 370].map((drop) => ({ drop: mm(drop), start: mm(-80), end: mm(80) })),
-    });
+    const short = piece("short", 80, { layers: [layerOf(straightRows([330, 370], -80, 80))] });
     expect(useOfCut([piece("new", 80)], [short])).toEqual([null]);
   });
 

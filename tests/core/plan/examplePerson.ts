@@ -2,8 +2,7 @@ import type { Measurements } from "../../../src/core/body/measurements";
 import { type LevelName, levelNames } from "../../../src/core/body/vocabulary";
 import type { Outline } from "../../../src/core/geometry/outline";
 import type { Batting } from "../../../src/core/material";
-import type { Pad } from "../../../src/core/padding/pad";
-import { stackThickness, type Station } from "../../../src/core/padding/stack";
+import { type Laid, type LevelOutline, piecesThickness } from "../../../src/core/padding/layerThickness";
 import { basis } from "../../../src/core/plan/basis";
 import type { Plan, PlannedLevel } from "../../../src/core/plan/plan";
 import { mm, ratio } from "../../../src/core/units";
@@ -53,8 +52,8 @@ export const batting: Batting = { name: "batting", layerThickness: mm(7), spread
 export const levelOf = (plan: Plan, name: LevelName): PlannedLevel =>
   plan.levels[levelNames.indexOf(name)] as PlannedLevel;
 
-export const stationOf = (person: Measurements, name: LevelName, on: Measurements = form): Station =>
-  basis({ body: person, form: on }).stations[levelNames.indexOf(name)] as Station;
+export const stationOf = (person: Measurements, name: LevelName, on: Measurements = form): LevelOutline =>
+  basis({ body: person, form: on }).stations[levelNames.indexOf(name)] as LevelOutline;
 
 type Part = "front" | "back" | "left" | "right";
 
@@ -64,8 +63,8 @@ const liesIn = ({ x, y }: Outline, i: number, part: Part): boolean => {
 };
 
 /** The mean thickness of the padding over some parts of a height at once, such as front and left (mm). */
-export function meanThickness(pads: readonly Pad[], station: Station, ...parts: readonly Part[]): number {
-  const stack = stackThickness(pads, station);
+export function meanThickness(pieces: readonly Laid[], station: LevelOutline, ...parts: readonly Part[]): number {
+  const stack = piecesThickness(pieces, station);
   const inside = [...stack].filter((_, i) => parts.every((part) => liesIn(station.outline, i, part)));
   return inside.reduce((sum, thickness) => sum + thickness, 0) / inside.length;
 }

@@ -5,6 +5,7 @@ import type { Batting } from "../../../src/core/material";
 import type { Piece, PieceZone } from "../../../src/core/padding/piece";
 import { planChange } from "../../../src/core/plan/planChange";
 import { mm, ratio } from "../../../src/core/units";
+import { layerOf, pieceOf, straightRows } from "../../support/samplePiece";
 
 const drops: { readonly [level in LevelName]: number } = {
   bust: 230,
@@ -13,7 +14,7 @@ const drops: { readonly [level in LevelName]: number } = {
   highHip: 460,
   fullHip: 560,
 };
-const taken: Batting = { name: "wadding", layerThickness: mm(6), spread: ratio(0.2) };
+const taken: Batting = { name: "batting", layerThickness: mm(6), spread: ratio(0.2) };
 
 const worth = (layer: number, squeeze: number): BelievedWorth => ({
   layer: mm(layer),
@@ -24,17 +25,12 @@ const worth = (layer: number, squeeze: number): BelievedWorth => ({
   squeezeSpread: ratio(0.05),
 });
 
-const piece = (zone: PieceZone, plies: number, from: number, to: number): Piece => ({
-  id: `${zone}${from}`,
-  order: 1,
-  zone,
-  batting: "building",
-  plies,
-  thickness: mm(6 * plies),
-  feather: mm(25),
-  rows: [from, to].map((drop) => ({ drop: mm(drop), start: mm(-80), end: mm(80) })),
-  cut: { shape: "panel", height: mm(to - from), widths: [] },
-});
+const piece = (zone: PieceZone, layers: number, from: number, to: number): Piece =>
+  pieceOf(
+    zone,
+    Array.from({ length: layers }, () => layerOf(straightRows([from, to], -80, 80))),
+    { id: `${zone}${from}` },
+  );
 
 test("the same pieces are no change", () => {
   const pieces = [piece("front", 2, 300, 420)];
@@ -42,8 +38,8 @@ test("the same pieces are no change", () => {
 });
 
 test("names the place where the layers to come differ most", () => {
-  const before = [piece("front", 2, 300, 420), piece("back", 1, 300, 420), piece("round", 1, 200, 600)];
-  const after = [piece("front", 4, 300, 420), piece("round", 1, 200, 600)];
+  const before = [piece("front", 2, 300, 420), piece("back", 1, 300, 420), piece("around", 1, 200, 600)];
+  const after = [piece("front", 4, 300, 420), piece("around", 1, 200, 600)];
   expect(planChange(before, after, drops, taken, worth(6, 0.1))).toEqual({
     kind: "more",
     layers: 2,

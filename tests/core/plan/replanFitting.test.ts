@@ -2,10 +2,9 @@ import { describe, expect, test } from "vitest";
 import type { Measurements } from "../../../src/core/body/measurements";
 import { type LevelName, levelNames } from "../../../src/core/body/vocabulary";
 import type { Reread } from "../../../src/core/calibration/evidence";
-import type { Pad } from "../../../src/core/padding/pad";
-import { padArea } from "../../../src/core/padding/pinningOrder";
-import type { Piece } from "../../../src/core/padding/piece";
-import { stackThickness } from "../../../src/core/padding/stack";
+import { type Layer, type LayerRow, rowAt } from "../../../src/core/padding/layer";
+import { type Laid, piecesThickness } from "../../../src/core/padding/layerThickness";
+import { outermostLayer, type Piece } from "../../../src/core/padding/piece";
 import { basis, type PlanInput } from "../../../src/core/plan/basis";
 import { corrected } from "../../../src/core/plan/corrected";
 import type { Plan, TapeReadings } from "../../../src/core/plan/plan";
@@ -32,15 +31,25 @@ const room = (share: number, person: Measurements = body): TrueRoom => ({
   chance: chance(1),
 });
 
-const trial = trialPiece(basis(input), batting.layerThickness);
+const trial = trialPiece(basis(input), batting.layerThickness, 3, "building");
 
 const tried = (share: number): readonly Reread[] => [
   { pinned: [], readings: readTape(room(share), [], ["waist"]) },
   { pinned: [trial], readings: readTape(room(share), [trial], ["waist"]) },
 ];
 
-/** All batting of some pieces, ply by ply, as an area of the bare form (mm²). */
-const layers = (pieces: readonly Piece[]) => pieces.reduce((sum, piece) => sum + piece.plies * padArea(piece), 0);
+/** The area of a layer on the bare form (mm²), by the trapezium rule over its rows. */
+const layerArea = ({ rows }: Layer) =>
+  rows.slice(1).reduce((sum, below, i) => {
+    const above = rows[i] as LayerRow;
+    return (
+      sum + ((below.depthBelowNape - above.depthBelowNape) * (above.end - above.start + below.end - below.start)) / 2
+    );
+  }, 0);
+
+/** All batting of some pieces, layer by layer, as an area of the bare form (mm²). */
+const layers = (pieces: readonly Piece[]) =>
+  pieces.flatMap((piece) => piece.layers).reduce((sum, layer) => sum + layerArea(layer), 0);
 
 /** The readings of a plan as somebody would type them. */
 const typed = (readings: TapeReadings): Reread["readings"] =>
@@ -54,19 +63,23 @@ const typed = (readings: TapeReadings): Reread["readings"] =>
 
 /** What of a piece must agree for two plans to be one plan, to a tenth of a millimetre. */
 const bones = (plan: Plan) =>
-  plan.pieces.map(({ zone, batting: of, plies, rows, id }) => ({
+  plan.pieces.map(({ zone, kind, layers: own, id }) => ({
     id,
     zone,
-    of,
-    plies,
-    rows: rows.map(({ drop, start, end }) => [drop, start, end].map((value) => Math.round(10 * value) + 0)),
+    kind,
+    layers: own.map(({ batting: of, rows }) => ({
+      of,
+      rows: rows.map(({ depthBelowNape, start, end }) =>
+        [depthBelowNape, start, end].map((value) => Math.round(10 * value) + 0),
+      ),
+    })),
   }));
 
 /** Broken on purpose: the first layer's bonus counted in before anything was read. Seen to fail. */
 describe("with nothing pinned and nothing read", () => {
   test("the new plan is the first plan", () => {
     const { plan, corrections, now, cutUses } = replanFitting(input, nothing);
-    expect(first.pieces.length).toBeGreaterThan(5);
+    expect(first.pieces.length).toBeGreaterThan(2);
     expect(bones(plan)).toEqual(bones(first));
     expect(plan.shortfalls).toEqual(first.shortfalls);
     expect(corrections).toEqual([]);
@@ -84,8 +97,6 @@ describe("with nothing pinned and nothing read", () => {
 /** Broken on purpose: what lies on the form forgotten when the rest is shaped. Seen to fail. */
 describe("with readings that say just what was predicted", () => {
   const { plan: before, belief } = replanFitting(input, { ...nothing, rereads: tried(1) });
-  const largeMm2 = 25_000;
-  const isLarge = (piece: Piece) => padArea(piece) > largeMm2;
 
   test.each([0.3, 0.6, 0.8])("after %f of the pieces, hardly anything changes", (share) => {
     const count = Math.round(share * before.pieces.length);
@@ -96,9 +107,7 @@ describe("with readings that say just what was predicted", () => {
     expect(Math.abs(after.belief.building.layer - belief.building.layer)).toBeLessThan(belief.building.spread / 2);
     const inWork = layers(before.pieces);
     expect(Math.abs(layers(after.plan.pieces) - layers(left)) / inWork).toBeLessThan(0.1);
-    // The pieces that matter are the same in number; a few small fillers may come in between.
-    expect(Math.abs(after.plan.pieces.filter(isLarge).length - left.filter(isLarge).length)).toBeLessThanOrEqual(1);
-    expect(after.plan.pieces.length - left.length).toBeLessThanOrEqual(4);
+    expect(after.plan.pieces.length - left.length).toBeLessThanOrEqual(1);
     expect(untoldMisses(after.plan)).toEqual([]);
     // New pieces never take the name of one that is pinned.
     const ids = [...pinned, ...after.plan.pieces].map(({ id }) => id);
@@ -162,9 +171,9 @@ describe("where the tape already reads too much", () => {
   };
 
   /** Whether a piece has something between tape and form, in front or behind, at a level. */
-  const liesAt = (piece: Pad, name: LevelName, half: "front" | "back") => {
+  const liesAt = (piece: Laid, name: LevelName, half: "front" | "back") => {
     const station = stationOf(body, name);
-    const stack = stackThickness([piece], station);
+    const stack = piecesThickness([piece], station);
     return [...stack].some((thickness, i) => thickness > 1 && (half === "front") === (station.outline.y[i] ?? 0) > 0);
   };
 
@@ -188,7 +197,8 @@ describe("where the tape already reads too much", () => {
   });
 
   test("carrying it out brings the tape down there by about as much", () => {
-    const over = overBy("waist", 14, 0);
+    const over = overBy("waist", 16, 0);
+    expect(over.corrections).toHaveLength(1);
     const mended = corrected(pinned, over.corrections, basis(input));
     const reads = (pieces: readonly Piece[]) => readTape(room(1), pieces, ["waist"]).waistFrontArc ?? 0;
     const gained = reads(pinned) - reads(mended);
@@ -269,29 +279,29 @@ describe("a mirrored fitting", () => {
       for (const what of ["girth", "frontArc", "backArc"] as const)
         expect(Math.abs((twin?.[what] ?? 0) - predicted[what])).toBeLessThan(2);
     }
-    // A narrow filler may fall to the one side of a hair and not to the other; every larger piece has its twin.
-    const large = there.plan.pieces.filter((piece) => padArea(piece) > 10_000);
-    expect(large.length).toBeGreaterThan(2);
-    for (const piece of large) {
+    expect(there.plan.pieces.length).toBeGreaterThan(1);
+    for (const piece of there.plan.pieces) {
       const twin = mirroredPiece(piece);
-      const found = back.plan.pieces.filter(({ zone, plies }) => zone === twin.zone && plies === twin.plies);
+      const found = back.plan.pieces.filter(({ zone, kind }) => zone === twin.zone && kind === twin.kind);
       expect(Math.min(...found.map((one) => middleDifference(one, twin)))).toBeLessThan(8);
     }
   });
 
-  /** How far apart the outlines of two pieces run in the middle of the one (mm). */
+  /** How far apart the outermost outlines of two pieces run in the middle of the one (mm). */
   const middleDifference = (one: Piece, other: Piece) => {
-    const row = one.rows[Math.floor(one.rows.length / 2)] as Piece["rows"][number];
-    const near = other.rows.reduce((best, at) =>
-      Math.abs(at.drop - row.drop) < Math.abs(best.drop - row.drop) ? at : best,
-    );
-    return Math.max(Math.abs(near.drop - row.drop) / 2, Math.abs(near.start - row.start), Math.abs(near.end - row.end));
+    const { rows } = outermostLayer(one);
+    const row = rows[Math.floor(rows.length / 2)] as LayerRow;
+    const near = rowAt(outermostLayer(other).rows, row.depthBelowNape);
+    return Math.max(Math.abs(near.start - row.start), Math.abs(near.end - row.end));
   };
 
   function mirroredPiece(piece: Piece): Piece {
     const zone = mirrored({ [piece.zone]: 0 });
-    const rows = piece.rows.map(({ drop, start, end }) => ({ drop, start: mm(-end), end: mm(-start) }));
-    return { ...piece, zone: Object.keys(zone)[0] as Piece["zone"], rows };
+    const own = piece.layers.map((layer) => ({
+      ...layer,
+      rows: layer.rows.map(({ start, end, ...row }) => ({ ...row, start: mm(-end), end: mm(-start) })),
+    }));
+    return { ...piece, zone: Object.keys(zone)[0] as Piece["zone"], layers: own };
   }
 });
 
@@ -307,17 +317,20 @@ describe("two battings, a thick one to build and a thin one to finish", () => {
       "a little larger than the form",
       bodyWith({ ...level("waist", 690, 355), ...level("highHip", 850, 424), ...level("fullHip", 945, 460) }),
     ],
-  ] as const)("need no more pieces than the thick one alone, and stay within 3 mm: %s", (_, person) => {
+  ] as const)("need one piece more than the thick one alone at most, and stay within 3 mm: %s", (_, person) => {
     const alone = planFitting({ body: person, form, batting: thick });
     const both = planFitting({ body: person, form, batting: thick, finishingBatting: fine });
-    expect(both.pieces.length).toBeLessThanOrEqual(alone.pieces.length);
+    expect(both.pieces.length).toBeLessThanOrEqual(alone.pieces.length + 1);
     expect(untoldMisses(both)).toEqual([]);
-    for (const piece of both.pieces)
-      expect(piece.thickness).toBeCloseTo(piece.plies * (piece.batting === "finishing" ? 4 : 11), 6);
-    for (const { batting: of } of alone.pieces) expect(of).toBe("building");
+    const all = (plan: Plan) => plan.pieces.flatMap((piece) => piece.layers);
+    for (const { thickness, batting: of } of all(both)) expect(thickness).toBeCloseTo(of === "finishing" ? 4 : 11, 6);
+    for (const { batting: of } of all(alone)) expect(of).toBe("building");
+    // The thin one is one wrap over everything, last, and only where every level has that much to gain.
+    const thin = both.pieces.filter((piece) => piece.layers.some(({ batting: of }) => of === "finishing"));
+    for (const piece of thin) expect([piece.kind, piece.order]).toEqual(["outerWrap", both.pieces.length]);
   });
 
-  test("an even difference of one thin layer is one round of the thin one", () => {
+  test("an even difference of one thin layer is one outer wrap of the thin one", () => {
     const t = fine.layerThickness;
     const { levels } = planFitting({ body: form, form, batting });
     const larger = levels.map(({ name, form: bare }) =>
@@ -326,9 +339,9 @@ describe("two battings, a thick one to build and a thin one to finish", () => {
     const person = bodyWith(Object.assign({}, ...larger));
     const alone = planFitting({ body: person, form, batting: thick });
     const both = planFitting({ body: person, form, batting: thick, finishingBatting: fine });
-    expect(both.pieces.map(({ zone, batting: of, plies, thickness }) => [zone, of, plies, thickness])).toEqual([
-      ["round", "finishing", 1, t],
-    ]);
+    expect(
+      both.pieces.map(({ kind, layers: own }) => [kind, own.map(({ batting: of, thickness }) => [of, thickness])]),
+    ).toEqual([["outerWrap", [["finishing", t]]]]);
     expect(alone.pieces.length).toBeGreaterThan(1);
     expect(untoldMisses(both)).toEqual([]);
   });

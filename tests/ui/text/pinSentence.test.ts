@@ -11,7 +11,9 @@ test("a headline cannot be misheard: an article stands before every piece, and a
   const { planning } = derivation()(read.value);
   if (planning.kind !== "planned") throw new Error("the sample is planned");
   const sentences = planning.plan.pieces.map(pinSentence);
-  for (const sentence of sentences) expect(sentence).toMatch(/^(Pin|Lay) the [a-z][a-z, ]*\.$/);
+  for (const sentence of sentences) expect(sentence).toMatch(/^(Pin|Lay|Slip in) the [a-z][a-z, ]*\.$/);
   expect(new Set(sentences).size).toBe(sentences.length);
-  expect(sentences.some((sentence) => sentence.includes("second"))).toBe(true);
+  const [first] = planning.plan.pieces;
+  if (first === undefined) throw new Error("the sample has pieces");
+  expect(pinSentence({ ...first, number: 2 })).toContain("the second ");
 });

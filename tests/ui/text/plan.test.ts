@@ -1,30 +1,30 @@
 import { describe, expect, test } from "vitest";
 import { estimated } from "../../../src/core/body/reading";
 import { levelNames } from "../../../src/core/body/vocabulary";
-import { pieceZones } from "../../../src/core/padding/piece";
+import { type PieceKind, type PieceZone, pieceZones } from "../../../src/core/padding/piece";
 import type { PlannedLevel, PlannedPiece, Shortfall } from "../../../src/core/plan/plan";
 import { mm } from "../../../src/core/units";
-import { pieceName, planWords } from "../../../src/ui/text/plan";
+import { planWords } from "../../../src/ui/text/plan";
+import { layerOf, pieceOf, straightRows } from "../../support/samplePiece";
 
-/** Only what a place depends on: the zone, the heights of the rows, the heights of the levels. */
+/** Only what a place depends on: the zone, the depths of the edges, the depths of the levels. */
 const levels = levelNames.map((name, i) => ({
   name,
   drop: estimated(mm(200 + 100 * i), mm(5)),
 })) as unknown as readonly PlannedLevel[];
-const piece = (zone: string, top: number, bottom: number) =>
-  ({ zone, rows: [top, bottom].map((drop) => ({ drop })) }) as unknown as PlannedPiece;
+const piece = (zone: PieceZone, top: number, bottom: number): PlannedPiece => ({
+  ...pieceOf(zone, [layerOf(straightRows([top, bottom], -80, 80), { wrap: zone === "around" })]),
+  readingsAfter: {} as PlannedPiece["readingsAfter"],
+});
 const [inches, centimetres] = [planWords("1/8 in"), planWords("0.5 cm")];
 
 describe("places", () => {
   test.each([
+    [piece("front", 360, 425), "center front, from 4 cm above the waistline to 2.5 cm below the waistline"],
+    [piece("back", 201, 610), "center back, from the bust line to 1 cm below the full hip line"],
     [
-      piece("front", 360, 425),
-      "center front, top edge 4 cm above the waistline, lower edge 2.5 cm below the waistline",
-    ],
-    [piece("back", 201, 610), "center back, top edge on the bust line, lower edge 1 cm below the full hip line"],
-    [
-      piece("round", 340, 460),
-      "all the way around, edges meet at a side seam, top edge 4 cm below the underbust line, lower edge 4 cm above the high hip line",
+      piece("around", 340, 460),
+      "edges meet at the left side seam, from 4 cm below the underbust line to 4 cm above the high hip line",
     ],
     [piece("leftCup", 180, 220), "left apex, inside the cup"],
   ])("%#", (one, place) => {
@@ -33,22 +33,22 @@ describe("places", () => {
 
   test("in the unit of the fitting", () => {
     expect(inches.piecePlace(piece("front", 361.9, 425.4), levels)).toBe(
-      "center front, top edge 1 1/2 in above the waistline, lower edge 1 in below the waistline",
+      "center front, from 1 1/2 in above the waistline to 1 in below the waistline",
     );
   });
+});
 
-  test("every zone has a name of its own", () => {
-    const names = pieceZones.map((zone) => pieceName({ zone, id: `${zone}-1` }));
-    expect(new Set(names).size).toBe(names.length);
-  });
-
-  test.each([
-    ["front-1", "Front panel"],
-    ["front-2", "Front panel 2"],
-    ["front-12", "Front panel 12"],
-    ["written by hand", "Front panel"],
-  ])("a piece with the id %s is called %s", (id, name) => {
-    expect(pieceName({ zone: "front", id })).toBe(name);
+describe("names", () => {
+  test("say the place, what it is, and a number from the second on; no two pieces have one name", () => {
+    const name = (kind: PieceKind, zone: PieceZone, number = 1) =>
+      inches.pieceName({ kind, zone, level: "waist", number });
+    expect(name("panel", "front")).toBe("front waist panel");
+    expect(name("wrap", "around", 2)).toBe("waist wrap 2");
+    expect(name("panel", "leftBack")).toBe("left back waist panel");
+    expect(name("tuning", "back")).toBe("back waist tuning layer");
+    expect(name("cup", "rightCup")).toBe("right cup pad");
+    const panels = pieceZones.map((zone) => name("panel", zone));
+    expect(new Set(panels).size).toBe(panels.length);
   });
 });
 

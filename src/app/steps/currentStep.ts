@@ -1,0 +1,30 @@
+import type { PlanInput } from "../../core/plan/basis";
+import type { Plan } from "../../core/plan/plan";
+import type { Replan } from "../../core/plan/replanFitting";
+import type { Millimetres } from "../../core/units";
+import type { SettledFitting } from "../../document/fitting";
+import { replanNow } from "../learning";
+import { replay } from "../replay";
+import { nextStep } from "./nextStep";
+import { outlook } from "./outlook";
+import type { Step } from "./step";
+import { workFacts } from "./workFacts";
+import { workState } from "./workState";
+
+/** What is next, and what it was decided by: everything that shows or says the next step takes it from here. */
+export interface CurrentStep {
+  readonly step: Step;
+  readonly plan: Plan;
+  readonly replan: Replan;
+}
+
+export function currentStep(
+  plan: Plan,
+  input: PlanInput,
+  fitting: SettledFitting,
+  readingError: Millimetres,
+): CurrentStep {
+  const replan = replanNow(plan, input, fitting, readingError);
+  const from = { plan, replan, input, replay: replay(input, fitting, readingError), fitting };
+  return { step: nextStep(workState(workFacts(fitting.work)), outlook(from)), plan, replan };
+}

@@ -1,0 +1,127 @@
+import { type LevelName, levelNames, type MeasurementName } from "../../core/body/vocabulary";
+import type { PlannedPiece } from "../../core/plan/plan";
+import { type Step, step, type TuneAct } from "./step";
+import { isAllRead, type TunePlace, type WorkState } from "./workState";
+
+/** What the plan in force and the readings so far say of the work that is left. */
+export interface Outlook {
+  /** In the order of pinning, without what is pinned: first the structure, then what the tape tunes and what goes over all. */
+  readonly structure: readonly PlannedPiece[];
+  readonly tuning: readonly PlannedPiece[];
+  /** Pinned pieces that go over one of the level lines. */
+  readonly coversLines: ReadonlySet<string>;
+  /** What the tape should read now at each level (mm). */
+  readonly expectedNow: { readonly [name in MeasurementName]?: number };
+  /** Whether a batting was tried and nothing was cut since by what it told. */
+  readonly isTrialNews: boolean;
+  /** Whether more than one layer is missing somewhere with the structure on. */
+  readonly isLayerMissing: boolean;
+  /** What needs mending where anything is off by more than 3 mm, the worst first. */
+  readonly tunes: readonly {
+    readonly places: readonly TunePlace[];
+    readonly levels: readonly LevelName[];
+    readonly act: TuneAct;
+  }[];
+  /** Readings that cannot be and were not taken again. */
+  readonly doubtful: readonly MeasurementName[];
+  /** Whether the plan stands on readings of the bare form at the person's lines. */
+  readonly isAtLines: boolean;
+}
+
+/** How often one place is tuned: nobody's tape knows more. */
+const mostTunes = 2;
+
+/** The next step: the same state and outlook always give the same one. */
+export function nextStep(state: WorkState, outlook: Outlook): Step {
+  const { doubtful } = outlook;
+  if (doubtful.length > 0) return readingOf("check", doubtful, outlook);
+  return beforeFirst(state, outlook) ?? building(state, outlook) ?? tuning(state, outlook) ?? ending(state, outlook);
+}
+
+/** The form made ready, the lines marked and read, and one batting tried, as long as nothing is pinned. */
+function beforeFirst(state: WorkState, { isAtLines, isTrialNews, structure, tuning: layers }: Outlook): Step | null {
+  if (state.pinned.size > 0 || state.cut.size > 0) return null;
+  if (!state.isPrepared) return step("prepare-form");
+  if (!isAtLines && !state.areLinesMarked) return step("mark-lines", { levels: levelNames });
+  if (!isAtLines && !state.areLinesRead) return step("read-lines", { levels: levelNames, names: lineNames });
+  if (structure.length + layers.length === 0 && !isTrialNews) return null;
+  if (!state.isTried) return step("trial", { levels: ["waist"] });
+  return isTrialNews ? step("plan-anew") : null;
+}
+
+/** What is read on each line of the bare form. */
+const lineNames = levelNames.flatMap((level) => [`${level}Girth`, `${level}FrontArc`, `${level}Breadth`] as const);
+
+function building(state: WorkState, outlook: Outlook): Step | null {
+  const carry = carriedFirst(state, outlook);
+  if (carry !== null) return carry;
+  const [piece] = outlook.structure;
+  if (piece !== undefined) return ofPiece(piece, state);
+  return state.pinned.size === 0 || state.isStructureRead ? null : rereading(state, outlook);
+}
+
+/** Cut, stacked, pinned: the order of the hands. One layer is no stack. */
+function ofPiece(piece: PlannedPiece, state: WorkState): Step {
+  if (!state.cut.has(piece.id)) return step("cut", { piece });
+  if (piece.layers.length > 1 && !state.stacked.has(piece.id)) return step("stack", { piece });
+  return step("pin", { piece });
+}
+
+/** Lines that a piece has covered are carried out over it before anything else is placed or read by them. */
+function carriedFirst(state: WorkState, { coversLines }: Outlook): Step | null {
+  const covering = [...state.pinned.keys()].filter((id) => coversLines.has(id) && !state.carriedOver.has(id));
+  return covering.length === 0 ? null : step("carry-lines", { pieceIds: covering });
+}
+
+/** After the structure was read: more layers where more than one is missing, else what meets the last fraction. */
+function tuning(state: WorkState, outlook: Outlook): Step | null {
+  if (outlook.isLayerMissing && isAllRead(state) && !state.isReadingDeclined) return step("plan-anew");
+  const [piece] = outlook.tuning;
+  if (piece !== undefined) return ofPiece(piece, state);
+  if (state.pinned.size === 0) return null;
+  if (!isAllRead(state) && state.tunedSinceRead.size === 0) return rereading(state, outlook);
+  const tune = state.isReadingDeclined
+    ? undefined
+    : outlook.tunes.find(({ places }) =>
+        places.every((place) => !state.tunedSinceRead.has(place) && (state.tunes.get(place) ?? 0) < mostTunes),
+      );
+  if (tune !== undefined) return tuneOf(tune, state);
+  return isAllRead(state) ? null : rereading(state, outlook);
+}
+
+/** One more tuning layer is cut before it is slipped in. */
+function tuneOf({ act, levels }: Outlook["tunes"][number], state: WorkState): Step {
+  if (act.kind === "addLayer" && !state.cut.has(act.piece.id)) return step("cut", { piece: act.piece, levels });
+  return step("tune", { act, levels, piece: act.kind === "addLayer" ? act.piece : null });
+}
+
+/** Basted and looked at: then the padding is done. */
+function ending(state: WorkState, outlook: Outlook): Step {
+  const loose = [...state.pinned.keys()].filter((id) => !state.basted.has(id));
+  if (loose.length > 0) return step("baste", { pieceIds: loose });
+  if (state.pinned.size > 0 && !state.hasLooked) return step("look", { levels: levelNames });
+  return isAllRead(state) || state.pinned.size === 0 ? step("done") : readingOf("read-all", fullNames, outlook);
+}
+
+/** Girth and front of the levels that were not read since the form changed. */
+const rereading = (state: WorkState, outlook: Outlook): Step =>
+  readingOf(
+    "read",
+    levelNames
+      .filter((level) => !state.readSinceChange.has(level))
+      .flatMap((level) => [`${level}Girth`, `${level}FrontArc`] as const),
+    outlook,
+  );
+
+const fullNames = levelNames.flatMap((level) => [`${level}Girth`, `${level}FrontArc`, `${level}BackArc`] as const);
+
+const readingOf = (
+  name: "read" | "read-all" | "check",
+  names: readonly MeasurementName[],
+  { expectedNow }: Outlook,
+): Step =>
+  step(name, {
+    levels: levelNames.filter((level) => names.some((asked) => asked.startsWith(level))),
+    names,
+    expected: Object.fromEntries(names.flatMap((asked) => (asked in expectedNow ? [[asked, expectedNow[asked]]] : []))),
+  });

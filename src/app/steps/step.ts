@@ -1,0 +1,63 @@
+import type { LevelName, MeasurementName } from "../../core/body/vocabulary";
+import type { Piece } from "../../core/padding/piece";
+import type { PlannedPiece } from "../../core/plan/plan";
+
+/** What can be next, in the order the work goes through. */
+export const stepNames = [
+  "prepare-form",
+  "mark-lines",
+  "read-lines",
+  "trial",
+  "cut",
+  "stack",
+  "pin",
+  "carry-lines",
+  "read",
+  "plan-anew",
+  "tune",
+  "baste",
+  "look",
+  "read-all",
+  "check",
+  "done",
+] as const;
+export type StepName = (typeof stepNames)[number];
+
+/**
+ * The one next step of the work, from which the padding screen, the class view, paper, speech and the command take their words.
+ * Which piece is at hand, where the tape is to be laid, and what it should read there (mm).
+ */
+export interface Step {
+  readonly do: StepName;
+  readonly piece: PlannedPiece | null;
+  readonly levels: readonly LevelName[];
+  /** What is read, in the order it is asked for. */
+  readonly names: readonly MeasurementName[];
+  readonly expected: { readonly [name in MeasurementName]?: number };
+  /** What a tune does to its piece; null for every other step. */
+  readonly act: TuneAct | null;
+  /** Pieces that are basted or over which lines are carried. */
+  readonly pieceIds: readonly string[];
+}
+
+/** One act with its amount (mm): the tuning layer narrowed at each side, a piece taken out, or one more tuning layer laid there. */
+export type TuneAct =
+  | {
+      readonly kind: "narrow";
+      /** The whole piece as it is after that, with what the tape should read then. */
+      readonly piece: PlannedPiece;
+      readonly at: readonly { readonly level: LevelName; readonly eachSide: number }[];
+    }
+  | { readonly kind: "takeOut"; readonly piece: Piece; readonly level: LevelName; readonly half: "front" | "back" }
+  | { readonly kind: "addLayer"; readonly piece: PlannedPiece };
+
+export const step = (name: StepName, more: Partial<Omit<Step, "do">> = {}): Step => ({
+  do: name,
+  piece: null,
+  levels: [],
+  names: [],
+  expected: {},
+  act: null,
+  pieceIds: [],
+  ...more,
+});

@@ -1,0 +1,38 @@
+import type { Step, StepName } from "./step";
+
+/** How long a step takes (minutes), by how much there is of it. Common practice, no source. */
+const usual: { readonly [name in StepName]: number } = {
+  "prepare-form": 10,
+  "mark-lines": 25,
+  "read-lines": 15,
+  trial: 10,
+  cut: 4,
+  stack: 3,
+  pin: 8,
+  "carry-lines": 10,
+  read: 1,
+  "plan-anew": 1,
+  tune: 5,
+  baste: 8,
+  look: 5,
+  "read-all": 1,
+  check: 1,
+  done: 0,
+};
+
+export function stepMinutes({ do: name, piece, pieceIds, names }: Step): number {
+  const each = usual[name];
+  switch (name) {
+    case "cut":
+    case "stack":
+      return each * (piece?.layers.length ?? 1);
+    case "baste":
+      return each * Math.max(1, pieceIds.length);
+    case "read":
+    case "read-all":
+    case "check":
+      return each * Math.max(1, names.length);
+    default:
+      return each;
+  }
+}

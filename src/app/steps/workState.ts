@@ -1,0 +1,153 @@
+import { type LevelName, levelNames, type MeasurementName } from "../../core/body/vocabulary";
+
+/** Where a tuning layer tunes: a half of a level. */
+export type TunePlace = `${"front" | "back"}-${LevelName}`;
+
+/** An entry of the log as far as the order of the work asks for it. */
+export type WorkFact =
+  | { readonly did: "prepared" | "marked" | "linesCarried" | "looked" | "replanned" | "trial" }
+  | { readonly did: "cut" | "stacked" | "unpinned"; readonly pieceId: string }
+  /** `tunes` is where a tuning layer lies, null for every other piece. */
+  | { readonly did: "pinned"; readonly pieceId: string; readonly tunes: readonly TunePlace[] | null }
+  | { readonly did: "basted"; readonly pieceIds: readonly string[] }
+  | { readonly did: "measured"; readonly names: readonly MeasurementName[] };
+
+/**
+ * Where the work stands: what was done before the first piece, what became of every piece, and what the tape was read at since the
+ * form last changed.
+ */
+export interface WorkState {
+  readonly isPrepared: boolean;
+  readonly areLinesMarked: boolean;
+  /** Read, or passed over. */
+  readonly areLinesRead: boolean;
+  readonly isTried: boolean;
+  readonly cut: ReadonlySet<string>;
+  readonly stacked: ReadonlySet<string>;
+  /** With the places that a tuning layer tunes. */
+  readonly pinned: ReadonlyMap<string, readonly TunePlace[] | null>;
+  readonly basted: ReadonlySet<string>;
+  /** Pinned when the lines were last carried out over the padding. */
+  readonly carriedOver: ReadonlySet<string>;
+  /** Levels read since the form last changed; an empty reading counts as not taken and not asked again. */
+  readonly readSinceChange: ReadonlySet<LevelName>;
+  readonly isReadingDeclined: boolean;
+  /** All levels were read, or passed over, since a piece that does not tune was pinned or taken off. */
+  readonly isStructureRead: boolean;
+  readonly hasLooked: boolean;
+  /** How often a place was tuned after its first tuning layer, and which since the tape was last read. */
+  readonly tunes: ReadonlyMap<TunePlace, number>;
+  readonly tunedSinceRead: ReadonlySet<TunePlace>;
+}
+
+export const nothingDone: WorkState = {
+  isPrepared: false,
+  areLinesMarked: false,
+  areLinesRead: false,
+  isTried: false,
+  cut: new Set(),
+  stacked: new Set(),
+  pinned: new Map(),
+  basted: new Set(),
+  carriedOver: new Set(),
+  readSinceChange: new Set(),
+  isReadingDeclined: false,
+  isStructureRead: false,
+  hasLooked: false,
+  tunes: new Map(),
+  tunedSinceRead: new Set(),
+};
+
+/** The state after a log of facts, from the first to the last. */
+export const workState = (facts: readonly WorkFact[]): WorkState => facts.reduce(after, nothingDone);
+
+/** Whether every level was read, or passed over, since the form last changed. */
+export const isAllRead = ({ readSinceChange, isReadingDeclined }: WorkState): boolean =>
+  isReadingDeclined || levelNames.every((level) => readSinceChange.has(level));
+
+function after(state: WorkState, fact: WorkFact): WorkState {
+  switch (fact.did) {
+    case "prepared":
+      return { ...state, isPrepared: true };
+    case "marked":
+      return { ...state, areLinesMarked: true };
+    case "trial":
+      return { ...state, isTried: true };
+    case "linesCarried":
+      return { ...state, carriedOver: new Set(state.pinned.keys()) };
+    case "looked":
+      return { ...state, hasLooked: true };
+    case "replanned":
+      return state;
+    case "cut":
+      return { ...state, cut: with1(state.cut, fact.pieceId) };
+    case "stacked":
+      return { ...state, stacked: with1(state.stacked, fact.pieceId) };
+    case "basted":
+      return { ...state, basted: new Set([...state.basted, ...fact.pieceIds]) };
+    case "unpinned":
+      return unpinned(state, fact.pieceId);
+    case "pinned":
+      return pinned(state, fact.pieceId, fact.tunes);
+    case "measured":
+      return read(state, fact.names);
+  }
+}
+
+const with1 = <Value>(set: ReadonlySet<Value>, one: Value): ReadonlySet<Value> => new Set(set).add(one);
+
+const without = <Value>(set: ReadonlySet<Value>, one: Value): ReadonlySet<Value> =>
+  new Set([...set].filter((value) => value !== one));
+
+/** What was read before the form changed tells nothing of how it reads now, and what was seen nothing of how it looks. */
+const changed = (state: WorkState): WorkState => ({
+  ...state,
+  readSinceChange: new Set(),
+  isReadingDeclined: false,
+  hasLooked: false,
+});
+
+const tuned = (state: WorkState, places: readonly TunePlace[]): WorkState => ({
+  ...changed(state),
+  tunes: new Map([...state.tunes, ...places.map((place) => [place, (state.tunes.get(place) ?? 0) + 1] as const)]),
+  tunedSinceRead: new Set([...state.tunedSinceRead, ...places]),
+});
+
+function pinned(state: WorkState, pieceId: string, tunes: readonly TunePlace[] | null): WorkState {
+  const already = new Set([...state.pinned.values()].flatMap((places) => places ?? []));
+  const isTuned = tunes?.some((place) => already.has(place)) ?? false;
+  const next = tunes !== null && isTuned ? tuned(state, tunes) : changed(state);
+  return {
+    ...next,
+    pinned: new Map(state.pinned).set(pieceId, tunes),
+    basted: without(state.basted, pieceId),
+    isStructureRead: state.isStructureRead && tunes !== null,
+  };
+}
+
+function unpinned(state: WorkState, pieceId: string): WorkState {
+  const tunes = state.pinned.get(pieceId) ?? null;
+  const next = tunes === null ? changed(state) : tuned(state, tunes);
+  return {
+    ...next,
+    pinned: new Map([...state.pinned].filter(([id]) => id !== pieceId)),
+    basted: without(state.basted, pieceId),
+    carriedOver: without(state.carriedOver, pieceId),
+    isStructureRead: state.isStructureRead && tunes !== null,
+  };
+}
+
+function read(state: WorkState, names: readonly MeasurementName[]): WorkState {
+  const levels = levelNames.filter((level) => names.includes(`${level}Girth`));
+  if (state.pinned.size === 0) {
+    // Readings noted together are all that was taken; noted one by one, the rest is still to come.
+    const areLinesRead = state.areLinesRead || names.length === 0 || levels.length > 1;
+    return state.areLinesMarked ? { ...state, areLinesRead } : state;
+  }
+  const next: WorkState = {
+    ...state,
+    readSinceChange: new Set([...state.readSinceChange, ...levels]),
+    isReadingDeclined: state.isReadingDeclined || names.length === 0,
+  };
+  return isAllRead(next) ? { ...next, isStructureRead: true, tunedSinceRead: new Set() } : next;
+}

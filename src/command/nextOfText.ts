@@ -1,0 +1,121 @@
+import { levelNames } from "../core/body/vocabulary";
+import { isContradiction } from "../core/body/plausibility";
+import { fineStep } from "../core/lengthText";
+import type { Believed, BelievedWorth, LevelBelief } from "../core/calibration/believed";
+import type { PlannedPiece } from "../core/plan/plan";
+import { err, ok, type Result } from "../core/result";
+import type { CurrentStep } from "../app/steps/currentStep";
+import { type Derived, derivation } from "../app/derived";
+import { stepMinutes } from "../app/steps/stepMinutes";
+import { type RecordWords, stepRecord } from "../app/steps/stepRecord";
+import { type Fitting, fittingStep, readFittingText } from "../document/fitting";
+import { pieceToFile, tenth } from "../document/pieceFile";
+import { seamShiftToFile, shortfallToFile } from "../document/planFile";
+import type { StepFile } from "../document/stepFile";
+import { pieceName, planWords } from "../ui/text/plan";
+import { battingProblemText, fittingProblemText, measurementProblemText } from "../ui/text/problems";
+import { stepSentence } from "../ui/text/steps";
+
+/** From the text of a fitting file with its work to the one next step, or a sentence for every problem in the way. */
+export function nextOfText(text: string): Result<StepFile, readonly string[]> {
+  const fitting = readFittingText(text);
+  return fitting.ok
+    ? nextOfFitting(fitting.value)
+    : err(fitting.problem.map((problem) => fittingProblemText(problem, fineStep.cm)));
+}
+
+export function nextOfFitting(fitting: Fitting): Result<StepFile, readonly string[]> {
+  const derived = derivation()(fitting);
+  const current = derived.step();
+  return current === null ? err(problemSentences(derived, fitting)) : ok(stepFile(current, fitting));
+}
+
+function problemSentences({ problems }: Derived, { unit }: Fitting): readonly string[] {
+  const fine = fineStep[unit];
+  return [
+    ...problems.entries.map((problem) => fittingProblemText(problem, fine)),
+    ...problems.measurements.filter(isContradiction).map((problem) => measurementProblemText(problem, fine)),
+    ...problems.batting.map((problem) => battingProblemText(problem, fine)),
+  ];
+}
+
+function stepFile({ step, plan, replan }: CurrentStep, fitting: Fitting): StepFile {
+  const lengths = fittingStep(fitting);
+  const words = planWords(lengths);
+  const record = stepRecord(step, { plan, fitting, words });
+  const pinned = fitting.work.flatMap((entry) => (entry.did === "pinned" ? [entry.piece] : []));
+  const pieces = [...replan.plan.pieces, ...plan.pieces].map((piece) => ({ id: piece.id, name: pieceName(piece) }));
+  const expected = Object.entries(step.expected).map(([name, value]) => [name, tenth(value)] as const);
+  return {
+    version: 1,
+    step: {
+      part: "padding",
+      do: step.do,
+      say: stepSentence(step, { lengths, levels: plan.levels, pieces: [...pinned, ...pieces] }),
+      minutes: stepMinutes(step),
+      ...(step.piece === null ? {} : { piece: toFile(step.piece, plan.levels, words) }),
+      levels: [...step.levels],
+      expectedMm: Object.fromEntries(expected),
+      toleranceMm: Object.fromEntries(expected.map(([name]) => [name, onTarget])),
+      ...(record === null ? {} : { record }),
+    },
+    ...layersOf(replan.belief, fitting),
+    rest: restOf({ step, plan, replan }, words),
+  };
+}
+
+/** Within 1/4 in is on target: nobody's tape at home tells closer (mm). */
+const onTarget = 6;
+
+const toFile = (piece: PlannedPiece, levels: CurrentStep["plan"]["levels"], words: RecordWords) =>
+  pieceToFile(piece, words.pieceName(piece), words.piecePlace(piece, levels));
+
+function layersOf({ building, finishing }: CurrentStep["replan"]["belief"], fitting: Fitting) {
+  const layer = (batting: string, { layer: thickness, least, most }: BelievedWorth) => ({
+    batting,
+    thicknessMm: hundredth(thickness),
+    lowMm: hundredth(least),
+    highMm: hundredth(most),
+  });
+  const first = layer(fitting.batting.name, building);
+  const { finishingBatting } = fitting;
+  return {
+    layer: first,
+    layers: finishingBatting === undefined ? [first] : [first, layer(finishingBatting.name, finishing)],
+  };
+}
+
+const hundredth = (length: number): number => Math.round(100 * length) / 100;
+
+function restOf({ plan, replan }: CurrentStep, words: ReturnType<typeof planWords>): StepFile["rest"] {
+  const { plan: rest, finished } = replan;
+  return {
+    pieces: rest.pieces.map((piece) => toFile(piece, plan.levels, words)),
+    shortfalls: rest.shortfalls.map((shortfall) => shortfallToFile(shortfall, words.shortfallAdvice(shortfall))),
+    seamShifts: rest.seamShifts.map((shift) => seamShiftToFile(shift, words.seamShift(shift))),
+    predicted: Object.fromEntries(
+      levelNames.map((name, i) => {
+        const shift = rest.seamShifts.find(({ level }) => level === name);
+        const moved = shift === undefined ? 0 : (shift.towards === "back" ? 2 : -2) * shift.perSide;
+        const { girth, frontArc, backArc } = finished[i] as LevelBelief;
+        return [
+          name,
+          {
+            girthMm: interval(girth, 0),
+            frontArcMm: interval(frontArc, moved),
+            backArcMm: interval(backArc, -moved),
+          },
+        ];
+      }),
+    ) as StepFile["rest"]["predicted"],
+  };
+}
+
+/** Half the width of an interval that holds the truth nine times in ten, in standard deviations of a Gaussian. */
+const ninety = 1.645;
+
+const interval = ({ value, spread }: Believed, moved: number) => ({
+  valueMm: tenth(value + moved),
+  lowMm: tenth(value + moved - ninety * spread),
+  highMm: tenth(value + moved + ninety * spread),
+});

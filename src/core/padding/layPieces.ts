@@ -1,0 +1,168 @@
+import type { QuarterReadings } from "../body/levelReadings";
+import { quarterLengths } from "../geometry/outline";
+import { mm } from "../units";
+import { cupLayers } from "./cupLayers";
+import { type EdgePlaces, edgePlaces } from "./edgePlaces";
+import type { LaidPiece } from "./laidPiece";
+import type { Layer, LayerRow } from "./layer";
+import { filledDepths, layerRows, type LevelWidths } from "./layerRows";
+import { layersFromForm, type PieceSketch, type PieceSketches, type PlannedLayer, sketchPieces } from "./outlinePieces";
+import { girthCost, type LevelChoice, missCost } from "./padHalf";
+import type { Shape } from "./searchShape";
+import type { ShapingProblem } from "./shapingProblem";
+import { type Half, halves, leastHalfWidth, sideStep } from "./sideLevel";
+import { tunedWidths, type TuningWidths } from "./tunedWidths";
+
+/** A shape drawn out: its pieces in the order of pinning, and what the tape then misses in each quarter of each level (mm). */
+export interface LaidShape {
+  readonly pieces: readonly LaidPiece[];
+  readonly misses: readonly QuarterReadings[];
+  /** What the shape costs with what it misses in truth. */
+  readonly cost: number;
+}
+
+export function layPieces(problem: ShapingProblem, shape: Shape): LaidShape {
+  const drawing = startDrawing(problem, shape);
+  const { sketches } = drawing;
+  const structure = [
+    ...cupLayers(shape, problem.layer.each),
+    ...sketches.around.map((sketch) => drawn(sketch, drawing, null)),
+    ...halves.flatMap((half) => sketches.panels[half].map((sketch) => drawn(sketch, drawing, half))),
+  ];
+  const tuned = tunedWidths(problem, shape, structure, feathersOf(drawing));
+  const tuning = halves.flatMap((half) =>
+    sketches.tuning[half].map((sketch) => drawnTuning(sketch, drawing, tuned.widths, half)),
+  );
+  const missed = tuned.misses.reduce((sum, { leftFront, rightFront, leftBack, rightBack }) => {
+    const [front, back] = [leftFront + rightFront, leftBack + rightBack];
+    return sum + missCost(front) + missCost(back) + girthCost(front + back);
+  }, 0);
+  const expected = shape.halves.front.choices.reduce((sum, front, i) => {
+    const back = shape.halves.back.choices[i] as LevelChoice;
+    return sum + front.missCost + back.missCost + girthCost(front.miss + back.miss);
+  }, 0);
+  return { pieces: [...structure, ...tuning], misses: tuned.misses, cost: shape.cost - expected + missed };
+}
+
+interface Drawing {
+  readonly problem: ShapingProblem;
+  readonly shape: Shape;
+  readonly sketches: PieceSketches;
+  readonly depths: readonly number[];
+  readonly places: ReadonlyMap<PlannedLayer, EdgePlaces>;
+  readonly reaches: { readonly [half in Half]: ReadonlyMap<PlannedLayer, LevelWidths> };
+}
+
+function startDrawing(problem: ShapingProblem, shape: Shape): Drawing {
+  const sketches = sketchPieces(shape);
+  const depths = problem.levels.map(({ depth }) => depth);
+  const around = sketches.around.flatMap(({ layers }) => layers);
+  const [front, back] = [layersFromForm(sketches, "front"), layersFromForm(sketches, "back")];
+  const reaches = (half: Half) => structureReaches(sketches.panels[half], shape.halves[half].choices);
+  return {
+    problem,
+    shape,
+    sketches,
+    depths,
+    places: edgePlaces(around, front, back, depths, shape.gaps),
+    reaches: { front: reaches("front"), back: reaches("back") },
+  };
+}
+
+/** How far each layer of structure reaches to both sides at its levels: the outermost farthest, each beneath a step less. */
+function structureReaches(
+  panels: readonly PieceSketch[],
+  choices: readonly LevelChoice[],
+): ReadonlyMap<PlannedLayer, LevelWidths> {
+  const over = { left: choices.map(() => 0), right: choices.map(() => 0) };
+  const reaches = new Map<PlannedLayer, LevelWidths>();
+  for (const layer of panels.flatMap(({ layers }) => layers).reverse()) {
+    const widths = (side: "left" | "right") =>
+      choices.slice(layer.first, layer.last + 1).map((choice, i) => {
+        if (layer.sides !== "both" && layer.sides !== side) return 0;
+        const level = layer.first + i;
+        const beneath = over[side][level] as number;
+        over[side][level] = beneath + 1;
+        return Math.max(leastHalfWidth, choice[side].reach - sideStep * beneath);
+      });
+    reaches.set(layer, { left: widths("left"), right: widths("right") });
+  }
+  return reaches;
+}
+
+/** A wrap or panel with its outlines. */
+function drawn({ kind, zone, anchor, layers }: PieceSketch, drawing: Drawing, half: Half | null): LaidPiece {
+  return {
+    kind,
+    zone,
+    anchor,
+    layers: layers.map((layer) => {
+      const place = drawing.places.get(layer) as EdgePlaces;
+      if (half === null) {
+        const rows = wrapRows(place.top, place.bottom, drawing.depths, drawing.problem.sectionAt);
+        return layerOf(drawing, place, rows, true);
+      }
+      return layerOf(
+        drawing,
+        place,
+        rowsOf(layer, place, drawing.reaches[half].get(layer) as LevelWidths, drawing),
+        false,
+      );
+    }),
+  };
+}
+
+function drawnTuning(sketch: PieceSketch, drawing: Drawing, widths: TuningWidths, half: Half): LaidPiece {
+  const { kind, zone, anchor, layers } = sketch;
+  return {
+    kind,
+    zone,
+    anchor,
+    layers: layers.map((layer) => {
+      const place = drawing.places.get(layer) as EdgePlaces;
+      const at = (side: "left" | "right") => widths[half][side].slice(layer.first, layer.last + 1);
+      return layerOf(drawing, place, rowsOf(layer, place, { left: at("left"), right: at("right") }, drawing), false);
+    }),
+  };
+}
+
+const rowsOf = (
+  { first }: PlannedLayer,
+  place: EdgePlaces,
+  widths: LevelWidths,
+  { depths, shape }: Drawing,
+): readonly LayerRow[] => layerRows(place, first, widths, depths, shape.gaps);
+
+const layerOf = ({ problem }: Drawing, { feather }: EdgePlaces, rows: readonly LayerRow[], wrap: boolean): Layer => ({
+  batting: "building",
+  thickness: mm(problem.layer.each),
+  feather: mm(feather),
+  wrap,
+  rows,
+});
+
+/** Once around the bare form at every row, from center front. */
+export function wrapRows(
+  top: number,
+  bottom: number,
+  depths: readonly number[],
+  sectionAt: ShapingProblem["sectionAt"],
+): readonly LayerRow[] {
+  const stops = [top, ...depths.filter((depth) => depth > top && depth < bottom), bottom];
+  return filledDepths(stops).map((depth) => {
+    const { leftFront, leftBack, rightFront, rightBack } = quarterLengths(sectionAt(depth));
+    return { depthBelowNape: mm(depth), start: mm(-rightFront - rightBack), end: mm(leftFront + leftBack) };
+  });
+}
+
+/** The feather that a tuning layer has at each level of a half. */
+function feathersOf({ sketches, places, depths }: Drawing): { readonly [half in Half]: readonly number[] } {
+  const of = (half: Half) => {
+    const layers = sketches.tuning[half].flatMap((sketch) => sketch.layers);
+    return depths.map((_, level) => {
+      const layer = layers.find(({ first, last }) => level >= first && level <= last);
+      return layer === undefined ? 0 : (places.get(layer) as EdgePlaces).feather;
+    });
+  };
+  return { front: of("front"), back: of("back") };
+}

@@ -1,0 +1,29 @@
+import type { QuarterReadings } from "../body/levelReadings";
+import { levelNames } from "../body/vocabulary";
+import { paddedThickness } from "../padding/paddedThickness";
+import type { LevelOutline } from "../padding/layerThickness";
+import type { ShapingLevel, ShapingProblem } from "../padding/shapingProblem";
+import type { Basis } from "./basis";
+import type { Start } from "./start";
+
+/** What the shaping starts from: the form with what is pinned on it, and the readings asked of each level. */
+export const shapingProblem = (
+  { stations, sectionAt, body }: Basis,
+  start: Start,
+  targets: readonly QuarterReadings[],
+): ShapingProblem => ({
+  levels: levelNames.map((name, i): ShapingLevel => {
+    const station = stations[i] as LevelOutline;
+    return {
+      name,
+      ...station,
+      target: targets[i] as QuarterReadings,
+      offset: start.offsets[i] as QuarterReadings,
+      pinned: paddedThickness(start.pinned, station, start.layer),
+    };
+  }),
+  sectionAt,
+  apex: body.apex,
+  hasCups: true,
+  layer: start.layer,
+});
