@@ -33,159 +33,186 @@ import { withKeysOfToday } from "./olderKeys";
  */
 export const newestVersion = 1;
 
-const entrySchema = z.union([z.number(), z.string().max(60)]).meta({
+const entrySchema = z.union([z.number(), z.string().check(z.maxLength(60))]).register(z.globalRegistry, {
   id: "length",
   description: 'A length: a number in the fitting\'s unit, or text such as "34 3/4", "34¾ in", "88,5 cm" or "885 mm".',
 });
 export type Entry = z.infer<typeof entrySchema>;
 
 const entryShape = Object.fromEntries(measurementNames.map((name) => [name, z.exactOptional(entrySchema)])) as {
-  readonly [name in MeasurementName]: z.ZodExactOptional<typeof entrySchema>;
+  readonly [name in MeasurementName]: z.ZodMiniExactOptional<typeof entrySchema>;
 };
 const entriesSchema = z.strictObject(entryShape);
 export type Entries = Frozen<z.infer<typeof entriesSchema>>;
 
 const formSchema = z
   .strictObject({
-    table: z.exactOptional(z.string().max(60)).meta({ description: "The id of a size chart that the form follows." }),
-    size: z.exactOptional(z.union([z.string().max(20), z.number()])).meta({
-      description:
-        "The size in that chart; left out, the tool chooses. What is typed below always wins over the chart.",
-    }),
-    readAtBodyLines: z.exactOptional(z.boolean()).meta({
-      description:
-        "Whether what is typed here was measured on the bare form at the person's level lines, marked on it. Then the form's own heights are ignored and a size chart fills nothing.",
-    }),
+    table: z
+      .exactOptional(z.string().check(z.maxLength(60)))
+      .check(z.meta({ description: "The id of a size chart that the form follows." })),
+    size: z.exactOptional(z.union([z.string().check(z.maxLength(20)), z.number()])).check(
+      z.meta({
+        description:
+          "The size in that chart; left out, the tool chooses. What is typed below always wins over the chart.",
+      }),
+    ),
+    readAtBodyLines: z.exactOptional(z.boolean()).check(
+      z.meta({
+        description:
+          "Whether what is typed here was measured on the bare form at the person's level lines, marked on it. Then the form's own heights are ignored and a size chart fills nothing.",
+      }),
+    ),
     ...entryShape,
   })
-  .meta({ description: "The form, under the same keys as the person, or a size chart it follows, or both." });
+  .check(z.meta({ description: "The form, under the same keys as the person, or a size chart it follows, or both." }));
 export type FormEntries = Frozen<z.infer<typeof formSchema>>;
 
 const battingSchema = z.strictObject({
-  name: z.string().max(100),
-  layerThickness: entrySchema.meta({
-    description: 'One layer under a snug tape: a number in the fitting\'s unit, or text such as "6 mm".',
-  }),
-  spread: z.exactOptional(z.number().min(0.01).max(2)).meta({
-    description: "One standard deviation of that thickness, as a share of it. 0.5 if left out.",
-  }),
+  name: z.string().check(z.maxLength(100)),
+  layerThickness: entrySchema.check(
+    z.meta({
+      description: 'One layer under a snug tape: a number in the fitting\'s unit, or text such as "6 mm".',
+    }),
+  ),
+  spread: z.exactOptional(z.number().check(z.minimum(0.01), z.maximum(2))).check(
+    z.meta({
+      description: "One standard deviation of that thickness, as a share of it. 0.5 if left out.",
+    }),
+  ),
 });
 export type BattingEntry = Frozen<z.infer<typeof battingSchema>>;
 
 /** What is made ready before the first piece: the form stands firm, with whatever it will wear under the padding. */
 export const preparations = ["form"] as const;
 
-const moment = z.exactOptional(z.string().max(40)).meta({ description: "A moment, as ISO 8601 text." });
+const moment = z
+  .exactOptional(z.string().check(z.maxLength(40)))
+  .check(z.meta({ description: "A moment, as ISO 8601 text." }));
 /** Pieces of both versions of the plan file are read; only the newer one is written. */
 const anyPieceSchema = z.union([pieceFileSchema, pieceFileV1Schema]);
 export type AnyPieceFile = Frozen<z.infer<typeof anyPieceSchema>>;
 
-const pieceIdSchema = z.string().min(1).max(100);
+const pieceIdSchema = z.string().check(z.minLength(1), z.maxLength(100));
 
 /** Three times the pieces of the largest plan that was seen. */
 const mostAtOnce = 200;
 
-const placeBelowNape = z.exactOptional(z.number().min(1).max(3000));
+const placeBelowNape = z.exactOptional(z.number().check(z.minimum(1), z.maximum(3000)));
 const linePlacesSchema = z
   .strictObject(
     Object.fromEntries(levelNames.map((level) => [level, placeBelowNape])) as {
       readonly [level in LevelName]: typeof placeBelowNape;
     },
   )
-  .meta({
-    description:
-      "Of a measurement while nothing is pinned: how far below the nape each line was marked on the form (mm). Left out, it is the person's line as it is known now.",
-  });
+  .check(
+    z.meta({
+      description:
+        "Of a measurement while nothing is pinned: how far below the nape each line was marked on the form (mm). Left out, it is the person's line as it is known now.",
+    }),
+  );
 const workSchema = z.discriminatedUnion("did", [
   z.strictObject({ did: z.literal("pinned"), piece: anyPieceSchema, at: moment }),
   z.strictObject({ did: z.literal("unpinned"), pieceId: pieceIdSchema, at: moment }),
   z.strictObject({
     did: z.literal("measured"),
     readings: entriesSchema,
-    over: z.exactOptional(z.literal("cover")).meta({
-      description: "Measured over the finished cover; left out, over the padding itself.",
-    }),
+    over: z.exactOptional(z.literal("cover")).check(
+      z.meta({
+        description: "Measured over the finished cover; left out, over the padding itself.",
+      }),
+    ),
     belowNapeMm: z.exactOptional(linePlacesSchema),
     at: moment,
   }),
   z.strictObject({
     did: z.literal("trial"),
-    batting: z.string().max(100),
+    batting: z.string().check(z.maxLength(100)),
     level: z.enum(levelNames),
-    layers: z.exactOptional(z.int().min(1).max(20)),
-    plies: z.exactOptional(z.int().min(1).max(20)).meta({ description: "What older files call layers." }),
-    before: z.exactOptional(entrySchema).meta({ description: "The waist before; without it no trial was made." }),
+    layers: z.exactOptional(z.int().check(z.minimum(1), z.maximum(20))),
+    plies: z
+      .exactOptional(z.int().check(z.minimum(1), z.maximum(20)))
+      .check(z.meta({ description: "What older files call layers." })),
+    before: z
+      .exactOptional(entrySchema)
+      .check(z.meta({ description: "The waist before; without it no trial was made." })),
     after: z.exactOptional(entrySchema),
     at: moment,
   }),
   z
     .strictObject({ did: z.literal("prepared"), what: z.enum(preparations), at: moment })
-    .meta({ description: "Something was made ready before the first piece." }),
+    .check(z.meta({ description: "Something was made ready before the first piece." })),
   z
     .strictObject({
       did: z.literal("marked"),
-      belowNapeMm: z.exactOptional(linePlacesSchema).meta({
-        description: "How far below the nape each line was marked; left out, every line of the plan where it lies now.",
-      }),
+      belowNapeMm: z.exactOptional(linePlacesSchema).check(
+        z.meta({
+          description:
+            "How far below the nape each line was marked; left out, every line of the plan where it lies now.",
+        }),
+      ),
       at: moment,
     })
-    .meta({ description: "The person's level lines were marked on the bare form." }),
+    .check(z.meta({ description: "The person's level lines were marked on the bare form." })),
   z
     .strictObject({ did: z.literal("cut"), pieceId: pieceIdSchema, at: moment })
-    .meta({ description: "Every layer of a piece of the plan was cut." }),
+    .check(z.meta({ description: "Every layer of a piece of the plan was cut." })),
   z
     .strictObject({ did: z.literal("stacked"), pieceId: pieceIdSchema, at: moment })
-    .meta({ description: "The layers of a piece were laid on each other and basted, lying flat." }),
+    .check(z.meta({ description: "The layers of a piece were laid on each other and basted, lying flat." })),
   z
     .strictObject({
       did: z.literal("basted"),
-      pieceIds: z.array(pieceIdSchema).max(mostAtOnce),
-      pins: z.exactOptional(z.int().min(0).max(10_000)).meta({ description: "How many pins were taken out." }),
+      pieceIds: z.array(pieceIdSchema).check(z.maxLength(mostAtOnce)),
+      pins: z
+        .exactOptional(z.int().check(z.minimum(0), z.maximum(10_000)))
+        .check(z.meta({ description: "How many pins were taken out." })),
       at: moment,
     })
-    .meta({ description: "Pinned pieces were sewn down with long stitches and their pins taken out." }),
+    .check(z.meta({ description: "Pinned pieces were sewn down with long stitches and their pins taken out." })),
   z
     .strictObject({ did: z.literal("linesCarried"), at: moment })
-    .meta({ description: "The level lines, center lines and sides were marked again over what is pinned." }),
+    .check(z.meta({ description: "The level lines, center lines and sides were marked again over what is pinned." })),
   z
     .strictObject({ did: z.literal("looked"), at: moment })
-    .meta({ description: "The padded form was looked at from the front and the side, beside the person." }),
+    .check(z.meta({ description: "The padded form was looked at from the front and the side, beside the person." })),
   z
     .strictObject({ did: z.literal("replanned"), at: moment })
-    .meta({ description: "The remaining pieces were updated from the measurements up to here." }),
+    .check(z.meta({ description: "The remaining pieces were updated from the measurements up to here." })),
   z
     .strictObject({
       did: z.literal("trimmed"),
       pieceId: pieceIdSchema,
       level: z.enum(levelNames),
-      eachSideMm: z.number().min(0).max(1000),
+      eachSideMm: z.number().check(z.minimum(0), z.maximum(1000)),
       at: moment,
     })
-    .meta({ description: "A pinned piece was narrowed around a level line by this much on each side." }),
+    .check(z.meta({ description: "A pinned piece was narrowed around a level line by this much on each side." })),
 ]);
 export type WorkEntry = Frozen<z.infer<typeof workSchema>>;
 
-const draftTextsSchema = z.record(z.string().max(60), z.string().max(200));
+const draftTextsSchema = z.record(z.string().check(z.maxLength(60)), z.string().check(z.maxLength(200)));
 const noDrafts = { body: {}, form: {}, other: {} };
 const draftsSchema = z
-  .strictObject({
-    body: draftTextsSchema.default({}),
-    form: draftTextsSchema.default({}),
-    other: draftTextsSchema.default({}),
-  })
-  .default(noDrafts)
-  .meta({ description: "Text that is typed and not readable yet: kept, and not used by the plan." });
+  ._default(
+    z.strictObject({
+      body: z._default(draftTextsSchema, {}),
+      form: z._default(draftTextsSchema, {}),
+      other: z._default(draftTextsSchema, {}),
+    }),
+    noDrafts,
+  )
+  .check(z.meta({ description: "Text that is typed and not readable yet: kept, and not used by the plan." }));
 export type Drafts = Frozen<z.infer<typeof draftsSchema>>;
 
 const usualSettings = { roundInches: "1/8" } as const;
-const settingsSchema = z
-  .strictObject({
+const settingsSchema = z._default(
+  z.strictObject({
     roundInches: z
-      .enum(["1/8", "1/16"])
-      .default(usualSettings.roundInches)
-      .meta({ description: "How finely inches are written." }),
-  })
-  .default(usualSettings);
+      ._default(z.enum(["1/8", "1/16"]), usualSettings.roundInches)
+      .check(z.meta({ description: "How finely inches are written." })),
+  }),
+  usualSettings,
+);
 export type FittingSettings = Frozen<z.infer<typeof settingsSchema>>;
 
 /**
@@ -202,29 +229,37 @@ export const isLogFull = (work: readonly { readonly did: WorkEntry["did"] }[]): 
 
 const knownShape = {
   version: z.literal(newestVersion),
-  unit: z.enum(lengthUnits).meta({ description: "What a bare number means." }),
-  id: z.exactOptional(z.string().max(100)),
-  title: z.string().max(200).default("").meta({ description: "The person's name, or a label." }),
-  notes: z.string().max(20_000).default(""),
+  unit: z.enum(lengthUnits).check(z.meta({ description: "What a bare number means." })),
+  id: z.exactOptional(z.string().check(z.maxLength(100))),
+  title: z
+    ._default(z.string().check(z.maxLength(200)), "")
+    .check(z.meta({ description: "The person's name, or a label." })),
+  notes: z._default(z.string().check(z.maxLength(20_000)), ""),
   createdAt: moment,
   changedAt: moment,
-  body: entriesSchema.meta({ description: "The person." }),
+  body: entriesSchema.check(z.meta({ description: "The person." })),
   form: formSchema,
   batting: battingSchema,
-  finishingBatting: z.exactOptional(battingSchema).meta({ description: "A second, thinner batting to finish with." }),
+  finishingBatting: z
+    .exactOptional(battingSchema)
+    .check(z.meta({ description: "A second, thinner batting to finish with." })),
   readingError: z
     .exactOptional(entrySchema)
-    .meta({ description: "The error that nine in ten measurements stay within; 5 mm if left out." }),
+    .check(z.meta({ description: "The error that nine in ten measurements stay within; 5 mm if left out." })),
   drafts: draftsSchema,
   settings: settingsSchema,
-  work: z.array(workSchema).max(mostEntriesRead).default([]).meta({ description: "What was done, in order." }),
+  work: z
+    ._default(z.array(workSchema).check(z.maxLength(mostEntriesRead)), [])
+    .check(z.meta({ description: "What was done, in order." })),
 };
 /** Keys of other programs are kept and written back; one that looks like a slip for ours is a problem. */
-export const fittingSchema = z.looseObject(knownShape).meta({
-  title: "Fitting",
-  description: "Measurements of one person and one dress form, the batting, and the work done so far.",
-});
-type KnownFitting = Frozen<z.infer<z.ZodObject<typeof knownShape>>>;
+export const fittingSchema = z.looseObject(knownShape).check(
+  z.meta({
+    title: "Fitting",
+    description: "Measurements of one person and one dress form, the batting, and the work done so far.",
+  }),
+);
+type KnownFitting = Frozen<z.infer<z.ZodMiniObject<typeof knownShape>>>;
 export interface Fitting extends KnownFitting {
   /** Top-level keys this tool does not know, as they were read. */
   readonly extra: { readonly [key: string]: unknown };
@@ -339,7 +374,9 @@ const meaning = (text: string, unit: LengthUnit): number | string => {
 function fittingOf(file: z.infer<typeof fittingSchema>): Fitting {
   const isKnown = (key: string): boolean => Object.hasOwn(knownShape, key);
   const entries = Object.entries(file);
-  const known = Object.fromEntries(entries.filter(([key]) => isKnown(key))) as z.infer<z.ZodObject<typeof knownShape>>;
+  const known = Object.fromEntries(entries.filter(([key]) => isKnown(key))) as z.infer<
+    z.ZodMiniObject<typeof knownShape>
+  >;
   return { ...known, extra: Object.fromEntries(entries.filter(([key]) => !isKnown(key))) };
 }
 
@@ -358,7 +395,7 @@ const knownKeysAt = (path: FilePath): readonly string[] => {
 };
 /** Of two equally near names the required one is meant more often. */
 const preferredNames: readonly string[] = [...new Set([...requiredMeasurementNames, ...measurementNames])];
-const workKeys = [...new Set(workSchema.options.flatMap((option) => Object.keys(option.shape)))];
+const workKeys = [...new Set(workSchema.def.options.flatMap((option) => Object.keys(option.shape)))];
 
 /** A foreign key of at least four letters that is one or two slips away from ours is not foreign. */
 const misspeltKeys = (keys: readonly string[]): readonly FittingProblem[] =>

@@ -39,7 +39,7 @@ export type FilePath = readonly (string | number)[];
  * the first ones are told which name was meant: a hostile file has a hundred thousand, each held against every name.
  */
 export const fittingProblems = (
-  error: z.ZodError,
+  error: z.core.$ZodError,
   file: unknown,
   known: (path: FilePath) => readonly string[],
 ): readonly FittingProblem[] =>

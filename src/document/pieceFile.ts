@@ -14,15 +14,17 @@ import type { Frozen } from "./frozen";
  * number of millimetres under a key that ends in `Mm`.
  */
 const longestMm = 20_000;
-export const lengthMm = z.number().min(0).max(longestMm);
-export const placeMm = z.number().min(-5000).max(5000);
+export const lengthMm = z.number().check(z.minimum(0), z.maximum(longestMm));
+export const placeMm = z.number().check(z.minimum(-5000), z.maximum(5000));
 const levelSchema = z.enum(levelNames);
 
-export const tapeReadingSchema = z.strictObject({ girthMm: lengthMm, frontArcMm: lengthMm, backArcMm: lengthMm }).meta({
-  id: "tapeReading",
-  description:
-    "What the tape reads at one level line: all around (girth), and the front and the back from side seam to side seam.",
-});
+export const tapeReadingSchema = z
+  .strictObject({ girthMm: lengthMm, frontArcMm: lengthMm, backArcMm: lengthMm })
+  .register(z.globalRegistry, {
+    id: "tapeReading",
+    description:
+      "What the tape reads at one level line: all around (girth), and the front and the back from side seam to side seam.",
+  });
 
 export const readingsAfterSchema = z
   .strictObject({
@@ -32,70 +34,80 @@ export const readingsAfterSchema = z
     highHip: tapeReadingSchema,
     fullHip: tapeReadingSchema,
   } satisfies {
-    readonly [level in LevelName]: z.ZodType;
+    readonly [level in LevelName]: z.ZodMiniType;
   })
-  .meta({ description: "What the tape reads at every level line once this piece and all before it are pinned." });
+  .check(
+    z.meta({ description: "What the tape reads at every level line once this piece and all before it are pinned." }),
+  );
 
 /** Rows that no piece can have, as a problem at their place. */
-export const tellRow = (found: z.RefinementCtx<unknown>, row: number, problem: PieceProblem): void =>
+export const tellRow = (found: z.core.$RefinementCtx<unknown>, row: number, problem: PieceProblem): void =>
   found.addIssue({ code: "custom", path: [row], params: { problem } });
 
 const rowSchema = z.strictObject({ depthBelowNapeMm: placeMm, startMm: placeMm, endMm: placeMm });
 
 export const layerSchema = z.strictObject({
-  batting: z.enum(battingRoles).meta({ description: "Which of the fitting's battings it is cut from." }),
+  batting: z.enum(battingRoles).check(z.meta({ description: "Which of the fitting's battings it is cut from." })),
   thicknessMm: z
     .number()
-    .min(0.1)
-    .max(100)
-    .meta({ description: "One thickness of batting under a snug tape, as it is estimated now." }),
-  featherMm: z.number().min(0).max(100).meta({
-    description:
-      "Thickness at a place = thicknessMm × min(1, distance to the outline / featherMm), the distance taken in the plane of (distance from the anchor, distance straight down from the nape). Zero is cut square.",
-  }),
-  wrap: z.boolean().meta({ description: "Goes all the way around: only its top and bottom are outline." }),
-  rows: z
-    .array(rowSchema)
-    .min(2)
-    .max(400)
-    .superRefine((rows, found) => {
+    .check(
+      z.minimum(0.1),
+      z.maximum(100),
+      z.meta({ description: "One thickness of batting under a snug tape, as it is estimated now." }),
+    ),
+  featherMm: z.number().check(
+    z.minimum(0),
+    z.maximum(100),
+    z.meta({
+      description:
+        "Thickness at a place = thicknessMm × min(1, distance to the outline / featherMm), the distance taken in the plane of (distance from the anchor, distance straight down from the nape). Zero is cut square.",
+    }),
+  ),
+  wrap: z.boolean().check(z.meta({ description: "Goes all the way around: only its top and bottom are outline." })),
+  rows: z.array(rowSchema).check(
+    z.minLength(2),
+    z.maxLength(400),
+    z.superRefine((rows, found) => {
       for (const [i, { depthBelowNapeMm, startMm, endMm }] of rows.entries()) {
         const above = rows[i - 1]?.depthBelowNapeMm;
         if (above !== undefined && depthBelowNapeMm <= above)
           tellRow(found, i, { is: "order", at: depthBelowNapeMm, above });
         if (endMm < startMm) tellRow(found, i, { is: "sides", start: startMm, end: endMm });
       }
-    })
-    .meta({
+    }),
+    z.meta({
       description:
         "The outline from the top edge to the bottom edge at heights at most 20 mm apart, straight between them: how far straight down from the nape, and distances along the bare form's surface from the piece's anchor, positive to the wearer's left.",
     }),
+  ),
 });
 
 const endSchema = z.strictObject({ level: levelSchema, distanceMm: lengthMm, side: z.enum(["above", "below"]) });
 const widthsSchema = z
   .array(z.strictObject({ level: levelSchema, belowTopMm: lengthMm, leftMm: placeMm, rightMm: placeMm }))
-  .max(20);
+  .check(z.maxLength(20));
 const dartsSchema = z
   .array(
     z.strictObject({
       from: z.enum(["top", "bottom", ...levelNames]),
       kind: z.enum(["dart", "slit"]),
-      count: z.int().min(1).max(100),
+      count: z.int().check(z.minimum(1), z.maximum(100)),
       widthMm: lengthMm,
       depthMm: lengthMm,
     }),
   )
-  .max(20);
+  .check(z.maxLength(20));
 const flatShape = {
   heightMm: lengthMm,
-  top: endSchema.meta({ description: "Where the top edge lies, from the nearest level line." }),
+  top: endSchema.check(z.meta({ description: "Where the top edge lies, from the nearest level line." })),
   bottom: endSchema,
   topWidthMm: lengthMm,
   bottomWidthMm: lengthMm,
-  widths: widthsSchema.meta({
-    description: "Where level lines cross it: how far it reaches to the wearer's left and right of the anchor line.",
-  }),
+  widths: widthsSchema.check(
+    z.meta({
+      description: "Where level lines cross it: how far it reaches to the wearer's left and right of the anchor line.",
+    }),
+  ),
   darts: dartsSchema,
 };
 
@@ -106,23 +118,31 @@ export const layerCutSchema = z
     z.strictObject({ shape: z.literal("disc"), diameterMm: lengthMm }),
     z.strictObject({ shape: z.literal("bought") }),
   ])
-  .meta({ description: "The size to cut one layer, lying flat, on the surface it lies on." });
+  .check(z.meta({ description: "The size to cut one layer, lying flat, on the surface it lies on." }));
 
 export const pieceFileSchema = z.strictObject({
-  id: z.string().min(1).max(100),
-  order: z.int().min(1).max(1000).meta({ description: "The order of pinning, from 1." }),
-  name: z.string().max(200),
+  id: z.string().check(z.minLength(1), z.maxLength(100)),
+  order: z.int().check(z.minimum(1), z.maximum(1000), z.meta({ description: "The order of pinning, from 1." })),
+  name: z.string().check(z.maxLength(200)),
   kind: z.enum(pieceKinds),
   zone: z.enum(pieceZones),
-  level: levelSchema.meta({ description: "The level the piece is named after." }),
-  number: z.int().min(1).max(1000).meta({ description: "Counts pieces of one kind, zone and level." }),
-  anchor: z.enum(anchors).meta({ description: "The marked line that distances along the surface start from." }),
+  level: levelSchema.check(z.meta({ description: "The level the piece is named after." })),
+  number: z
+    .int()
+    .check(z.minimum(1), z.maximum(1000), z.meta({ description: "Counts pieces of one kind, zone and level." })),
+  anchor: z
+    .enum(anchors)
+    .check(z.meta({ description: "The marked line that distances along the surface start from." })),
   pair: z
-    .exactOptional(z.string().min(1).max(100))
-    .meta({ description: "Pieces of one pair (left and right cup pads) count as one." }),
-  place: z.string().max(500),
-  layers: z.array(layerSchema).min(1).max(60).meta({ description: "From the form outwards; their thicknesses add." }),
-  cut: z.array(layerCutSchema).max(60).meta({ description: "One for each layer, from the form outwards." }),
+    .exactOptional(z.string().check(z.minLength(1), z.maxLength(100)))
+    .check(z.meta({ description: "Pieces of one pair (left and right cup pads) count as one." })),
+  place: z.string().check(z.maxLength(500)),
+  layers: z
+    .array(layerSchema)
+    .check(z.minLength(1), z.maxLength(60), z.meta({ description: "From the form outwards; their thicknesses add." })),
+  cut: z
+    .array(layerCutSchema)
+    .check(z.maxLength(60), z.meta({ description: "One for each layer, from the form outwards." })),
   readingsAfter: readingsAfterSchema,
 });
 export type PieceFile = Frozen<z.infer<typeof pieceFileSchema>>;

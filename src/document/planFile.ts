@@ -17,10 +17,13 @@ import { pieceFileSchema, pieceToFile, readingToFile, tapeReadingSchema, tenth }
  * The plan as an open file that any program can check: millimeters under keys that end in `Mm`, rounded to a tenth,
  * with the names, places and advice a person reads beside them.
  */
-const lengthMm = z.number().min(0);
-const sourceSchema = z.enum(["measured", "estimated"]).meta({
-  description: "Measured with a tape, or estimated from other measurements or from a size chart that the form follows.",
-});
+const lengthMm = z.number().check(z.minimum(0));
+const sourceSchema = z.enum(["measured", "estimated"]).check(
+  z.meta({
+    description:
+      "Measured with a tape, or estimated from other measurements or from a size chart that the form follows.",
+  }),
+);
 const readingsSourceSchema = z.strictObject({
   girthMm: sourceSchema,
   frontArcMm: sourceSchema,
@@ -32,18 +35,21 @@ const spreadSchema = z
     frontArcMm: z.exactOptional(lengthMm),
     backArcMm: z.exactOptional(lengthMm),
   })
-  .meta({ description: "One standard deviation of each estimate, where it is known." });
+  .check(z.meta({ description: "One standard deviation of each estimate, where it is known." }));
 
 const supportDirections = 72;
-const exponentSchema = z.number().min(1).meta({
-  description: "Of the superellipses that make the outline: `exponent` of both halves, or one each. 2 is an ellipse.",
-});
+const exponentSchema = z.number().check(
+  z.minimum(1),
+  z.meta({
+    description: "Of the superellipses that make the outline: `exponent` of both halves, or one each. 2 is an ellipse.",
+  }),
+);
 
 const levelSchema = z.strictObject({
   name: z.enum(levelNames),
   depthBelowNapeMm: z
     .number()
-    .meta({ description: "How far below the nape the person's level line lies, straight down." }),
+    .check(z.meta({ description: "How far below the nape the person's level line lies, straight down." })),
   depthSource: sourceSchema,
   body: z.strictObject({ ...tapeReadingSchema.shape, source: readingsSourceSchema, spreadMm: spreadSchema }),
   form: z
@@ -51,9 +57,11 @@ const levelSchema = z.strictObject({
       ...tapeReadingSchema.shape,
       source: readingsSourceSchema,
       spreadMm: spreadSchema,
-      halfBreadthMm: lengthMm.meta({
-        description: "Half the width straight across; the mean of left and right where they differ.",
-      }),
+      halfBreadthMm: lengthMm.check(
+        z.meta({
+          description: "Half the width straight across; the mean of left and right where they differ.",
+        }),
+      ),
       leftHalfBreadthMm: z.exactOptional(lengthMm),
       rightHalfBreadthMm: z.exactOptional(lengthMm),
       frontDepthMm: lengthMm,
@@ -61,19 +69,25 @@ const levelSchema = z.strictObject({
       exponent: z.exactOptional(exponentSchema),
       frontExponent: z.exactOptional(exponentSchema),
       backExponent: z.exactOptional(exponentSchema),
-      supportMm: z.exactOptional(z.array(z.number()).length(supportDirections)).meta({
-        description:
-          "Of a curve that is no pair of superellipses: how far it reaches from the middle of the width straight across, on the line of the side seams, in 72 directions: the first to the wearer's left, the 19th to the front, the 37th to the right, the 55th to the back.",
-      }),
-      known: z.enum(["line", "between", "beyond", "off"]).meta({
-        description:
-          "line: measured on this line; between: estimated from what was measured around it; beyond: above or below all that was measured; off: below the form's lower edge.",
-      }),
+      supportMm: z.exactOptional(z.array(z.number()).check(z.length(supportDirections))).check(
+        z.meta({
+          description:
+            "Of a curve that is no pair of superellipses: how far it reaches from the middle of the width straight across, on the line of the side seams, in 72 directions: the first to the wearer's left, the 19th to the front, the 37th to the right, the 55th to the back.",
+        }),
+      ),
+      known: z.enum(["line", "between", "beyond", "off"]).check(
+        z.meta({
+          description:
+            "line: measured on this line; between: estimated from what was measured around it; beyond: above or below all that was measured; off: below the form's lower edge.",
+        }),
+      ),
     })
-    .meta({ description: "The bare form at that height." }),
-  predicted: tapeReadingSchema.meta({
-    description: "What the tape reads after the last piece, with the side seam where seamShifts puts it.",
-  }),
+    .check(z.meta({ description: "The bare form at that height." })),
+  predicted: tapeReadingSchema.check(
+    z.meta({
+      description: "What the tape reads after the last piece, with the side seam where seamShifts puts it.",
+    }),
+  ),
 });
 
 export const shortfallSchema = z.strictObject({
@@ -82,10 +96,10 @@ export const shortfallSchema = z.strictObject({
   amountMm: lengthMm,
   sense: z
     .enum(["tooLarge", "staysShort"])
-    .meta({ description: "Whether the tape reads more or less over the padded form than on the person." }),
+    .check(z.meta({ description: "Whether the tape reads more or less over the padded form than on the person." })),
   length: z
     .exactOptional(z.string())
-    .meta({ description: 'Which fixed length of the form, where "what" is "length".' }),
+    .check(z.meta({ description: 'Which fixed length of the form, where "what" is "length".' })),
   advice: z.string(),
 });
 
@@ -100,51 +114,61 @@ export const seamShiftSchema = z.strictObject({
 export const planFileSchema = z
   .strictObject({
     version: z.literal(2),
-    unit: z.enum(lengthUnits).meta({ description: "The unit of the sentences." }),
+    unit: z.enum(lengthUnits).check(z.meta({ description: "The unit of the sentences." })),
     form: z.strictObject({
-      table: z.string().nullable(),
+      table: z.nullable(z.string()),
       tableSource: z
         .exactOptional(z.strictObject({ kind: z.enum(chartKinds), title: z.string(), year: z.int() }))
-        .meta({ description: "Where the figures of that size chart were published, and what it is." }),
-      size: z.string().nullable(),
+        .check(z.meta({ description: "Where the figures of that size chart were published, and what it is." })),
+      size: z.nullable(z.string()),
       measured: z
         .array(z.enum(measurementNames))
-        .meta({ description: "What was measured on the form itself; the rest is from the size chart." }),
-      ranking: z.array(z.strictObject({ size: z.string(), shortfallMm: lengthMm, paddingMm: lengthMm })).meta({
+        .check(z.meta({ description: "What was measured on the form itself; the rest is from the size chart." })),
+      ranking: z.array(z.strictObject({ size: z.string(), shortfallMm: lengthMm, paddingMm: lengthMm })).check(
+        z.meta({
+          description:
+            "Where the tool chose the size: every size, best first, with how much the form is larger and how much is to be added, all around and all level lines together.",
+        }),
+      ),
+    }),
+    basis: z.enum(["draft", "lines"]).check(
+      z.meta({
         description:
-          "Where the tool chose the size: every size, best first, with how much the form is larger and how much is to be added, all around and all level lines together.",
+          "lines: the bare form was measured on every one of the person's lines. draft: what the tape reads there is estimated.",
       }),
-    }),
-    basis: z.enum(["draft", "lines"]).meta({
-      description:
-        "lines: the bare form was measured on every one of the person's lines. draft: what the tape reads there is estimated.",
-    }),
-    mayMissMm: lengthMm.meta({
-      description: "What the first measurements over the padding may miss by: nine in ten lie within it.",
-    }),
+    ),
+    mayMissMm: lengthMm.check(
+      z.meta({
+        description: "What the first measurements over the padding may miss by: nine in ten lie within it.",
+      }),
+    ),
     say: z
       .exactOptional(z.string())
-      .meta({ description: "Of a draft, in words: what it may miss by, and what makes it firm." }),
+      .check(z.meta({ description: "Of a draft, in words: what it may miss by, and what makes it firm." })),
     matters: z.array(
       z.strictObject({
         level: z.enum(levelNames),
         what: z.enum(["belowForm", "aboveReadings", "belowReadings"]),
-        amountMm: lengthMm.meta({ description: "How far the person's line lies beyond." }),
+        amountMm: lengthMm.check(z.meta({ description: "How far the person's line lies beyond." })),
         say: z.string(),
       }),
     ),
-    levels: z.array(levelSchema).meta({ description: "From the top down; find them by name." }),
+    levels: z.array(levelSchema).check(z.meta({ description: "From the top down; find them by name." })),
     shortfalls: z.array(shortfallSchema),
     seamShifts: z.array(seamShiftSchema),
-    shapesToCut: z.int().min(0).meta({ description: "Layers of all pieces together, each cut in its own shape." }),
+    shapesToCut: z
+      .int()
+      .check(z.minimum(0), z.meta({ description: "Layers of all pieces together, each cut in its own shape." })),
     pieces: z.array(pieceFileSchema),
-    battingAreaMm2: z.number().min(0),
-    pleaseCheck: z.array(z.string()).meta({ description: "Measurements that are possible and unusual." }),
+    battingAreaMm2: z.number().check(z.minimum(0)),
+    pleaseCheck: z.array(z.string()).check(z.meta({ description: "Measurements that are possible and unusual." })),
   })
-  .meta({
-    title: "Plan",
-    description: "The batting that makes one dress form stand in for one body. All lengths in millimeters.",
-  });
+  .check(
+    z.meta({
+      title: "Plan",
+      description: "The batting that makes one dress form stand in for one body. All lengths in millimeters.",
+    }),
+  );
 export type PlanFile = Frozen<z.infer<typeof planFileSchema>>;
 
 /** The sentences of a plan, in one language and one unit. */

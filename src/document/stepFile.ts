@@ -14,19 +14,25 @@ export const stepFileSchema = z
     version: z.literal(1),
     step: z.strictObject({
       part: z.enum(["padding"]),
-      do: z.string().meta({ description: "What is next." }),
+      do: z.string().check(z.meta({ description: "What is next." })),
       say: z.string(),
-      minutes: z.number().min(0),
+      minutes: z.number().check(z.minimum(0)),
       piece: z.exactOptional(pieceFileSchema),
       levels: z.array(z.enum(levelNames)),
-      expectedMm: byMeasurement.meta({ description: "What the tape should read, under the keys of the measurements." }),
-      toleranceMm: byMeasurement.meta({ description: "Within how much of that it is on target." }),
-      record: z.exactOptional(z.looseObject({ did: z.string() })).meta({
-        description:
-          "The entry to add to the fitting's work once the step is done; null stands where a measurement goes, a number in the fitting's unit. Only `done` has none.",
-      }),
+      expectedMm: byMeasurement.check(
+        z.meta({ description: "What the tape should read, under the keys of the measurements." }),
+      ),
+      toleranceMm: byMeasurement.check(z.meta({ description: "Within how much of that it is on target." })),
+      record: z.exactOptional(z.looseObject({ did: z.string() })).check(
+        z.meta({
+          description:
+            "The entry to add to the fitting's work once the step is done; null stands where a measurement goes, a number in the fitting's unit. Only `done` has none.",
+        }),
+      ),
     }),
-    layer: layerSchema.meta({ description: "One layer of the batting at hand, alone under a snug tape; nine in ten." }),
+    layer: layerSchema.check(
+      z.meta({ description: "One layer of the batting at hand, alone under a snug tape; nine in ten." }),
+    ),
     layers: z.array(layerSchema),
     rest: z.strictObject({
       pieces: z.array(pieceFileSchema),
@@ -37,8 +43,10 @@ export const stepFileSchema = z
           z.enum(levelNames),
           z.strictObject({ girthMm: predictedSchema, frontArcMm: predictedSchema, backArcMm: predictedSchema }),
         )
-        .meta({ description: "What the finished padding will read, with the side seam where seamShifts puts it." }),
+        .check(
+          z.meta({ description: "What the finished padding will read, with the side seam where seamShifts puts it." }),
+        ),
     }),
   })
-  .meta({ title: "Next step", description: "The one next step of a fitting. All lengths in millimeters." });
+  .check(z.meta({ title: "Next step", description: "The one next step of a fitting. All lengths in millimeters." }));
 export type StepFile = Frozen<z.infer<typeof stepFileSchema>>;

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 
 /**
  * The maker of all schemas, told before any is made to write no code of its own: it would otherwise try whether it may
