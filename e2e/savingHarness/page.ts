@@ -3,7 +3,8 @@ import { type FittingStorage, fittingStorage } from "../../src/app/storage/fitti
 import { type Desk, type OpenFitting, openFitting, openNewFitting } from "../../src/app/storage/openFitting";
 import { tabChannel } from "../../src/app/storage/tabChannel";
 import { type Offline, startOffline } from "../../src/app/offline/offlineState";
-import { type Fitting, readFitting } from "../../src/document/fitting";
+import type { Fitting } from "../../src/document/fitting";
+import { readFitting } from "../../src/document/readFitting";
 
 /**
  * A page without screens over the real storage, for tests and studies that need to look at it closely: two tabs, a full

@@ -1,5 +1,5 @@
 import { measurementNames } from "../core/body/vocabulary";
-import { fittingSchema } from "../document/fitting";
+import { fittingSchema } from "../document/fittingSchema";
 import { planFileSchema } from "../document/planFile";
 import { stepFileSchema } from "../document/stepFile";
 import { z } from "../document/strictZod";

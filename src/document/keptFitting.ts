@@ -1,5 +1,6 @@
 import type { Result } from "../core/result";
-import { type Fitting, readFitting, readFittingText } from "./fitting";
+import type { Fitting } from "./fitting";
+import { readFitting, readFittingText } from "./readFitting";
 import type { FilePath, FittingProblem } from "./fittingProblem";
 
 /** The key under which entries of the log that cannot be are kept in the file, as they were found. */

@@ -11,7 +11,8 @@ import type { FormMatter } from "../core/plan/formMatters";
 import type { KnownReadings, Plan, PlannedLevel, PlannedPiece, SeamShift, Shortfall } from "../core/plan/plan";
 import type { Millimetres } from "../core/units";
 import type { Frozen } from "./frozen";
-import { pieceFileSchema, pieceToFile, readingToFile, tapeReadingSchema, tenth } from "./pieceFile";
+import { pieceFileSchema, tapeReadingSchema } from "./pieceFileSchema";
+import { pieceToFile, readingToFile, tenth } from "./pieceFile";
 
 /**
  * The plan as an open file that any program can check: millimeters under keys that end in `Mm`, rounded to a tenth,

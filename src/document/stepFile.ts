@@ -1,7 +1,7 @@
 import { z } from "./strictZod";
 import { levelNames } from "../core/body/vocabulary";
 import type { Frozen } from "./frozen";
-import { pieceFileSchema, lengthMm } from "./pieceFile";
+import { pieceFileSchema, lengthMm } from "./pieceFileSchema";
 import { seamShiftSchema, shortfallSchema } from "./planFile";
 
 /** What the command `next` prints: the one next step of a fitting, and what is known of the batting and of the rest. */

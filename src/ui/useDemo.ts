@@ -1,8 +1,6 @@
 import { useCallback } from "react";
-import demoFile from "../../shared/demo-fitting.json";
+import { demoFitting } from "../app/demoFitting";
 import type { FittingStore } from "../app/store";
-import { assert } from "../core/result";
-import { readFitting } from "../document/fitting";
 import { shelf, tell } from "./library/shelf";
 import { goTo } from "./place";
 import { useStoreItself } from "./useStore";
@@ -12,13 +10,11 @@ import { useStoreItself } from "./useStore";
  * kept it stays where it is, and that is told.
  */
 export async function openDemo(store: FittingStore): Promise<void> {
-  const demo = readFitting(demoFile);
-  assert(demo.ok, "the demo fitting can be read");
   const { keeping } = shelf.getState();
-  if (store.getState().fitting.id !== demo.value.id) {
+  if (store.getState().fitting.id !== demoFitting.id) {
     if (keeping !== null) {
-      if ((await keeping.put(demo.value)) !== "put") return tell({ kind: "tableNotKept" });
-    } else if (store.getState().cause === "load") store.load(demo.value);
+      if ((await keeping.put(demoFitting)) !== "put") return tell({ kind: "tableNotKept" });
+    } else if (store.getState().cause === "load") store.load(demoFitting);
     else return tell({ kind: "tableNotKept" });
   }
   goTo("plan");

@@ -6,7 +6,8 @@ import type { Answered, Asked } from "../../src/app/answers/slowQuestion";
 import { apply, type Command } from "../../src/app/commands";
 import { derivation } from "../../src/app/derived";
 import { assert } from "../../src/core/result";
-import { type Fitting, readFitting, type SettledFitting } from "../../src/document/fitting";
+import type { Fitting, SettledFitting } from "../../src/document/fitting";
+import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { sampleBody, sampleForm } from "../support/sample";
 

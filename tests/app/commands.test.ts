@@ -3,7 +3,8 @@ import { describe, expect, test } from "vitest";
 import { apply, type Command, readingDraftKey } from "../../src/app/commands";
 import { measurementNames } from "../../src/core/body/vocabulary";
 import { battingRoles } from "../../src/core/material";
-import { type Fitting, readFitting, writeFitting } from "../../src/document/fitting";
+import { type Fitting, writeFitting } from "../../src/document/fitting";
+import { readFitting } from "../../src/document/readFitting";
 import { newFitting } from "../../src/ui/newFitting";
 
 const at = "2026-01-02T03:04:05.000Z";

@@ -4,7 +4,8 @@ import { coverProgress } from "../../src/app/coverProgress";
 import { doneness } from "../../src/app/doneness";
 import { isConfirmed, padProgress } from "../../src/app/padProgress";
 import { type LevelName, levelNames } from "../../src/core/body/vocabulary";
-import { type Fitting, readFitting, writeFitting } from "../../src/document/fitting";
+import { type Fitting, writeFitting } from "../../src/document/fitting";
+import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { examplePlan as plan } from "../gallery/examplePlan";
 

@@ -5,7 +5,8 @@ import { derivation } from "../../src/app/derived";
 import { levelNames } from "../../src/core/body/vocabulary";
 import { assert } from "../../src/core/result";
 import { tapeAgreement } from "../../src/core/tolerances";
-import { type Fitting, readFitting } from "../../src/document/fitting";
+import type { Fitting } from "../../src/document/fitting";
+import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { newFitting } from "../../src/ui/newFitting";
 

@@ -7,7 +7,7 @@ import { linePartName } from "../../src/core/form/linePart";
 import type { Plan } from "../../src/core/plan/plan";
 import { mm } from "../../src/core/units";
 import type { Fitting } from "../../src/document/fitting";
-import { readFitting } from "../../src/document/fitting";
+import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import first from "../../shared/demo/first.json";
 

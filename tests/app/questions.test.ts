@@ -4,7 +4,8 @@ import { derivation } from "../../src/app/derived";
 import { openQuestions, type QuestionId, questionIds } from "../../src/app/questions";
 import { levelNames } from "../../src/core/body/vocabulary";
 import { mm } from "../../src/core/units";
-import { type Fitting, readFitting } from "../../src/document/fitting";
+import type { Fitting } from "../../src/document/fitting";
+import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import threeGirths from "../../shared/demo/three-girths.json";
 

@@ -3,7 +3,8 @@ import demoFile from "../../shared/demo-fitting.json";
 import { apply, type Command } from "../../src/app/commands";
 import { derivation } from "../../src/app/derived";
 import { levelNames } from "../../src/core/body/vocabulary";
-import { type Fitting, readFitting } from "../../src/document/fitting";
+import type { Fitting } from "../../src/document/fitting";
+import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { sampleBody, sampleForm, sampleInches } from "../support/sample";
 

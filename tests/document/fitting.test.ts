@@ -9,11 +9,10 @@ import {
   type Fitting,
   fittingStep,
   newestVersion,
-  readFitting,
-  readFittingText,
   withUnit,
   writeFitting,
 } from "../../src/document/fitting";
+import { readFitting, readFittingText } from "../../src/document/readFitting";
 import { fittingMeasurements } from "../../src/document/fittingMeasurements";
 import { jsonLimits } from "../../src/document/jsonLimits";
 

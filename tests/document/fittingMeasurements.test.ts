@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { type Fitting, readFitting } from "../../src/document/fitting";
+import type { Fitting } from "../../src/document/fitting";
+import { readFitting } from "../../src/document/readFitting";
 import { fittingMeasurements } from "../../src/document/fittingMeasurements";
 
 const fitting = (change: object): Fitting => {

@@ -1,10 +1,13 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { readFitting, readFittingText, writeFitting } from "../../src/document/fitting";
+import { readFitting, readFittingText } from "../../src/document/readFitting";
+import { writeFitting } from "../../src/document/fitting";
 import { readKeptFitting, setAsideCount } from "../../src/document/keptFitting";
 import { mm } from "../../src/core/units";
-import { pieceFileSchema, readingToFile, tapeReadingSchema } from "../../src/document/pieceFile";
-import { type PieceFileV1, pieceFileV1Schema, pieceFromFileV1 } from "../../src/document/pieceFileV1";
+import { pieceFileSchema, tapeReadingSchema } from "../../src/document/pieceFileSchema";
+import { readingToFile } from "../../src/document/pieceFile";
+import { type PieceFileV1, pieceFromFileV1 } from "../../src/document/pieceFileV1";
+import { pieceFileV1Schema } from "../../src/document/pieceFileV1Schema";
 import { fittingProblemText } from "../../src/ui/text/problems";
 
 /** Pieces that cannot be, in a file from outside and in one that was saved here before they were refused. */

@@ -7,7 +7,7 @@ import { levelNames } from "../../src/core/body/vocabulary";
 import type { Plan, PlannedPiece } from "../../src/core/plan/plan";
 import { planFitting } from "../../src/core/plan/planFitting";
 import { mm, ratio } from "../../src/core/units";
-import { readFittingText } from "../../src/document/fitting";
+import { readFittingText } from "../../src/document/readFitting";
 import { fittingMeasurements } from "../../src/document/fittingMeasurements";
 import { pieceFromFile, pieceToFile } from "../../src/document/pieceFile";
 import { type PlanOrigin, type PlanWords, planFile, planFileSchema } from "../../src/document/planFile";

@@ -23,7 +23,7 @@ function countedFunctions(): () => number {
 test("reading a fitting makes no function out of text", async () => {
   vi.resetModules();
   const made = countedFunctions();
-  const { readFittingText } = await import("../../src/document/fitting");
+  const { readFittingText } = await import("../../src/document/readFitting");
   expect(readFittingText(sample).ok).toBe(true);
   expect(made()).toBe(0);
 });

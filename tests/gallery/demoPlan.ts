@@ -1,7 +1,7 @@
 import demoFile from "../../shared/demo-fitting.json";
 import { planFitting } from "../../src/core/plan/planFitting";
 import { assert } from "../../src/core/result";
-import { readFitting } from "../../src/document/fitting";
+import { readFitting } from "../../src/document/readFitting";
 import { fittingMeasurements } from "../../src/document/fittingMeasurements";
 import { largestFitting } from "../studies/benchLargest";
 

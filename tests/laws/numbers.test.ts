@@ -4,7 +4,7 @@ import { planOfFitting, planOfText } from "../../src/command/planOfText";
 import { checkMeasurements, isContradiction } from "../../src/core/body/plausibility";
 import { measurementNames } from "../../src/core/body/vocabulary";
 import { mm } from "../../src/core/units";
-import { readFitting } from "../../src/document/fitting";
+import { readFitting } from "../../src/document/readFitting";
 import { fittingFileOf, type Person } from "../support/people";
 import type { PlanFile } from "../support/planCheckerFile";
 import { anybody, chances } from "./planned";

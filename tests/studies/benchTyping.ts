@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { type Browser, chromium, type Page } from "@playwright/test";
 import { derivation } from "../../src/app/derived";
 import { levelNames } from "../../src/core/body/vocabulary";
-import { readFittingText } from "../../src/document/fitting";
+import { readFittingText } from "../../src/document/readFitting";
 import { systemChromium } from "../support/browser";
 import { largestFittingFile } from "./benchLargest";
 import { machine } from "./benchMachine";

@@ -5,7 +5,7 @@ import { readLink, shared, shareLink } from "../../src/app/share/shareLink";
 import { readRecord, sealedRecord } from "../../src/app/storage/fittingRecord";
 import { fittingText } from "../../src/app/storage/fittingText";
 import { parseLength } from "../../src/core/lengthText";
-import { readFittingText } from "../../src/document/fitting";
+import { readFittingText } from "../../src/document/readFitting";
 import { sampleFitting, sampleTitled } from "../app/storage/sampleFittings";
 
 /**

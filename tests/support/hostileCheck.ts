@@ -1,7 +1,8 @@
 import { type Derived, derivation } from "../../src/app/derived";
 import { apply } from "../../src/app/commands";
 import { doneness } from "../../src/app/doneness";
-import { type Fitting, readFitting, writeFitting } from "../../src/document/fitting";
+import { type Fitting, writeFitting } from "../../src/document/fitting";
+import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { battingProblemText, fittingProblemText, measurementProblemText } from "../../src/ui/text/problems";
 import { type HostileLog, hostileLog } from "./hostileLogs";

@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import demoFile from "../../shared/demo-fitting.json";
 import { type FittingStore, fittingStore } from "../../src/app/store";
 import { assert } from "../../src/core/result";
-import { readFitting } from "../../src/document/fitting";
+import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { LearningPart } from "../../src/ui/learning/LearningPart";
 import { LearningStrip } from "../../src/ui/learning/LearningStrip";

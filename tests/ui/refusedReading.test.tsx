@@ -4,7 +4,7 @@ import demoFile from "../../shared/demo-fitting.json";
 import { derivation } from "../../src/app/derived";
 import { type FittingStore, fittingStore } from "../../src/app/store";
 import { assert } from "../../src/core/result";
-import { readFitting } from "../../src/document/fitting";
+import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { PaddingPlace } from "../../src/ui/steps/PaddingPlace";
 import { StoreProvider } from "../../src/ui/useStore";

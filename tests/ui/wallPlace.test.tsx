@@ -2,7 +2,7 @@ import { fireEvent, render, screen } from "@testing-library/react";
 import { expect, test } from "vitest";
 import demoFile from "../../shared/demo-fitting.json";
 import { fittingStore } from "../../src/app/store";
-import { readFitting } from "../../src/document/fitting";
+import { readFitting } from "../../src/document/readFitting";
 import { StoreProvider } from "../../src/ui/useStore";
 import { WallPlace } from "../../src/ui/wall/WallPlace";
 

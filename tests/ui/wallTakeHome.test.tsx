@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { qrCode } from "../../src/app/share/qrCode";
 import { readLink, shareLink } from "../../src/app/share/shareLink";
 import { fittingStore } from "../../src/app/store";
-import { readFitting } from "../../src/document/fitting";
+import { readFitting } from "../../src/document/readFitting";
 import demoFile from "../../shared/demo-fitting.json";
 import { StoreProvider } from "../../src/ui/useStore";
 import { madeUpPeople, madeUpPerson } from "../../src/ui/wall/wallPeople";

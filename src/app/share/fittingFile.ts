@@ -1,4 +1,5 @@
-import { type Fitting, readFitting, writeFitting } from "../../document/fitting";
+import { type Fitting, writeFitting } from "../../document/fitting";
+import { readFitting } from "../../document/readFitting";
 import type { FittingProblem } from "../../document/fittingProblem";
 import { brokenJsonLimit, type JsonLimit, type JsonSize, jsonLimits, jsonSize } from "../../document/jsonLimits";
 import { err, ok, type Result } from "../../core/result";

@@ -1,5 +1,6 @@
 import { err, ok, type Result } from "../../core/result";
-import { type Fitting, readFittingText } from "../../document/fitting";
+import type { Fitting } from "../../document/fitting";
+import { readFittingText } from "../../document/readFitting";
 import type { FittingProblem } from "../../document/fittingProblem";
 import { checkSum } from "../storage/checkSum";
 import { fittingText } from "../storage/fittingText";

@@ -1,4 +1,5 @@
-import { type Fitting, newestVersion, readFitting, writeFitting } from "../../document/fitting";
+import { type Fitting, newestVersion, writeFitting } from "../../document/fitting";
+import { readFitting } from "../../document/readFitting";
 import type { FittingProblem } from "../../document/fittingProblem";
 import { readKeptFitting } from "../../document/keptFitting";
 

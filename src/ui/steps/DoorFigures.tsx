@@ -1,7 +1,6 @@
 import { useMemo } from "react";
-import demoFile from "../../../shared/demo-fitting.json";
 import { derivation } from "../../app/derived";
-import { readFitting } from "../../document/fitting";
+import { demoFitting } from "../../app/demoFitting";
 import { Drawing } from "../drawing/Drawing";
 import { standInScene, standInStages } from "../drawing/standInScene";
 import { pictureWords } from "../text/pictures";
@@ -24,9 +23,7 @@ export function DoorFigures() {
 }
 
 function madeUpScenes() {
-  const fitting = readFitting(demoFile);
-  if (!fitting.ok) return [];
-  const { planning } = derivation()(fitting.value);
+  const { planning } = derivation()(demoFitting);
   if (planning.kind === "waiting") return [];
   const { levels, pieces } = planning.plan;
   return standInStages.map((stage) => ({ stage, scene: standInScene(levels, pieces, stage) }));

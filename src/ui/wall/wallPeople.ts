@@ -6,7 +6,8 @@ import { derivation } from "../../app/derived";
 import type { PadProgress } from "../../app/padProgress";
 import { assert } from "../../core/result";
 import type { Plan } from "../../core/plan/plan";
-import { type Fitting, readFitting } from "../../document/fitting";
+import type { Fitting } from "../../document/fitting";
+import { readFitting } from "../../document/readFitting";
 
 /** The made-up people who can stand on the wall in place of anyone in the room. Nobody was measured for them. */
 const madeUpFiles: readonly { readonly title: string }[] = [first, twoSides, longBack, threeGirths];

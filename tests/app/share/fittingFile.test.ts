@@ -16,7 +16,7 @@ import { type Beside, readBeside } from "../../../src/app/share/readBeside";
 import { importSheet } from "../../../src/app/share/sheetImport";
 import { fittingStorage } from "../../../src/app/storage/fittingStorage";
 import { fittingText } from "../../../src/app/storage/fittingText";
-import { readFittingText } from "../../../src/document/fitting";
+import { readFittingText } from "../../../src/document/readFitting";
 import { keptText, memoryDrawers } from "../storage/memoryDrawers";
 import { sampleFitting, sampleTitled, sampleWithWaist } from "../storage/sampleFittings";
 

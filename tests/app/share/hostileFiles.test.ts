@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { bundleFormat, readFile } from "../../../src/app/share/fittingFile";
 import { readSheet } from "../../../src/app/share/measurementSheet";
 import { sheetSentences } from "../../../src/ui/library/fileSentences";
-import { readFittingText } from "../../../src/document/fitting";
+import { readFittingText } from "../../../src/document/readFitting";
 
 /**
  * Files made to keep a page busy: each is refused within a second of the processor's own time, however busy the machine is.

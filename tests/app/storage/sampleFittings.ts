@@ -1,4 +1,5 @@
-import { type Fitting, readFitting } from "../../../src/document/fitting";
+import type { Fitting } from "../../../src/document/fitting";
+import { readFitting } from "../../../src/document/readFitting";
 
 /** Invented people and forms to keep, damage and send round. */
 export function fittingFrom(file: unknown): Fitting {

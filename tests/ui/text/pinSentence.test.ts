@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { derivation } from "../../../src/app/derived";
-import { readFittingText } from "../../../src/document/fitting";
+import { readFittingText } from "../../../src/document/readFitting";
 import { pinSentence } from "../../../src/ui/text/pieces";
 
 /** Read aloud, "Pin back panel 2" is an order to pin something back. Seen to fail on it. */

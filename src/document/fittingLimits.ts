@@ -1,0 +1,26 @@
+/** What the file of a fitting is held to, apart from its shape. */
+export const newestVersion = 1;
+
+/** What is made ready before the first piece: the form stands firm, with whatever it will wear under the padding. */
+export const preparations = ["form"] as const;
+
+/**
+ * How long a log may be. A log that is added to here ends sooner, so that the file of it can be opened by every release
+ * and in no more time than a person waits; earlier releases let it grow, and what they saved opens.
+ */
+export const mostEntries = 1990;
+export const mostPinned = 600;
+export const mostEntriesRead = 10_000;
+
+/** Keys of a form that hold no length. */
+export const noLengths: readonly string[] = ["table", "size", "readAtBodyLines"];
+
+/** Three times the pieces of the largest plan that was seen. */
+export const mostAtOnce = 200;
+
+export const noDrafts = { body: {}, form: {}, other: {} };
+
+export const usualSettings = { roundInches: "1/8" } as const;
+
+/** The longest length a plan file may say. */
+export const longestMm = 20_000;
