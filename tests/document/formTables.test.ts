@@ -112,7 +112,7 @@ describe("tables", () => {
   });
 });
 
-/** Seen to fail with a column under another name and with a size that is a number. */
+/** Seen to fail with a column under another name. */
 test("the file of published charts has the shape that is taken for granted", () => {
   const column = z.exactOptional(z.array(z.number()));
   const table = z.strictObject({
