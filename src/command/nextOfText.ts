@@ -1,7 +1,7 @@
 import { levelNames } from "../core/body/vocabulary";
 import { isContradiction } from "../core/body/plausibility";
 import { fineStep } from "../core/lengthText";
-import type { Believed, BelievedWorth, LevelBelief } from "../core/calibration/believed";
+import type { Believed, BelievedWorth } from "../core/calibration/believed";
 import type { PlannedPiece } from "../core/plan/plan";
 import { err, ok, type Result } from "../core/result";
 import type { CurrentStep } from "../app/steps/currentStep";
@@ -95,10 +95,10 @@ function restOf({ plan, replan }: CurrentStep, words: ReturnType<typeof planWord
     shortfalls: rest.shortfalls.map((shortfall) => shortfallToFile(shortfall, words.shortfallAdvice(shortfall))),
     seamShifts: rest.seamShifts.map((shift) => seamShiftToFile(shift, words.seamShift(shift))),
     predicted: Object.fromEntries(
-      levelNames.map((name, i) => {
+      levelNames.map((name) => {
         const shift = rest.seamShifts.find(({ level }) => level === name);
         const moved = shift === undefined ? 0 : (shift.towards === "back" ? 2 : -2) * shift.perSide;
-        const { girth, frontArc, backArc } = finished[i] as LevelBelief;
+        const { girth, frontArc, backArc } = finished[name];
         return [
           name,
           {

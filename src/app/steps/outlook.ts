@@ -1,4 +1,4 @@
-import { type LevelName, levelNames, mapLevels, type MeasurementName } from "../../core/body/vocabulary";
+import { type ByLevel, type LevelName, levelNames, mapLevels, type MeasurementName } from "../../core/body/vocabulary";
 import type { LevelBelief } from "../../core/calibration/believed";
 import type { PlanInput } from "../../core/plan/basis";
 import type { Correction } from "../../core/plan/corrections";
@@ -58,10 +58,10 @@ const liesOn = (piece: Piece, places: ReadonlySet<TunePlace>): boolean =>
 const isFirstTuned = (pinned: readonly Piece[], last: readonly Piece[]): boolean =>
   pinned.length > 0 && !last.some(({ kind }) => kind === "tuning");
 
-function expectedNow(levels: readonly LevelBelief[]): Outlook["expectedNow"] {
+function expectedNow(levels: ByLevel<LevelBelief>): Outlook["expectedNow"] {
   return Object.fromEntries(
-    levelNames.flatMap((level, i) => {
-      const { girth, frontArc, backArc } = levels[i] as LevelBelief;
+    levelNames.flatMap((level) => {
+      const { girth, frontArc, backArc } = levels[level];
       return [
         [`${level}Girth`, girth.value],
         [`${level}FrontArc`, frontArc.value],

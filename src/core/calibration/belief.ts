@@ -17,6 +17,7 @@ import {
   predictor,
 } from "../learning/posterior";
 import type { BattingRole } from "../material";
+import { type ByLevel, levelNames, mapLevels } from "../body/vocabulary";
 import { mm, ratio } from "../units";
 import type { Belief, Believed, BelievedWorth, LevelBelief } from "./believed";
 import { type Evidence, type Observation, observations } from "./evidence";
@@ -32,7 +33,7 @@ export const belief = (evidence: Evidence): Belief => learn(evidence).belief;
 /** The same, with what the form would read over any pieces. */
 export interface Learned {
   readonly belief: Belief;
-  readonly over: (pieces: readonly LearnedPiece[]) => readonly LevelBelief[];
+  readonly over: (pieces: readonly LearnedPiece[]) => ByLevel<LevelBelief>;
 }
 
 export function learn(evidence: Evidence): Learned {
@@ -42,7 +43,7 @@ export function learn(evidence: Evidence): Learned {
   const learned = posterior({ ...known, readings: rows.map(readingOf) });
   const predict = predictor(learned, known.levels);
   const over = (pieces: readonly LearnedPiece[]) =>
-    evidence.stations.map((_, level) => levelBelief(learned, predict, pieces, level));
+    mapLevels((name) => levelBelief(learned, predict, pieces, levelNames.indexOf(name)));
   return {
     belief: {
       surprises,

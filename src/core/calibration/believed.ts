@@ -1,4 +1,5 @@
 import type { QuarterReadings } from "../body/levelReadings";
+import type { ByLevel } from "../body/vocabulary";
 import type { Millimetres, Ratio } from "../units";
 import type { TapeReadingName } from "./evidence";
 
@@ -37,10 +38,10 @@ export interface Surprise {
   readonly expected: Millimetres;
 }
 
-/** All that is believed after the readings so far; levels from the bust down. */
+/** All that is believed after the readings so far. */
 export interface Belief {
   readonly surprises: readonly Surprise[];
   readonly building: BelievedWorth;
   readonly finishing: BelievedWorth;
-  readonly levels: readonly LevelBelief[];
+  readonly levels: ByLevel<LevelBelief>;
 }

@@ -35,7 +35,7 @@ export function corrections(
 ): readonly Correction[] {
   return levelNames.flatMap((level, i) =>
     (["front", "back"] as const).flatMap((half): readonly Correction[] => {
-      const over = overTarget(from, learned.levels[i] as LevelBelief, level, half);
+      const over = overTarget(from, learned.levels[level], level, half);
       if (over <= tapeAgreement) return [];
       const station = from.stations[i] as LevelOutline;
       const gain = gainAt(station, start, half);

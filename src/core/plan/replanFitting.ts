@@ -37,8 +37,8 @@ export interface Replan {
   readonly now: TapeReadings;
   /** Where to rest and read the tape again. */
   readonly rest: RestingPlace;
-  /** What the tape will read with the remaining pieces on, levels from the bust down, as it is known now. */
-  readonly finished: readonly LevelBelief[];
+  /** What the tape will read with the remaining pieces on, as it is known now. */
+  readonly finished: ByLevel<LevelBelief>;
 }
 
 /**
@@ -50,8 +50,8 @@ export function replanFitting(input: PlanInput, soFar: PaddingSoFar): Replan {
   const { belief: learned, over } = learn(evidence(input, first, soFar));
   const from = soFar.rereads.length === 0 ? first : { ...first, targets: believedTargets(first, learned) };
   const start = believedStart(from, soFar, learned);
-  const targets = levelNames.map((name, level) =>
-    openTargets(from.targets[name].quarters, learned.levels[level] as LevelBelief, soFar.pinned.length > 0),
+  const targets = levelNames.map((name) =>
+    openTargets(from.targets[name].quarters, learned.levels[name], soFar.pinned.length > 0),
   );
   const shaped = () =>
     shapePieces(
@@ -79,7 +79,7 @@ export function replanFitting(input: PlanInput, soFar: PaddingSoFar): Replan {
 function believedTargets({ body, targets }: Basis, learned: Belief): ByLevel<Target> {
   return mapLevels((name) => {
     const { form, body: known } = targets[name];
-    const { bare } = learned.levels[levelNames.indexOf(name)] as LevelBelief;
+    const { bare } = learned.levels[name];
     const frontArc = measured(mm(form.frontArc.value + bare.leftFront + bare.rightFront));
     const backArc = measured(mm(form.backArc.value + bare.leftBack + bare.rightBack));
     const believed = { ...form, frontArc, backArc, girth: measured(mm(frontArc.value + backArc.value)) };
@@ -122,7 +122,7 @@ const isFresh = ({ rereads, pinned }: PaddingSoFar, level: LevelName): boolean =
 
 function believedReadings({ targets }: Basis, learned: Belief): TapeReadings {
   return mapLevels((name) => {
-    const { girth, frontArc, backArc } = learned.levels[levelNames.indexOf(name)] as LevelBelief;
+    const { girth, frontArc, backArc } = learned.levels[name];
     return shiftedReading({ girth: girth.value, frontArc: frontArc.value, backArc: backArc.value }, targets[name]);
   });
 }
@@ -147,7 +147,7 @@ function leftAsCut(
   const isTrue = stations.every((station, level) => {
     const read = tapeQuarters(station.outline, paddedThickness([...start.pinned, ...pieces], station, start.layer));
     const [offset, target] = [start.offsets[level] as QuarterReadings, targets[level] as QuarterReadings];
-    const { quarters: now } = learned.levels[level] as LevelBelief;
+    const { quarters: now } = learned.levels[levelNames[level] as LevelName];
     const isNear = (...half: readonly (keyof QuarterReadings)[]) => {
       const finished = half.reduce((sum, part) => sum + read[part] + offset[part], 0);
       const miss = half.reduce((left, part) => left - target[part], finished);
@@ -183,7 +183,7 @@ function believedStart(
   const each = stackedWorth(learned.building);
   const layer = { each, bonus: rereads.length === 0 ? 0 : learned.building.layer - each };
   const offsets = stations.map((station, level) =>
-    offsetAt(station, pieces, layer, learned.levels[level] as LevelBelief),
+    offsetAt(station, pieces, layer, learned.levels[levelNames[level] as LevelName]),
   );
   return { pinned: pieces, offsets, layer, takenIds: [...pinned.map((piece) => piece.id), ...everPinned] };
 }

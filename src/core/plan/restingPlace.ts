@@ -1,5 +1,5 @@
 import { type LevelName, levelNames } from "../body/vocabulary";
-import type { Belief, LevelBelief } from "../calibration/believed";
+import type { Belief } from "../calibration/believed";
 import type { Plan, PlannedLevel, TapeReading, TapeReadings } from "./plan";
 
 /** Where the work rests: pin so many of the remaining pieces, then read the tape at these levels. */
@@ -64,7 +64,7 @@ function isRisky(
   const level = levelNames.indexOf(name);
   const planned = plan.levels[level] as PlannedLevel;
   const share = Math.max(building.spread / building.layer, finishing.spread / finishing.layer);
-  const believed = levels[level] as LevelBelief;
+  const believed = levels[name];
   return readingNames.some((what) => {
     const spread = Math.hypot(believed[what].spread, share * (after[what] - now[what]));
     return after[what] + oneSidedNinety * spread > planned.body[what].value + mendable;

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { afterAll, describe, expect, test } from "vitest";
+import { levelNames } from "../../../src/core/body/vocabulary";
 import { belief } from "../../../src/core/calibration/belief";
 import type { BelievedWorth } from "../../../src/core/calibration/believed";
 import type { LearnedPiece } from "../../../src/core/learning/layerCounts";
@@ -64,7 +65,7 @@ describe("a reading that can tell nothing of a batting", () => {
       expect(after[role].spread).toBeCloseTo(before[role].spread, 9);
       expect(after[role].squeeze).toBeCloseTo(before[role].squeeze, 9);
     }
-    expect(after.levels[2]?.girth.value).toBeGreaterThan((before.levels[2]?.girth.value ?? 0) + 8);
+    expect(after.levels.waist.girth.value).toBeGreaterThan((before.levels.waist.girth.value ?? 0) + 8);
     expect(after.surprises).toEqual([]);
   });
 
@@ -126,7 +127,7 @@ describe("doubled layers, and two battings at once", () => {
     expect(Math.abs(after.building.layer - 9)).toBeLessThan(0.06);
     expect(Math.abs(after.finishing.layer - 4)).toBeLessThan(0.06);
     // The two press on each other: at most both whole, at least both less what a stack is believed to lose.
-    const gain = (after.levels[2]?.girth.value ?? 0) - bareGirth;
+    const gain = (after.levels.waist.girth.value ?? 0) - bareGirth;
     expect(gain).toBeLessThan(2 * Math.PI * 13);
     expect(gain).toBeGreaterThan(
       2 * Math.PI * 13 * (1 - Math.max(after.building.squeeze, after.finishing.squeeze)) - 1,
@@ -153,7 +154,7 @@ describe("a further reading", () => {
         for (const { stack, arc } of asked) {
           const pinned = stacks[stack] ?? [];
           // It says just what is believed already, so that only the certainty changes.
-          const told = belief(evidenceOf({ rereads, pinnedNow: pinned })).levels[2];
+          const told = belief(evidenceOf({ rereads, pinnedNow: pinned })).levels.waist;
           const next = read(
             arc ? { waistFrontArc: told?.frontArc.value ?? 0 } : { waistGirth: told?.girth.value ?? 0 },
             pinned,
@@ -164,10 +165,11 @@ describe("a further reading", () => {
             expect(logSpread(after[role])).toBeLessThanOrEqual(1.001 * logSpread(before[role]));
             expect(after[role].squeezeSpread).toBeLessThanOrEqual(1.001 * before[role].squeezeSpread);
           }
-          for (const [level, { girth, frontArc, backArc }] of after.levels.entries()) {
-            expect(girth.spread).toBeLessThanOrEqual(1.001 * (before.levels[level]?.girth.spread ?? 0) + 0.001);
-            expect(frontArc.spread).toBeLessThanOrEqual(1.001 * (before.levels[level]?.frontArc.spread ?? 0) + 0.001);
-            expect(backArc.spread).toBeLessThanOrEqual(1.001 * (before.levels[level]?.backArc.spread ?? 0) + 0.001);
+          for (const name of levelNames) {
+            const { girth, frontArc, backArc } = after.levels[name];
+            expect(girth.spread).toBeLessThanOrEqual(1.001 * before.levels[name].girth.spread + 0.001);
+            expect(frontArc.spread).toBeLessThanOrEqual(1.001 * before.levels[name].frontArc.spread + 0.001);
+            expect(backArc.spread).toBeLessThanOrEqual(1.001 * before.levels[name].backArc.spread + 0.001);
           }
           before = after;
           compared++;
@@ -220,7 +222,7 @@ describe("a reading that cannot be", () => {
       { name: "waistGirth", read: bareGirth - 150 },
     ]);
     expect(slipped.building.layer).toBeCloseTo(before.building.layer, 9);
-    expect(slipped.levels[2]?.girth.value).toBeCloseTo(before.levels[2]?.girth.value ?? 0, 9);
+    expect(slipped.levels.waist.girth.value).toBeCloseTo(before.levels.waist.girth.value ?? 0, 9);
   });
 
   test("a batting of half or double the packet's worth is no surprise", () => {

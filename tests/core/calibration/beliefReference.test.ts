@@ -29,7 +29,7 @@ describe("a bare level, where readings are linear: the conjugate normal", () => 
     for (const count of [0, 1, 2, 3]) {
       const readings = seen.slice(0, count);
       const rereads = readings.map((girth) => waistRead(girth, []));
-      const told = belief(evidenceOf({ rereads, bareSpreads: spreads(6, 9), readingError: 4 })).levels[2];
+      const told = belief(evidenceOf({ rereads, bareSpreads: spreads(6, 9), readingError: 4 })).levels.waist;
       const textbook = conjugate({ mean: bareGirth, spread: 6 }, readings, 4);
       expect(told?.girth.value).toBeCloseTo(textbook.mean, 1);
       expect(told?.girth.spread).toBeCloseTo(textbook.spread, 6);
@@ -39,7 +39,7 @@ describe("a bare level, where readings are linear: the conjugate normal", () => 
   test("the front arc alone: its spread before is half of the girth's and half of the halves' difference together", () => {
     const front = [bareGirth / 2 - 7, bareGirth / 2 - 1];
     const rereads = front.map((waistFrontArc) => read({ waistFrontArc }, []));
-    const told = belief(evidenceOf({ rereads, bareSpreads: spreads(6, 9), readingError: 4 })).levels[2];
+    const told = belief(evidenceOf({ rereads, bareSpreads: spreads(6, 9), readingError: 4 })).levels.waist;
     const textbook = conjugate({ mean: bareGirth / 2, spread: Math.hypot(6, 9) / 2 }, front, 4);
     expect(told?.frontArc.value).toBeCloseTo(textbook.mean, 1);
     expect(told?.frontArc.spread).toBeCloseTo(textbook.spread, 6);

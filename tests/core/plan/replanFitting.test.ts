@@ -260,8 +260,8 @@ describe("a mirrored fitting", () => {
       { ...input, body: mirrored(person) },
       { ...nothing, pinned: twins, rereads: [...tried(1.2), { pinned: twins, readings: mirrored(uneven) }] },
     );
-    expect(there.belief.levels[3]?.quarters.leftFront.value).toBeGreaterThan(
-      (there.belief.levels[3]?.quarters.rightFront.value ?? 0) + 2,
+    expect(there.belief.levels.highHip.quarters.leftFront.value).toBeGreaterThan(
+      (there.belief.levels.highHip.quarters.rightFront.value ?? 0) + 2,
     );
     expect(back.belief.building.layer).toBeCloseTo(there.belief.building.layer, 6);
     expect(layers(back.plan.pieces) / layers(there.plan.pieces)).toBeCloseTo(1, 1);
@@ -269,8 +269,8 @@ describe("a mirrored fitting", () => {
       ["leftFront", "rightFront"],
       ["leftBack", "rightBack"],
     ] as const) {
-      expect(back.belief.levels[3]?.quarters[to].value).toBeCloseTo(
-        there.belief.levels[3]?.quarters[from].value ?? 0,
+      expect(back.belief.levels.highHip.quarters[to].value).toBeCloseTo(
+        there.belief.levels.highHip.quarters[from].value ?? 0,
         4,
       );
     }
