@@ -1,8 +1,7 @@
 import { chromium, expect, type Page, test } from "@playwright/test";
 import { systemChromium } from "../tests/support/browser";
 import { rulesBroken } from "./support/rulesBroken";
-import { openDemo, readingField, row, typeGirths, unfoldPlan } from "./support/workroom";
-import { sampleBody } from "../tests/support/sample";
+import { openDemo, pinNext, row, typeGirths, unfoldPlan } from "./support/workroom";
 
 const at = (place: string) => async (page: Page) => {
   await page.goto(`/#${place}`);
@@ -52,8 +51,7 @@ const stories: { readonly [story: string]: { readonly [state: string]: (page: Pa
     },
     padding: async (page) => {
       await page.goto("/#padding");
-      await page.getByRole("button", { name: "It is pinned" }).click();
-      await readingField(page, "all around").fill(sampleBody("waistGirth", 8.25));
+      await pinNext(page);
     },
     finishing: at("finishing"),
     print: at("print"),

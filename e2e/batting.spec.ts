@@ -34,8 +34,6 @@ test("a second batting: added, mistyped, kept over a reload, said of every piece
   const all = await cards.count();
   expect(all).toBeGreaterThan(4);
   await expect(cards.filter({ hasText: /from (cotton felt|high-loft batting)[:,]/ })).toHaveCount(all);
-  await page.goto("/#padding");
-  await expect(page.locator(".next-place")).toHaveText(/Cut from (cotton felt|high-loft batting)\.$/);
   await page.goto("/#print");
   await expect(page.locator(".sheet-head").first()).toContainText("To finish: cotton felt");
 

@@ -18,7 +18,7 @@ test("a newcomer gets from the door to a plan with three girths, typed @phone @p
   await expect(page.getByText("that is enough for a plan")).toBeVisible();
   await page.getByRole("link", { name: "See the plan" }).first().click();
   await expect(heading(page, "The plan")).toBeVisible();
-  await expect(page.getByText(/^\d+ pieces of batting\. /)).toBeVisible();
+  await expect(page.getByText(/^\d+ pieces of batting, \d+ shapes to cut\. /)).toBeVisible();
   await expect(page.getByText(/measurements are estimated and drawn dashed/)).toBeVisible();
 });
 

@@ -1,6 +1,6 @@
 import { expect, type Page, test } from "@playwright/test";
 import { heading, openDemo, row } from "./support/workroom";
-import { sampleBody, sampleForm } from "../tests/support/sample";
+import { sampleForm } from "../tests/support/sample";
 
 /** Tabs on until the thing with that name has the focus; a person would do no other. */
 async function tabTo(page: Page, name: RegExp): Promise<void> {
@@ -45,20 +45,24 @@ test("the whole job from the door to the printed sheet with the keyboard alone",
   await expect(page.getByRole("radio", { name: /^Size \d+/ }).first()).toBeChecked();
 
   await page.goto("/#padding");
-  await expect(page.getByRole("button", { name: "It is pinned" })).toBeVisible();
-  await tabTo(page, /^It is pinned/);
+  await tabTo(page, /^The form is ready/);
   await page.keyboard.press("Enter");
-  await expect(page.getByRole("link", { name: /Padding 1 of \d+ pinned/ })).toBeVisible();
-
-  await tabTo(page, /^(bust|underbust|waist|high hip|full hip)$/);
-  await page.keyboard.press("ArrowRight");
-  await tabTo(page, /, all around/);
-  const reading = sampleBody("waistGirth", -6.25);
-  await page.keyboard.type(reading);
+  for (const line of ["bust line", "underbust line", "waistline", "high hip line", "full hip line"]) {
+    await expect(page.getByRole("heading", { level: 1, name: `Mark the person’s ${line}.` })).toBeFocused();
+    await tabTo(page, new RegExp(`^The ${line} is marked`));
+    await page.keyboard.press("Enter");
+  }
+  await tabTo(page, /^Leave the rest out/);
   await page.keyboard.press("Enter");
-  await expect(page.getByRole("tabpanel").getByRole("textbox").first()).toHaveValue(reading);
-  await page.keyboard.press("Escape");
+  await expect(page.getByRole("heading", { level: 1, name: "Try the batting." })).toBeFocused();
+  // A figure goes to the reading that is asked, wherever the focus is.
+  await page.keyboard.type(sampleForm("waistGirth"));
+  await page.keyboard.press("Enter");
+  await page.keyboard.type(sampleForm("waistGirth", 4.5));
+  await page.keyboard.press("Enter");
+  await expect(page.getByRole("heading", { level: 1, name: /^(Update the remaining pieces|Cut )/ })).toBeVisible();
   await page.locator("body").press("Control+z");
+  await expect(page.getByRole("heading", { level: 1, name: "Try the batting." })).toBeVisible();
 
   await page.goto("/#print");
   await expect(heading(page, "Print")).toBeVisible();
@@ -94,20 +98,15 @@ test("whatever goes away at a press leaves the focus near it, and never at the t
   await pressed("Every piece");
 
   await page.goto("/#padding");
-  await pressed("The lines are marked");
-  await pressed("Try one layer");
-  const trial = page.locator(".trial");
-  await trial.getByRole("textbox", { name: /before/ }).fill(sampleForm("waistGirth"));
-  await trial.getByRole("textbox", { name: /before/ }).press("Enter");
-  await expect(trial.getByRole("textbox", { name: /after/ })).toBeFocused();
-  await page.keyboard.type(sampleForm("waistGirth", 1.75));
-  await pressed("Save the trial");
-  const pieces = await page.locator(".padding-pins button").count();
-  expect(pieces).toBeGreaterThan(4);
-  await page.locator(".padding-pins button").nth(3).click();
+  await pressed("The form is ready");
+  for (const line of ["bust line", "underbust line", "waistline", "high hip line", "full hip line"]) {
+    await pressed(`The ${line} is marked`);
+  }
+  await pressed("Leave the rest out");
+  await pressed("Skip the trial");
+  await pressed(/^(All layers are cut|It is cut)$/);
+  await page.locator(".route-pieces button").nth(3).click();
   await pressed("Back to the next step");
-  for (let i = 0; i < pieces; i += 1) await pressed(/It is pinned|Leave it: the next pieces make it good/);
-  await expect(page.getByRole("heading", { name: /^Every piece is on/ })).toBeVisible();
 
   await page.goto("/#body");
   await row(page, "waistGirth").click();

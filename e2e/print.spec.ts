@@ -4,7 +4,7 @@ import { requiredMeasurementNames } from "../src/core/body/vocabulary";
 import type { PlanFile } from "../src/document/planFile";
 import { measurementTexts } from "../src/ui/text/measurements";
 import { pdfText, pdfWordSizes } from "./support/pdfText";
-import { openDemo, readingField, typeGirths } from "./support/workroom";
+import { openDemo, pinNext, readingField, typeGirths } from "./support/workroom";
 import { inchText, sampleBody, sampleTitle } from "../tests/support/sample";
 
 const papers = ["Letter", "A4"] as const;
@@ -13,20 +13,14 @@ const printed = async (page: Page, format: (typeof papers)[number]): Promise<rea
   pdfText(await page.pdf({ format, printBackground: true }));
 
 const pieceNames = (page: Page): Promise<readonly string[]> =>
-  page
-    .locator(".sheet-pieces tbody th")
-    .evaluateAll((cells) => cells.map((cell) => cell.firstElementChild?.textContent?.replace(/\.$/, "") ?? ""));
+  page.locator(".sheet-piece h4").evaluateAll((heads) => heads.map((head) => head.textContent ?? ""));
 
 for (const format of papers) {
-  test(`the demo is on one sheet of ${format}, overleaf where it must be, and the small cut drawings follow`, async ({
-    page,
-  }) => {
+  test(`the demo's steps are on three sides of ${format}, and the cut drawings follow`, async ({ page }) => {
     await openDemo(page, "print");
     const names = await pieceNames(page);
     expect(names.length).toBeGreaterThan(4);
     expect(await page.locator(".sheet-figures .drawing").count()).toBe(2);
-    // Two papers are usual: small cut drawings beside a padding sheet of two sides are for whoever asks.
-    await page.getByRole("checkbox", { name: /^Small cut drawings/ }).check();
     const [lines = "", ...pages] = await printed(page, format);
     // A draft begins with the lines: what each is, what the tape reads on the person there, and room for the bare form.
     expect(lines).toContain(`Level lines on the form, for ${sampleTitle}`);
@@ -36,10 +30,11 @@ for (const format of papers) {
     for (const part of ["width straight across", "depth front to back", "The form’s nape above the floor"])
       expect(lines).toContain(part);
     expect(lines).toContain(sampleBody("waistGirth"));
-    const sheets = pages.filter((text) => text.includes("Padding sheet for"));
-    // What does not fit its first side goes on overleaf, and nothing is cut off.
-    expect([1, 2]).toContain(sheets.length);
-    const small = pages.slice(sheets.length).join(" ");
+    const cuts = pages.findIndex((text) => text.includes("Small cut drawings for"));
+    // Three sides hold the whole work in letters of ten points; nothing is cut off.
+    expect(cuts).toBe(3);
+    const sheets = pages.slice(0, cuts);
+    const small = pages.slice(cuts).join(" ");
     for (const name of names) for (const text of [sheets.join(" "), small]) expect(text).toContain(name);
     // One width for every line that a layer crosses, and where its two ends lie.
     const flat = samplePieces()
@@ -52,15 +47,19 @@ for (const format of papers) {
       for (const width of widths) {
         expect(widthTexts(width).some((text) => small.includes(`${text} in at the `))).toBe(true);
       }
-    expect(pages[sheets.length]).toContain(`Small cut drawings for ${sampleTitle}`);
-    expect(pages[0]).toContain("Mark five level lines on the form, straight down from the nape: bust ");
-    expect(pages[0]).toContain("If a bra is worn under the clothes, put it on the form");
+    // Every sentence of the walk stands there, word by word, and room to write beside the act.
+    const said = await saidSteps(page);
+    expect(said.length).toBeGreaterThan(20);
+    for (const sentence of said) expect(sheets.join(" ")).toContain(sentence);
+    for (const room of ["Pins in", "pins out", "it reads", "in the end", "short by"])
+      expect(sheets.join(" ")).toContain(room);
+    expect(sheets.join(" ")).toMatch(/6 pieces, \d+ shapes to cut/);
     expect(pages[0]).toContain("This plan is a draft");
     expect(pages[0]).toContain("One layer may add about 1/4 in under the tape, a starting figure.");
     expect(pages[0]).toContain(`Padding sheet for ${sampleTitle}`);
     expect(pages[0]).toContain(sampleBody("waistGirth"));
     expect(sheets.at(-1)).toContain("Count the pins back into the dish");
-    expect(pages[0]).not.toContain("The plan");
+    expect(pages[0]).not.toContain("The plan\n");
   });
 
   test(`the largest plan goes on overleaf on ${format} and nothing of it is cut off`, async ({ page }) => {
@@ -68,15 +67,11 @@ for (const format of papers) {
     const names = await pieceNames(page);
     expect(names.length).toBeGreaterThan(5);
     await page.getByRole("checkbox", { name: /^Level lines/ }).uncheck();
-    const sheets = await page.locator(".sheet").count();
+    await page.getByRole("checkbox", { name: /Small cut drawings/ }).uncheck();
     const pages = await printed(page, format);
-    expect(pages).toHaveLength(sheets);
+    expect(pages.length).toBeGreaterThan(1);
     const all = pages.join(" ");
     for (const name of names) expect(all).toContain(name);
-    if (sheets > 1) {
-      expect(pages[0]).toContain("Continued on the next page.");
-      expect(pages[1]).toContain("continued");
-    }
     expect(pages.at(-1)).toContain("Count the pins back into the dish");
   });
 }
@@ -103,7 +98,9 @@ for (const format of papers) {
   test(`cut drawings on ${format}: every layer with its sizes, and the test square`, async ({ page }) => {
     await openDemo(page, "print");
     const names = await pieceNames(page);
-    const sizes = await page.locator(".sheet-pieces tbody td:nth-child(3)").allTextContents();
+    const sizes = (await page.locator('.sheet-piece [data-step="cut"] p').allTextContents()).map((text) =>
+      text.replace(/^Cut the .*?\. /, ""),
+    );
     await chooseOnly(page, "Cut drawings");
     const sheets = await page.locator(".sheet").count();
     const pages = await printed(page, format);
@@ -126,6 +123,10 @@ for (const format of papers) {
     for (const shown of ["underbust", "RIGHT", "at the waist", "side seam", "front waist"])
       expect(all.toLowerCase()).toContain(shown.toLowerCase());
     expect(words.length).toBeGreaterThan(500);
+    // The steps are set in ten points, and nothing beside them is so wide that the paper shrinks them.
+    const steps = words.filter((each) => each.words.includes("Carry the lines out"));
+    expect(steps.length).toBeGreaterThan(2);
+    for (const { size } of steps) expect(size).toBeGreaterThan(9.9);
     // Text is set in 8.5 points and more; a hundredth is left for rounding.
     expect(words.filter(({ size }) => size < 7.99)).toEqual([]);
   });
@@ -187,15 +188,15 @@ test("with no sheet chosen there is nothing to print, and it says so", async ({ 
 
 test("what is done already is ticked and filled in, and what a layer adds is from the tape", async ({ page }) => {
   await openDemo(page, "padding");
-  for (let i = 0; i < 3; i += 1) await page.getByRole("button", { name: "It is pinned" }).click();
-  await page.getByRole("tab", { name: "waist", exact: true }).click();
+  for (let i = 0; i < 3; i += 1) await pinNext(page);
   const reading = sampleBody("waistGirth", -3.125);
+  await page.goto("/#finishing");
+  await page.getByRole("tab", { name: "waist", exact: true }).click();
   await readingField(page, "all around").fill(reading);
   await readingField(page, "all around").press("Enter");
   await page.goto("/#print");
-  await expect(page.locator(".sheet-pieces .sheet-box svg")).toHaveCount(3);
-  await expect(page.locator(".sheet-pieces tbody tr").nth(2).locator("td").last()).toHaveText(`waist ${reading}`);
-  await expect(page.locator(".sheet-measures tbody tr").nth(2).locator("td").nth(7)).toHaveText(reading);
+  await expect(page.locator('.sheet-piece [data-step="pin"] .sheet-box svg')).toHaveCount(3);
+  await expect(page.locator(".sheet-piece").nth(2)).toContainText(`It read: waist ${reading}.`);
   await expect(page.locator(".sheet-head").first()).toContainText("from one measurement");
   await expect(page.locator(".sheet-head").first()).not.toContainText("starting figure");
 });
@@ -203,10 +204,9 @@ test("what is done already is ticked and filled in, and what a layer adds is fro
 test("printing from any other place prints the usual sheets as well", async ({ page }) => {
   await openDemo(page, "padding");
   const pages = await printed(page, "A4");
-  expect([1, 2]).toContain(pages.filter((text) => text.includes("Padding sheet for")).length);
   expect(pages[0]).toContain("Level lines on the form");
   expect(pages[1]).toContain(`Padding sheet for ${sampleTitle}`);
-  expect(pages[2] ?? "Small cut drawings for").toMatch(/Small cut drawings for|Padding sheet for .*, continued/);
+  expect(pages[4]).toContain("Small cut drawings for");
 });
 
 /** The pieces of the sample person's plan, as the command gives them. */
@@ -214,6 +214,10 @@ function samplePieces(): PlanFile["pieces"] {
   const command = ["node_modules/tsx/dist/cli.mjs", "src/command/plan.ts", "shared/demo-fitting.json"];
   return (JSON.parse(execFileSync(process.execPath, command, { encoding: "utf8" })) as PlanFile).pieces;
 }
+
+/** What the steps say on the sheet, in their order. */
+const saidSteps = async (page: Page): Promise<readonly string[]> =>
+  (await page.locator(".sheet-steps li p:first-child").allTextContents()).map((said) => said.replaceAll("\u00a0", " "));
 
 /** What a width may be written as: the file rounds both of its sides to a tenth of a millimeter. */
 const widthTexts = ({ leftMm, rightMm }: { readonly leftMm: number; readonly rightMm: number }): readonly string[] =>

@@ -11,10 +11,10 @@ const heading = (page: Page, name: string) => page.getByRole("heading", { level:
 
 /** The padding page throws whenever it is drawn. */
 const plantFailure = (page: Page) =>
-  page.route(/\/assets\/PaddingPlace-[^/]*\.js$/, (route) =>
+  page.route(/\/assets\/PaddingPage-[^/]*\.js$/, (route) =>
     route.fulfill({
       contentType: "text/javascript",
-      body: "export const PaddingPlace = () => { throw new Error('planted') };",
+      body: "export const PaddingPage = () => { throw new Error('planted') };",
     }),
   );
 

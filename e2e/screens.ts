@@ -2,6 +2,7 @@ import { mkdirSync, readdirSync, rmSync, statSync, writeFileSync } from "node:fs
 import { type BrowserContext, type CDPSession, chromium, type Page } from "@playwright/test";
 import { systemChromium } from "../tests/support/browser";
 import { builtTool } from "../tests/studies/smokeBuild";
+import { pinNext } from "./support/workroom";
 import { paperPictures } from "./support/paperPictures";
 import { sampleBody } from "../tests/support/sample";
 
@@ -73,28 +74,21 @@ const walk: readonly Screen[] = [
       while (await page.getByRole("button", { name: "Undo" }).isEnabled()) {
         await page.getByRole("button", { name: "Undo" }).click();
       }
-      await openPlace(page, "padding", ".reading-lines");
+      await openPlace(page, "padding", ".stop-slab");
     },
   },
   {
     name: "padding",
     reach: async (page) => {
-      for (let i = 0; i < 3; i += 1) await page.getByRole("button", { name: "It is pinned" }).click();
-      await page.getByRole("tab", { name: "waist" }).click();
-      await page.getByRole("textbox", { name: /waist, all around/i }).fill(sampleBody("waistGirth", -1.875));
-      await page.getByRole("textbox", { name: /waist, all around/i }).press("Enter");
-      await page.getByRole("textbox", { name: /waist, front/i }).fill(sampleBody("waistFrontArc", -0.625));
-      await learned(page);
-      // With room for all of it the picture begins at the top; a phone stays at the field, as under the hand.
-      await page.evaluate(() => {
-        if (innerWidth > 600) scrollTo(0, 0);
-      });
+      for (let i = 0; i < 3; i += 1) await pinNext(page);
+      await page.locator(".stop-at-carry-lines").waitFor();
     },
   },
   {
-    name: "padding-learning",
+    name: "padding-cut",
     reach: async (page) => {
-      await page.locator("section.learning").evaluate((section) => section.scrollIntoView());
+      await page.locator(".stop-slab").click();
+      await page.locator(".stop-at-cut").waitFor();
     },
   },
   { name: "finishing", reach: (page) => openPlace(page, "finishing", heading("Finishing")) },
@@ -246,11 +240,6 @@ async function openPlace(page: Page, place: string, sign: string): Promise<void>
   // A phone folds some of it away, so being there has to do.
   await page.locator("main").locator(sign).first().waitFor({ state: "attached" });
   if (place === "demo") await page.waitForURL(/#plan$/);
-}
-
-/** What the tape has taught is worked out after the screen is shown. */
-async function learned(page: Page): Promise<void> {
-  await page.locator(".learning-strip[aria-busy=false]").waitFor();
 }
 
 function report(): void {

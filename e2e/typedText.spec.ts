@@ -46,8 +46,8 @@ test("and when the page is loaded anew the very moment it says they are saved", 
   await expect(row(page, "bustGirth")).toContainText("35 1");
 });
 
-test("a reading of the padded form as well", async ({ page }) => {
-  await openDemo(page, "padding");
+test("a measurement over the cover as well", async ({ page }) => {
+  await openDemo(page, "finishing");
   await page.getByRole("tab", { name: "waist" }).click();
   await readingField(page, "front").fill("17 and something");
   await page.getByRole("tab", { name: "bust", exact: true }).click();

@@ -49,3 +49,30 @@ test("a body of the form’s own size needs nothing, and is told so", async ({ p
   await expect(heading(page, "The plan")).toBeVisible();
   await expect(page.getByText(/nothing to add|pieces? of batting/).first()).toBeVisible();
 });
+
+test("a form bust of 97 typed in inches is asked about on the form, and one tap puts it right; a larger form is told first", async ({
+  page,
+}) => {
+  await typeGirths(page, ["36", "30", "39"]);
+  await page.goto("/#form");
+  for (const [name, label, text] of [
+    ["bustGirth", "Bust, all around", "97"],
+    ["waistGirth", "Waist, all around", "26"],
+    ["fullHipGirth", "Full hip, all around", "36"],
+  ] as const) {
+    const field = page.getByRole("textbox", { name: label });
+    if (!(await field.isVisible())) await row(page, name).click();
+    await field.fill(text);
+    await field.press("Enter");
+  }
+  await expect(page.getByText(/97\sin reads like centimeters typed as inches/).first()).toBeVisible();
+  await page
+    .getByRole("button", { name: /centimeters/ })
+    .first()
+    .click();
+  await page.goto("/#plan");
+  const cannot = page.getByText(/The form is .*\sin larger than the person at the bust/);
+  await expect(cannot).toBeVisible();
+  const [limit, lead] = [await cannot.boundingBox(), await page.locator(".lead").first().boundingBox()];
+  expect(limit?.y ?? 1e9).toBeLessThan(lead?.y ?? 0);
+});

@@ -2,19 +2,23 @@ import { expect, test, type Page } from "@playwright/test";
 import { rulesBroken } from "./support/rulesBroken";
 import { heading, openDemo } from "./support/workroom";
 
-/** Past the marking of the lines, which comes first, to the bare form. */
+/** Past what comes before, to the trial: the first step with the tape on the form. */
 const openWall = async (page: Page) => {
   await page.goto("/#wall");
   await expect(page.locator(".wall-lines")).toBeVisible();
-  await page.keyboard.press("PageDown");
+  for (let i = 0; i < 3; i += 1) await page.keyboard.press("PageDown");
   await expect(page.locator(".wall-table")).toBeVisible();
 };
 
-test("the class sees how a line is marked first, from the back row, and no distance of a covered person @projector", async ({
+test("the class sees how a line is marked, from the back row, and no distance of a covered person @projector", async ({
   page,
 }) => {
   await page.goto("/#wall");
-  await expect(page.getByRole("heading", { level: 1, name: "Mark the person’s lines on the form" })).toBeVisible();
+  await expect(page.getByRole("heading", { level: 1, name: "Make the form ready." })).toBeVisible();
+  await page.keyboard.press("PageDown");
+  await expect(
+    page.getByRole("heading", { level: 1, name: "Mark the person’s level lines on the form." }),
+  ).toBeVisible();
   const { words, overflow } = await page.evaluate(async () => {
     await document.fonts.ready;
     const stage = document.querySelector(".wall");
@@ -48,8 +52,7 @@ test("without a fitting a made-up person stands on the wall, readable from the b
   page,
 }) => {
   await openWall(page);
-  await page.keyboard.press("PageDown");
-  await expect(page.getByText("Piece 1 of")).toBeVisible();
+  await expect(page.getByText("Step 4 of")).toBeVisible();
   // Digits of the figures' face are seven tenths of the type size high; ask the browser rather than trust it.
   const heights = await page.evaluate(async () => {
     await document.fonts.ready;
@@ -76,34 +79,81 @@ test("without a fitting a made-up person stands on the wall, readable from the b
   expect(Math.max(...overflow)).toBeLessThanOrEqual(0);
 });
 
-test("nothing lies over anything else at any step @projector", async ({ page }) => {
-  await openWall(page);
-  for (let step = 0; step < 4; step += 1) {
-    const [head, table, controls] = await Promise.all(
-      [".wall-pins", ".wall-table", ".wall-controls"].map((part) => page.locator(part).boundingBox()),
+test("at every step nothing lies over anything else, nothing is cut off, and all of it is read from the back row @projector", async ({
+  page,
+}) => {
+  await page.goto("/#wall");
+  await expect(page.locator(".wall-lines")).toBeVisible();
+  const steps = Number(/of (\d+)/.exec((await page.locator(".wall-count").textContent()) ?? "")?.[1]);
+  expect(steps).toBeGreaterThan(20);
+  const headlines: string[] = [];
+  for (let step = 0; step < steps; step += 1) {
+    headlines.push((await page.getByRole("heading", { level: 1 }).textContent()) ?? "");
+    const [head, stage, foot] = await Promise.all(
+      [".wall-head", ".wall-stage", ".wall-foot"].map((part) => page.locator(part).boundingBox()),
     );
-    expect((head?.y ?? 0) + (head?.height ?? 0)).toBeLessThanOrEqual(table?.y ?? 0);
-    expect((table?.y ?? 0) + (table?.height ?? 0)).toBeLessThanOrEqual(controls?.y ?? 0);
+    const said = headlines.at(-1) ?? "";
+    expect((head?.y ?? 0) + (head?.height ?? 0), said).toBeLessThanOrEqual(stage?.y ?? 0);
+    expect((stage?.y ?? 0) + (stage?.height ?? 0), said).toBeLessThanOrEqual(foot?.y ?? 0);
+    const { small, over } = await page.evaluate(() => {
+      const shown = [...document.querySelectorAll(".wall-head *, .wall-stage *, .wall-foot *")].filter(
+        (part) =>
+          !["title", "desc"].includes(part.tagName) &&
+          part.closest(".unseen") === null &&
+          [...part.childNodes].some((node) => node.nodeType === 3 && node.textContent?.trim() !== ""),
+      );
+      const sizeOf = (part: Element) =>
+        part.closest("svg") === null
+          ? Number.parseFloat(getComputedStyle(part).fontSize)
+          : part.getBoundingClientRect().height;
+      return {
+        small: shown.filter((part) => sizeOf(part) < innerHeight / 40).map(({ textContent }) => textContent),
+        over: Math.max(
+          document.documentElement.scrollHeight - innerHeight,
+          ...[...document.querySelectorAll(".wall, .wall-stage > *")].map(
+            (part) => part.scrollHeight - part.clientHeight,
+          ),
+        ),
+      };
+    });
+    const isProjector = (page.viewportSize()?.width ?? 0) === 1920;
+    if (isProjector) expect(small, said).toEqual([]);
+    if (isProjector) expect(over, said).toBeLessThanOrEqual(1);
     await page.keyboard.press("ArrowRight");
   }
+  expect(headlines.at(-1)).toBe("The padding is done.");
+  for (const act of [
+    "Cut the",
+    "Stack the",
+    "Pin the",
+    "Carry the lines",
+    "Measure every",
+    "Slip in the",
+    "Baste what",
+  ])
+    expect(
+      headlines.some((headline) => headline.startsWith(act)),
+      act,
+    ).toBe(true);
 });
 
-test("the clicker moves it, and the difference shrinks until the tape says there", async ({ page }) => {
+test("the clicker moves it, step by step, and at the last measurement the tape says there", async ({ page }) => {
   await openWall(page);
-  await page.keyboard.press("3");
-  const bare = page.locator(".wall-strip-batting").first();
-  const start = Number(await bare.getAttribute("width"));
-  await page.keyboard.press("End");
-  await expect(page.getByRole("row", { name: /^around/ })).toContainText("on target");
-  expect(Number(await bare.getAttribute("width"))).toBeGreaterThan(start);
-  await page.keyboard.press("PageUp");
-  await page.keyboard.press("Home");
-  await expect(page.getByRole("heading", { level: 1, name: "Mark the person’s lines on the form" })).toBeVisible();
+  const title = page.getByRole("heading", { level: 1 });
+  const next = await page.locator(".wall-next strong").textContent();
   await page.getByRole("button", { name: "Next step" }).click();
-  await expect(page.getByRole("heading", { level: 1, name: "The bare form" })).toBeVisible();
-  await page.getByRole("button", { name: "Next step" }).click();
+  await expect(title).toHaveText(next ?? "");
+  await expect(page.locator(".wall-facts")).toContainText(/in (long|wide), [\d\s/]+in high/);
+  await expect(page.locator(".wall-foot")).toContainText(/should read/);
   await page.keyboard.press(" ");
-  await expect(page.getByText("Piece 2 of")).toBeVisible();
+  await expect(title).toHaveText(/^(Stack|Pin) the/);
+  await page.keyboard.press("Home");
+  await expect(title).toHaveText("Make the form ready.");
+  await page.keyboard.press("End");
+  await expect(title).toHaveText("The padding is done.");
+  for (let i = 0; i < 3; i += 1) await page.keyboard.press("PageUp");
+  await page.keyboard.press("3");
+  await expect(page.getByRole("row", { name: /^around/ })).toContainText("on target");
 });
 
 test("an own fitting comes on covered and is left as it was; a made-up person is one key away", async ({ page }) => {

@@ -1,12 +1,11 @@
 import type { LengthUnit } from "../core/lengthText";
 import { assertNever } from "../core/result";
-import type { LevelName, MeasurementName } from "../core/body/vocabulary";
+import { type LevelName, type MeasurementName, measurementNames } from "../core/body/vocabulary";
 import type { BattingRole } from "../core/material";
 import type { Millimetres } from "../core/units";
 import {
   entryLength,
   isLogFull,
-  type preparations,
   withUnit,
   type BattingEntry,
   type Drafts,
@@ -17,7 +16,6 @@ import {
   type FormEntries,
   type WorkEntry,
 } from "../document/fitting";
-import type { PieceFile } from "../document/pieceFile";
 import { rereadAs, type SlippedReadings } from "./rereadAs";
 import { restPlannedAnew } from "./restPlannedAnew";
 
@@ -38,7 +36,6 @@ export type Command =
       readonly line?: { readonly level: LevelName; readonly depth: Millimetres };
       readonly at: string;
     }
-  | { readonly does: "prepare"; readonly what: (typeof preparations)[number]; readonly at: string }
   | { readonly does: "markLine"; readonly level: LevelName; readonly depth: Millimetres; readonly at: string }
   | { readonly does: "reread"; readonly slipped: SlippedReadings }
   | { readonly does: "draft"; readonly of: DraftOwner; readonly key: string; readonly text: string | null }
@@ -51,17 +48,8 @@ export type Command =
   | { readonly does: "nameBatting"; readonly role: BattingRole; readonly name: string }
   | { readonly does: "setLayer"; readonly role: BattingRole; readonly text: string }
   | { readonly does: "changeFinishingBatting"; readonly batting: BattingEntry | null }
-  | { readonly does: "pin"; readonly piece: PieceFile; readonly at: string }
-  | { readonly does: "unpin"; readonly pieceId: string; readonly at: string }
-  | { readonly does: "replan"; readonly at: string }
-  | {
-      readonly does: "trim";
-      readonly pieceId: string;
-      readonly level: LevelName;
-      readonly eachSideMm: number;
-      readonly at: string;
-    }
-  | { readonly does: "tryLayer"; readonly trial: Extract<WorkEntry, { readonly did: "trial" }> }
+  /** A step that was done, as the log tells it; texts that were still being typed for it are its own now. */
+  | { readonly does: "record"; readonly entry: WorkEntry }
   | { readonly does: "setReadingError"; readonly text: string }
   | { readonly does: "leaveOut"; readonly entry: number }
   | { readonly does: "ignore"; readonly readings: readonly UnusedReading[] };
@@ -96,8 +84,6 @@ function applied(fitting: Fitting, command: Command): Fitting {
       return measure(fitting, command.whose, command.name, command.text);
     case "read":
       return read(fitting, command);
-    case "prepare":
-      return withWork(fitting, { did: "prepared", what: command.what, at: command.at });
     case "markLine":
       return withWork(fitting, { did: "marked", belowNapeMm: depthOfLine(command), at: command.at });
     case "reread":
@@ -122,18 +108,8 @@ function applied(fitting: Fitting, command: Command): Fitting {
       return setLayer(fitting, command.role, command.text);
     case "changeFinishingBatting":
       return changeFinishingBatting(fitting, command.batting);
-    case "pin":
-      return withWork(fitting, { did: "pinned", piece: command.piece, at: command.at });
-    case "unpin":
-      return withWork(fitting, { did: "unpinned", pieceId: command.pieceId, at: command.at });
-    case "replan":
-      return withWork(fitting, { did: "replanned", at: command.at });
-    case "trim": {
-      const { pieceId, level, eachSideMm, at } = command;
-      return withWork(fitting, { did: "trimmed", pieceId, level, eachSideMm, at });
-    }
-    case "tryLayer":
-      return isLogFull(fitting.work) ? fitting : withWork(withoutTrialDrafts(fitting), command.trial);
+    case "record":
+      return isLogFull(fitting.work) ? fitting : withWork(withoutDraftsOf(fitting, command.entry), command.entry);
     case "setReadingError":
       return entryLength(command.text, fitting.unit).ok ? { ...fitting, readingError: command.text } : fitting;
     case "leaveOut":
@@ -187,8 +163,9 @@ const depthOfLine = ({ level, depth }: { readonly level: LevelName; readonly dep
   [level]: Math.round(depth * 10) / 10,
 });
 
-/** Where the text of a reading still being typed is kept. */
+/** Where the text of a reading still being typed is kept: of the bare form and of the cover, and of the padding. */
 export const readingDraftKey = (name: MeasurementName): string => `reading.${name}`;
+export const paddedDraftKey = (name: MeasurementName): string => `padded.${name}`;
 
 function withDraft(fitting: Fitting, of: DraftOwner, key: string, text: string | null): Fitting {
   const texts = fitting.drafts[of];
@@ -231,8 +208,15 @@ function withBatting(fitting: Fitting, role: BattingRole, change: Partial<Battin
 /** Where the two readings of a trial are kept while they are typed. */
 export const trialDraftKeys = { before: "trial.before", after: "trial.after" } as const;
 
-const withoutTrialDrafts = (fitting: Fitting): Fitting =>
-  Object.values(trialDraftKeys).reduce((rest, key) => withDraft(rest, "other", key, null), fitting);
+function withoutDraftsOf(fitting: Fitting, entry: WorkEntry): Fitting {
+  const keys =
+    entry.did === "trial"
+      ? Object.values(trialDraftKeys)
+      : entry.did === "measured"
+        ? measurementNames.filter((name) => name in entry.readings).map(paddedDraftKey)
+        : [];
+  return keys.reduce((rest, key) => withDraft(rest, "other", key, null), fitting);
+}
 
 /**
  * A reading that was a slip is taken out of the log. What was read before the rest was last planned anew stays: pieces were

@@ -11,7 +11,7 @@ import { type FittingMeasurements, fittingMeasurements } from "../document/fitti
 import type { FittingProblem } from "../document/fittingProblem";
 import { bareEntries, type MeasuredEntry } from "../document/formLines";
 import { formTables } from "../document/formTables";
-import { type MadeOf, madeOf } from "./cutPieces";
+import { bustNearWaist } from "./bustNearWaist";
 import { type Learning, learning, planInForce } from "./learning";
 import { type PadProgress, padProgress } from "./padProgress";
 import { onceAsked, remembered } from "./remembered";
@@ -29,6 +29,8 @@ export interface Derived {
   /** The sizes of the form's table for this body, best first; empty without a table or a body. */
   readonly ranking: readonly RankedSize[];
   readonly planning: Planning;
+  /** What the plan is made from; null while there is none. */
+  readonly input: PlanInput | null;
   /** Readings over the padding that this form with these pieces on cannot give: kept in the log and left out of everything else. */
   readonly impossible: readonly ImpossibleReading[];
   readonly progress: PadProgress | null;
@@ -39,8 +41,6 @@ export interface Derived {
   readonly learning: () => Learning | null;
   /** How the belief in the worth of a layer came about, worked out when somebody asks. */
   readonly worth: () => WorthHistory | null;
-  /** What the pieces of a plan made anew can be made of. */
-  readonly madeOf: () => readonly MadeOf[];
   /** The one next step of the padding. */
   readonly step: () => CurrentStep | null;
 }
@@ -86,12 +86,11 @@ export function derivation(): (fitting: SettledFitting) => Derived {
   );
   const histories = worthHistories();
   const askedOf = remembered(
-    ({ first, planning, input, read, fitting }: Asked) => [first, planning, input, read, fitting.work, fitting.unit],
-    (asked): Pick<Derived, "learning" | "worth" | "madeOf" | "step"> => ({
+    ({ planning, input, read, fitting }: Underway) => [planning, input, read, fitting.work, fitting.unit],
+    (asked): Pick<Derived, "learning" | "worth" | "step"> => ({
       step: onceAsked(() => stepOfWork(asked)),
       learning: onceAsked(() => learningOfWork(asked)),
       worth: onceAsked(() => worthOfWork(asked, histories)),
-      madeOf: onceAsked(() => madeOfCut(asked)),
     }),
   );
   const impossibleOf = remembered(
@@ -115,8 +114,8 @@ export function derivation(): (fitting: SettledFitting) => Derived {
     const planning = planOf({ planning: first, input, read, fitting });
     const impossible = impossibleOf({ planning, input, read, fitting });
     const progress = progressOf({ planning, impossible, fitting });
-    const asked = askedOf({ first, planning, input, read, fitting });
-    return together({ lengths: read.lengths, problems, ranking, planning, impossible, progress, ...asked });
+    const asked = askedOf({ planning, input, read, fitting });
+    return together({ lengths: read.lengths, problems, ranking, planning, input, impossible, progress, ...asked });
   };
 }
 
@@ -152,10 +151,6 @@ interface Underway {
   readonly read: ReadLengths;
   readonly fitting: SettledFitting;
 }
-interface Asked extends Underway {
-  /** The plan before anything was planned anew. */
-  readonly first: Planning;
-}
 interface Planned {
   readonly planning: Planning;
   readonly impossible: readonly ImpossibleReading[];
@@ -170,11 +165,14 @@ function readLengths(fitting: SettledFitting): ReadLengths {
 function problemsOfLengths({ lengths, entries }: ReadLengths): FittingProblems {
   if (lengths === null) return { entries, measurements: [], batting: [] };
   const { body, form, batting, finishingBatting } = lengths;
+  // Of a form whose size the tool chooses, what was measured of it is held against itself; its chart gives the rest.
   const ofForm =
-    form.kind === "known" ? checkMeasurements(formAsRead(form.measurements, form.lines, null), "form") : [];
+    form.kind === "known"
+      ? checkMeasurements(formAsRead(form.measurements, form.lines, null), "form")
+      : checkMeasurements(form.measured, "form").filter(({ code }) => code !== "missing");
   return {
     entries,
-    measurements: [...checkMeasurements(body, "body"), ...ofForm],
+    measurements: [...checkMeasurements(body, "body"), ...bustNearWaist(body), ...ofForm],
     batting: [batting, ...(finishingBatting ? [finishingBatting] : [])].flatMap(checkBatting),
   };
 }
@@ -232,11 +230,6 @@ function worthOfWork(
   histories: ReturnType<typeof worthHistories>,
 ): WorthHistory | null {
   return input === null || lengths === null ? null : histories(input, fitting, lengths.readingError);
-}
-
-function madeOfCut({ first, planning, input, read: { lengths }, fitting }: Asked): readonly MadeOf[] {
-  if (first.kind === "waiting" || planning.kind === "waiting" || input === null || lengths === null) return [];
-  return madeOf(first.plan, planning.plan, input, fitting, lengths.readingError);
 }
 
 /** The form a plan is for; the same one however often the rest is planned anew. */

@@ -3,11 +3,10 @@ import { mostReadings } from "../core/calibration/belief";
 import type { Piece } from "../core/padding/piece";
 import type { PlanInput } from "../core/plan/basis";
 import type { Plan, PlannedPiece } from "../core/plan/plan";
-import { type PlanChange, planChange } from "../core/plan/planChange";
 import { type Replan, replanFitting } from "../core/plan/replanFitting";
 import { type Millimetres, mm } from "../core/units";
 import type { AnyPieceFile } from "../document/fitting";
-import { basisOf, replay, type Replayed, type Work } from "./replay";
+import { replay, type Replayed, type Work } from "./replay";
 
 /**
  * What the tape has taught so far, and the plan that would follow from it. Nothing changes under a person's hands: the plan in force is
@@ -17,10 +16,6 @@ export interface Learning {
   readonly replan: Replan;
   /** How many tape readings the belief rests on, trials and their bare readings included. */
   readonly readingCount: number;
-  /** Whether anything was read since the plan in force was made. */
-  readonly isNews: boolean;
-  /** What a new plan would change of the pieces that are left. */
-  readonly change: PlanChange;
 }
 
 /** The plan in force: the first plan, or, once the rest was planned anew, what was pinned then and the plan made there. */
@@ -33,18 +28,19 @@ export function planInForce(first: Plan, input: PlanInput, fitting: Work, readin
       .slice(0, at)
       .flatMap((entry) => (entry.did === "pinned" ? [[entry.piece.id, entry.piece] as const] : [])),
   );
-  return atReplans.reduce((inForce, { pinned, rereads, cut, everPinned }) => {
-    const left = cutOf(leftOf(inForce, pinned), cut);
-    const replan = replanFitting(input, { pinned, rereads, cut: left, everPinned, readingError });
-    return joined(loggedPieces(pinned, files), replan);
-  }, first);
+  return atReplans.reduce(
+    (inForce, then) => joined(loggedPieces(then.pinned, files), replanAt(inForce, input, then, readingError)),
+    first,
+  );
 }
 
 /** What would be planned now, from all the work so far. */
 export function replanNow(inForce: Plan, input: PlanInput, fitting: Work, readingError: Millimetres): Replan {
-  const { pinned, rereads, cut, everPinned } = replay(input, fitting, readingError).now;
-  const left = cutOf(leftOf(inForce, pinned), cut);
-  return replanFitting(input, { pinned, rereads, cut: left, everPinned, readingError });
+  return replanAt(inForce, input, replay(input, fitting, readingError).now, readingError);
+}
+
+function replanAt(inForce: Plan, input: PlanInput, { cut, ...then }: Replayed, readingError: Millimetres): Replan {
+  return replanFitting(input, { ...then, cut: cutOf(leftOf(inForce, then.pinned), cut), readingError });
 }
 
 /** Pieces that are left and known to be cut; a log that tells of no steps, as older ones, takes all of them for cut. */
@@ -53,17 +49,13 @@ const cutOf = (left: readonly PlannedPiece[], cut: Replayed["cut"]): readonly Pl
 
 /** What was learned by all the work so far; null while nothing has been read. */
 export function learning(inForce: Plan, input: PlanInput, fitting: Work, readingError: Millimetres): Learning | null {
-  const { pinned, rereads } = replay(input, fitting, readingError).now;
+  const { rereads } = replay(input, fitting, readingError).now;
   if (rereads.length === 0) return null;
-  const left = leftOf(inForce, pinned);
   const replan = replanNow(inForce, input, fitting, readingError);
-  const lastReplan = fitting.work.findLastIndex((entry) => entry.did === "replanned");
   const readingCount = rereads.reduce((count, { readings }) => count + Object.keys(readings).length, 0);
   return {
     replan,
     readingCount: Math.min(readingCount, mostReadings),
-    isNews: fitting.work.slice(lastReplan + 1).some((entry) => entry.did === "measured" || entry.did === "trial"),
-    change: planChange(left, replan.plan.pieces, basisOf(input).drops, input.batting, replan.belief.building),
   };
 }
 

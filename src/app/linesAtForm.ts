@@ -30,7 +30,7 @@ export type LinesStep =
   | { readonly do: "prepare" }
   | { readonly do: "mark"; readonly level: LevelName }
   | { readonly do: "read"; readonly level: LevelName; readonly part: LinePart }
-  /** A piece lies on the form already, or all is read, here or before the fitting was begun. */
+  /** The work has gone on, or all is read or passed over, here or before the fitting was begun. */
   | { readonly do: "done" };
 
 export function linesAtForm(plan: Plan, { work, unit, form }: Pick<Fitting, "work" | "unit" | "form">): LinesAtForm {
@@ -44,7 +44,7 @@ export function linesAtForm(plan: Plan, { work, unit, form }: Pick<Fitting, "wor
     const isMarked = isSameLine(marked[level], depth) || read.girth !== undefined;
     return { level, depth, isMarked, read };
   });
-  const isKnown = form.readAtBodyLines === true || !isBare(work);
+  const isKnown = form.readAtBodyLines === true || !isBare(work) || arePassedOver(work);
   return { lines, next: isKnown ? { do: "done" } : nextStep(work, lines) };
 }
 
@@ -55,6 +55,17 @@ function nextStep(work: Fitting["work"], lines: readonly LineAtForm[]): LinesSte
   const [open] = openParts(lines);
   return open === undefined ? { do: "done" } : { do: "read", ...open };
 }
+
+/** Nobody is asked again for what was left out, nor once the work has gone on. */
+const arePassedOver = (work: Fitting["work"]): boolean =>
+  work.some(
+    (entry, at) =>
+      entry.did === "trial" ||
+      entry.did === "cut" ||
+      (entry.did === "measured" &&
+        Object.keys(entry.readings).length === 0 &&
+        work.slice(0, at).some(({ did }) => did === "marked")),
+  );
 
 /** One reading of one line. */
 export interface LineReadingAsked {

@@ -58,9 +58,6 @@ const names: { readonly [id in QuestionId]: readonly MeasurementName[] } = {
   formDepths: [],
 };
 
-/** The measurements that answer a question of the body, in the order they are asked for. */
-export const questionNames = (id: QuestionId): readonly MeasurementName[] => names[id];
-
 export interface Known {
   readonly body: Measurements;
   /** What was read of the form itself. */

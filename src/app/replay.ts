@@ -20,6 +20,8 @@ export interface Replayed {
   readonly cut: ReadonlySet<string> | null;
   /** Ids of all pieces that ever lay on the form. */
   readonly everPinned: readonly string[];
+  /** Whether the trial was passed over. */
+  readonly isUntried: boolean;
 }
 
 /** A reading that this form with these pieces on cannot give: the entry of the log, what was read (mm) and what can be. */
@@ -47,12 +49,13 @@ export function replay(input: PlanInput, { work, unit }: Work, readingError: Mil
   let cut: ReadonlySet<string> | null = null;
   const everPinned = new Set<string>();
   let isChanged = true;
+  let isUntried = false;
   const rereads: Reread[] = [];
   const atReplans: Replayed[] = [];
   const impossible: ImpossibleReading[] = [];
   for (const [entry, step] of work.entries()) {
     if (step.did === "replanned") {
-      if (isChanged) atReplans.push({ pinned, rereads: [...rereads], cut, everPinned: [...everPinned] });
+      if (isChanged) atReplans.push({ pinned, rereads: [...rereads], cut, everPinned: [...everPinned], isUntried });
       isChanged = false;
       continue;
     }
@@ -65,11 +68,12 @@ export function replay(input: PlanInput, { work, unit }: Work, readingError: Mil
     pinned = pinnedAfter(pinned, step, input);
     cut = cutAfter(cut, step);
     if (step.did === "pinned") everPinned.add(step.piece.id);
+    if (step.did === "trial") isUntried = step.before === undefined || step.after === undefined;
     isChanged = true;
   }
   return {
     atReplans: atReplans.slice(-mostReplans),
-    now: { pinned, rereads, cut, everPinned: [...everPinned] },
+    now: { pinned, rereads, cut, everPinned: [...everPinned], isUntried },
     impossible,
   };
 }

@@ -2,10 +2,13 @@ import { levelNames } from "../core/body/vocabulary";
 import { isContradiction } from "../core/body/plausibility";
 import { fineStep } from "../core/lengthText";
 import type { Believed, BelievedWorth } from "../core/calibration/believed";
+import { pieceBatting } from "../core/padding/piece";
 import type { PlannedPiece } from "../core/plan/plan";
 import { err, ok, type Result } from "../core/result";
-import type { CurrentStep } from "../app/steps/currentStep";
+import { onTarget } from "../core/tolerances";
+import { type CurrentStep, piecesNamed } from "../app/steps/currentStep";
 import { type Derived, derivation } from "../app/derived";
+import { shortfallCause } from "../app/shortfallCause";
 import { stepMinutes } from "../app/steps/stepMinutes";
 import { type RecordWords, stepRecord } from "../app/steps/stepRecord";
 import { type Fitting, fittingStep } from "../document/fitting";
@@ -13,7 +16,8 @@ import { readFittingText } from "../document/readFitting";
 import { pieceToFile, tenth } from "../document/pieceFile";
 import { seamShiftToFile, shortfallToFile } from "../document/planFile";
 import type { StepFile } from "../document/stepFile";
-import { pieceName, planWords } from "../ui/text/plan";
+import { twoBattingNames } from "../ui/text/batting";
+import { planWords } from "../ui/text/plan";
 import { battingProblemText, fittingProblemText, measurementProblemText } from "../ui/text/problems";
 import { stepSentence } from "../ui/text/steps";
 
@@ -25,8 +29,9 @@ export function nextOfText(text: string): Result<StepFile, readonly string[]> {
     : err(fitting.problem.map((problem) => fittingProblemText(problem, fineStep.cm)));
 }
 
-export function nextOfFitting(fitting: Fitting): Result<StepFile, readonly string[]> {
-  const derived = derivation()(fitting);
+/** Whoever asks again and again gives a derivation, which remembers. */
+export function nextOfFitting(fitting: Fitting, derive = derivation()): Result<StepFile, readonly string[]> {
+  const derived = derive(fitting);
   const current = derived.step();
   return current === null ? err(problemSentences(derived, fitting)) : ok(stepFile(current, fitting));
 }
@@ -44,15 +49,18 @@ function stepFile({ step, plan, replan }: CurrentStep, fitting: Fitting): StepFi
   const lengths = fittingStep(fitting);
   const words = planWords(lengths);
   const record = stepRecord(step, { plan, fitting, words });
-  const pinned = fitting.work.flatMap((entry) => (entry.did === "pinned" ? [entry.piece] : []));
-  const pieces = [...replan.plan.pieces, ...plan.pieces].map((piece) => ({ id: piece.id, name: pieceName(piece) }));
   const expected = Object.entries(step.expected).map(([name, value]) => [name, tenth(value)] as const);
   return {
     version: 1,
     step: {
       part: "padding",
       do: step.do,
-      say: stepSentence(step, { lengths, levels: plan.levels, pieces: [...pinned, ...pieces] }),
+      say: stepSentence(step, {
+        lengths,
+        levels: plan.levels,
+        pieces: piecesNamed({ plan, replan }, fitting),
+        cutFrom: cutFrom(fitting),
+      }),
       minutes: stepMinutes(step),
       ...(step.piece === null ? {} : { piece: toFile(step.piece, plan.levels, words) }),
       levels: [...step.levels],
@@ -65,8 +73,12 @@ function stepFile({ step, plan, replan }: CurrentStep, fitting: Fitting): StepFi
   };
 }
 
-/** Within 1/4 in is on target: nobody's tape at home tells closer (mm). */
-const onTarget = 6;
+/** Which of two battings a piece is cut from; of one there is nothing to say. */
+function cutFrom({ batting, finishingBatting }: Fitting): (piece: PlannedPiece) => string | null {
+  if (finishingBatting === undefined) return () => null;
+  const names = twoBattingNames(batting.name, finishingBatting.name);
+  return (piece) => names[pieceBatting(piece)];
+}
 
 const toFile = (piece: PlannedPiece, levels: CurrentStep["plan"]["levels"], words: RecordWords) =>
   pieceToFile(piece, words.pieceName(piece), words.piecePlace(piece, levels));
@@ -88,11 +100,18 @@ function layersOf({ building, finishing }: CurrentStep["replan"]["belief"], fitt
 
 const hundredth = (length: number): number => Math.round(100 * length) / 100;
 
-function restOf({ plan, replan }: CurrentStep, words: ReturnType<typeof planWords>): StepFile["rest"] {
-  const { plan: rest, finished } = replan;
+/** Steps after which nothing more is pinned. */
+const endings: ReadonlySet<CurrentStep["step"]["do"]> = new Set(["baste", "look", "read-all", "done"]);
+
+function restOf({ step, plan, replan }: CurrentStep, words: ReturnType<typeof planWords>): StepFile["rest"] {
+  const { plan: rest } = replan;
+  const isOver = endings.has(step.do);
+  const finished = isOver ? replan.belief.levels : replan.finished;
   return {
-    pieces: rest.pieces.map((piece) => toFile(piece, plan.levels, words)),
-    shortfalls: rest.shortfalls.map((shortfall) => shortfallToFile(shortfall, words.shortfallAdvice(shortfall))),
+    pieces: (isOver ? [] : rest.pieces).map((piece) => toFile(piece, plan.levels, words)),
+    shortfalls: rest.shortfalls.map((shortfall) =>
+      shortfallToFile(shortfall, words.shortfallAdvice(shortfall, shortfallCause(rest, shortfall))),
+    ),
     seamShifts: rest.seamShifts.map((shift) => seamShiftToFile(shift, words.seamShift(shift))),
     predicted: Object.fromEntries(
       levelNames.map((name) => {

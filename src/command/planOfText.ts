@@ -1,3 +1,4 @@
+import { bustNearWaist } from "../app/bustNearWaist";
 import type { Measurements } from "../core/body/measurements";
 import { checkMeasurements, isContradiction, type MeasurementProblem } from "../core/body/plausibility";
 import { checkBatting } from "../core/checkBatting";
@@ -11,8 +12,10 @@ import { type Fitting, fittingStep } from "../document/fitting";
 import { readFittingText } from "../document/readFitting";
 import { type FormOfFitting, fittingMeasurements } from "../document/fittingMeasurements";
 import { formTables } from "../document/formTables";
+import { startingBatting } from "../document/startingBatting";
 import { tenth } from "../document/pieceFile";
 import { type PlanFile, planFile } from "../document/planFile";
+import { battingWords } from "../ui/text/batting";
 import { planWords } from "../ui/text/plan";
 import { battingProblemText, fittingProblemText, measurementProblemText } from "../ui/text/problems";
 
@@ -32,7 +35,7 @@ export function planOfFitting(fitting: Fitting): Result<PlanFile, readonly strin
 
   const { body, batting, finishingBatting } = lengths.value;
   const { lines } = lengths.value.form;
-  const ofBody = checkMeasurements(body, "body");
+  const ofBody = [...checkMeasurements(body, "body"), ...bustNearWaist(body)];
   const chosen = formFor(lengths.value.form, ofBody.some(isContradiction) ? null : body, batting);
   const problems = [...ofBody, ...(chosen ? checkMeasurements(formAsRead(chosen.form, lines, null), "form") : [])];
   const told = (kind: MeasurementProblem["severity"]): readonly string[] =>
@@ -63,10 +66,19 @@ export function planOfFitting(fitting: Fitting): Result<PlanFile, readonly strin
       shortfallMm: tenth(shortfallTotal),
       paddingMm: tenth(paddingTotal),
     })),
-    pleaseCheck: told("pleaseCheck"),
+    pleaseCheck: [
+      ...(isStartingBatting(fitting) ? [battingWords.startsWith(fitting.batting.name)] : []),
+      ...told("pleaseCheck"),
+    ],
   };
   return ok(planFile(plan, planWords(fittingStep(fitting)), origin));
 }
+
+/** Whether nobody has said which batting there is. */
+const isStartingBatting = ({ batting, unit }: Fitting): boolean => {
+  const { name, layerThickness } = startingBatting(unit);
+  return batting.name === name && batting.layerThickness === layerThickness;
+};
 
 interface ChosenForm {
   readonly form: Measurements;

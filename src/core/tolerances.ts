@@ -4,14 +4,14 @@ import { type Millimetres, mm, type Ratio, ratio } from "./units";
  * Every tolerance of the core, with its unit, its reason and who may use it. A new one needs a physical fact behind it.
  */
 
-/** How closely the simulated tape must read back what was measured when a section is solved. Tapes are read to 1 mm. */
-export const sectionReadBack: Millimetres = mm(0.5);
-
 /**
  * A planned reading that differs from the body's by no more than this agrees with it; what stays beyond is told as a
  * shortfall. Half the 5 mm to which a tape is read at home, rounded up. Used by the plan and its checks.
  */
 export const tapeAgreement: Millimetres = mm(3);
+
+/** A reading within 1/4 in of the person's is right: nobody's tape at home tells closer. Used by the steps of the work. */
+export const onTarget: Millimetres = mm(6);
 
 /**
  * How far the side seam may be re-marked on each side of the padded form. A seam is a mark, not a place on the body, but
@@ -24,15 +24,6 @@ export const leastSeamShift: Millimetres = mm(1);
 
 /** An estimated arc of the form may move by this many of its spreads before anything else gives way (95 of 100 forms). */
 export const arcMovesBySpreads: Ratio = ratio(2);
-
-/** The narrowest and shortest piece a hand can place and pin. Common practice, no source. Used by the padding. */
-export const pinnableWidth: Millimetres = mm(40);
-
-/** The loop that shapes the padding stops when every quarter of the tape reads within this of its target. */
-export const shapingPrecision: Millimetres = mm(0.4);
-
-/** An even layer is given as a round if the last of it is at most this share of a layer missing, as batting is never that even. */
-export const roundRemainder: Ratio = ratio(0.05);
 
 /**
  * How far readings that should sum to another may miss it: front and back against the girth, left and right against the

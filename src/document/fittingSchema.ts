@@ -1,3 +1,4 @@
+import { startingBatting } from "./startingBatting";
 import { z } from "./strictZod";
 import { type LevelName, levelNames, measurementNames, type MeasurementName } from "../core/body/vocabulary";
 import { lengthUnits } from "../core/lengthText";
@@ -195,7 +196,11 @@ export const knownShape = {
   changedAt: moment,
   body: entriesSchema.check(z.meta({ description: "The person." })),
   form: formSchema,
-  batting: battingSchema,
+  batting: z._default(battingSchema, startingBatting("cm")).check(
+    z.meta({
+      description: "The batting it is built with. Left out, the plan is for a usual one, of which little is known.",
+    }),
+  ),
   finishingBatting: z
     .exactOptional(battingSchema)
     .check(z.meta({ description: "A second, thinner batting to finish with." })),

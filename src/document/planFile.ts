@@ -179,7 +179,8 @@ export interface PlanWords {
   /** That the plan is a draft, and what it may miss by. */
   readonly draft: (mayMiss: Millimetres) => string;
   readonly formMatter: (matter: FormMatter) => string;
-  readonly shortfallAdvice: (shortfall: Shortfall) => string;
+  /** Told by what makes the tape read too much there: the form itself, or the padding on it. */
+  readonly shortfallAdvice: (shortfall: Shortfall, cause: "form" | "padding") => string;
   readonly seamShift: (shift: SeamShift) => string;
 }
 
@@ -216,7 +217,7 @@ export const planFile = (plan: Plan, words: PlanWords, origin: PlanOrigin): Plan
     say: words.formMatter(matter),
   })),
   levels: plan.levels.map((level) => levelToFile(level, origin)),
-  shortfalls: plan.shortfalls.map((shortfall) => shortfallToFile(shortfall, words.shortfallAdvice(shortfall))),
+  shortfalls: plan.shortfalls.map((shortfall) => shortfallToFile(shortfall, words.shortfallAdvice(shortfall, "form"))),
   seamShifts: plan.seamShifts.map((shift) => seamShiftToFile(shift, words.seamShift(shift))),
   shapesToCut: plan.shapesToCut,
   pieces: plan.pieces.map((piece) => pieceToFile(piece, words.pieceName(piece), words.piecePlace(piece, plan.levels))),

@@ -8,6 +8,7 @@ import { brokenJsonLimit, jsonLimits } from "./jsonLimits";
 import { isSlip, nearestName } from "./nearestName";
 import { withKeysOfToday } from "./olderKeys";
 import { pieceFileSchema } from "./pieceFileSchema";
+import { startingBatting } from "./startingBatting";
 import type { z } from "./strictZod";
 
 /** Reads a fitting from the text of a file, which may be anyone's. */
@@ -37,13 +38,19 @@ export function readFitting(given: unknown): Result<Fitting, readonly FittingPro
   if (typeof version === "number" && version > newestVersion) {
     return err([{ path: ["version"], code: "newerVersion", got: version, newest: newestVersion }]);
   }
-  const read = fittingSchema.safeParse(file);
+  const read = fittingSchema.safeParse(withStartingBatting(file));
   const slips = typeof file === "object" && file !== null ? misspeltKeys(Object.keys(file)) : [];
   if (!read.success) return err([...slips, ...fittingProblems(read.error, file, knownKeysAt)]);
 
   const fitting = fittingOf(read.data);
   const problems = [...slips, ...unreadableEntries(fitting), ...piecesAtOnce(fitting)];
   return problems.length > 0 ? err(problems) : ok(fitting);
+}
+
+/** A file that names no batting starts with the usual one, in its own unit. */
+function withStartingBatting(file: unknown): unknown {
+  if (typeof file !== "object" || file === null || Array.isArray(file) || "batting" in file) return file;
+  return { ...file, batting: startingBatting("unit" in file && file.unit === "in" ? "in" : "cm") };
 }
 
 function fittingOf(file: z.infer<typeof fittingSchema>): Fitting {

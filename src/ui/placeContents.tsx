@@ -14,7 +14,7 @@ const latePages = {
   body: latePage(() => import("./steps/BodyPlace").then(({ BodyPlace }) => BodyPlace)),
   form: latePage(() => import("./steps/FormPlace").then(({ FormPlace }) => FormPlace)),
   plan: latePage(() => import("./steps/PlanPlace").then(({ PlanPlace }) => PlanPlace)),
-  padding: latePage(() => import("./steps/PaddingPlace").then(({ PaddingPlace }) => PaddingPlace)),
+  padding: latePage(() => import("./pages/padding/PaddingPage").then(({ PaddingPage }) => PaddingPage)),
   finishing: latePage(() => import("./steps/FinishingPlace").then(({ FinishingPlace }) => FinishingPlace)),
   print: latePage(() => import("./print/PrintPlace").then(({ PrintPlace }) => PrintPlace)),
   wall: latePage(() => import("./wall/WallPlace").then(({ WallPlace }) => WallPlace)),

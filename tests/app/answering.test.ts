@@ -16,8 +16,8 @@ assert(read.ok, "the demo fitting can be read");
 const demo = read.value;
 const at = "2026-01-02T03:04:05.000Z";
 const trial: Command = {
-  does: "tryLayer",
-  trial: {
+  does: "record",
+  entry: {
     did: "trial",
     batting: "bonded batting",
     level: "waist",
@@ -32,7 +32,7 @@ const { planning } = derive(demo);
 assert(planning.kind === "planned", "the demo can be planned");
 const pins = planning.plan.pieces
   .slice(0, 3)
-  .map((piece): Command => ({ does: "pin", piece: pieceToFile(piece, "", ""), at }));
+  .map((piece): Command => ({ does: "record", entry: { did: "pinned", piece: pieceToFile(piece, "", ""), at } }));
 const underWay: Fitting = [trial, ...pins].reduce(apply, demo);
 const further = apply(underWay, { does: "read", name: "waistGirth", text: sampleBody("waistGirth", -2), at });
 
@@ -69,11 +69,9 @@ describe("beside the page", () => {
     const answers = answering(() => worker);
     for (const fitting of [underWay, further]) {
       const derived = derive(fitting);
-      const asked = (["learning", "worth", "madeOf"] as const).map((question) =>
-        answers.ask(question, derived, fitting),
-      );
+      const asked = (["learning", "worth", "step"] as const).map((question) => answers.ask(question, derived, fitting));
       worker.work();
-      expect(await Promise.all(asked)).toEqual([derived.learning(), derived.worth(), derived.madeOf()]);
+      expect(await Promise.all(asked)).toEqual([derived.learning(), derived.worth(), derived.step()]);
       expect(derived.learning()).not.toBeNull();
     }
   });

@@ -13,7 +13,8 @@ const at = "2026-01-02T03:04:05.000Z";
 const bare = readFitting({ version: 1, unit: "cm", body: {}, form: {}, batting: { name: "", layerThickness: "6 mm" } });
 if (!bare.ok) throw new Error("an empty fitting can be read");
 const allOn: Fitting = plan.pieces.reduce(
-  (fitting, piece) => apply(fitting, { does: "pin", piece: pieceToFile(piece, "", ""), at }),
+  (fitting, piece) =>
+    apply(fitting, { does: "record", entry: { did: "pinned", piece: pieceToFile(piece, "", ""), at } }),
   bare.value,
 );
 const last = plan.pieces[plan.pieces.length - 1];
@@ -53,7 +54,7 @@ describe("over the cover", () => {
 
   test("a piece taken off since means that the cover was off", () => {
     const read = readLevel(underIt, "waist", "cover");
-    expect(readLevels(apply(read, { does: "unpin", pieceId: last.id, at }))).toEqual([]);
+    expect(readLevels(apply(read, { does: "record", entry: { did: "unpinned", pieceId: last.id, at } }))).toEqual([]);
   });
 
   test("is kept in the file", () => {

@@ -83,7 +83,10 @@ describe("what is remembered", () => {
     ).planning;
     expect(bare.kind === "planned" && bare.plan.levels[2]?.form.girth.value).toBeCloseTo(30 * 25.4, 0);
     expect(bare.kind === "planned" && bare.plan.levels[2]?.known).toBe("line");
-    const padded = apply(demo, { does: "pin", piece: pieceToFile(piece, "", ""), at: "2026-01-02T03:04:05Z" });
+    const padded = apply(demo, {
+      does: "record",
+      entry: { did: "pinned", piece: pieceToFile(piece, "", ""), at: "2026-01-02T03:04:05Z" },
+    });
     const before = derive(padded);
     const after = derive(apply(padded, { does: "read", name: "waistGirth", text: "30", at: "2026-01-02T03:04:05Z" }));
     expect(after.planning).toBe(before.planning);

@@ -34,7 +34,7 @@ function walked(fitting: Fitting): { readonly fitting: Fitting; readonly done: r
     const { lines, next } = linesAtForm(plan, now);
     if (next.do === "done") break;
     done.push(next.do);
-    if (next.do === "prepare") now = apply(now, { does: "prepare", what: "form", at });
+    if (next.do === "prepare") now = apply(now, { does: "record", entry: { did: "prepared", what: "form", at } });
     else {
       const depth = lines.find(({ level }) => level === next.level)?.depth ?? mm(0);
       if (next.do === "mark") now = apply(now, { does: "markLine", level: next.level, depth, at });
@@ -99,7 +99,10 @@ describe("the work on the bare form", () => {
     const plan = planOf(fitting);
     const [piece] = plan.pieces;
     if (piece === undefined) throw new Error("the sample person needs no piece");
-    const pinned = apply(fitting, { does: "pin", piece: pieceToFile(piece, "piece", "place"), at });
+    const pinned = apply(fitting, {
+      does: "record",
+      entry: { did: "pinned", piece: pieceToFile(piece, "piece", "place"), at },
+    });
     expect(linesAtForm(plan, pinned).next).toEqual({ do: "done" });
     expect(linesAtForm(plan, { ...fitting, form: { ...fitting.form, readAtBodyLines: true } }).next).toEqual({
       do: "done",

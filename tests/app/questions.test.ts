@@ -77,7 +77,10 @@ describe("what can still be asked", () => {
     const { planning } = derivation()(start());
     const [piece] = planning.kind === "planned" ? planning.plan.pieces : [];
     if (piece === undefined) throw new Error("the sample person needs no piece");
-    const pinned = apply(start(), { does: "pin", piece: pieceToFile(piece, "piece", "place"), at });
+    const pinned = apply(start(), {
+      does: "record",
+      entry: { did: "pinned", piece: pieceToFile(piece, "piece", "place"), at },
+    });
     expect(ids(pinned)).not.toContain("formLines");
   });
 });

@@ -22,7 +22,10 @@ function planned(fitting: Fitting) {
 const first = planned(bare);
 const padded: Fitting = first.plan.pieces.reduce(
   (fitting, piece) =>
-    apply(fitting, { does: "pin", piece: pieceToFile(piece, "", ""), at: "2026-01-10T10:00:00.000Z" }),
+    apply(fitting, {
+      does: "record",
+      entry: { did: "pinned", piece: pieceToFile(piece, "", ""), at: "2026-01-10T10:00:00.000Z" },
+    }),
   bare,
 );
 const waist = (text: string): Command => ({ does: "measure", whose: "body", name: "waistGirth", text });
@@ -63,9 +66,8 @@ describe("a body measured again under pinned pieces", () => {
     });
     expect([replans(padded), replans(once), replans(twice)]).toEqual([0, 1, 1]);
     const pinned = apply(twice, {
-      does: "pin",
-      piece: pieceToFile(first.plan.pieces[0] as never, "", ""),
-      at: "2026-06-01",
+      does: "record",
+      entry: { did: "pinned", piece: pieceToFile(first.plan.pieces[0] as never, "", ""), at: "2026-06-01" },
     });
     expect(replans(apply(pinned, waist(sampleBody("waistGirth", 2.25))))).toBe(2);
   });
@@ -73,7 +75,10 @@ describe("a body measured again under pinned pieces", () => {
   test("is not said where nothing is pinned, or nothing of the plan changed", () => {
     expect(replans(apply(bare, waist(larger)))).toBe(0);
     const all = first.plan.pieces.map(({ id }) => id);
-    const off = all.reduce((fitting, pieceId) => apply(fitting, { does: "unpin", pieceId, at: "2026-02-01" }), padded);
+    const off = all.reduce(
+      (fitting, pieceId) => apply(fitting, { does: "record", entry: { did: "unpinned", pieceId, at: "2026-02-01" } }),
+      padded,
+    );
     expect(replans(apply(off, waist(larger)))).toBe(0);
     const others: readonly Command[] = [
       waist(sampleBody("waistGirth")),

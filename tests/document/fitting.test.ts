@@ -89,7 +89,7 @@ describe("files that do not, and why", () => {
       { ...handWritten, unit: "ft" },
       { path: ["unit"], code: "notAllowed", got: "ft", expected: ["cm", "in", "mm"] },
     ],
-    ["a batting forgotten", { ...handWritten, batting: undefined }, { path: [], code: "missing", key: "batting" }],
+    ["a form forgotten", { ...handWritten, form: undefined }, { path: [], code: "missing", key: "form" }],
     [
       "a thickness forgotten",
       { ...handWritten, batting: { name: "wadding" } },

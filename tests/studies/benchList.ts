@@ -119,7 +119,9 @@ function paddedRecords(): readonly FittingRecord[] {
     const bare: Fitting = { ...read.value, work: [] };
     const { planning } = derivation()(bare);
     if (planning.kind !== "planned") return [bare];
-    const pins = planning.plan.pieces.map((piece) => ({ does: "pin", piece: pieceToFile(piece, "", ""), at }) as const);
+    const pins = planning.plan.pieces.map(
+      (piece) => ({ does: "record", entry: { did: "pinned", piece: pieceToFile(piece, "", ""), at } }) as const,
+    );
     return [0, ...pins.keys()].map((most) => pins.slice(0, most).reduce<Fitting>(apply, bare));
   });
   return Array.from({ length: count }, (_, i) => {

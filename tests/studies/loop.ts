@@ -1,51 +1,64 @@
-import { drawRoom, type JobWalk, type Shortcuts, walkJob } from "../support/jobWalk";
-import { people } from "../support/people";
-import { chance } from "../support/peopleChance";
+import { fork } from "node:child_process";
+import { fileURLToPath } from "node:url";
+import type { JobWalk } from "../support/jobWalk";
+import { loopRows, walkOf } from "./loopRows";
 
 /**
- * Whole jobs walked with the next step alone, for made-up people whose batting, form, hands and tape are not what the tool
- * takes them for, and how near they end.
+ * Whole jobs walked with the next step alone, for made-up people and true shapes whose batting, form, hands and tape are
+ * not what the tool takes them for, and how near they end. Two processes walk; each row is printed once its jobs are done.
  *
- *   npm run study:loop -- [how many jobs] [first job]
+ *   npm run study:loop -- [how many jobs a row] [first job]
  */
-const [count = "60", first = "0"] = process.argv.slice(2);
+const [count = "16", first = "0", part] = process.argv.slice(2);
+const processes = 2;
 const say = (line = "") => process.stdout.write(`${line}\n`);
-const crowd = people(3 * Number(count) + 300).filter(({ formKind }) => formKind === "measured");
-const arcs = crowd.filter(({ care }) => care === "all-arcs");
-const quarters = crowd.filter(({ care }) => care === "left-and-right");
 
-interface Kind {
-  readonly title: string;
-  readonly everybody: typeof crowd;
-  readonly clumsy: number;
-  readonly shortcuts: Shortcuts;
+/** What a row needs to know of a job: it goes from process to process. */
+type Walked = Omit<JobWalk, "steps" | "last"> & { readonly steps: number };
+interface Told {
+  readonly row: number;
+  readonly walked: Walked;
 }
 
-const kinds: readonly Kind[] = [
-  { title: "with trial, form read on the lines", everybody: arcs, clumsy: 1, shortcuts: {} },
-  { title: "without trial", everybody: arcs, clumsy: 1, shortcuts: { trial: false } },
-  { title: "form never read bare", everybody: arcs, clumsy: 1, shortcuts: { lines: false } },
-  { title: "left and right apart", everybody: quarters, clumsy: 1, shortcuts: {} },
-  { title: "hands twice as bad", everybody: arcs, clumsy: 2, shortcuts: {} },
-];
+if (part === undefined) await lead();
+else walkPart(Number(part));
 
-say(
-  "| job | within 6 mm | within 12 | p95 | worst | intervals hold | layer's holds | readings | steps | pieces | excused |",
-);
-say("|---|---|---|---|---|---|---|---|---|---|---|");
-for (const { title, everybody, clumsy, shortcuts } of kinds) {
-  const walks = Array.from({ length: Number(count) }, (_, i) => {
-    const person = everybody[(Number(first) + i) % everybody.length];
-    if (person === undefined) throw new Error("nobody to pad for");
-    return walkJob(person, drawRoom(chance(90_000 + Number(first) + i), clumsy), shortcuts);
+function walkPart(mine: number): void {
+  for (const [row, kind] of loopRows.entries()) {
+    for (let job = mine; job < Number(count); job += processes) {
+      const { steps, last: _, ...walk } = walkOf(kind, Number(first) + job);
+      process.send?.({ row, walked: { ...walk, steps: steps.length } } satisfies Told);
+    }
+  }
+}
+
+async function lead(): Promise<void> {
+  say(
+    "| job | within 6 mm | within 12 | p95 | worst | intervals hold | layer's holds | readings over the padding | of the bare form and trial | steps | pieces | excused | the form does not allow |",
+  );
+  say("|---|---|---|---|---|---|---|---|---|---|---|---|---|");
+  const walks = loopRows.map((): Walked[] => []);
+  const parts = Array.from({ length: processes }, (_, i) => {
+    const child = fork(fileURLToPath(import.meta.url), [count, first, String(i)]);
+    child.on("message", (message) => {
+      const { row, walked } = message as Told;
+      const own = walks[row] as Walked[];
+      own.push(walked);
+      if (own.length === Number(count)) say(line(loopRows[row]?.title ?? "", own));
+    });
+    return new Promise<void>((done, failed) => {
+      child.on("exit", (code) => (code === 0 ? done() : failed(new Error(`a walker ended with ${String(code)}`))));
+    });
   });
-  say(row(title, walks));
+  await Promise.all(parts);
 }
 
-function row(title: string, walks: readonly JobWalk[]): string {
+function line(title: string, walks: readonly Walked[]): string {
   const misses = walks.flatMap((walk) => walk.misses.map(({ miss }) => Math.abs(miss)));
-  const excused = walks.reduce((sum, walk) => sum + walk.excused, 0);
-  const middle = (of: (walk: JobWalk) => number) => `${at(walks.map(of), 0.5)}, ${at(walks.map(of), 1)}`;
+  const sum = (of: (walk: Walked) => number) => walks.reduce((total, walk) => total + of(walk), 0);
+  const all = misses.length + sum(({ excused }) => excused);
+  const share = (part: number) => `${((100 * part) / Math.max(1, all)).toFixed(1)} %`;
+  const middle = (of: (walk: Walked) => number) => `${at(walks.map(of), 0.5)}, ${at(walks.map(of), 1)}`;
   const cells = [
     title,
     percent(misses.map((miss) => miss <= 6)),
@@ -55,9 +68,11 @@ function row(title: string, walks: readonly JobWalk[]): string {
     percent(walks.flatMap(({ held }) => held)),
     percent(walks.map(({ heldLayer }) => heldLayer)),
     middle(({ readings }) => readings),
-    middle(({ steps }) => steps.length),
+    middle(({ bareReadings }) => bareReadings),
+    middle(({ steps }) => steps),
     middle(({ pieces }) => pieces),
-    percent([...misses.map(() => false), ...Array.from({ length: excused }, () => true)]),
+    share(sum(({ excused }) => excused)),
+    share(sum(({ impossible }) => impossible)),
   ];
   return `| ${cells.join(" | ")} |`;
 }

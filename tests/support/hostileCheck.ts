@@ -94,11 +94,13 @@ function followed(log: HostileLog, fitting: Fitting, derive: (fitting: Fitting) 
     return { came: "waiting", ...nothing, faults: unsaid(log, sentences) };
   }
   const learning = derived.learning();
-  const answers = [derived, doneness(planning.plan, progress), learning, derived.worth(), derived.madeOf()];
+  const answers = [derived, doneness(planning.plan, progress), learning, derived.worth(), derived.step()];
   const next = progress.next;
   const further =
-    next === null ? fitting : apply(fitting, { does: "pin", piece: pieceToFile(next, "next", ""), at: "now" });
-  const again = derive(apply(further, { does: "replan", at: "now" }));
+    next === null
+      ? fitting
+      : apply(fitting, { does: "record", entry: { did: "pinned", piece: pieceToFile(next, "next", ""), at: "now" } });
+  const again = derive(apply(further, { does: "record", entry: { did: "replanned", at: "now" } }));
   const slips = log.slips;
   const missed = slips - impossible.filter(({ entry }) => isSlip(log, entry)).length;
   return {

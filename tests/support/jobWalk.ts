@@ -1,4 +1,6 @@
+import { derivation } from "../../src/app/derived";
 import { nextOfFitting } from "../../src/command/nextOfText";
+import type { Section } from "../../src/core/body/section";
 import { sectionOfLengths } from "../../src/core/body/sectionOfLengths";
 import { sectionReading } from "../../src/core/body/sectionReading";
 import { type LevelName, levelNames } from "../../src/core/body/vocabulary";
@@ -7,6 +9,7 @@ import { type Outline, sectionOutline } from "../../src/core/geometry/outline";
 import type { Layer } from "../../src/core/padding/layer";
 import { addLayer, type Laid, type LevelOutline } from "../../src/core/padding/layerThickness";
 import { tapeQuarters } from "../../src/core/tape/tape";
+import { tapeAgreement } from "../../src/core/tolerances";
 import { mm, ratio } from "../../src/core/units";
 import { type Fitting, pieceFromWork, type WorkEntry } from "../../src/document/fitting";
 import { readFitting } from "../../src/document/readFitting";
@@ -45,11 +48,14 @@ export function drawRoom(chance: Chance, clumsy = 1): Room {
 
 export interface JobWalk {
   readonly steps: readonly StepFile["step"]["do"][];
-  /** Readings of the padded form, the bare form and the trial. */
+  /** Readings over the padding, and of the bare form with the trial's two. */
   readonly readings: number;
+  readonly bareReadings: number;
   readonly pieces: number;
   readonly misses: readonly { readonly level: LevelName; readonly what: TapePart; readonly miss: number }[];
+  /** Readings that the plan says it cannot meet, and of all readings those that the true form does not allow. */
   readonly excused: number;
+  readonly impossible: number;
   /** Whether each nine-in-ten interval at the end held what the tape truly reads. */
   readonly held: readonly boolean[];
   readonly heldLayer: boolean;
@@ -63,29 +69,44 @@ type TapePart = (typeof tapeParts)[number];
 export interface Shortcuts {
   readonly trial?: boolean;
   readonly lines?: boolean;
+  /** So many readings are taken over the padding, no more. */
+  readonly mostReadings?: number;
 }
+
+/** The form as it truly is at a depth below the nape. */
+export type TrueForm = (depthBelowNape: number) => Section;
 
 export const mostSteps = 400;
 
 type Next = (fitting: Fitting) => ReturnType<typeof nextOfFitting>;
 
-export function walkJob(person: Person, room: Room, shortcuts: Shortcuts = {}, nextOf: Next = nextOfFitting): JobWalk {
+/** One derivation for a whole job, as a screen has it: what did not change is not worked out again. */
+function steadily(): Next {
+  const derive = derivation();
+  return (fitting) => nextOfFitting(fitting, derive);
+}
+
+/** Who is padded for: as a fitting file tells, and the form where it is truly another than the file lets think. */
+export type Padded = Pick<Person, "body" | "form" | "batting"> & { readonly trueForm?: TrueForm };
+
+export function walkJob(person: Padded, room: Room, shortcuts: Shortcuts = {}, nextOf: Next = steadily()): JobWalk {
   const read = readFitting(fittingFileOf(person));
   if (!read.ok) throw new Error(JSON.stringify(read.problem));
   let fitting: Fitting = read.value;
   const hands = new Hands(person, room);
   const steps: StepFile["step"]["do"][] = [];
-  let readings = 0;
+  let [readings, bareReadings] = [0, 0];
   for (;;) {
     const next = nextOf(fitting);
     if (!next.ok) throw new Error(next.problem.join(" "));
     const { step } = next.value;
     steps.push(step.do);
-    if (step.do === "done") return hands.judged(next.value, steps, readings);
+    if (step.do === "done") return { ...hands.judged(next.value, steps), readings, bareReadings };
     if (steps.length > mostSteps) throw new Error(`no end of steps: ${steps.slice(-12).join(", ")}`);
-    const entry = hands.carryOut(step, shortcuts);
-    if (entry.did === "measured") readings += Object.keys(entry.readings).length;
-    if (entry.did === "trial" && entry.before !== undefined) readings += 2;
+    const entry = hands.carryOut(step, shortcuts, (shortcuts.mostReadings ?? Number.POSITIVE_INFINITY) - readings);
+    if (entry.did === "measured" && step.do !== "read-lines") readings += Object.keys(entry.readings).length;
+    if (entry.did === "measured" && step.do === "read-lines") bareReadings += Object.keys(entry.readings).length;
+    if (entry.did === "trial" && entry.before !== undefined) bareReadings += 2;
     fitting = { ...fitting, work: [...fitting.work, entry] };
   }
 }
@@ -95,12 +116,12 @@ class Hands {
   private levels: readonly LevelOutline[] | null = null;
 
   constructor(
-    private readonly person: Person,
+    private readonly person: Padded,
     private readonly room: Room,
   ) {}
 
   /** The record of a step with what this room's tape reads. */
-  carryOut({ record, do: name }: StepFile["step"], { trial = true, lines = true }: Shortcuts): WorkEntry {
+  carryOut({ record, do: name }: StepFile["step"], { trial = true, lines = true }: Shortcuts, left: number): WorkEntry {
     const entry = JSON.parse(JSON.stringify(record)) as WorkEntry & { readings?: object };
     if (entry.did === "pinned") this.pin(entry);
     if (entry.did === "unpinned") this.pinned.delete(entry.pieceId);
@@ -110,11 +131,12 @@ class Hands {
       return trial ? { ...entry, ...this.trial(entry.layers ?? 1) } : passedOver;
     }
     if (entry.did !== "measured") return entry;
-    const names = name === "read-lines" && !lines ? [] : Object.keys(entry.readings);
+    const names =
+      name === "read-lines" ? (lines ? Object.keys(entry.readings) : []) : few(Object.keys(entry.readings), left);
     return { ...entry, readings: Object.fromEntries(names.map((asked) => [asked, this.read(asked)])) };
   }
 
-  judged(last: StepFile, steps: JobWalk["steps"], readings: number): JobWalk {
+  judged(last: StepFile, steps: JobWalk["steps"]): Omit<JobWalk, "readings" | "bareReadings"> {
     const { shortfalls, seamShifts, predicted } = last.rest;
     const truth = levelNames.map((_, level) => this.truly(level));
     const told = levelNames.flatMap((level, i) => {
@@ -133,10 +155,10 @@ class Hands {
     const layer = this.room.layer * this.person.batting.layerThickness;
     return {
       steps,
-      readings,
       pieces: this.pinned.size,
       misses: judged.filter(({ isExcused }) => !isExcused).map(({ level, what, miss }) => ({ level, what, miss })),
       excused: judged.filter(({ isExcused }) => isExcused).length,
+      impossible: this.impossible(),
       held: told.map(({ level, what, value }) => {
         const { lowMm, highMm } = predicted[level][`${what}Mm`];
         return lowMm <= value && value <= highMm;
@@ -164,13 +186,27 @@ class Hands {
     };
   }
 
+  /** How many girths, fronts and backs the bare form already has too large. */
+  private impossible(): number {
+    const body = this.body();
+    return levelNames.reduce((sum, level, i) => {
+      const { outline } = (this.levels as readonly LevelOutline[])[i] as LevelOutline;
+      const bare = readingsOver(outline, new Float64Array(outline.count));
+      const over = (what: TapePart) => bare[what] > body(level)[what] + tapeAgreement;
+      const halves = over("frontArc") || over("backArc") ? 2 : 0;
+      return sum + halves + (over("girth") ? 1 : 0);
+    }, 0);
+  }
+
   /** The form's true outlines at the person's lines. */
   private see(depths: { readonly [level in LevelName]?: number }): void {
     const drops = Object.fromEntries(levelNames.map((name) => [name, depths[name] ?? 0])) as {
       readonly [level in LevelName]: number;
     };
-    const { sectionAt } = formCurve(this.person.form, {}, drops);
+    const { trueForm, form } = this.person;
+    const { sectionAt } = formCurve(form, {}, drops);
     this.levels = levelNames.map((name, i): LevelOutline => {
+      if (trueForm !== undefined) return { depth: drops[name], outline: sectionOutline(trueForm(drops[name]), 24) };
       const section = sectionAt(drops[name]);
       if (!("frontDepth" in section)) throw new Error("a made-up form is no scan");
       const { frontArc, backArc } = sectionReading(section);
@@ -246,6 +282,12 @@ class Hands {
     return { before: twice(this.truly(waist).girth), after: twice(readingsOver(outline, stack).girth) };
   }
 }
+
+/** So many names, evenly spread over all that are asked. */
+const few = (names: readonly string[], most: number): readonly string[] =>
+  names.length <= most
+    ? names
+    : names.filter((_, i) => Math.floor(((i + 1) * most) / names.length) > Math.floor((i * most) / names.length));
 
 interface Readings {
   readonly girth: number;

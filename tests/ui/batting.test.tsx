@@ -11,8 +11,8 @@ import { readFitting } from "../../src/document/readFitting";
 import { BattingLine } from "../../src/ui/batting/BattingLine";
 import { battingNeeds, onlyBatting } from "../../src/ui/batting/battingUse";
 import { secondBatting } from "../../src/ui/batting/secondBatting";
-import { padProgress } from "../../src/app/padProgress";
-import { NextAction } from "../../src/ui/padding/NextAction";
+import { step } from "../../src/app/steps/step";
+import { StepStop } from "../../src/ui/pages/padding/StepStop";
 import { PlanPieces } from "../../src/ui/plan/PlanPieces";
 import { PrintSheet } from "../../src/ui/print/PrintSheet";
 import { CutSheet } from "../../src/ui/print/CutSheet";
@@ -82,7 +82,7 @@ test("what cannot be read stays in the field as it was typed, and the second bat
 
 const places: { readonly [place: string]: React.ReactNode } = {
   plan: <PlanPieces plan={plan} shown={null} onShow={() => {}} />,
-  "padding sheet": <PrintSheet plan={plan} progress={padProgress(plan, demo)} />,
+  "padding sheet": <PrintSheet plan={plan} />,
   "cut drawings": <CutSheet plan={plan} />,
 };
 
@@ -98,19 +98,11 @@ test.each(Object.entries(places))("with one batting the %s does not say from whi
 
 test("the next action says which batting it is cut from, and only where there are two", () => {
   const piece = plan.pieces.at(-1) ?? null;
+  const current = derivation()(two).step();
+  if (current === null) throw new Error("there is no step");
+  const cut = { ...current, plan, step: step("cut", { piece }) };
   const action = (of: Fitting) =>
-    shown(
-      of,
-      <NextAction
-        plan={plan}
-        progress={padProgress(plan, of)}
-        current={piece}
-        correction={null}
-        isLooking={false}
-        isReadingDue={false}
-        onLook={() => {}}
-      />,
-    ).text();
+    shown(of, <StepStop current={cut} isWorking={false} looked={null} onBack={() => {}} />).text();
   expect(action(two)).toContain("Cut from needled cotton.");
   expect(action(demo)).not.toContain("Cut from");
 });

@@ -23,7 +23,11 @@ const all = pieces().length;
 const padded = (count: number): Fitting =>
   pieces()
     .slice(0, count)
-    .reduce((fitting, piece) => apply(fitting, { does: "pin", piece: pieceToFile(piece, "", ""), at }), bare);
+    .reduce(
+      (fitting, piece) =>
+        apply(fitting, { does: "record", entry: { did: "pinned", piece: pieceToFile(piece, "", ""), at } }),
+      bare,
+    );
 
 test("the measurements a plan needs come first, by name", () => {
   const empty = newFitting("in");

@@ -27,22 +27,8 @@ function Bench() {
   const still = () => {};
   return (
     <>
-      <LevelReadings
-        plan={planning.plan}
-        progress={progress}
-        level="waist"
-        over="padding"
-        onLevel={still}
-        onPart={still}
-      />
-      <ReadingPad
-        plan={planning.plan}
-        level="waist"
-        part="girth"
-        now={progress.now.waist}
-        over="padding"
-        onPart={still}
-      />
+      <LevelReadings plan={planning.plan} progress={progress} level="waist" onLevel={still} onPart={still} />
+      <ReadingPad plan={planning.plan} level="waist" part="girth" now={progress.now.waist} onPart={still} />
     </>
   );
 }

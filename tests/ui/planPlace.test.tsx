@@ -128,9 +128,8 @@ describe("a draft", () => {
     const [piece] = planning.kind === "planned" ? planning.plan.pieces : [];
     if (piece === undefined) throw new Error("the sample person needs no piece");
     const pinned = apply(demo, {
-      does: "pin",
-      piece: pieceToFile(piece, "piece", "place"),
-      at: "2026-01-02T03:04:05.000Z",
+      does: "record",
+      entry: { did: "pinned", piece: pieceToFile(piece, "piece", "place"), at: "2026-01-02T03:04:05.000Z" },
     });
     const { text } = shown(pinned);
     expect(text()).toContain("Measure each line after every piece");
@@ -191,7 +190,8 @@ describe("the rail beside the padding", () => {
     if (derived.planning.kind !== "planned") throw new Error("no plan");
     const { pieces } = derived.planning.plan;
     const pinned = pieces.reduce(
-      (fitting, piece) => apply(fitting, { does: "pin", piece: pieceToFile(piece, "", ""), at }),
+      (fitting, piece) =>
+        apply(fitting, { does: "record", entry: { did: "pinned", piece: pieceToFile(piece, "", ""), at } }),
       demo,
     );
     expect(shown(demo, <PlaceState place="padding" />).text()).toBe(`0 of ${pieces.length} pinned`);

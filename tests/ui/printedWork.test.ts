@@ -42,17 +42,11 @@ describe("readings on paper", () => {
 });
 
 describe("which sheets are printed unless somebody chooses", () => {
-  test("the small drawings come along while both are three pages at most", () => {
-    expect(usualSheets(1, 1, false)).toEqual(["padding", "smallCutting"]);
-    expect(usualSheets(1, 2, false)).toEqual(["padding", "smallCutting"]);
-    expect(usualSheets(1, 3, false)).toEqual(["padding"]);
-    expect(usualSheets(2, 2, false)).toEqual(["padding"]);
-    expect(usualSheets(1, 0, false)).toEqual(["padding"]);
-    expect(sheetKinds.filter((kind) => usualSheets(1, 1, true).includes(kind))).toEqual(usualSheets(1, 1, true));
-  });
-  test("the lines come first as long as the bare form was not measured on them", () => {
-    expect(usualSheets(1, 1, true)).toEqual(["lines", "padding", "smallCutting"]);
-    expect(usualSheets(2, 2, true)).toEqual(["lines", "padding"]);
+  test("every step and the cut drawings; the lines first as long as the bare form was not measured on them", () => {
+    expect(usualSheets(true, false)).toEqual(["padding", "smallCutting"]);
+    expect(usualSheets(true, true)).toEqual(["lines", "padding", "smallCutting"]);
+    expect(usualSheets(false, false)).toEqual(["padding"]);
+    expect(sheetKinds.filter((kind) => usualSheets(true, true).includes(kind))).toEqual(usualSheets(true, true));
   });
   test("small drawings are shared out among pages in order, and none is lost", () => {
     const cards = [...plan.pieces, ...plan.pieces].flatMap((piece) =>

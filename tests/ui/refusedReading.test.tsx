@@ -1,4 +1,4 @@
-import { act, fireEvent, render, screen, waitFor } from "@testing-library/react";
+import { fireEvent, render, screen, waitFor } from "@testing-library/react";
 import { expect, test } from "vitest";
 import demoFile from "../../shared/demo-fitting.json";
 import { derivation } from "../../src/app/derived";
@@ -6,7 +6,7 @@ import { type FittingStore, fittingStore } from "../../src/app/store";
 import { assert } from "../../src/core/result";
 import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
-import { PaddingPlace } from "../../src/ui/steps/PaddingPlace";
+import { FinishingPlace } from "../../src/ui/steps/FinishingPlace";
 import { StoreProvider } from "../../src/ui/useStore";
 
 const demo = readFitting(demoFile);
@@ -16,12 +16,13 @@ const { planning } = derivation()(demo.value);
 assert(planning.kind === "planned", "the demo can be planned");
 const { pieces } = planning.plan;
 
-const shown = (extra: { readonly [key: string]: unknown } = {}): FittingStore => {
-  const store = fittingStore({ ...demo.value, extra });
-  for (const piece of pieces.slice(0, 3)) store.dispatch({ does: "pin", piece: pieceToFile(piece, "", ""), at });
+const shown = (): FittingStore => {
+  const store = fittingStore(demo.value);
+  for (const piece of pieces.slice(0, 3))
+    store.dispatch({ does: "record", entry: { did: "pinned", piece: pieceToFile(piece, "", ""), at } });
   render(
     <StoreProvider store={store}>
-      <PaddingPlace />
+      <FinishingPlace />
     </StoreProvider>,
   );
   return store;
@@ -61,14 +62,4 @@ test("Enter while a character is being composed belongs to the input method", ()
   fireEvent.change(girthField(), { target: { value: "36" } });
   fireEvent.keyDown(girthField(), { key: "Enter" });
   expect(store.getState().fitting.work.at(-1)).toMatchObject({ did: "measured" });
-});
-
-test("entries that could not be used are told, and that a log is full", () => {
-  const store = shown({ workSetAside: [{ did: "pinned", piece: {} }] });
-  expect(screen.getByText(/One entry of this fitting’s log is not possible/)).toBeInTheDocument();
-  expect(screen.queryByText(/log of this fitting is full/)).toBeNull();
-  act(() => {
-    for (let i = 0; i < 2000; i++) store.dispatch({ does: "unpin", pieceId: "nobody", at });
-  });
-  expect(screen.getByText(/log of this fitting is full/)).toBeInTheDocument();
 });

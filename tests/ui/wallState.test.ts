@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { wallKey } from "../../src/ui/wall/wallKey";
 import { type WallAction, wallAfter, type WallRoom, type WallState, wallStart } from "../../src/ui/wall/wallState";
 
-const room: WallRoom = { pieces: 12, ownPinned: 3, madeUpPeople: 4 };
+const room: WallRoom = { steps: 13, ownStep: 3, madeUpPeople: 4 };
 const action: fc.Arbitrary<WallAction> = fc.constantFrom<WallAction[]>(
   ...(["forward", "back", "first", "last", "cover", "madeUp", "own"] as const).map((does) => ({ does })),
   { does: "level", level: "waist" },
@@ -14,21 +14,8 @@ const walked = (start: WallState, actions: readonly WallAction[]): WallState =>
 
 describe("what is on the wall", () => {
   test("an own body starts covered, where the padding stands; without one a made-up person starts open", () => {
-    expect(wallStart(room)).toEqual({
-      person: "own",
-      scene: "pieces",
-      step: 3,
-      level: "follow",
-      figures: "covered",
-    });
-    expect(wallStart({ ...room, ownPinned: 0 })).toMatchObject({ person: "own", scene: "lines", figures: "covered" });
-    expect(wallStart({ ...room, ownPinned: null })).toEqual({
-      person: 0,
-      scene: "lines",
-      step: 0,
-      level: "follow",
-      figures: "shown",
-    });
+    expect(wallStart(room)).toEqual({ person: "own", step: 3, level: "follow", figures: "covered" });
+    expect(wallStart({ ...room, ownStep: null })).toEqual({ person: 0, step: 0, level: "follow", figures: "shown" });
   });
 
   test("whatever is pressed, the step stays within the plan and the person within the list", () => {
@@ -36,7 +23,7 @@ describe("what is on the wall", () => {
       fc.property(fc.array(action, { maxLength: 60 }), (actions) => {
         const { step, person } = walked(wallStart(room), actions);
         expect(step).toBeGreaterThanOrEqual(0);
-        expect(step).toBeLessThanOrEqual(room.pieces);
+        expect(step).toBeLessThan(room.steps);
         if (person !== "own") expect(person).toBeLessThan(room.madeUpPeople);
       }),
     );
@@ -58,20 +45,18 @@ describe("what is on the wall", () => {
   });
 
   test("forward and back end where they began, except at the ends", () => {
-    const middle: WallState = { person: 1, scene: "pieces", step: 5, level: "waist", figures: "shown" };
+    const middle: WallState = { person: 1, step: 5, level: "waist", figures: "shown" };
     expect(walked(middle, [{ does: "forward" }, { does: "back" }])).toEqual(middle);
     expect(wallAfter({ ...middle, step: 12 }, { does: "forward" }, room).step).toBe(12);
-    const bare: WallState = { ...middle, step: 0 };
-    const lines = wallAfter(bare, { does: "back" }, room);
-    expect(lines).toEqual({ ...bare, scene: "lines" });
-    expect(wallAfter(lines, { does: "back" }, room)).toBe(lines);
-    expect(wallAfter(lines, { does: "forward" }, room)).toEqual(bare);
-    expect(wallAfter(middle, { does: "first" }, room)).toEqual(lines);
+    const first = wallAfter(middle, { does: "first" }, room);
+    expect(first).toEqual({ ...middle, step: 0 });
+    expect(wallAfter(first, { does: "back" }, room)).toBe(first);
+    expect(wallAfter(middle, { does: "last" }, room)).toEqual({ ...middle, step: 12 });
   });
 
   test("there is no own body to go to without one", () => {
-    const state: WallState = { person: 2, scene: "pieces", step: 5, level: "follow", figures: "shown" };
-    expect(wallAfter(state, { does: "own" }, { ...room, ownPinned: null })).toBe(state);
+    const state: WallState = { person: 2, step: 5, level: "follow", figures: "shown" };
+    expect(wallAfter(state, { does: "own" }, { ...room, ownStep: null })).toBe(state);
   });
 });
 

@@ -2,7 +2,7 @@ import type { SettledFitting } from "../../document/fitting";
 import type { Derived } from "../derived";
 
 /** The questions about a fitting whose answers take a tablet some time, because they plan or learn. */
-export type SlowQuestion = "learning" | "worth" | "madeOf";
+export type SlowQuestion = "learning" | "worth" | "step";
 
 export type SlowAnswer<Question extends SlowQuestion> = ReturnType<Derived[Question]>;
 

@@ -1,10 +1,11 @@
+import type { Piece } from "../../core/padding/piece";
 import type { PlanInput } from "../../core/plan/basis";
 import type { Plan } from "../../core/plan/plan";
 import type { Replan } from "../../core/plan/replanFitting";
 import type { Millimetres } from "../../core/units";
-import type { SettledFitting } from "../../document/fitting";
+import { pieceFromWork, type SettledFitting } from "../../document/fitting";
 import { replanNow } from "../learning";
-import { replay } from "../replay";
+import { basisOf, replay } from "../replay";
 import { nextStep } from "./nextStep";
 import { outlook } from "./outlook";
 import type { Step } from "./step";
@@ -26,5 +27,15 @@ export function currentStep(
 ): CurrentStep {
   const replan = replanNow(plan, input, fitting, readingError);
   const from = { plan, replan, input, replay: replay(input, fitting, readingError), fitting };
-  return { step: nextStep(workState(workFacts(fitting.work)), outlook(from)), plan, replan };
+  return { step: nextStep(workState(workFacts(fitting.work, basisOf(input).drops)), outlook(from)), plan, replan };
 }
+
+/** Every piece that a step may speak of: what was pinned, what the plan has, and what a new one would have. */
+export const piecesNamed = (
+  { plan, replan }: Pick<CurrentStep, "plan" | "replan">,
+  { work }: Pick<SettledFitting, "work">,
+): readonly Piece[] => [
+  ...work.flatMap((entry) => (entry.did === "pinned" ? [pieceFromWork(entry.piece)] : [])),
+  ...replan.plan.pieces,
+  ...plan.pieces,
+];

@@ -1,6 +1,7 @@
 import { type LevelName, levelNames, type MeasurementName } from "../../core/body/vocabulary";
 import type { PlannedPiece } from "../../core/plan/plan";
 import { type Step, step, type TuneAct } from "./step";
+import { tunePlaces } from "./workFacts";
 import { isAllRead, type TunePlace, type WorkState } from "./workState";
 
 /** What the plan in force and the readings so far say of the work that is left. */
@@ -24,6 +25,8 @@ export interface Outlook {
   }[];
   /** Readings that cannot be and were not taken again. */
   readonly doubtful: readonly MeasurementName[];
+  /** Places whose two readings cannot both be right. */
+  readonly twice: readonly MeasurementName[];
   /** Whether the plan stands on readings of the bare form at the person's lines. */
   readonly isAtLines: boolean;
 }
@@ -33,8 +36,9 @@ const mostTunes = 2;
 
 /** The next step: the same state and outlook always give the same one. */
 export function nextStep(state: WorkState, outlook: Outlook): Step {
-  const { doubtful } = outlook;
+  const { doubtful, twice } = outlook;
   if (doubtful.length > 0) return readingOf("check", doubtful, outlook);
+  if (twice.length > 0) return { ...readingOf("check", twice.slice(0, 1), outlook), isTwice: true };
   return beforeFirst(state, outlook) ?? building(state, outlook) ?? tuning(state, outlook) ?? ending(state, outlook);
 }
 
@@ -76,15 +80,13 @@ function carriedFirst(state: WorkState, { coversLines }: Outlook): Step | null {
 /** After the structure was read: more layers where more than one is missing, else what meets the last fraction. */
 function tuning(state: WorkState, outlook: Outlook): Step | null {
   if (outlook.isLayerMissing && isAllRead(state) && !state.isReadingDeclined) return step("plan-anew");
-  const [piece] = outlook.tuning;
+  // Where a tuning layer was taken out, the tape is read before another goes in, and no place is tuned for ever.
+  const isOpen = (place: TunePlace) => !state.tunedSinceRead.has(place) && (state.tunes.get(place) ?? 0) < mostTunes;
+  const piece = outlook.tuning.find((one) => tunePlaces(one)?.every(isOpen) ?? true);
   if (piece !== undefined) return ofPiece(piece, state);
   if (state.pinned.size === 0) return null;
   if (!isAllRead(state) && state.tunedSinceRead.size === 0) return rereading(state, outlook);
-  const tune = state.isReadingDeclined
-    ? undefined
-    : outlook.tunes.find(({ places }) =>
-        places.every((place) => !state.tunedSinceRead.has(place) && (state.tunes.get(place) ?? 0) < mostTunes),
-      );
+  const tune = state.isReadingDeclined ? undefined : outlook.tunes.find(({ places }) => places.every(isOpen));
   if (tune !== undefined) return tuneOf(tune, state);
   return isAllRead(state) ? null : rereading(state, outlook);
 }

@@ -1,5 +1,13 @@
-import { type ByLevel, type LevelName, levelNames, mapLevels, type MeasurementName } from "../../core/body/vocabulary";
+import {
+  type ByLevel,
+  type LevelName,
+  levelNames,
+  mapLevels,
+  type MeasurementName,
+  measurementNames,
+} from "../../core/body/vocabulary";
 import type { LevelBelief } from "../../core/calibration/believed";
+import type { Reread, TapeReadingName } from "../../core/calibration/evidence";
 import type { PlanInput } from "../../core/plan/basis";
 import type { Correction } from "../../core/plan/corrections";
 import { corrected } from "../../core/plan/corrected";
@@ -7,12 +15,13 @@ import type { Plan, PlannedPiece, TapeReadings } from "../../core/plan/plan";
 import type { Replan } from "../../core/plan/replanFitting";
 import type { Piece } from "../../core/padding/piece";
 import type { Half } from "../../core/padding/sideLevel";
-import { entryLength, type Fitting, type WorkEntry } from "../../document/fitting";
-import { tapeAgreement } from "../../core/tolerances";
+import { entryLength, type Fitting } from "../../document/fitting";
+import { onTarget, tapeAgreement } from "../../core/tolerances";
 import { mm } from "../../core/units";
 import { basisOf, type Replay } from "../replay";
 import type { Outlook } from "./nextStep";
-import type { TuneAct } from "./step";
+import type { TuneAct, TuneOff } from "./step";
+import { type PlaceReading, readingsOfPlace, readingsSinceChange } from "./placeReadings";
 import { tunePlaces } from "./workFacts";
 import type { TunePlace } from "./workState";
 
@@ -32,6 +41,7 @@ export function outlook({ plan, replan, input, replay, fitting }: OutlookFrom): 
   const structure = plan.pieces.filter((piece) => !on.has(piece.id) && isStructure(piece));
   const tuned = new Set(pinned.flatMap((piece) => tunePlaces(piece) ?? []));
   const last = replan.plan.pieces.filter((piece) => !isStructure(piece));
+  const right = rightLevels(replan, replay.now.rereads);
   const outer = [...plan.pieces, ...last].filter(({ kind, id }) => kind === "outerWrap" && !on.has(id));
   return {
     structure,
@@ -43,8 +53,9 @@ export function outlook({ plan, replan, input, replay, fitting }: OutlookFrom): 
     expectedNow: expectedNow(replan.belief.levels),
     isTrialNews: isTrialNews(fitting.work),
     isLayerMissing: pinned.length > 0 && structure.length === 0 && replan.plan.pieces.some(isStructure),
-    tunes: [...narrowing(replan, pinned, input), ...adding(replan, last, tuned)],
+    tunes: [...narrowing(replan, pinned, input, right), ...adding(replan, last, tuned, right)],
     doubtful: doubtful(replan, replay, fitting),
+    twice: pinned.length === 0 ? [] : twiceRead(replay, fitting),
     isAtLines: fitting.form.readAtBodyLines === true || plan.basis === "lines",
   };
 }
@@ -71,11 +82,25 @@ function expectedNow(levels: ByLevel<LevelBelief>): Outlook["expectedNow"] {
   ) as Outlook["expectedNow"];
 }
 
-/** A trial that told something since the last plan was made. */
+/** A trial since the last plan was made: what it told, or, where it was passed over, that the structure is counted with care. */
 const isTrialNews = (work: Fitting["work"]): boolean =>
-  work
-    .slice(work.findLastIndex(({ did }) => did === "replanned") + 1)
-    .some((entry) => entry.did === "trial" && entry.before !== undefined && entry.after !== undefined);
+  work.slice(work.findLastIndex(({ did }) => did === "replanned") + 1).some(({ did }) => did === "trial");
+
+/** The levels whose girth and front last read within a quarter inch of the person's, side seams re-marked as planned. */
+function rightLevels({ plan }: Replan, rereads: readonly Reread[]): ReadonlySet<LevelName> {
+  const over = rereads.filter(({ pinned }) => pinned.length > 0);
+  const lastRead = (name: TapeReadingName) =>
+    over.findLast(({ readings }) => readings[name] !== undefined)?.readings[name];
+  const right = plan.levels.filter(({ name, body }) => {
+    const [girth, front] = [lastRead(`${name}Girth`), lastRead(`${name}FrontArc`)];
+    const shift = plan.seamShifts.find(({ level }) => level === name);
+    const moved = shift === undefined ? 0 : (shift.towards === "back" ? 2 : -2) * shift.perSide;
+    const isNear = (read: number | undefined, wanted: number) =>
+      read !== undefined && Math.abs(read - wanted) <= onTarget;
+    return isNear(girth, body.girth.value) && isNear(front, body.frontArc.value - moved);
+  });
+  return new Set(right.map(({ name }) => name));
+}
 
 type Tune = Outlook["tunes"][number];
 
@@ -83,8 +108,15 @@ const placesOf = (levels: readonly LevelName[], half: Half): readonly TunePlace[
   levels.map((level): TunePlace => `${half}-${level}`);
 
 /** The worst place that reads over, and what else is to be narrowed of the same piece. */
-function narrowing({ corrections, now }: Replan, pinned: readonly Piece[], input: PlanInput): readonly Tune[] {
-  const able = corrections.filter(({ how }) => how.kind !== "pullThin").toSorted((a, b) => b.over - a.over);
+function narrowing(
+  { corrections, now }: Replan,
+  pinned: readonly Piece[],
+  input: PlanInput,
+  right: ReadonlySet<LevelName>,
+): readonly Tune[] {
+  const able = corrections
+    .filter(({ how, level }) => how.kind !== "pullThin" && !right.has(level))
+    .toSorted((a, b) => b.over - a.over);
   const pieceIds = [...new Set(able.map(({ pieceId }) => pieceId))];
   return pieceIds.flatMap((id): readonly Tune[] => {
     const own = able.filter(({ pieceId }) => pieceId === id);
@@ -92,7 +124,7 @@ function narrowing({ corrections, now }: Replan, pinned: readonly Piece[], input
     const before = pinned.find((piece) => piece.id === id);
     if (worst === undefined || before === undefined) return [];
     if (worst.how.kind === "peel") {
-      const act: TuneAct = { kind: "takeOut", piece: before, level: worst.level, half: worst.half };
+      const act: TuneAct = { kind: "takeOut", piece: before, off: offOf(worst) };
       return [{ places: placesOf([worst.level], worst.half), levels: [worst.level], act }];
     }
     const narrowed = own.filter(({ how }) => how.kind === "trim");
@@ -100,11 +132,13 @@ function narrowing({ corrections, now }: Replan, pinned: readonly Piece[], input
     if (piece === undefined) return [];
     const at = narrowed.flatMap(({ level, how }) => (how.kind === "trim" ? [{ level, eachSide: how.eachSide }] : []));
     const readingsAfter = readingsLess(now, narrowed);
-    const act: TuneAct = { kind: "narrow", piece: { ...piece, readingsAfter }, at };
+    const act: TuneAct = { kind: "narrow", piece: { ...piece, readingsAfter }, at, off: offOf(worst) };
     const levels = at.map(({ level }) => level);
     return [{ places: placesOf(levels, worst.half), levels, act }];
   });
 }
+
+const offOf = ({ level, half, over }: Correction): TuneOff => ({ level, half, amount: over, sense: "over" });
 
 /** What the tape should read once what is over is gone. */
 function readingsLess(now: TapeReadings, narrowed: readonly Correction[]): TapeReadings {
@@ -117,18 +151,27 @@ function readingsLess(now: TapeReadings, narrowed: readonly Correction[]): TapeR
 }
 
 /** One more tuning layer where a half that has one reads short by more than nobody's tape can tell. */
-function adding({ plan, now }: Replan, last: readonly PlannedPiece[], tuned: ReadonlySet<TunePlace>): readonly Tune[] {
+function adding(
+  { plan, now }: Replan,
+  last: readonly PlannedPiece[],
+  tuned: ReadonlySet<TunePlace>,
+  right: ReadonlySet<LevelName>,
+): readonly Tune[] {
   return last.flatMap((piece): readonly Tune[] => {
     if (!liesOn(piece, tuned)) return [];
     const before = plan.pieces[plan.pieces.indexOf(piece) - 1]?.readingsAfter ?? now;
     const part = halfOf(piece) === "front" ? "frontArc" : "backArc";
-    const levels = plan.levels.flatMap(({ name, body }): readonly LevelName[] => {
-      const gain = piece.readingsAfter[name][part] - before[name][part];
-      return gain > 0 && body[part].value - before[name][part] > tapeAgreement ? [name] : [];
-    });
-    return levels.length === 0
-      ? []
-      : [{ places: placesOf(levels, halfOf(piece)), levels, act: { kind: "addLayer", piece } }];
+    const short = plan.levels
+      .map(({ name, body }) => ({ level: name, amount: body[part].value - before[name][part] }))
+      .filter(
+        ({ level, amount }) =>
+          !right.has(level) && piece.readingsAfter[level][part] > before[level][part] && amount > tapeAgreement,
+      );
+    const [worst] = short.toSorted((a, b) => b.amount - a.amount);
+    if (worst === undefined) return [];
+    const [half, levels] = [halfOf(piece), short.map(({ level }) => level)];
+    const act: TuneAct = { kind: "addLayer", piece, off: { ...worst, half, sense: "short" } };
+    return [{ places: placesOf(levels, half), levels, act }];
   });
 }
 
@@ -139,10 +182,10 @@ function adding({ plan, now }: Replan, last: readonly PlannedPiece[], tuned: Rea
 function doubtful(
   { belief }: Replan,
   { impossible }: Replay,
-  { work, unit }: OutlookFrom["fitting"],
+  fitting: OutlookFrom["fitting"],
 ): readonly MeasurementName[] {
-  const since = work.slice(work.findLastIndex(({ did }) => did === "pinned" || did === "unpinned") + 1);
-  const readings = since.filter((entry): entry is Measured => entry.did === "measured");
+  const { unit } = fitting;
+  const readings = readingsSinceChange(fitting).map(({ entry }) => entry);
   if (readings.some((entry) => Object.keys(entry.readings).length === 0)) return [];
   const isOnlyReading = ({ name, read }: { readonly name: MeasurementName; readonly read: number }): boolean => {
     const typed = readings.flatMap((entry) => entry.readings[name] ?? []);
@@ -155,4 +198,15 @@ function doubtful(
 /** The same reading, whatever its unit (mm). */
 const samePlace = 0.01;
 
-type Measured = Extract<WorkEntry, { readonly did: "measured" }>;
+/** Two readings of one place that are further apart than this (mm) cannot both be right: twice what is on target. */
+const apart = 12;
+
+/** Places read just twice since the form changed, so far apart that one of the two is wrong. */
+function twiceRead({ impossible }: Replay, fitting: OutlookFrom["fitting"]): readonly MeasurementName[] {
+  return measurementNames.filter((name) => {
+    const [one, other, ...more] = readingsOfPlace(fitting, name);
+    if (one === undefined || other === undefined || more.length > 0) return false;
+    const isUsed = ({ at }: PlaceReading) => !impossible.some((left) => left.entry === at && left.name === name);
+    return isUsed(one) && isUsed(other) && Math.abs(one.length - other.length) > apart;
+  });
+}

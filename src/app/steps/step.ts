@@ -38,18 +38,29 @@ export interface Step {
   readonly act: TuneAct | null;
   /** Pieces that are basted or over which lines are carried. */
   readonly pieceIds: readonly string[];
+  /** The place of a check was read twice, and the two readings cannot both be right. */
+  readonly isTwice: boolean;
 }
 
 /** One act with its amount (mm): the tuning layer narrowed at each side, a piece taken out, or one more tuning layer laid there. */
-export type TuneAct =
+export type TuneAct = { readonly off: TuneOff } & (
   | {
       readonly kind: "narrow";
       /** The whole piece as it is after that, with what the tape should read then. */
       readonly piece: PlannedPiece;
       readonly at: readonly { readonly level: LevelName; readonly eachSide: number }[];
     }
-  | { readonly kind: "takeOut"; readonly piece: Piece; readonly level: LevelName; readonly half: "front" | "back" }
-  | { readonly kind: "addLayer"; readonly piece: PlannedPiece };
+  | { readonly kind: "takeOut"; readonly piece: Piece }
+  | { readonly kind: "addLayer"; readonly piece: PlannedPiece }
+);
+
+/** Where the padding is off most, and by how much (mm), as it most probably is. */
+export interface TuneOff {
+  readonly level: LevelName;
+  readonly half: "front" | "back";
+  readonly amount: number;
+  readonly sense: "over" | "short";
+}
 
 export const step = (name: StepName, more: Partial<Omit<Step, "do">> = {}): Step => ({
   do: name,
@@ -59,5 +70,6 @@ export const step = (name: StepName, more: Partial<Omit<Step, "do">> = {}): Step
   expected: {},
   act: null,
   pieceIds: [],
+  isTwice: false,
   ...more,
 });

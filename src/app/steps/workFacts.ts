@@ -1,12 +1,21 @@
-import type { MeasurementName } from "../../core/body/vocabulary";
-import type { Piece } from "../../core/padding/piece";
+import type { Plan } from "../../core/plan/plan";
+import { mapLevels, type ByLevel, type MeasurementName } from "../../core/body/vocabulary";
+import { rowAt } from "../../core/padding/layer";
+import { outermostLayer, type Piece } from "../../core/padding/piece";
 import { type Fitting, pieceFromWork, type WorkEntry } from "../../document/fitting";
-import type { TunePlace, WorkFact } from "./workState";
+import { levelOfPlace, type TunePlace, type WorkFact } from "./workState";
 
 /** The log as the order of the work asks for it; readings over the cover belong to later work. */
-export const workFacts = (work: Fitting["work"]): readonly WorkFact[] => work.flatMap((entry) => factOf(entry) ?? []);
+export function workFacts(work: Fitting["work"], drops: ByLevel<number>): readonly WorkFact[] {
+  const pieces = new Map<string, Piece>();
+  return work.flatMap((entry) => {
+    const before = entry.did === "pinned" ? pieces.get(entry.piece.id) : undefined;
+    if (entry.did === "pinned") pieces.set(entry.piece.id, pieceFromWork(entry.piece));
+    return factOf(entry, before, drops) ?? [];
+  });
+}
 
-function factOf(entry: WorkEntry): WorkFact | null {
+function factOf(entry: WorkEntry, before: Piece | undefined, drops: ByLevel<number>): WorkFact | null {
   switch (entry.did) {
     case "prepared":
     case "marked":
@@ -19,8 +28,10 @@ function factOf(entry: WorkEntry): WorkFact | null {
     case "stacked":
     case "unpinned":
       return { did: entry.did, pieceId: entry.pieceId };
-    case "pinned":
-      return { did: "pinned", pieceId: entry.piece.id, tunes: tunePlaces(pieceFromWork(entry.piece)) };
+    case "pinned": {
+      const piece = pieceFromWork(entry.piece);
+      return { did: "pinned", pieceId: piece.id, tunes: changedPlaces(piece, before, drops) };
+    }
     case "basted":
       return { did: "basted", pieceIds: entry.pieceIds };
     case "measured":
@@ -32,6 +43,22 @@ function factOf(entry: WorkEntry): WorkFact | null {
   }
 }
 
+/** Where a tuning layer is new or was narrowed; null for any other piece. */
+function changedPlaces(piece: Piece, before: Piece | undefined, drops: ByLevel<number>): readonly TunePlace[] | null {
+  const places = tunePlaces(piece);
+  if (places === null || before === undefined) return places;
+  return places.filter((place) => {
+    const width = (of: Piece) => {
+      const { start, end } = rowAt(outermostLayer(of).rows, drops[levelOfPlace(place)]);
+      return end - start;
+    };
+    return Math.abs(width(piece) - width(before)) > sameWidth;
+  });
+}
+
+/** Widths closer than this (mm) are the same: nobody cuts finer. */
+const sameWidth = 1;
+
 /** Where a tuning layer lies, by the lines that its cut crosses; null for any other piece. */
 export function tunePlaces({ kind, anchor, cut }: Pick<Piece, "kind" | "anchor" | "cut">): readonly TunePlace[] | null {
   if (kind !== "tuning") return null;
@@ -40,3 +67,7 @@ export function tunePlaces({ kind, anchor, cut }: Pick<Piece, "kind" | "anchor" 
     own.shape === "panel" ? own.widths.map(({ level }): TunePlace => `${half}-${level}`) : [],
   );
 }
+
+/** How far each level line of a plan lies below the nape (mm). */
+export const lineDrops = ({ levels }: Pick<Plan, "levels">): ByLevel<number> =>
+  mapLevels((name) => levels.find((level) => level.name === name)?.drop.value ?? 0);

@@ -3,11 +3,13 @@ import { type LevelName, levelNames, type MeasurementName } from "../../core/bod
 /** Where a tuning layer tunes: a half of a level. */
 export type TunePlace = `${"front" | "back"}-${LevelName}`;
 
+export const levelOfPlace = (place: TunePlace): LevelName => place.slice(place.indexOf("-") + 1) as LevelName;
+
 /** An entry of the log as far as the order of the work asks for it. */
 export type WorkFact =
   | { readonly did: "prepared" | "marked" | "linesCarried" | "looked" | "replanned" | "trial" }
   | { readonly did: "cut" | "stacked" | "unpinned"; readonly pieceId: string }
-  /** `tunes` is where a tuning layer lies, null for every other piece. */
+  /** `tunes` is where a tuning layer is new or changed, null for every other piece. */
   | { readonly did: "pinned"; readonly pieceId: string; readonly tunes: readonly TunePlace[] | null }
   | { readonly did: "basted"; readonly pieceIds: readonly string[] }
   | { readonly did: "measured"; readonly names: readonly MeasurementName[] };
@@ -29,7 +31,7 @@ export interface WorkState {
   readonly basted: ReadonlySet<string>;
   /** Pinned when the lines were last carried out over the padding. */
   readonly carriedOver: ReadonlySet<string>;
-  /** Levels read since the form last changed; an empty reading counts as not taken and not asked again. */
+  /** Levels read since the form last changed there; an empty reading counts as not taken and not asked again. */
   readonly readSinceChange: ReadonlySet<LevelName>;
   readonly isReadingDeclined: boolean;
   /** All levels were read, or passed over, since a piece that does not tune was pinned or taken off. */
@@ -59,13 +61,13 @@ export const nothingDone: WorkState = {
 };
 
 /** The state after a log of facts, from the first to the last. */
-export const workState = (facts: readonly WorkFact[]): WorkState => facts.reduce(after, nothingDone);
+export const workState = (facts: readonly WorkFact[]): WorkState => facts.reduce(workAfter, nothingDone);
 
 /** Whether every level was read, or passed over, since the form last changed. */
 export const isAllRead = ({ readSinceChange, isReadingDeclined }: WorkState): boolean =>
   isReadingDeclined || levelNames.every((level) => readSinceChange.has(level));
 
-function after(state: WorkState, fact: WorkFact): WorkState {
+export function workAfter(state: WorkState, fact: WorkFact): WorkState {
   switch (fact.did) {
     case "prepared":
       return { ...state, isPrepared: true };
@@ -99,16 +101,23 @@ const with1 = <Value>(set: ReadonlySet<Value>, one: Value): ReadonlySet<Value> =
 const without = <Value>(set: ReadonlySet<Value>, one: Value): ReadonlySet<Value> =>
   new Set([...set].filter((value) => value !== one));
 
-/** What was read before the form changed tells nothing of how it reads now, and what was seen nothing of how it looks. */
-const changed = (state: WorkState): WorkState => ({
+/**
+ * What was read where the form changed tells nothing of how it reads now, and what was seen nothing of how it looks. A tuning
+ * layer changes the levels where it lies; any other piece may change them all.
+ */
+const changed = (state: WorkState, places: readonly TunePlace[] | null): WorkState => ({
   ...state,
-  readSinceChange: new Set(),
+  readSinceChange: new Set(
+    places === null
+      ? []
+      : [...state.readSinceChange].filter((level) => !places.some((at) => levelOfPlace(at) === level)),
+  ),
   isReadingDeclined: false,
   hasLooked: false,
 });
 
 const tuned = (state: WorkState, places: readonly TunePlace[]): WorkState => ({
-  ...changed(state),
+  ...changed(state, places),
   tunes: new Map([...state.tunes, ...places.map((place) => [place, (state.tunes.get(place) ?? 0) + 1] as const)]),
   tunedSinceRead: new Set([...state.tunedSinceRead, ...places]),
 });
@@ -116,10 +125,11 @@ const tuned = (state: WorkState, places: readonly TunePlace[]): WorkState => ({
 function pinned(state: WorkState, pieceId: string, tunes: readonly TunePlace[] | null): WorkState {
   const already = new Set([...state.pinned.values()].flatMap((places) => places ?? []));
   const isTuned = tunes?.some((place) => already.has(place)) ?? false;
-  const next = tunes !== null && isTuned ? tuned(state, tunes) : changed(state);
+  const next = tunes !== null && isTuned ? tuned(state, tunes) : changed(state, tunes);
+  const places = [...new Set([...(state.pinned.get(pieceId) ?? []), ...(tunes ?? [])])];
   return {
     ...next,
-    pinned: new Map(state.pinned).set(pieceId, tunes),
+    pinned: new Map(state.pinned).set(pieceId, tunes === null ? null : places),
     basted: without(state.basted, pieceId),
     isStructureRead: state.isStructureRead && tunes !== null,
   };
@@ -127,7 +137,7 @@ function pinned(state: WorkState, pieceId: string, tunes: readonly TunePlace[] |
 
 function unpinned(state: WorkState, pieceId: string): WorkState {
   const tunes = state.pinned.get(pieceId) ?? null;
-  const next = tunes === null ? changed(state) : tuned(state, tunes);
+  const next = tunes === null ? changed(state, null) : tuned(state, tunes);
   return {
     ...next,
     pinned: new Map([...state.pinned].filter(([id]) => id !== pieceId)),

@@ -3,12 +3,18 @@ import { type Gap, leastHeight, tallest } from "./levelGaps";
 /** How many layers a stack has at each level, from the top: it rises once and falls once, so that every layer covers one run of levels. */
 export type Profile = readonly number[];
 
+/** What a profile costs, one a piece and a little more, and how many pieces that is. */
+export interface StacksCost {
+  readonly cost: number;
+  readonly pieces: number;
+}
+
 /**
- * Divides profiles into the fewest stacks, each one piece to cut and pin: what a profile (told by its key) costs, one a piece and a
- * little more, and the stacks it is divided into. Asked again and again, it remembers.
+ * Divides profiles into the fewest stacks, each one piece to cut and pin: what a profile (told by its key) costs, and the
+ * stacks it is divided into. Asked again and again, it remembers.
  */
 export interface StackDivider {
-  readonly cost: (key: number) => number;
+  readonly cost: (key: number) => StacksCost;
   readonly stacks: (profile: Profile) => readonly Profile[];
 }
 
@@ -38,31 +44,33 @@ function profileOf(key: number, levels: number): number[] {
 
 export function stackDivider(depths: readonly number[], gaps: readonly Gap[], mostLayers: number): StackDivider {
   const levels = depths.length;
-  const known = new Map<number, number>([[0, 0]]);
+  const known = new Map<number, StacksCost>([[0, { cost: 0, pieces: 0 }]]);
   const ends = depths.map((_, first) =>
     depths.map((_, last) => (last < first ? 0 : runCost(depths, gaps, first, last))),
   );
   /** The cost of a profile with one stack taken off it at a peak. */
-  const costAt = (profile: Profile, peak: number): number => {
+  const costAt = (profile: Profile, peak: number): StacksCost => {
     const stack = largestUnder(profile, peak, mostLayers);
     let rest = 0;
     for (let i = 0; i < levels; i++) rest = longerKey(rest, (profile[i] as number) - (stack[i] as number));
-    return 1 + layersCost(stack, peak, ends) + cost(rest);
+    const others = cost(rest);
+    return { cost: 1 + layersCost(stack, peak, ends) + others.cost, pieces: 1 + others.pieces };
   };
-  const cost = (key: number): number => {
+  const cost = (key: number): StacksCost => {
     const found = known.get(key);
     if (found !== undefined) return found;
     const profile = profileOf(key, levels);
-    let least = Number.POSITIVE_INFINITY;
+    let least: StacksCost = { cost: Number.POSITIVE_INFINITY, pieces: 0 };
     for (let peak = 0; peak < levels; peak++) {
-      if (isPeak(profile, peak)) least = Math.min(least, costAt(profile, peak));
+      const found = isPeak(profile, peak) ? costAt(profile, peak) : least;
+      if (found.cost < least.cost) least = found;
     }
     known.set(key, least);
     return least;
   };
   const stacks = (profile: Profile): readonly Profile[] => {
     const peaks = profile.map((_, i) => i).filter((i) => isPeak(profile, i));
-    const best = peaks.find((peak) => costAt(profile, peak) <= cost(profileKey(profile)));
+    const best = peaks.find((peak) => costAt(profile, peak).cost <= cost(profileKey(profile)).cost);
     if (best === undefined) return [];
     const stack = largestUnder(profile, best, mostLayers);
     return [stack, ...stacks(profile.map((layers, i) => layers - (stack[i] as number)))];

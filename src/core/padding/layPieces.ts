@@ -13,10 +13,9 @@ import type { ShapingProblem } from "./shapingProblem";
 import { type Half, halves, leastHalfWidth, sideStep } from "./sideLevel";
 import { tunedWidths, type TuningWidths } from "./tunedWidths";
 
-/** A shape drawn out: its pieces in the order of pinning, and what the tape then misses in each quarter of each level (mm). */
+/** A shape drawn out: its pieces in the order of pinning. */
 export interface LaidShape {
   readonly pieces: readonly LaidPiece[];
-  readonly misses: readonly QuarterReadings[];
   /** What the shape costs with what it misses in truth. */
   readonly cost: number;
 }
@@ -33,16 +32,21 @@ export function layPieces(problem: ShapingProblem, shape: Shape): LaidShape {
   const tuning = halves.flatMap((half) =>
     sketches.tuning[half].map((sketch) => drawnTuning(sketch, drawing, tuned.widths, half)),
   );
-  const missed = tuned.misses.reduce((sum, { leftFront, rightFront, leftBack, rightBack }) => {
+  return { pieces: [...structure, ...tuning], cost: leastLaidCost(shape) + missedCost(tuned.misses) };
+}
+
+/** What a shape costs at least once it is drawn out and tuned: without what the search took it to miss. */
+export const leastLaidCost = ({ cost, halves: { front, back } }: Shape): number =>
+  front.choices.reduce((rest, choice, i) => {
+    const other = back.choices[i] as LevelChoice;
+    return rest - choice.missCost - other.missCost - girthCost(choice.miss + other.miss);
+  }, cost);
+
+const missedCost = (misses: readonly QuarterReadings[]): number =>
+  misses.reduce((sum, { leftFront, rightFront, leftBack, rightBack }) => {
     const [front, back] = [leftFront + rightFront, leftBack + rightBack];
     return sum + missCost(front) + missCost(back) + girthCost(front + back);
   }, 0);
-  const expected = shape.halves.front.choices.reduce((sum, front, i) => {
-    const back = shape.halves.back.choices[i] as LevelChoice;
-    return sum + front.missCost + back.missCost + girthCost(front.miss + back.miss);
-  }, 0);
-  return { pieces: [...structure, ...tuning], misses: tuned.misses, cost: shape.cost - expected + missed };
-}
 
 interface Drawing {
   readonly problem: ShapingProblem;
@@ -64,7 +68,7 @@ function startDrawing(problem: ShapingProblem, shape: Shape): Drawing {
     shape,
     sketches,
     depths,
-    places: edgePlaces(around, front, back, depths, shape.gaps),
+    places: edgePlaces({ around, front, back, depths, gaps: shape.gaps, gainAt: problem.gainAt }),
     reaches: { front: reaches("front"), back: reaches("back") },
   };
 }

@@ -121,8 +121,8 @@ const endWidths = (measured: readonly Measured[]): readonly [Millimetres, Millim
 ];
 
 /**
- * A strip is cut with straight edges, long enough everywhere; what it is then too long at an edge or a line is taken in there by
- * darts, spread evenly, never at one seam.
+ * A strip is cut with straight edges, long enough everywhere; what it is then too long at an edge or a line is taken in by darts,
+ * spread evenly, never at one seam: so few that hands can sew them, each as wide at a line as the strip is too long there.
  */
 function flatStrip(measured: readonly Measured[]): {
   readonly ends: readonly [Millimetres, Millimetres];
@@ -132,25 +132,26 @@ function flatStrip(measured: readonly Measured[]): {
   const straight = ({ below }: Measured) =>
     whole(top) + ((whole(bottom) - whole(top)) * (below - top.below)) / (bottom.below - top.below);
   const longer = Math.max(0, ...measured.map((one) => whole(one) - straight(one)));
+  const excess = measured.map((one) => straight(one) + longer - whole(one));
+  const count = Math.max(fewestDarts, Math.ceil(Math.max(...excess) / widestDart));
   const darts = measured.flatMap((one, at) => {
-    const excess = straight(one) + longer - whole(one);
-    if (excess < smoothedIn) return [];
-    const count = Math.max(fewestDarts, Math.ceil(excess / widestDart));
+    const width = (excess[at] as number) / count;
+    if (width < smoothedIn) return [];
     const [before, after] = [measured[at - 1], measured[at + 1]];
     const depth = Math.min(
       before === undefined ? Number.POSITIVE_INFINITY : one.below - before.below,
       after === undefined ? Number.POSITIVE_INFINITY : after.below - one.below,
     );
-    return [{ at, kind: "dart" as const, count, width: mm(excess / count), depth: mm(depth) }];
+    return [{ at, kind: "dart" as const, count, width: mm(width), depth: mm(depth) }];
   });
   return { ends: [mm(whole(top) + longer), mm(whole(bottom) + longer)], darts };
 }
 
-/** An excess under this (mm) is smoothed into batting by hand. Common practice, no source. */
-const smoothedIn = 12;
+/** A dart that would take up less than this (mm) is smoothed into batting by hand. Common practice, no source. */
+const smoothedIn = 6;
 
-/** A dart takes up no more than this (mm), and there is one at each side of front and back at least. */
-const widestDart = 20;
+/** A dart takes up no more than this (mm); the same darts run through every line, one at each side of front and back at least. */
+const widestDart = 32;
 const fewestDarts = 4;
 
 function discCut(layer: Layer, anchor: Anchor, heightAt: HeightAt): LayerCut {

@@ -1,4 +1,4 @@
-import { longerKey, type StackDivider } from "./fewestStacks";
+import { longerKey, type StackDivider, type StacksCost } from "./fewestStacks";
 import type { HalfFit } from "./sideLevel";
 
 /** One way to pad a half at one level: left and right side, and the structure that both share and that either has alone. */
@@ -13,8 +13,7 @@ export interface LevelChoice {
 }
 
 /** The front or the back from the top level to the bottom: what lies at each level, and what that costs. */
-export interface PaddedHalf {
-  readonly cost: number;
+export interface PaddedHalf extends StacksCost {
   readonly choices: readonly LevelChoice[];
 }
 
@@ -33,11 +32,13 @@ export const girthCost = (miss: number): number => 0.15 * Math.max(0, Math.abs(m
 export function levelChoices(left: readonly HalfFit[], right: readonly HalfFit[]): readonly LevelChoice[] {
   const choices =
     left === right ? left.map((fit) => choice(fit, fit)) : left.flatMap((l) => right.map((r) => choice(l, r)));
-  return [...choices].sort((a, b) => a.missCost - b.missCost).slice(0, mostChoices);
+  return choices.sort((a, b) => promise(a) - promise(b)).slice(0, mostChoices);
 }
 
-/** Of the ways that miss least so many are joined with those of other levels: where the sides differ there are up to nine. */
+/** Of the ways for the two sides so many are joined with those of other levels: of up to nine those that miss least and are most alike. */
 const mostChoices = 4;
+const promise = ({ missCost: cost, leftAlone, rightAlone }: LevelChoice): number =>
+  cost + 0.3 * (leftAlone + rightAlone);
 
 const structure = ({ layers }: HalfFit): number => Math.max(0, layers - 1);
 
@@ -58,16 +59,16 @@ export const isTuned = ({ left, right }: LevelChoice): boolean => left.layers > 
 
 /** The cheapest way through all levels: depth first, given up as soon as it can no longer be the cheapest. */
 export function padHalf(levels: readonly (readonly LevelChoice[])[], divide: StackDivider): PaddedHalf {
-  let cheapest = Number.POSITIVE_INFINITY;
-  let best: readonly LevelChoice[] = [];
+  let best: PaddedHalf = { cost: Number.POSITIVE_INFINITY, pieces: 0, choices: [] };
   const taken: LevelChoice[] = [];
-  const go = (at: number, soFar: number, shared: number, left: number, right: number): void => {
-    if (soFar >= cheapest) return;
+  const go = (at: number, missed: number, runs: number, shared: number, left: number, right: number): void => {
+    if (missed + runs >= best.cost) return;
     if (at === levels.length) {
-      const cost = soFar + divide.cost(shared) + divide.cost(left) + divide.cost(right);
-      if (cost >= cheapest) return;
-      cheapest = cost;
-      best = taken.slice();
+      const stacks = [divide.cost(shared), divide.cost(left), divide.cost(right)];
+      const cost = stacks.reduce((sum, one) => sum + one.cost, missed + runs);
+      if (cost >= best.cost) return;
+      const pieces = stacks.reduce((sum, one) => sum + one.pieces, runs);
+      best = { cost, pieces, choices: taken.slice() };
       return;
     }
     const wasTuned = at > 0 && isTuned(taken[at - 1] as LevelChoice);
@@ -75,13 +76,14 @@ export function padHalf(levels: readonly (readonly LevelChoice[])[], divide: Sta
       taken[at] = one;
       go(
         at + 1,
-        soFar + one.missCost + (!wasTuned && isTuned(one) ? 1 : 0),
+        missed + one.missCost,
+        runs + (!wasTuned && isTuned(one) ? 1 : 0),
         longerKey(shared, one.shared),
         longerKey(left, one.leftAlone),
         longerKey(right, one.rightAlone),
       );
     }
   };
-  go(0, 0, 0, 0, 0);
-  return { cost: cheapest, choices: best };
+  go(0, 0, 0, 0, 0, 0);
+  return best;
 }

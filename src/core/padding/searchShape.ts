@@ -111,10 +111,11 @@ function prepare(problem: ShapingProblem): Search {
   };
 }
 
-/** Half of an outline's points are enough to choose by. */
-const searchStride = 4;
+/** A third of an outline's points are enough to choose by. */
+const searchStride = 3;
 
 function searchLevel(level: ShapingLevel, { layer }: ShapingProblem, cups: CupPlaces): SearchLevel {
+  const even = isEven(level, cups);
   const side = (isLeft: boolean): SideLevel => {
     const outline = sideOutline(level.outline, isLeft, searchStride);
     const pinned = outline.x.map(
@@ -126,10 +127,10 @@ function searchLevel(level: ShapingLevel, { layer }: ShapingProblem, cups: CupPl
       : { front: target.rightFront - offset.rightFront, back: target.rightBack - offset.rightBack };
     const { fromFront, depth, radii } = isLeft ? cups.left : cups.right;
     const discs = level.name === "bust" ? radii.map((radius) => ({ fromFront, off: depth - level.depth, radius })) : [];
-    return new SideLevel({ outline, pinned, target: aim, layer, discs });
+    return new SideLevel({ outline, pinned, target: aim, layer, isEven: even, discs });
   };
   const left = side(true);
-  return { left, right: isEven(level, cups) ? left : side(false) };
+  return { left, right: even ? left : side(false) };
 }
 
 /** Whether left and right of a level ask for the same. */
@@ -143,8 +144,8 @@ function isEven({ name, target, offset, pinned, outline }: ShapingLevel, { left,
 }
 
 /**
- * How many discs a cup may have: none, or, where there is a cup and the front of the bust gains at least two layers more than
- * that of the underbust, from one on. No reading needs them; the shape does.
+ * How many discs a cup may have: none but where there is a cup and the front of the bust gains at least two layers more than
+ * that of the underbust. No reading needs them; the shape does.
  */
 function discCounts(
   { hasCups, levels: named, layer }: ShapingProblem,
@@ -160,7 +161,7 @@ function discCounts(
   };
   const more = (frontGain("bust") - Math.max(0, frontGain("underbust"))) / (Math.PI * layer.each);
   if (more < leastCupLayers) return [0];
-  return Array.from({ length: most }, (_, i) => i + 1);
+  return Array.from({ length: most + 1 }, (_, i) => i);
 }
 
 const leastCupLayers = 2;
@@ -192,7 +193,12 @@ function leastCost({ turns }: WrapSet, { choices, discs }: Search): number {
   return sum;
 }
 
+/** What cup pads cost, and what it costs to leave them out where the shape wants them: only a plan of many pieces does. */
 const cupsCost = 2;
+const noCupsCost = 2.5;
+
+/** Pieces beyond so many cost twice: nobody pins a dozen. */
+const manyPieces = 9;
 
 function shapeWith(wraps: WrapSet, search: Search): Candidate {
   const { choices, divide } = search;
@@ -204,7 +210,9 @@ function shapeWith(wraps: WrapSet, search: Search): Candidate {
   const around = wrapsCost(wraps, search);
   const shapes = search.discs.map((discs): Candidate => {
     const [front, back] = [half("front", discs), half("back", discs)];
-    const cost = around + (discs > 0 ? cupsCost : 0) + front.cost + back.cost + crossCost(front, back);
+    const pieces = wraps.wraps.length + front.pieces + back.pieces + (discs > 0 ? 1 : 0);
+    const cups = search.discs.length === 1 ? 0 : discs > 0 ? cupsCost : noCupsCost;
+    const cost = around + cups + front.cost + back.cost + crossCost(front, back) + Math.max(0, pieces - manyPieces);
     return { wraps, halves: { front, back }, discs, cost };
   });
   return shapes.reduce((best, shape) => (shape.cost < best.cost ? shape : best));

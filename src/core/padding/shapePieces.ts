@@ -1,7 +1,7 @@
 import type { QuarterReadings } from "../body/levelReadings";
 import { mm } from "../units";
 import type { LaidPiece } from "./laidPiece";
-import { layPieces, type LaidShape, wrapRows } from "./layPieces";
+import { type LaidShape, layPieces, leastLaidCost, wrapRows } from "./layPieces";
 import { levelGaps, nearestEdge } from "./levelGaps";
 import { searchShape } from "./searchShape";
 import type { ShapingLevel, ShapingProblem } from "./shapingProblem";
@@ -15,11 +15,15 @@ import { tapeQuarters } from "../tape/tape";
 export function shapePieces(problem: ShapingProblem, finishing: number | null): readonly LaidPiece[] {
   const skin = finishing !== null && hasRoomFor(finishing, problem) ? finishing : 0;
   const beneath = skin === 0 ? problem : { ...problem, levels: problem.levels.map((level) => lowered(level, skin)) };
-  const { pieces } = searchShape(beneath)
-    .map((shape) => layPieces(beneath, shape))
-    .reduce((best: LaidShape, shape) => (shape.cost < best.cost ? shape : best));
+  const { pieces } = searchShape(beneath).reduce((best: LaidShape, shape) => {
+    if (leastLaidCost(shape) >= best.cost) return best;
+    const laid = layPieces(beneath, shape);
+    return laid.cost < best.cost ? laid : best;
+  }, nothingLaid);
   return skin === 0 ? pieces : [...pieces, outerWrap(problem, skin)];
 }
+
+const nothingLaid: LaidShape = { pieces: [], cost: Number.POSITIVE_INFINITY };
 
 /** A quarter of the tape turns through a right angle, and what goes all around adds its thickness times that. */
 const quarterTurn = Math.PI / 2;

@@ -2,6 +2,7 @@ import type { Section } from "../body/section";
 import type { ApexReadings } from "../body/heightReadings";
 import type { QuarterReadings } from "../body/levelReadings";
 import type { LevelName } from "../body/vocabulary";
+import type { HeightCurve } from "../geometry/heightCurve";
 import type { Outline } from "../geometry/outline";
 import type { LayerThickness } from "./sideLevel";
 
@@ -11,6 +12,8 @@ export interface ShapingProblem {
   readonly levels: readonly ShapingLevel[];
   /** The bare form at any depth below the nape. */
   readonly sectionAt: (depthBelowNape: number) => Section;
+  /** How much the body's tape would read beyond the bare form's between the lines, in front and behind (mm): a wish, not a target. */
+  readonly gainAt: { readonly front: HeightCurve; readonly back: HeightCurve };
   readonly apex: ApexReadings;
   /** Whether a bra with cups is worn, which cup pads can fill. */
   readonly hasCups: boolean;

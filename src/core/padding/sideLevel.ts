@@ -14,6 +14,8 @@ export interface SideProblem {
   /** What the tape is to read over the outline so padded (mm), whatever it reads beyond the simulation taken off. */
   readonly target: { readonly front: number; readonly back: number };
   readonly layer: LayerThickness;
+  /** Whether the other side asks for the same. */
+  readonly isEven: boolean;
   /** Where the discs of a cup pad would lie, from the largest on; none where there is no cup. */
   readonly discs: readonly Disc[];
 }
@@ -48,13 +50,16 @@ export interface HalfFit {
 /** The ways for each half over so many turns of wraps and discs of a cup pad, the one with the fewest layers that reach first. */
 export type SideFits = { readonly [half in Half]: readonly HalfFit[] };
 
-/** The outermost layer reaches this share of the way from center to side seam: much short of it plans on true shapes read over. */
+/**
+ * The outermost layer reaches this share of the way from center to side seam, and every layer beneath ends a step before the one over
+ * it. With 0.97 and 6 mm the first readings on true shapes miss by 8.8 mm at p95 instead of 7.1: real sides are flatter than
+ * the curves assumed, and a layer that stops short of the seam is bridged.
+ */
 const reachShare = 0.985;
 
 /** The shares that are tried where a half is lifted over its reading by what lies on the other. */
 const reachShares = [reachShare, 0.85, 0.75, 0.65] as const;
 
-/** Every layer beneath ends this much (mm) before the one over it. */
 export const sideStep = 5;
 
 /** No tuning layer is narrower than this to each side (mm), and no reach is shorter. */
@@ -148,7 +153,7 @@ export class SideLevel {
       if (tuned !== null) fits.push(tuned);
     };
     add(fit.layers);
-    add(fit.layers + 1, furtherReachShare);
+    add(fit.layers + 1, this.problem.isEven ? furtherReachShare : unevenReachShare);
     if (fit.layers === 1) fits.push(none);
     else if (widest(fit.layers - 1) >= -quarterMiss) add(fit.layers - 1);
     if (fits.length > 0) return fits;
@@ -244,9 +249,13 @@ export class SideLevel {
 /** A layer over a half turns through nearly a right angle on each side. */
 const usualTurn = 1.4;
 
-/** To stay short the structure reaches no less than this share of its full reach, and less seldom for a layer that could be spared. */
+/**
+ * To stay short the structure reaches no less than this share of its full reach, and less seldom for a layer that could be spared: but
+ * where the other side has one more, both then share a piece.
+ */
 const leastReachShare = 0.6;
 const furtherReachShare = 0.85;
+const unevenReachShare = 0.75;
 
 /** How many layers of a structure lie at a place so far from its center, feathered edges in part. */
 function stepped(s: number, reach: number, layers: number): number {

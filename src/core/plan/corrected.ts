@@ -2,7 +2,7 @@ import type { Layer, LayerRow } from "../padding/layer";
 import type { Piece } from "../padding/piece";
 import { mm } from "../units";
 import type { Basis } from "./basis";
-import type { Correction } from "./corrections";
+import { type Correction, mostTrimmed } from "./corrections";
 
 /** The pinned pieces once corrections are carried out: peeled pieces are gone, trimmed ones are narrower around their level. */
 export function corrected(pinned: readonly Piece[], what: readonly Correction[], { drops }: Basis): readonly Piece[] {
@@ -16,13 +16,13 @@ export function corrected(pinned: readonly Piece[], what: readonly Correction[],
 /** A trim is cut in a smooth curve that has run out this far (mm) above and below its level. */
 export const trimReach = 60;
 
-/** A piece narrowed by so much on each side at a depth, running out smoothly; nowhere is more than a third of a side taken. */
+/** A piece narrowed by so much on each side at a depth, running out smoothly; nowhere is more than half of a side taken. */
 export function trimmed(piece: Piece, depth: number, eachSide: number): Piece {
   const narrower = (layer: Layer): Layer => ({
     ...layer,
     rows: layer.rows.map((row): LayerRow => {
       const near = Math.max(0, 1 - Math.abs(row.depthBelowNape - depth) / trimReach);
-      const taken = Math.min(eachSide * near, (row.end - row.start) / 6);
+      const taken = Math.min(eachSide * near, mostTrimmed * (row.end - row.start));
       return { ...row, start: mm(row.start + taken), end: mm(row.end - taken) };
     }),
   });

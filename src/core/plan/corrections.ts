@@ -1,6 +1,6 @@
 import { type LevelName, levelNames } from "../body/vocabulary";
 import type { Belief, LevelBelief } from "../calibration/believed";
-import type { Layer } from "../padding/layer";
+import { type Layer, rowAt } from "../padding/layer";
 import { type Laid, type LevelOutline, piecesThickness } from "../padding/layerThickness";
 import { withBonus } from "../padding/paddedThickness";
 import type { Piece } from "../padding/piece";
@@ -26,6 +26,9 @@ export interface Correction {
     | { readonly kind: "pullThin" };
 }
 
+/** Nowhere is more taken off a side than this share of the whole width: half of that side. */
+export const mostTrimmed = 1 / 4;
+
 /** Corrections from the top level down; none where the padding reads no more than agreement over. */
 export function corrections(
   from: Basis,
@@ -33,18 +36,25 @@ export function corrections(
   pinned: readonly Piece[],
   learned: Belief,
 ): readonly Correction[] {
-  return levelNames.flatMap((level, i) =>
-    (["front", "back"] as const).flatMap((half): readonly Correction[] => {
-      const over = overTarget(from, learned.levels[level], level, half);
+  return (["front", "back"] as const).flatMap((half) => {
+    const levels = levelNames.map((level, i) => ({
+      level,
+      station: from.stations[i] as LevelOutline,
+      over: overTarget(from, learned.levels[level], level, half),
+      gain: gainAt(from.stations[i] as LevelOutline, start, half),
+    }));
+    // A piece comes off as a whole: only where it is too much at every level where it lies.
+    const isTooMuch = (laid: Laid) =>
+      levels.every(({ over, gain }) => gain(laid) <= leastGain || over >= peelShare * gain(laid));
+    return levels.flatMap(({ level, station, over, gain }): readonly Correction[] => {
       if (over <= tapeAgreement) return [];
-      const station = from.stations[i] as LevelOutline;
-      const gain = gainAt(station, start, half);
       const at = start.pinned.findLastIndex((laid) => gain(laid) > leastGain);
       const [piece, laid] = [pinned[at], start.pinned[at]];
       if (piece === undefined || laid === undefined) return [];
-      return [{ level, half, over: mm(over), pieceId: piece.id, how: wayOf(piece, gain(laid), over) }];
-    }),
-  );
+      const how = isTooMuch(laid) ? ({ kind: "peel" } as const) : wayOf(piece, station.depth, over / gain(laid));
+      return [{ level, half, over: mm(over), pieceId: piece.id, how }];
+    });
+  });
 }
 
 /** A piece that moves the tape by less than this (mm) at a level does not lie there. */
@@ -71,16 +81,13 @@ function gainAt(station: LevelOutline, { pinned, layer }: Start, half: "front" |
   };
 }
 
-/** Most of a piece too much: peel it. A piece with edges: trim it. A round, or too little to trim: pull it thin. */
-function wayOf(piece: Piece, gain: number, over: number): Correction["how"] {
-  if (over >= peelShare * gain) return { kind: "peel" };
-  if (piece.layers.every(({ wrap }) => wrap)) return { kind: "pullThin" };
-  const width = meanWidth(piece.layers[piece.layers.length - 1] as Layer);
-  return { kind: "trim", eachSide: mm(Math.round((over / gain) * (width / 2))) };
+/** A piece with edges: trim it, as far as a trim goes. One that goes all around: pull it thin. */
+function wayOf({ layers }: Piece, depth: number, share: number): Correction["how"] {
+  const outermost = layers[layers.length - 1] as Layer;
+  if (layers.every(({ wrap }) => wrap)) return { kind: "pullThin" };
+  const { start, end } = rowAt(outermost.rows, depth);
+  return { kind: "trim", eachSide: mm(Math.round(Math.min(share / 2, mostTrimmed) * (end - start))) };
 }
 
 /** From three quarters of what a piece adds, taking it off leaves less to mend than trimming it would. */
 const peelShare = 0.75;
-
-/** The mean width of a layer's rows (mm). */
-const meanWidth = ({ rows }: Layer): number => rows.reduce((sum, { start, end }) => sum + end - start, 0) / rows.length;

@@ -52,7 +52,10 @@ function levelDoubt(from: Basis, pieces: readonly Laid[], name: LevelName): Doub
 
 const spreadOf = (reading: Reading): number => (reading.kind === "estimated" ? reading.spread : 0);
 
-/** How much the tape over the padding reads otherwise where the body's line may truly lie: the larger of above and below. */
+/**
+ * How much the tape over the padding reads otherwise where the body's line may truly lie: the mean over heights above and below by
+ * Gauss and Hermite's rule of three, since edges lie some way from the line and make it anything but straight.
+ */
 function lineDoubt({ sectionAt }: Basis, pieces: readonly Laid[], drop: Reading): Doubt {
   const spread = spreadOf(drop);
   if (spread === 0) return { girth: 0, front: 0 };
@@ -62,9 +65,9 @@ function lineDoubt({ sectionAt }: Basis, pieces: readonly Laid[], drop: Reading)
     return { girth: leftFront + rightFront + leftBack + rightBack, front: leftFront + rightFront };
   };
   const here = read(drop.value);
-  const away = [drop.value - spread, drop.value + spread].map(read);
-  const most = (part: keyof Doubt) => Math.max(...away.map((there) => Math.abs(there[part] - here[part])));
-  return { girth: most("girth"), front: most("front") };
+  const away = [-1, 1].map((side) => read(drop.value + side * Math.sqrt(3) * spread));
+  const meant = (part: keyof Doubt) => Math.hypot(...away.map((there) => there[part] - here[part])) / Math.sqrt(6);
+  return { girth: meant("girth"), front: meant("front") };
 }
 
 /** Points in each eighth of the outline: a doubt is wanted to the millimeter. */

@@ -8,6 +8,8 @@ export interface PaddingSoFar {
   readonly cut: readonly Piece[];
   /** Ids of all pieces that ever lay on the form: a new piece never takes one of their names. */
   readonly everPinned?: readonly string[];
+  /** Whether the trial was passed over: nobody knows how thick a layer turns out. */
+  readonly isUntried?: boolean;
   /** The error that nine in ten of this person's tape readings stay within (mm). */
   readonly readingError: number;
 }

@@ -175,18 +175,31 @@ const atWorth = (piece: Piece, learned: Belief): Piece => ({
 /** The pinned pieces at what their layers are believed to be worth, and what the tape reads beyond that. */
 function believedStart(
   { stations }: Basis,
-  { pinned, rereads, everPinned = [] }: PaddingSoFar,
+  { pinned, rereads, everPinned = [], isUntried = false }: PaddingSoFar,
   learned: Belief,
 ): Start {
   const pieces = pinned.map((piece) => atWorth(piece, learned));
   // Before anything is read the packet is taken at its word, as the first plan takes it.
   const each = stackedWorth(learned.building);
-  const layer = { each, bonus: rereads.length === 0 ? 0 : learned.building.layer - each };
+  const known = { each, bonus: rereads.length === 0 ? 0 : learned.building.layer - each };
+  const isUnread = rereads.every((reread) => reread.pinned.length === 0);
+  const layer = isUntried && isUnread ? cautious(known, learned.building) : known;
   const offsets = stations.map((station, level) =>
     offsetAt(station, pieces, layer, learned.levels[levelNames[level] as LevelName]),
   );
   return { pinned: pieces, offsets, layer, takenIds: [...pinned.map((piece) => piece.id), ...everPinned] };
 }
+
+/**
+ * Until the tape has read any padding, the structure is counted as if a layer were so much thicker than the packet says: what is
+ * then missing is added later, and nothing has to come off again.
+ */
+function cautious({ each, bonus }: LayerThickness, { layer, spread }: BelievedWorth): LayerThickness {
+  const thicker = Math.exp((cautiousDeviations * spread) / layer);
+  return { each: thicker * each, bonus: thicker * bonus };
+}
+
+const cautiousDeviations = 1.5;
 
 function offsetAt(station: LevelOutline, pieces: readonly Laid[], layer: LayerThickness, { quarters }: LevelBelief) {
   const simulated = tapeQuarters(station.outline, paddedThickness(pieces, station, layer));

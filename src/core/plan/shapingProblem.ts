@@ -1,4 +1,5 @@
 import type { QuarterReadings } from "../body/levelReadings";
+import { lengthCurves } from "../body/torsoCurve";
 import { levelNames } from "../body/vocabulary";
 import { paddedThickness } from "../padding/paddedThickness";
 import type { LevelOutline } from "../padding/layerThickness";
@@ -8,7 +9,7 @@ import type { Start } from "./start";
 
 /** What the shaping starts from: the form with what is pinned on it, and the readings asked of each level. */
 export const shapingProblem = (
-  { stations, sectionAt, body }: Basis,
+  { stations, sectionAt, body, bodyLines, formLines }: Basis,
   start: Start,
   targets: readonly QuarterReadings[],
 ): ShapingProblem => ({
@@ -23,7 +24,15 @@ export const shapingProblem = (
     };
   }),
   sectionAt,
+  gainAt: gainBetween(lengthCurves(bodyLines), lengthCurves(formLines)),
   apex: body.apex,
   hasCups: true,
   layer: start.layer,
+});
+
+type LengthCurves = ReturnType<typeof lengthCurves>;
+
+const gainBetween = (body: LengthCurves, form: LengthCurves): ShapingProblem["gainAt"] => ({
+  front: (depth) => body.front(depth) - form.front(depth),
+  back: (depth) => body.back(depth) - form.back(depth),
 });

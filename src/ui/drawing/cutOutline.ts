@@ -13,24 +13,41 @@ export interface CutWidth {
   readonly belowTop: Millimetres;
   readonly left: Millimetres;
   readonly right: Millimetres;
+  /** What is written there: of a strip, which is cut with straight edges, its width once the darts there are taken in. */
+  readonly written: Pick<FlatCut["widths"][number], "left" | "right">;
   readonly at: { readonly line: LevelName } | { readonly end: EndPlace };
 }
 
 /** The widths of a cut from its top edge to its bottom edge. Both ends share the sides of the line nearest to them. */
-export function cutOutline({ height, top, bottom, topWidth, bottomWidth, widths }: FlatCut): readonly CutWidth[] {
+export function cutOutline(cut: FlatCut): readonly CutWidth[] {
+  const { height, top, bottom, topWidth, bottomWidth, widths, shape } = cut;
+  const straight = (belowTop: number): CutWidth["written"] => {
+    const half = mm((topWidth + ((bottomWidth - topWidth) * belowTop) / height) / 2);
+    return { left: half, right: half };
+  };
   const shared = (width: number, like: FlatCut["widths"][number] | undefined) => {
     const whole = like === undefined ? 0 : like.left + like.right;
     const share = like === undefined || whole === 0 ? 0.5 : like.left / whole;
     return { left: mm(width * share), right: mm(width * (1 - share)) };
   };
   return [
-    { belowTop: mm(0), ...shared(topWidth, widths[0]), at: { end: top } },
-    ...widths.map(({ level, belowTop, left, right }): CutWidth => ({ belowTop, left, right, at: { line: level } })),
-    { belowTop: height, ...shared(bottomWidth, widths[widths.length - 1]), at: { end: bottom } },
+    edge(mm(0), shared(topWidth, widths[0]), top),
+    ...widths.map(({ level, belowTop, left, right }): CutWidth => {
+      const written = { left, right };
+      return { belowTop, ...(shape === "strip" ? straight(belowTop) : written), written, at: { line: level } };
+    }),
+    edge(height, shared(bottomWidth, widths[widths.length - 1]), bottom),
   ];
 }
 
+const edge = (belowTop: Millimetres, sides: CutWidth["written"], end: EndPlace): CutWidth => ({
+  belowTop,
+  ...sides,
+  written: sides,
+  at: { end },
+});
+
 /** Both sides alike to a millimeter and a half. */
 export const isEven = (widths: readonly CutWidth[]): boolean =>
-  widths.every(({ left, right }) => Math.abs(left - right) <= evenWithin);
+  widths.every(({ written: { left, right } }) => Math.abs(left - right) <= evenWithin);
 const evenWithin = 3;

@@ -35,6 +35,3 @@ export const lengthWriter = (unit: LengthUnit, step: LengthStep = tapeStep[unit]
 
 /** One inch in millimetres: exact by the international yard and pound agreement of 1959. */
 export const inchMm = 25.4;
-
-/** The bar under a picture to scale: ten centimetres or four inches. */
-export const scaleBarMm = ({ unit }: LengthWriter): number => (unit === "in" ? 4 * inchMm : 100);

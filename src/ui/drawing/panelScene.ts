@@ -31,9 +31,12 @@ export function panelScene({ piece, layer, title, lengths, shownOn = "paper" }: 
   const slack = across * size - (beside.left + beside.right) * size - right - left;
   const foot = sizes.bottom + size * 0.9;
   const tall = pictureWords.topToLower(lengths.write(height));
-  const thin = layer.feather === 0 ? pictureWords.square : pictureWords.feather(lengths.write(layer.feather));
   const centre = layer.wrap ? pictureWords.butt : anchorWords[piece.anchor];
-  const foots = shownOn === "screen" ? [tall, centre, thin] : [`${tall}, ${thin}`, centre];
+  const edges = pictureWords.edges(lengths.write(cut.topWidth), lengths.write(cut.bottomWidth));
+  const darts = cut.darts.map(({ from, count, width, depth }) =>
+    pictureWords.darts(from, count, lengths.write(width), lengths.write(depth)),
+  );
+  const foots = [tall, edges, centre, ...darts];
   const frameLeft = -right - beside.left * size - slack / 2;
   const middle = frameLeft + (across * size) / 2;
   return {
@@ -49,6 +52,7 @@ export function panelScene({ piece, layer, title, lengths, shownOn = "paper" }: 
     marks: [
       mark("layer", closedPath(corners)),
       ...featherMarks(layer, corners),
+      mark("leader", ...dartMarks(cut)),
       mark("centre", segment(at(0, 0), at(0, height))),
       mark("leader", sizes.path),
     ],
@@ -58,6 +62,23 @@ export function panelScene({ piece, layer, title, lengths, shownOn = "paper" }: 
     ],
   };
 }
+
+/** Every dart as a thin wedge, evenly spread: from an edge inward, or to both sides of a line. */
+const dartMarks = (cut: FlatCut): readonly string[] =>
+  cut.darts.flatMap(({ from, count, width, depth }) => {
+    const y =
+      from === "top"
+        ? 0
+        : from === "bottom"
+          ? cut.height
+          : (cut.widths.find((one) => one.level === from)?.belowTop ?? 0);
+    const whole = cut.topWidth + ((cut.bottomWidth - cut.topWidth) * y) / cut.height;
+    return Array.from({ length: count }, (_, i) => {
+      const x = ((i + 0.5) / count - 0.5) * whole;
+      const tips = [...(from === "top" ? [] : [y - depth]), ...(from === "bottom" ? [] : [y + depth])];
+      return tips.map((tip) => openPath([at(x - width / 2, y), at(x, tip), at(x + width / 2, y)])).join("");
+    });
+  });
 
 /** Room for the words of a row on the right, and for the width alone on the left of an uneven piece, in lines of words. */
 const wordRoom = 15;
@@ -73,7 +94,7 @@ interface WidthWords {
 
 function writtenWords(rows: readonly CutWidth[], even: boolean, { write }: LengthWriter): readonly WidthWords[] {
   const { atLine, atEnd, wide, besideCentre } = pictureWords;
-  return rows.map(({ left, right, at: place }) => {
+  return rows.map(({ written: { left, right }, at: place }) => {
     if ("end" in place) {
       const words = atEnd(write(place.end.distance), place.end.side, place.end.level);
       return { onRight: words, onLeft: "", spoken: words };

@@ -48,8 +48,8 @@ function discScene({ layer, title, lengths, shownOn = "paper" }: PiecePicture, d
   const left = -radius - (width - diameter - wordRoom * size) / 2;
   return {
     title,
-    description: `A disc ${lengths.write(diameter)} across; ${pictureWords.feather(lengths.write(thin))}.`,
-    frame: { x: left, y: -radius - size * 0.5, width, height: diameter + size * 2.6 },
+    description: `A disc ${lengths.write(diameter)} across.`,
+    frame: { x: left, y: -radius - size * 0.5, width, height: diameter + size },
     textSize: size,
     marks: [
       mark("layer", circle(at(0, 0), radius)),
@@ -62,10 +62,7 @@ function discScene({ layer, title, lengths, shownOn = "paper" }: PiecePicture, d
       ),
       mark("centre", segment(at(0, -size * 0.7), at(0, size * 0.7))),
     ],
-    labels: [
-      label("number", at(radius + size * 1.1, 0), pictureWords.diameter(lengths.write(diameter)), "start"),
-      label("name", at(left + width / 2, radius + size * 1.3), pictureWords.feather(lengths.write(thin))),
-    ],
+    labels: [label("number", at(radius + size * 1.1, 0), pictureWords.diameter(lengths.write(diameter)), "start")],
   };
 }
 

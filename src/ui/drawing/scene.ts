@@ -52,6 +52,10 @@ export const markRoles = [
   "levelLine", // a level line where no tape lies yet
   "tapeOn", // a style tape that lies where it belongs
   "tapeNow", // what the hands are on now
+  "battingOn", // batting that is on already, and the layers beneath
+  "battingNow", // the batting at hand
+  "thread", // basting and running stitches, always broken
+  "pinShaft", // a pin in the batting; its head is a dot
   "book", // a thing held against the form
 ] as const;
 export type MarkRole = (typeof markRoles)[number];

@@ -27,18 +27,11 @@ export function OverCover({ plan, progress }: { readonly plan: Plan; readonly pr
         <h2>{finishingWords.againTitle}</h2>
         <p>{finishingWords.again}</p>
         <div className="again wide">
-          <LevelReadings
-            plan={plan}
-            progress={covered}
-            level={level}
-            over="cover"
-            onLevel={setLevel}
-            onPart={setPart}
-          />
-          <ReadingPad plan={plan} level={level} part={part} now={covered.now[level]} over="cover" onPart={setPart} />
+          <LevelReadings plan={plan} progress={covered} level={level} onLevel={setLevel} onPart={setPart} />
+          <ReadingPad plan={plan} level={level} part={part} now={covered.now[level]} onPart={setPart} />
         </div>
       </section>
-      <DoneBoard plan={plan} progress={covered} over="cover" />
+      <DoneBoard plan={plan} progress={covered} />
     </>
   );
 }

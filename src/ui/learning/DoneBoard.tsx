@@ -11,26 +11,25 @@ import { useLengths } from "../useStore";
 import "./learning.css";
 
 /**
- * Whether it is done: one answer for all, and each level there, not yet or over. What was not read is only expected, and
- * says over what it was not read: the padding, or later the cover.
+ * Whether it is done: one answer for all, and each level there, not yet or over. What was not read over the cover is only
+ * expected.
  */
 export interface DoneBoardProps {
   readonly plan: Plan;
   readonly progress: PadProgress;
-  readonly over: "padding" | "cover";
 }
 
-export function DoneBoard({ plan, progress, over }: DoneBoardProps) {
+export function DoneBoard({ plan, progress }: DoneBoardProps) {
   const { unit, step } = useLengths();
   const { levels, overall } = doneness(plan, progress);
   const aim = unit === "cm" ? formatLength(tapeAgreement, "1 mm") : amountText(tapeAgreement, step);
   return (
     <section className="done stitched">
       <h2>{doneWords.title}</h2>
-      <p className={`done-answer done-${overall}`}>{answer({ levels, overall }, progress, over)}</p>
+      <p className={`done-answer done-${overall}`}>{answer({ levels, overall }, progress)}</p>
       <ul className="done-levels">
         {levels.map((level) => (
-          <LevelTag key={level.level} plan={plan} progress={progress} state={level} over={over} />
+          <LevelTag key={level.level} plan={plan} progress={progress} state={level} />
         ))}
       </ul>
       <p className="quiet">
@@ -40,7 +39,7 @@ export function DoneBoard({ plan, progress, over }: DoneBoardProps) {
   );
 }
 
-function LevelTag({ plan, progress, state, over }: DoneBoardProps & { readonly state: LevelDoneness }) {
+function LevelTag({ plan, progress, state }: DoneBoardProps & { readonly state: LevelDoneness }) {
   const { step } = useLengths();
   const { level, kind, part, read } = state;
   const wanted = plan.levels.find(({ name }) => name === level)?.body[part].value;
@@ -53,16 +52,12 @@ function LevelTag({ plan, progress, state, over }: DoneBoardProps & { readonly s
         <span className="done-mark" aria-hidden />
         {doneSentence(kind, amount, part, isTold ? "read" : "expected")}
       </span>
-      {read === "all" ? null : <span className="small">{doneWords.unread[over][read]}</span>}
+      {read === "all" ? null : <span className="small">{doneWords.unread[read]}</span>}
     </li>
   );
 }
 
-function answer(
-  { levels, overall }: ReturnType<typeof doneness>,
-  { pieces, pinnedCount, next }: PadProgress,
-  over: DoneBoardProps["over"],
-): string {
+function answer({ levels, overall }: ReturnType<typeof doneness>, { pieces, pinnedCount, next }: PadProgress): string {
   const names = (pick: (level: LevelDoneness) => boolean): string =>
     levelList(
       levels.filter(pick).map(({ level }) => level),
@@ -72,6 +67,6 @@ function answer(
   if (overall === "stopHere") return words.stopHere;
   if (next !== null) return words.pinning(pieces.length - pinnedCount);
   if (overall === "notYet") return words.off(names(({ kind }) => kind === "notYet" || kind === "over"));
-  if (overall === "unread") return words.unread[over](names(({ read }) => read !== "all"));
+  if (overall === "unread") return words.unread(names(({ read }) => read !== "all"));
   return levels.some(({ kind }) => kind === "asNearAsItGets") ? words.doneShort : words.done;
 }

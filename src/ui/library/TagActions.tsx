@@ -1,3 +1,4 @@
+import { measuredAgain } from "../../app/measuredAgain";
 import { useEffect, useRef, useState } from "react";
 import { fileName, offerFile } from "../../app/share/fileOffer";
 import { writeFittingFile } from "../../app/share/fittingFile";
@@ -39,8 +40,8 @@ export function TagActions(props: ActionProps) {
     if (opened === null) return say(libraryWords.cannotOpen);
     await work(opened.fitting);
   };
-  const addCopy = async ({ id: _id, ...rest }: Fitting, nameOfCopy: string) => {
-    const outcome = await storage.add([{ ...rest, title: nameOfCopy }]);
+  const addCopy = async (copy: Omit<Fitting, "id">) => {
+    const outcome = await storage.add([copy]);
     const copies = outcome.kind === "added" ? outcome.fittings : [];
     after(outcome, libraryWords.copied(title), async () =>
       refusalAmong(await Promise.all(copies.map(({ id }) => storage.remove(id)))),
@@ -67,8 +68,11 @@ export function TagActions(props: ActionProps) {
     if (kind === "json") storage.noteFile([entry.id], name);
   };
   const openedActions: readonly (readonly [string, (fitting: Fitting) => unknown])[] = [
-    [libraryWords.copy, (fitting) => addCopy(fitting, copyTitle(entry.title, titles))],
-    [libraryWords.again, (fitting) => addCopy(fitting, againTitle(entry.title, dayText(presentInstant())))],
+    [libraryWords.copy, ({ id: _, ...fitting }) => addCopy({ ...fitting, title: copyTitle(entry.title, titles) })],
+    [
+      libraryWords.again,
+      (fitting) => addCopy(measuredAgain(fitting, againTitle(entry.title, dayText(presentInstant())))),
+    ],
     [libraryWords.saveFile, (fitting) => save("json", writeFittingFile(fitting))],
     [libraryWords.saveTable, (fitting) => save("csv", writeSheet(fitting))],
   ];

@@ -7,7 +7,7 @@ import { levelWords } from "../text/pictures";
 import { paddingWords } from "../text/padding";
 import { touchQuery, useMediaQuery } from "../useMediaQuery";
 import { useLengths } from "../useStore";
-import { type ReadOver, useReadingsKept } from "./useReadingsKept";
+import { useReadingsKept } from "./useReadingsKept";
 import { useReadingsSaid } from "./useReadingsSaid";
 import "./padding.css";
 import { ReadingLine } from "./ReadingLine";
@@ -21,31 +21,27 @@ export interface LevelReadingsProps {
   readonly plan: Plan;
   readonly progress: PadProgress;
   readonly level: LevelName;
-  readonly over: ReadOver;
   readonly onLevel: (level: LevelName) => void;
   /** Which stretch the caret is in, so that the pad knows where to write. */
   readonly onPart: (part: TapePart) => void;
 }
 
-export function LevelReadings({ plan, progress, level, over, onLevel, onPart }: LevelReadingsProps) {
+export function LevelReadings({ plan, progress, level, onLevel, onPart }: LevelReadingsProps) {
   const isTouch = useMediaQuery(touchQuery);
   const { write } = useLengths();
   const refused = useRefused();
-  useReadingsKept(level, over);
+  useReadingsKept(level);
   useReadingsSaid(plan, progress);
   const planned = plan.levels.find(({ name }) => name === level);
   if (planned === undefined) return null;
   const { girth } = progress.now[level];
-  const isBare = over === "padding" && progress.pinnedCount === 0;
   const span = tapeSpan(tapeParts.map((part) => planned.body[part].value - plan.bareForm[level][part]));
 
   return (
     <section className="readings" aria-label={paddingWords.readings}>
       <p className="readings-state">
-        <span className="quiet">{stateWords(progress, over)}.</span>{" "}
-        {isConfirmed(girth) || isBare ? null : (
-          <strong>{paddingWords.readNow(levelWords[level], write(girth.value))}</strong>
-        )}
+        <span className="quiet">{paddingWords.nowCovered}.</span>{" "}
+        {isConfirmed(girth) ? null : <strong>{paddingWords.readNow(levelWords[level], write(girth.value))}</strong>}
       </p>
       <LevelTabs level={level} onLevel={onLevel} />
       <div className="reading-lines" id="readings-panel" role="tabpanel" aria-label={levelWords[level]}>
@@ -56,7 +52,6 @@ export function LevelReadings({ plan, progress, level, over, onLevel, onPart }: 
             part={part}
             wanted={planned.body[part]}
             kept={progress.now[level]}
-            over={over}
             span={span}
             {...refused(readingName(level, part))}
             isTouch={isTouch}
@@ -66,15 +61,6 @@ export function LevelReadings({ plan, progress, level, over, onLevel, onPart }: 
       </div>
     </section>
   );
-}
-
-/** What lies under the tape while this is read. */
-function stateWords({ pieces, pinnedCount }: PadProgress, over: ReadOver): string {
-  if (over === "cover") return paddingWords.nowCovered;
-  if (pinnedCount === 0) return paddingWords.nowBare;
-  if (pinnedCount === pieces.length) return paddingWords.nowAll;
-  const last = pieces.findLast(({ pinned }) => pinned)?.piece.order ?? pinnedCount;
-  return last === pinnedCount ? paddingWords.nowWith(last) : paddingWords.nowSome(pinnedCount);
 }
 
 /** Which tab a key leads to, counted on past the last and back before the first; another key leads nowhere. */

@@ -17,7 +17,6 @@ import { paddingWords, tapePartNames } from "../text/padding";
 import { levelWords } from "../text/pictures";
 import { useDispatch, useLengths } from "../useStore";
 import { LeftWords } from "./LeftWords";
-import { overEntry, type ReadOver } from "./useReadingsKept";
 import { useTypedReading } from "./useTypedReading";
 
 /** One stretch of the tape: wanted, now, left to go, and the field for what it reads. */
@@ -27,7 +26,6 @@ export interface ReadingLineProps {
   readonly wanted: Reading;
   /** What the tape reads at this level without what is being typed. */
   readonly kept: LevelNow;
-  readonly over: ReadOver;
   /** How much of the tape is drawn (mm): the same for the stretches of one level. */
   readonly span: number;
   /** What was typed last, where the form with these pieces on cannot read that, and why. */
@@ -40,7 +38,7 @@ export interface ReadingLineProps {
 }
 
 export const ReadingLine = memo(function ReadingLine(line: ReadingLineProps) {
-  const { level, part, wanted, kept, over, span, isTouch, refusedText, refusedWhy, onPart } = line;
+  const { level, part, wanted, kept, span, isTouch, refusedText, refusedWhy, onPart } = line;
   const { draft, now } = useTypedReading(level, part, kept);
   const leftId = useId();
   const { unit, step, write } = useLengths();
@@ -65,7 +63,7 @@ export const ReadingLine = memo(function ReadingLine(line: ReadingLineProps) {
     unit,
     step,
     onDraft: (text) => dispatch({ does: "draft", of: "other", key, text }),
-    onCommit: (text) => dispatch({ does: "read", name, text, ...overEntry(over), at: new Date().toISOString() }),
+    onCommit: (text) => dispatch({ does: "read", name, text, over: "cover", at: new Date().toISOString() }),
   });
 
   return (

@@ -12,7 +12,7 @@ import { paddingWords, tapePartNames } from "../text/padding";
 import { levelWords } from "../text/pictures";
 import { lengthProblemText } from "../text/problems";
 import { useDraftsSoon, useLengths, useStoreItself } from "../useStore";
-import { keepReadings, type ReadOver, unreadable } from "./useReadingsKept";
+import { keepReadings, unreadable } from "./useReadingsKept";
 
 /**
  * The pad of the padding bench: it writes into the stretch at hand, and keeps what was written at one press. On a phone
@@ -23,11 +23,10 @@ export interface ReadingPadProps {
   readonly level: LevelName;
   readonly part: TapePart;
   readonly now: LevelNow;
-  readonly over: ReadOver;
   readonly onPart: (part: TapePart) => void;
 }
 
-export function ReadingPad({ plan, level, part, now, over, onPart }: ReadingPadProps) {
+export function ReadingPad({ plan, level, part, now, onPart }: ReadingPadProps) {
   const drafts = useDraftsSoon();
   const { unit, step, write } = useLengths();
   const announce = useAnnounce();
@@ -42,7 +41,7 @@ export function ReadingPad({ plan, level, part, now, over, onPart }: ReadingPadP
   const standing = typed.ok ? "read" : standingOf(now[part]);
   const left = remainingWords({ part, wanted, now: reads, standing }, step);
   const keep = () => {
-    keepReadings(store, level, over);
+    keepReadings(store, level);
     const slip = unreadable(store, level);
     if (slip !== null) announce(lengthProblemText(slip, step));
     else if (part === "girth") onPart("frontArc");

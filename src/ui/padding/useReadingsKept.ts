@@ -6,22 +6,19 @@ import type { LevelName } from "../../core/body/vocabulary";
 import { type LengthProblem, parseLength } from "../../core/lengthText";
 import { useStoreItself } from "../useStore";
 
-/** Where the tape lies while it is read: on the padding, or on the cover over it. */
-export type ReadOver = "padding" | "cover";
-
 /** Whoever turns to another level, or leaves, has finished typing the readings of this one. */
-export function useReadingsKept(level: LevelName, over: ReadOver): void {
+export function useReadingsKept(level: LevelName): void {
   const store = useStoreItself();
-  useEffect(() => () => keepReadings(store, level, over), [store, level, over]);
+  useEffect(() => () => keepReadings(store, level), [store, level]);
 }
 
 /** Keeps every reading of a level that was typed and not yet kept; what cannot be read stays as it was typed. */
-export function keepReadings(store: FittingStore, level: LevelName, over: ReadOver): void {
+export function keepReadings(store: FittingStore, level: LevelName): void {
   const at = new Date().toISOString();
   for (const part of tapeParts) {
     const name = readingName(level, part);
     const text = store.getState().fitting.drafts.other[readingDraftKey(name)];
-    if (text !== undefined) store.dispatch({ does: "read", name, text, ...overEntry(over), at });
+    if (text !== undefined) store.dispatch({ does: "read", name, text, over: "cover", at });
   }
 }
 
@@ -35,5 +32,3 @@ export function unreadable(store: FittingStore, level: LevelName): LengthProblem
   }
   return null;
 }
-
-export const overEntry = (over: ReadOver): { readonly over?: "cover" } => (over === "cover" ? { over } : {});

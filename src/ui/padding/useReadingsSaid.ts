@@ -2,7 +2,7 @@ import { useEffect, useRef } from "react";
 import { type PadProgress, readingName, tapeParts } from "../../app/padProgress";
 import { levelNames } from "../../core/body/vocabulary";
 import type { Plan } from "../../core/plan/plan";
-import { impossibleSentence } from "../learning/ImpossibleRows";
+import { impossibleSentence } from "../learning/impossible";
 import { remainingWords } from "../readout/remainingWords";
 import { standingOf } from "../readout/standing";
 import { paddingWords, tapePartNames } from "../text/padding";

@@ -1,5 +1,5 @@
 import type { MeasurementName } from "../../core/body/vocabulary";
-import { standingImpossible } from "../learning/ImpossibleRows";
+import { standingImpossible } from "../learning/impossible";
 import { impossibleWords } from "../text/learning";
 import { useDerived } from "../useDerived";
 import { useFitting, useLengths } from "../useStore";

@@ -1,3 +1,4 @@
+import { shortfallCause } from "../../app/shortfallCause";
 import type { Plan } from "../../core/plan/plan";
 import { placeAddress } from "../place";
 import { formMatterText } from "../text/formMatters";
@@ -10,7 +11,9 @@ import { useLengths } from "../useStore";
 export function PlanLimits({ plan }: { readonly plan: Plan }) {
   const { step } = useLengths();
   const words = planWords(step);
-  const isFormTooLarge = plan.shortfalls.some(({ sense }) => sense === "tooLarge");
+  const isFormTooLarge = plan.shortfalls.some(
+    (shortfall) => shortfall.sense === "tooLarge" && shortfallCause(plan, shortfall) === "form",
+  );
   const isLimited = plan.shortfalls.length > 0 || plan.matters.length > 0;
   if (!isLimited && plan.seamShifts.length === 0) return null;
   return (
@@ -24,7 +27,7 @@ export function PlanLimits({ plan }: { readonly plan: Plan }) {
             ))}
             {plan.shortfalls.map((shortfall) => (
               <li key={`${shortfall.level}${shortfall.what}${shortfall.what === "length" ? shortfall.length : ""}`}>
-                {unbroken(words.shortfallAdvice(shortfall))}
+                {unbroken(words.shortfallAdvice(shortfall, shortfallCause(plan, shortfall)))}
               </li>
             ))}
           </ul>

@@ -1,7 +1,7 @@
 import { memo } from "react";
 import type { Plan, PlannedPiece } from "../../core/plan/plan";
 import { useCutFrom } from "../batting/useCutFrom";
-import { CutPicture } from "../padding/PaddingPicture";
+import { CutPicture } from "../padding/CutPicture";
 import { planningWords } from "../text/planning";
 import { cutSentence, numberedName, placeSentence } from "../text/pieces";
 import { useLengths } from "../useStore";

@@ -10,9 +10,8 @@ import { MeasureSheet } from "./MeasureSheet";
 import { NamePrinted } from "./printedName";
 import { PrintSheet } from "./PrintSheet";
 import { SheetChoice } from "./SheetChoice";
-import { type SheetKind, sheetKinds } from "./sheetKind";
+import { type SheetKind, sheetKinds, usualSheets } from "./sheetKind";
 import { SmallCutSheet } from "./SmallCutSheet";
-import { useUsualSheets } from "./useUsualSheets";
 
 /** The sheets as they will lie on paper, which of them, and the patch that prints them. */
 export function PrintPlace() {
@@ -25,7 +24,7 @@ export function PrintPlace() {
 }
 
 function PlanSheets({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
-  const usual = useUsualSheets(plan, progress);
+  const usual = usualSheets(plan.pieces.length > 0, plan.basis === "draft" && progress.pinnedCount === 0);
   const [wished, setWished] = useState<readonly SheetKind[] | null>(null);
   const [isNamed, setNamed] = useState(true);
   const shown = sheetKinds.filter((kind) => (wished ?? usual).includes(kind));
@@ -45,7 +44,7 @@ function PlanSheets({ plan, progress }: { readonly plan: Plan; readonly progress
         {shown.length === 0 ? <p>{printingWords.noneChosen}</p> : null}
       </div>
       {shown.includes("lines") ? <LinesSheet plan={plan} /> : null}
-      {shown.includes("padding") ? <PrintSheet plan={plan} progress={progress} /> : null}
+      {shown.includes("padding") ? <PrintSheet plan={plan} /> : null}
       {shown.includes("smallCutting") ? <SmallCutSheet plan={plan} progress={progress} /> : null}
       {shown.includes("measuring") ? <MeasureSheet /> : null}
       {shown.includes("cutting") ? <CutSheet plan={plan} /> : null}

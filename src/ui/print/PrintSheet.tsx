@@ -1,41 +1,71 @@
-import type { PadProgress } from "../../app/padProgress";
 import type { Plan } from "../../core/plan/plan";
+import { shortfallCause } from "../../app/shortfallCause";
+import { isBare } from "../../app/isBare";
+import { FigureOf } from "../plan/PlanFigures";
 import { linesWords } from "../text/linesAtForm";
+import { planWords } from "../text/plan";
 import { printingWords } from "../text/printing";
-import { useLengths } from "../useStore";
-import { PrintBefore } from "./PrintBefore";
+import { useFitting, useLengths } from "../useStore";
 import { PrintMeasurements } from "./PrintMeasurements";
-import { PrintPieces } from "./PrintPieces";
-import { SheetFoot } from "./SheetFoot";
+import { PrintSteps } from "./PrintSteps";
 import { usePrintedName } from "./printedName";
+import { SheetFoot } from "./SheetFoot";
 import { SheetHead } from "./SheetHead";
-import { usePaddingPages } from "./usePaddingPages";
+import { sheetParts } from "./sheetSteps";
 
 /**
- * The padding sheet: the lines and the bra, the figure, measurements, pieces with cut sizes and places, what the tape
- * should read, boxes to tick and fill; what is done already is ticked and filled in.
+ * The padding sheet: what padding cannot do, the figure, the measurements, and every step of the work in its order with boxes to tick and
+ * room to write; what is done already is ticked and filled in. The paper breaks it between steps.
  */
-export function PrintSheet({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
+export function PrintSheet({ plan }: { readonly plan: Plan }) {
   const title = usePrintedName();
-  const { pages, limits } = usePaddingPages(plan, progress);
-  const hasPieces = plan.pieces.length > 0;
+  const fitting = useFitting();
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a narrow screen scrolls the sheet sideways, with keys as well.
     <section className="sheets" tabIndex={0} aria-label={printingWords.sheetTitle(title)}>
-      {pages.map((page, i) => (
-        <article key={page.rows[0]?.id ?? "first"} className="sheet">
-          <SheetHead plan={plan} isContinued={i > 0} />
-          {i === 0 ? <DraftLine plan={plan} isBegun={progress.pinnedCount > 0} /> : null}
-          {i === 0 && hasPieces ? <PrintBefore plan={plan} isBegun={progress.pinnedCount > 0} /> : null}
-          {i === 0 ? <PrintMeasurements plan={plan} progress={progress} /> : null}
-          {hasPieces ? <PrintPieces rows={page.rows} isContinued={i > 0} /> : <p>{printingWords.none}</p>}
-          {page.isLast ? (
-            <SheetFoot plan={plan} limits={limits} />
-          ) : (
-            <p className="sheet-overleaf">{printingWords.overleaf}</p>
+      <article className="sheet sheet-work">
+        <SheetHead plan={plan} />
+        <DraftLine plan={plan} isBegun={!isBare(fitting.work)} />
+        <Limits plan={plan} />
+        <div className="sheet-top">
+          {plan.pieces.length === 0 ? null : (
+            <div className="sheet-figures">
+              <FigureOf plan={plan} view="front" shown={null} shownOn="paper" />
+              <FigureOf plan={plan} view="back" shown={null} shownOn="paper" isNamed={false} />
+            </div>
           )}
-        </article>
-      ))}
+          <PrintMeasurements plan={plan} />
+        </div>
+        {plan.pieces.length === 0 ? (
+          <p>{plan.shortfalls.length === 0 ? printingWords.none : printingWords.noneShort}</p>
+        ) : (
+          <PrintSteps plan={plan} parts={sheetParts(plan, fitting)} />
+        )}
+        <SheetFoot plan={plan} />
+      </article>
+    </section>
+  );
+}
+
+/** What padding cannot do, before anything is cut. */
+function Limits({ plan }: { readonly plan: Plan }) {
+  const { matters, shortfalls, seamShifts } = plan;
+  const { step } = useLengths();
+  const words = planWords(step);
+  const limits = [
+    ...matters.map((matter) => words.formMatter(matter)),
+    ...shortfalls.map((shortfall) => words.shortfallAdvice(shortfall, shortfallCause(plan, shortfall))),
+    ...seamShifts.map((shift) => words.seamShift(shift)),
+  ];
+  if (limits.length === 0) return null;
+  return (
+    <section className="sheet-limits">
+      <h3 className="sheet-sub">{printingWords.limits}</h3>
+      <ul className="plain-list">
+        {limits.map((limit) => (
+          <li key={limit}>{limit}</li>
+        ))}
+      </ul>
     </section>
   );
 }

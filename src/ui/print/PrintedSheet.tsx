@@ -3,8 +3,8 @@ import type { Plan } from "../../core/plan/plan";
 import { useDerived } from "../useDerived";
 import { LinesSheet } from "./LinesSheet";
 import { PrintSheet } from "./PrintSheet";
+import { usualSheets } from "./sheetKind";
 import { SmallCutSheet } from "./SmallCutSheet";
-import { useUsualSheets } from "./useUsualSheets";
 
 /** The usual sheets as they are printed from any place of work; without a plan the place itself is printed. */
 export function PrintedSheet() {
@@ -15,11 +15,11 @@ export function PrintedSheet() {
 }
 
 function UsualSheets({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
-  const usual = useUsualSheets(plan, progress);
+  const usual = usualSheets(plan.pieces.length > 0, plan.basis === "draft" && progress.pinnedCount === 0);
   return (
     <>
       {usual.includes("lines") ? <LinesSheet plan={plan} /> : null}
-      <PrintSheet plan={plan} progress={progress} />
+      <PrintSheet plan={plan} />
       {usual.includes("smallCutting") ? <SmallCutSheet plan={plan} progress={progress} /> : null}
     </>
   );

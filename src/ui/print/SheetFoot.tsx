@@ -2,28 +2,14 @@ import type { Plan } from "../../core/plan/plan";
 import { waistTape } from "../finishing/waistTape";
 import { shortCautions } from "../text/cautions";
 import { finishingWords } from "../text/finishing";
-import { printingWords } from "../text/printing";
 import { useDerived } from "../useDerived";
 import { useLengths } from "../useStore";
 
-/** The foot of the padding sheet: what padding cannot do, what to do after each piece, and what finishing takes. */
-export function SheetFoot({ plan, limits }: { readonly plan: Plan; readonly limits: readonly string[] }) {
-  return (
-    <footer className="sheet-foot">
-      {limits.length === 0 ? null : (
-        <>
-          <h3>{printingWords.limits}</h3>
-          <ul className="plain-list">
-            {limits.map((limit) => (
-              <li key={limit}>{limit}</li>
-            ))}
-          </ul>
-        </>
-      )}
-      <p>
-        {printingWords.after} {printingWords.guessNote}
-      </p>
-      {plan.pieces.length === 0 ? null : <Finishing plan={plan} />}
+/** The foot of the padding sheet: what finishing takes. */
+export function SheetFoot({ plan }: { readonly plan: Plan }) {
+  return plan.pieces.length === 0 ? null : (
+    <footer className="sheet-foot sheet-keep">
+      <Finishing plan={plan} />
     </footer>
   );
 }
@@ -45,10 +31,7 @@ function Finishing({ plan }: { readonly plan: Plan }) {
           {finishingWords.tapeLength(write(tape.length), unit)}{" "}
         </>
       )}
-      {finishingWords.count}{" "}
-      <strong className="sheet-pins">
-        {printingWords.pinsIn} <span className="sheet-write" /> {printingWords.pinsOut} <span className="sheet-write" />
-      </strong>
+      {finishingWords.count}
     </p>
   );
 }

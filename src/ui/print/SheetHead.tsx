@@ -11,7 +11,7 @@ import { usePrintedName } from "./printedName";
 import { useLearned } from "./useLearned";
 
 /** The head of a sheet: whose it is, the batting or both of them with the worth that is believed now, and how much of each. */
-export function SheetHead({ plan, isContinued }: { readonly plan: Plan; readonly isContinued: boolean }) {
+export function SheetHead({ plan }: { readonly plan: Plan }) {
   const fitting = useFitting();
   const { batting, finishingBatting, unit } = fitting;
   const title = usePrintedName();
@@ -31,13 +31,11 @@ export function SheetHead({ plan, isContinued }: { readonly plan: Plan; readonly
   };
   return (
     <header className="sheet-head">
-      <h2 className="sheet-title">
-        {printingWords.sheetTitle(title)}
-        {isContinued ? `, ${printingWords.continued}` : ""}
-      </h2>
+      <h2 className="sheet-title">{printingWords.sheetTitle(title)}</h2>
       <p>
         {sentence("building", batting.name)}
-        {finishingBatting === undefined ? null : ` ${sentence("finishing", finishingBatting.name)}`}
+        {finishingBatting === undefined ? null : ` ${sentence("finishing", finishingBatting.name)}`}{" "}
+        {plan.pieces.length === 0 ? null : printingWords.count(plan.pieces.length, plan.shapesToCut)}
       </p>
     </header>
   );

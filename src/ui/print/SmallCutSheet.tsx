@@ -20,7 +20,7 @@ export function SmallCutSheet({ plan, progress }: { readonly plan: Plan; readonl
         const cards = parts.flatMap((part) => part.cards);
         return (
           <SheetPage key={cards[0]?.name ?? "first"} title={title} isFirst={i === 0} isLast={isLast}>
-            <p>{cuttingSheetWords.how.join(" ")}</p>
+            <p className="sheet-how">{cuttingSheetWords.how.join(" ")}</p>
             <div className="sheet-cards sheet-cards-small">
               {cards.map((card) => (
                 <SmallCard key={card.name} card={card} isPinned={isPinned(card.piece.id)} />

@@ -1,8 +1,9 @@
 import { useMemo } from "react";
+import { outermostLayer } from "../../core/padding/piece";
 import type { Plan } from "../../core/plan/plan";
 import { useCutFrom } from "../batting/useCutFrom";
 import { lengthWriter } from "../drawing/lengthWriter";
-import { numberedName } from "../text/pieces";
+import { featherWords, numberedName } from "../text/pieces";
 import { cuttingSheetWords } from "../text/printing";
 import { useLengths } from "../useStore";
 import { type CutCard, cutCards } from "./cutPages";
@@ -17,7 +18,11 @@ export function useSmallCards(plan: Plan): readonly CutCard[] {
         cutCards(
           piece,
           numberedName(piece),
-          cuttingSheetWords.howMany(piece.layers.length, cutFrom(piece)),
+          cuttingSheetWords.howMany(
+            piece.layers.length,
+            cutFrom(piece),
+            featherWords(outermostLayer(piece).feather, step),
+          ),
           lengthWriter(unit, step),
           "paper",
         ),

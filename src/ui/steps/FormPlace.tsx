@@ -1,6 +1,7 @@
 import { useDerived } from "../useDerived";
 import { Cautions } from "../Cautions";
 import { FormSizes } from "../form/FormSizes";
+import { FirstProblem, firstContradiction } from "../measure/FirstProblem";
 import { MeasureChart } from "../measure/MeasureChart";
 import { placeAddress } from "../place";
 import { DraftNote } from "../plan/DraftNote";
@@ -9,7 +10,8 @@ import { measuringWords } from "../text/measuring";
 
 /** The form: the size it is sold as, and what a tape says about it, which always wins. */
 export function FormPlace() {
-  const { planning } = useDerived();
+  const { planning, problems } = useDerived();
+  const wrong = firstContradiction(problems.measurements, "form");
   return (
     <>
       <div className="place-head">
@@ -22,6 +24,7 @@ export function FormPlace() {
         <p>{measuringWords.formLead}</p>
         {planning.kind === "planned" ? <DraftNote plan={planning.plan} /> : null}
         <Cautions at="handlingForm" />
+        {wrong === undefined ? null : <FirstProblem problem={wrong} />}
         <MeasureChart
           whose="form"
           enough={

@@ -5,6 +5,7 @@ import { BeforeCutting } from "../plan/BeforeCutting";
 import { DraftNote } from "../plan/DraftNote";
 import { FormQuestion } from "../plan/FormQuestion";
 import { NextQuestions } from "../plan/NextQuestions";
+import { PlanChecks } from "../plan/PlanChecks";
 import { PlanFigures } from "../plan/PlanFigures";
 import { PlanLevels } from "../plan/PlanLevels";
 import { PlanLimits } from "../plan/PlanLimits";
@@ -31,6 +32,8 @@ function PlanOnTable({ plan }: { readonly plan: Plan }) {
     <>
       <div className="place-head stack">
         <h1>{planningWords.title}</h1>
+        <PlanLimits plan={plan} />
+        <PlanChecks />
         <DraftNote plan={plan} />
         <PlanSummary plan={plan} />
         <NextQuestions plan={plan} />
@@ -45,7 +48,6 @@ function PlanOnTable({ plan }: { readonly plan: Plan }) {
           </a>
         </div>
       </div>
-      <PlanLimits plan={plan} />
       <PlanPart title={planningWords.where} className="plan-where" onPhone="open">
         <PlanFigures plan={plan} shown={shownPiece} onShow={setShownPiece} />
         <a className="patch" href={placeAddress("turning")}>

@@ -1,5 +1,6 @@
 import type { LengthUnit } from "../../core/lengthText";
 import type { BattingRole } from "../../core/material";
+import { startingBatting } from "../../document/startingBatting";
 
 /** Words about batting: what it is called, and the figures a person may start from. */
 export const battingWords = {
@@ -8,7 +9,9 @@ export const battingWords = {
   ask: "Which batting do you have?",
   supposedFor: "Not chosen yet; for now the plan assumes",
   another: "Another, or one you have measured",
-  usual: "usual batting",
+  usual: startingBatting("in").name,
+  startsWith: (name: string): string =>
+    `Nobody has said which batting there is: the plan is for ${name}, with a starting figure. A trial or a name makes it yours.`,
   name: "What it is called",
   /** Until a tape has been laid over a layer nobody knows how much it adds. */
   layer: (isRead: boolean): string => `One layer ${isRead ? "adds" : "may add"}, under a snug tape`,
@@ -47,7 +50,11 @@ export const battingNeed = (name: string, area: string): string =>
 export const battingAmount = (area: string): string => `Have ${area}: the pieces and a quarter more.`;
 
 /** Bonded batting of 140 to 170 g/m²: 4 to 8 mm a layer under a snug tape, a starting figure that the tape corrects. */
-export const usualLayer = { in: "1/4 in", cm: "6 mm", mm: "6 mm" } as const;
+export const usualLayer = {
+  in: startingBatting("in").layerThickness,
+  cm: startingBatting("cm").layerThickness,
+  mm: startingBatting("mm").layerThickness,
+} as const;
 
 /**
  * Starting figures for one layer under a snug tape, as a person of each unit would write them. Trade and hobby statements, none from a laboratory: needled cotton

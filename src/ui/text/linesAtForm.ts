@@ -120,6 +120,7 @@ export const linesWords = {
     save: (length: string, next: string | null): string => `Save ${length}${next === null ? "" : `, then ${next}`}`,
     saveNothing: "Type what the tape reads",
     skip: "Leave it out",
+    passOver: "Leave the rest out",
     optional: "if you like",
     measured: "measured",
     lines: "The person’s lines",
@@ -150,6 +151,7 @@ export const linesWords = {
         : `The plan for this form has ${piecesWords(pieces).toLowerCase()}. The trial layer and the first piece come next.`,
     again: "Measure what was left out",
     toPlan: "See the plan",
+    goOn: "Go on to the first piece",
   },
   draft: {
     offer: "Not now: look at the draft plan",

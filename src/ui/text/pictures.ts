@@ -24,7 +24,12 @@ export const pictureWords = {
     `${distance} ${side} the ${levelWords[level]}`,
   layerOf: (name: string, layer: number, layers: number) => `${name}, layer ${layer} of ${layers}`,
   bought: "ready-made, not cut",
-  square: "edges square",
+  edges: (top: string, lower: string) => `top edge ${top}, lower edge ${lower}`,
+  /** Darts of a strip: at an edge from the edge, at a line to both sides of it. */
+  darts: (from: LevelName | "top" | "bottom", count: number, width: string, depth: string) =>
+    from === "top" || from === "bottom"
+      ? `${from === "top" ? "top" : "lower"} edge: ${count} darts ${width} × ${depth}`
+      : `${levelWords[from]}: ${count} darts ${width} × ${depth} each way`,
   topToLower: (height: string) => `${height} from top to lower edge`,
   cutShape: (isRound: boolean, height: string) =>
     `${isRound ? "A strip that goes all the way around" : "A panel"}, ${height} from top to lower edge`,
@@ -32,7 +37,6 @@ export const pictureWords = {
   besideCentre: (right: string, left: string) =>
     `${right} to the wearer’s right and ${left} to the left of the center line`,
   butt: "edges meet, no overlap",
-  feather: (length: string) => `feather the last ${length}`,
   diameter: (length: string) => `${length} across`,
   testSquare: (length: string) => `this square measures ${length} each way`,
   depth: (from: string | null, to: string | null) =>

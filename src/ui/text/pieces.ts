@@ -38,10 +38,6 @@ const ordinals: readonly (string | undefined)[] = [
 /** How it is put on, as an action that cannot be misheard. */
 export const pinSentence = (piece: PieceName): string => `${pinWords(piece)}.`;
 
-/** The same for whoever holds the piece: with how many layers it has, where they are more than one. */
-export const pinLayersSentence = (piece: PlannedPiece): string =>
-  piece.layers.length === 1 ? pinSentence(piece) : `${pinWords(piece)}, ${layerCount(piece.layers.length)}.`;
-
 function pinWords(piece: PieceName): string {
   const name = thePiece(piece);
   switch (piece.kind) {

@@ -15,7 +15,7 @@ export const planWords = (step: LengthStep): PlanWords => ({
   piecePlace: (piece, levels) => piecePlace(piece, levels, step),
   draft: (mayMiss) => `${linesWords.draft.note(formatLength(mayMiss, step))} ${linesWords.draft.makesFirm}`,
   formMatter: (matter) => formMatterText(matter, step),
-  shortfallAdvice: (shortfall) => shortfallAdvice(shortfall, step),
+  shortfallAdvice: (shortfall, cause) => shortfallAdvice(shortfall, step, cause),
   seamShift: (shift) => seamShiftText(shift, step),
 });
 
@@ -101,7 +101,7 @@ function seamShiftText({ level, perSide, towards }: SeamShift, step: LengthStep)
   return `At the ${levelWords[level]}, mark the side seam ${formatLength(perSide, step)} farther ${towards === "front" ? "forward" : "back"} on each side.`;
 }
 
-function shortfallAdvice(shortfall: Shortfall, step: LengthStep): string {
+function shortfallAdvice(shortfall: Shortfall, step: LengthStep, cause: "form" | "padding"): string {
   const amount = atLeastOneStep(shortfall.amount, step);
   if (shortfall.what === "length") return lengthAdvice(shortfall.length, shortfall.sense, amount);
   const at = levelWords[shortfall.level];
@@ -111,6 +111,9 @@ function shortfallAdvice(shortfall: Shortfall, step: LengthStep): string {
       ? `The padding at the ${at} stays ${amount} short. Pin one more thin layer there and measure again.`
       : `The padding ${part} at the ${at} stays ${amount} short while the measurement all around is on target; more padding would put that over. Accept it, and fit there on the person.`;
   }
+  if (cause === "padding") {
+    return `The padding ${part} at the ${at} is ${amount} over. Narrow or take out the outermost layer there, and measure again.`;
+  }
   return shortfall.what === "girth"
     ? girthTooLarge(shortfall.level, amount)
     : `The tape ${part} at the ${at} reads ${amount} over, because the form has that much there already. Accept it, or choose a smaller form.`;
@@ -118,7 +121,7 @@ function shortfallAdvice(shortfall: Shortfall, step: LengthStep): string {
 
 const partWords = { girth: "all around", frontArc: "in front", backArc: "in back" } as const;
 
-const girthTooLarge = (level: LevelName, amount: string): string =>
+export const girthTooLarge = (level: LevelName, amount: string): string =>
   `The form is ${amount} larger than the person at the ${levelWords[level]}, and padding only adds. Choose a smaller form, turn the dial in if it has one there, or accept it.`;
 
 type FixedLength = Extract<Shortfall, { readonly what: "length" }>["length"];

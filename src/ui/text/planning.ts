@@ -1,5 +1,3 @@
-import type { MeasurementName } from "../../core/body/vocabulary";
-
 /** Words of the place where the plan lies. */
 export const planningWords = {
   title: "The plan",
@@ -11,12 +9,14 @@ export const planningWords = {
   noBatting: "The thickness given for one layer of batting cannot be right. Check its unit; then there is a plan.",
   measureThem: "Go and measure",
   describeForm: "Describe the form",
-  pieces: (count: number): string => (count === 1 ? "One piece of batting." : `${count} pieces of batting.`),
+  pieces: (count: number, shapes: number): string =>
+    `${count === 1 ? "One piece of batting" : `${count} pieces of batting`}, ${shapes === 1 ? "one shape" : `${shapes} shapes`} to cut.`,
   nothing: "As far as is known, the tape reads on this form as on the person: there is nothing to add.",
+  nothingShort: "Padding cannot bring the tape on this form to the person’s figures: there is nothing to pin on it.",
   agreement: (length: string, holds: string): string =>
     `When the last one is pinned, the tape should read the person’s own figures at every level line, within ${length}, ${holds}.`,
   agreementBut: (length: string, holds: string): string =>
-    `When the last one is pinned, the tape should read the person’s own figures within ${length}, ${holds}, except where noted below.`,
+    `When the last one is pinned, the tape should read the person’s own figures within ${length}, ${holds}, except where noted under “What padding cannot do”.`,
   holds: {
     guessesAndBatting: "if the estimates and the thickness of a layer are close",
     batting: "if the thickness of a layer is close",
@@ -57,5 +57,3 @@ export const planningWords = {
 
 export const listed = (words: readonly string[]): string =>
   words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1) ?? ""}`;
-
-export type MissingName = Extract<MeasurementName, "bustGirth" | "waistGirth" | "fullHipGirth">;

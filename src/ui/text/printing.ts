@@ -5,7 +5,7 @@ import { layerCount } from "./pieces";
 /** Words on paper, and of the place where it is printed from. */
 export const printingWords = {
   title: "Print",
-  lead: "One or two pages to work from, and the cut drawings beside it: everything needed with the power off. Letter or A4, black and white.",
+  lead: "Every step of the work in its order, and the cut drawings beside it: everything needed with the power off. Letter or A4, black and white.",
   waiting: "There is no plan yet, so there is nothing to pad by. The blank measuring sheet can be printed now.",
   toReadings: "Go to measuring",
   print: "Print",
@@ -16,7 +16,7 @@ export const printingWords = {
       name: "Level lines on the form",
       buys: "Where each of the person’s lines goes, and room for what the bare form measures there.",
     },
-    padding: { name: "The padding sheet", buys: "The figure, pieces, places, measurements, room to write." },
+    padding: { name: "The padding sheet", buys: "Every step, the figure, places, measurements, room to write." },
     smallCutting: { name: "Small cut drawings", buys: "Every piece with its sizes, about eight to a page." },
     measuring: {
       name: "A blank measuring sheet",
@@ -35,39 +35,68 @@ export const printingWords = {
       ? `One layer may add about ${layer} under the tape, a starting figure.`
       : `One layer adds about ${layer} under the tape, from ${readings === 1 ? "one measurement" : `${readings} measurements`}.`,
   unused: "None of it is needed.",
-  measurements: "Measurements",
+  count: (pieces: number, shapes: number): string =>
+    `${pieces === 1 ? "One piece" : `${pieces} pieces`}, ${shapes === 1 ? "one shape" : `${shapes} shapes`} to cut.`,
   measureHead: {
     level: "Level line",
-    down: "below the nape",
     body: "Person",
     form: "Bare form",
-    padded: "Padded, as read",
-    girth: "around",
-    front: "front",
-    back: "back",
+    parts: { girth: "around", frontArc: "front", backArc: "back" },
   },
   guessNote: "≈ stands before an estimate: measure it if you can.",
-  pieces: "Pieces, in the order of pinning",
-  pieceHead: { done: "", piece: "Piece", cut: "Cut", tape: "Tape should read", read: "It reads" },
-  tapeReads: (level: string, girth: string, front: string): string => `${level} ${girth}, front ${front}`,
-  before: "Before the first piece",
+  parts: {
+    before: "Before the first piece",
+    structure: "Structure, in the order of pinning",
+    tuning: "Tuning layers: cut last, by what the tape reads",
+    ending: "When every line is on target",
+  },
   draft: (note: string): string =>
     `${note} Mark the lines and measure the bare form first: the sheet of the level lines says how.`,
   draftBegun: (note: string): string => `${note} Measure each line after every piece: that makes up for it.`,
-  trial:
-    "Wrap one layer around the bare waist and measure before and after: what the tape gains, divided by 6.3, is how much one layer adds.",
+  linesOverleaf: (around: string): string =>
+    `Write them on the sheet of the level lines. If a line reads more than ${around} otherwise than the bare form above, type them in and print this sheet again.`,
+  wearers: "Left and right are the wearer’s.",
+  lookAt: "On the person, and here:",
+  trialCells: ["before", "again", "after", "again", "gain"],
+  trial: (layer: string): string =>
+    `What the tape gains, divided by 19, is what one layer adds: this sheet counts on ${layer}. If it is more than a fifth more or less, type the trial in and print this sheet again.`,
+  layers: (sizes: readonly string[]): string =>
+    `Width × height of each layer, from the form outwards: ${sizes.join("; ")}. Widths at the lines: its cut drawings.`,
+  lines: (sizes: readonly string[]): string =>
+    `Width × height: ${sizes.join("; ")}. Widths at the lines: its cut drawing.`,
+  readHead: {
+    line: "Line",
+    girth: "all around",
+    frontArc: "front",
+    back: "back",
+    expect: "expect",
+    reads: "it reads",
+    end: "in the end",
+    short: "short",
+  },
+  structureRead:
+    "Short is what is missing to the figure in the end. What is short all around less what is short in front is short in back.",
+  finalRead: (tolerance: string): string =>
+    `Within ${tolerance} is on target: leave it. Over by more: take what is over off the shortage you wrote down, and narrow the tuning layer there to the width for that. Short by more: add it, and cut the layer anew. At most twice; then leave it.`,
+  tuning: (half: "front" | "back"): string =>
+    `The plan expects the size above; what the tape reads decides. So wide to cut it at each line, half to each side of the center line, by how much the ${half} is short there:`,
+  tuningShort: "short by",
+  tuningNone: "–",
+  tuningBeyond: "two",
+  tuningLegend: (narrowest: string): string =>
+    `Join the widths of the lines with straight edges. Nothing short, or –: keep it ${narrowest} wide there. Two: as wide as the last figure before that, and a second layer as wide as the rest asks. A figure between two columns lies between their widths.`,
+  itRead: (readings: string): string => `It read: ${readings}.`,
   isPinned: "pinned",
   /** `waist 32 1/4, front 17 1/4`: in the unit of the sheet. */
   readAt: (level: string, parts: readonly (readonly [part: TapePartName, length: string])[]): string =>
     `${level} ${parts.map(([part, length]) => (part === "girth" ? length : `${tapePartNames[part]} ${length}`)).join(", ")}`,
   continued: "continued",
   overleaf: "Continued on the next page.",
-  limits: "What padding cannot do, and the side seams",
+  limits: "What padding cannot do, and the side seams: read this first",
   pinsIn: "Pins in",
   pinsOut: "pins out",
-  after:
-    "After each piece measure that line again, and leave it: the next pieces make it good. After the last one: narrow the last panel where the padding is over, pin one more thin layer where it is short.",
   none: "There is nothing to pin: on this form the tape already reads as on the person.",
+  noneShort: "There is nothing to pin on this form: padding only adds, and what is said above stays.",
 } as const;
 
 /** Words of the blank measuring sheet. */
@@ -84,14 +113,15 @@ export const measuringSheetWords = {
 export const cuttingSheetWords = {
   title: (name: string): string => (name === "" ? "Cut drawings" : `Cut drawings for ${name}`),
   small: (name: string): string => (name === "" ? "Small cut drawings" : `Small cut drawings for ${name}`),
-  howMany: (layers: number, batting: string | null): string =>
-    `Cut ${layerCount(layers)}${batting === null ? "" : ` from ${batting}`}.`,
+  howMany: (layers: number, batting: string | null, edge: string): string =>
+    `Cut ${layerCount(layers)}${batting === null ? "" : ` from ${batting}`}; ${edge}.`,
   square: (length: string): string =>
     `Print at 100 %. If the square does not measure ${length} each way, this printer changes sizes.`,
   how: [
-    "The drawings are smaller than true size: mark every width at its distance below the top edge, evenly to both sides of the center line unless both are written, join the marks, and cut.",
+    "The drawings are smaller than true size. Draw the level lines as far apart as on the form, mark each width on its line, evenly to both sides of the center line unless both are written, add both ends, join the marks, and cut.",
     "The outer side faces you, the top edge is up, and the wearer’s left is on the right.",
     "Short strokes mark the edge to feather: pull fibers away with the fingers, never cut it thin with a blade.",
+    "A strip is cut with straight edges; the widths at its lines are those with the darts taken in. A dart is so wide × so long; each way means above and below the line. Cut it out and join its edges with loose stitches, edge to edge. Spread the darts evenly, none on a seam.",
     shortCautions("cutting"),
   ],
 } as const;

@@ -5,15 +5,13 @@ import type { TapePartName } from "./padding";
 /** Words of the view for a class: few, short and read from the back row. */
 export const wallWords = {
   title: "Class view",
-  bareForm: "The bare form",
-  markLines: "Mark the person’s lines on the form",
-  draft: "This plan is a draft: the bare form is not measured on the lines yet.",
-  draftOf: (length: string): string =>
-    `This plan is a draft, up to ${length} off: the bare form is not measured on the lines yet.`,
-  braHint: "The bra goes on first.",
   wearersSide: "Left and right are the wearer’s.",
-  allOn: "Every piece is on",
-  piece: (order: number, all: number): string => `Piece ${order} of ${all}`,
+  step: (place: number, all: number): string => `Step ${place} of ${all}`,
+  facts: { layers: "Layers", cut: "Cut the outermost", place: "Place", edge: "Edge" },
+  form: "The form",
+  shouldRead: (level: string, isNow: boolean): string => `${isNow ? "The" : "Then the"} ${level} should read`,
+  tolerance: (length: string): string => `${length} more or less is on target.`,
+  comesNext: "Next:",
   wanted: "person",
   afterBare: "bare form",
   after: (order: number): string => `after piece ${order}`,
@@ -34,7 +32,6 @@ export const wallWords = {
   own: "Your own fitting",
   ownCovered: "Your own fitting, its figures covered",
   madeUp: (name: string): string => (name.endsWith("(sample person)") ? name : `${name} (sample person)`),
-  nothing: "On this form the tape already reads as on the person. There is nothing to pin.",
   picture: "The section",
   linesPicture: "The lines on the form",
   figures: "What the tape reads",
@@ -63,7 +60,7 @@ export const wallControls = {
 export const keyHelp: readonly { readonly keys: string; readonly does: string }[] = [
   { keys: "→ ↓ Space Page Down", does: "next step (the clicker’s forward button)" },
   { keys: "← ↑ Shift+Space Page Up", does: "previous step (the clicker’s back button)" },
-  { keys: "Home / End", does: "the level lines / every piece on" },
+  { keys: "Home / End", does: "the first step / the last step" },
   { keys: "C, B or period", does: "cover or show every figure of the person (the clicker’s blank button)" },
   { keys: "M", does: "a sample person; again: another one" },
   { keys: "O", does: "your own fitting, covered" },
@@ -79,10 +76,6 @@ export const keyHelpWords = {
   letters: "Letter and number keys work",
   private: "Nothing you do here changes a fitting.",
 } as const;
-
-/** What a screen reader hears after a step. */
-export const wallSentence = (where: string, level: string, parts: readonly string[]): string =>
-  parts.length === 0 ? `${where}. ${capital(level)}.` : `${where}. ${capital(level)}: ${parts.join(", ")}.`;
 
 export const wallPicture = {
   /** Above LEFT and RIGHT at the corners of the section. */

@@ -18,23 +18,18 @@ export interface WallControlsProps {
 }
 
 export function WallControls({ state, view, hasOwn, screen, helpOpen, act }: WallControlsProps) {
-  const { step, plan, unit, isCovered } = view;
+  const { place, count, unit, isCovered } = view;
   const isMadeUp = state.person !== "own";
   // Leaving shows the padding of the person's own fitting: only where it is shown already.
   const isOwnShown = !isMadeUp && !isCovered;
   return (
     <footer className="wall-controls">
       <div className="wall-group">
-        <Control
-          name={wallControls.back}
-          mark="←"
-          disabled={view.scene === "lines"}
-          onPress={() => act({ does: "back" })}
-        />
+        <Control name={wallControls.back} mark="←" disabled={place === 1} onPress={() => act({ does: "back" })} />
         <Control
           name={wallControls.forward}
           mark="→"
-          disabled={view.scene === "pieces" && step === plan.pieces.length}
+          disabled={place === count}
           onPress={() => act({ does: "forward" })}
         />
       </div>

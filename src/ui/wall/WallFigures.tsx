@@ -10,7 +10,7 @@ import { WallStrip } from "./WallStrip";
 
 /** The tape's figures at the level, large: wanted, after this piece, left to go; all round, front and back apart. */
 export function WallFigures({ view }: { readonly view: WallView }) {
-  const { level, step, unit } = view;
+  const { level, pinned, unit } = view;
   const { girth, frontArc, backArc } = level.body;
   const wanted = { girth: girth.value, frontArc: frontArc.value, backArc: backArc.value };
   const span = stripSpan(wanted, view.plan.bareForm[level.name]);
@@ -24,7 +24,7 @@ export function WallFigures({ view }: { readonly view: WallView }) {
           <tr>
             <td />
             <th scope="col">{wallWords.wanted}</th>
-            <th scope="col">{step === 0 ? wallWords.afterBare : wallWords.after(step)}</th>
+            <th scope="col">{pinned === 0 ? wallWords.afterBare : wallWords.after(pinned)}</th>
             <th scope="col">{wallWords.left}</th>
           </tr>
         </thead>

@@ -1,14 +1,10 @@
-import { tapeStep } from "../../core/lengthText";
-import { hasCupPads } from "../padding/hasCupPads";
 import { shortCautions } from "../text/cautions";
-import { linesWords } from "../text/linesAtForm";
-import { pinSentence, placeSentence } from "../text/pieces";
-import { shownLength } from "../text/shownLength";
 import { wallWords } from "../text/wall";
 import type { WallPerson } from "./wallPeople";
+import { wallSaid } from "./wallSaid";
 import type { WallView } from "./wallView";
 
-/** At the top of the wall: which piece has just gone on, where it lies, and whose plan this is. */
+/** At the top of the wall: what is done now, how far the job has come, and whose plan this is. */
 export interface WallHeadProps {
   readonly person: WallPerson;
   readonly whose: "own" | "madeUp";
@@ -16,45 +12,43 @@ export interface WallHeadProps {
 }
 
 export function WallHead({ person, whose, view }: WallHeadProps) {
-  const { plan, scene, step, piece, isCovered } = view;
-  const all = plan.pieces.length;
+  const { plan, step, place, count, pinned, isCovered } = view;
+  const { headline, rest } = wallSaid(view, step);
   const ownWords = isCovered ? wallWords.ownCovered : wallWords.own;
+  const isSided = step.piece !== null && /left|right/i.test(step.piece.zone);
   return (
     <header className="wall-head">
-      <h1 className="wall-action">
-        {piece !== null ? pinSentence(piece) : scene === "lines" ? wallWords.markLines : wallWords.bareForm}
-      </h1>
       <p className="wall-whose">
-        <span className="wall-count">{wallWords.piece(step, all)}</span>
+        <span className="wall-count">{wallWords.step(place, count)}</span>
         {whose === "own" ? ownWords : wallWords.madeUp(person.name)}
       </p>
-      <p className="wall-where">{whereWords(view)}</p>
       <ol className="wall-pins" aria-hidden>
         {plan.pieces.map(({ id, order }) => (
-          <li key={id} className="wall-pin" data-state={order < step ? "on" : order === step ? "now" : "waits"} />
+          <li
+            key={id}
+            className="wall-pin"
+            data-state={id === step.piece?.id ? "now" : order <= pinned ? "on" : "waits"}
+          />
         ))}
       </ol>
+      <h1 className="wall-action">{headline}</h1>
+      <p className="wall-where">
+        {[rest, isSided ? wallWords.wearersSide : "", careOf(view)].filter((words) => words !== "").join(" ")}
+      </p>
     </header>
   );
 }
 
-/** Where the piece lies; on the bare form, what comes before the first piece. Covered, no length is told. */
-function whereWords({ plan, scene, piece, unit, isCovered }: WallView): string {
-  if (piece !== null) {
-    const isSided = piece.zone !== "front" && piece.zone !== "back" && piece.zone !== "around";
-    const place = isCovered ? "" : placeSentence(piece, plan.levels, tapeStep[unit]);
-    const care = [shortCautions("laterPiece")];
-    return [place, ...(isSided ? [wallWords.wearersSide] : []), ...care].filter((words) => words !== "").join(" ");
+/** The caution belongs to the step where the hand is. */
+function careOf({ step }: WallView): string {
+  switch (step.do) {
+    case "prepare-form":
+      return shortCautions("handlingForm");
+    case "cut":
+      return shortCautions("cutting");
+    case "baste":
+      return shortCautions("securing");
+    default:
+      return "";
   }
-  if (scene === "lines") return `${linesWords.prepare.sentence} ${wallWords.braHint} ${shortCautions("firstPiece")}`;
-  if (plan.pieces.length === 0) return wallWords.nothing;
-  const draft =
-    plan.basis === "lines"
-      ? ""
-      : isCovered
-        ? wallWords.draft
-        : wallWords.draftOf(shownLength(plan.mayMiss, tapeStep[unit]));
-  return [draft, hasCupPads(plan) ? wallWords.braHint : "", shortCautions("firstPiece")]
-    .filter((words) => words !== "")
-    .join(" ");
 }

@@ -6,12 +6,13 @@ import { formMatterText } from "../text/formMatters";
 import { linesSheetWords, linesWords, markSpacing } from "../text/linesAtForm";
 import { shownLength } from "../text/shownLength";
 import { phoneQuery, useMediaQuery } from "../useMediaQuery";
-import { wallWords } from "../text/wall";
+import { capital, wallWords } from "../text/wall";
 import type { WallView } from "./wallView";
 
 /** The person's lines on the form, for the back row: the picture with every distance, and what two hands do, in order. */
-export function WallLines({ view: { plan, level, unit, isCovered } }: { readonly view: WallView }) {
-  const { mark } = linesWords;
+export function WallLines({ view: { plan, step: now, level, unit, isCovered } }: { readonly view: WallView }) {
+  const { mark, prepare, read } = linesWords;
+  const doing = now.do;
   const isPhone = useMediaQuery(phoneQuery);
   const step = tapeStep[unit];
   const lines = useMemo(
@@ -19,11 +20,16 @@ export function WallLines({ view: { plan, level, unit, isCovered } }: { readonly
       plan.levels.map(({ name, drop }): LineAtForm => ({ level: name, depth: drop.value, isMarked: false, read: {} })),
     [plan],
   );
-  const steps = [
+  const marking = [
     { title: mark.pointer.title, text: linesSheetWords.pointer },
     { title: mark.turn.title, text: mark.turn.text(shownLength(markSpacing[unit], step)) },
     { title: mark.tape.title, text: mark.tape.text },
   ];
+  const reading = (["girth", "frontArc", "breadth"] as const).map((part) => ({
+    title: capital(read.part(part)),
+    text: read.how(part),
+  }));
+  const steps = doing === "prepare-form" ? prepare.steps : doing === "read-lines" ? reading : marking;
   const matters = isCovered ? [] : plan.matters.filter(({ what }) => what === "belowForm");
   return (
     <>

@@ -1,26 +1,22 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
-import { tapeParts } from "../../app/padProgress";
-import { type LengthUnit, tapeStep } from "../../core/lengthText";
+import type { LengthUnit } from "../../core/lengthText";
 import { useAnnounce } from "../Announcer";
 import { useWakeLock } from "../padding/useWakeLock";
-import { remaining } from "../readout/remaining";
-import { remainingWords } from "../readout/remainingWords";
-import { levelWords } from "../text/pictures";
-import { wallSentence, wallWords } from "../text/wall";
+import { wallWords } from "../text/wall";
 import { useDerived } from "../useDerived";
-import { useUnit } from "../useStore";
+import { useFitting, useUnit } from "../useStore";
 import { useFullScreen } from "./useFullScreen";
 import { useWallKeys } from "./useWallKeys";
 import "./wall.css";
 import { WallControls } from "./WallControls";
-import { WallFigures } from "./WallFigures";
+import { WallFoot } from "./WallFoot";
 import { WallHead } from "./WallHead";
 import { WallHelp } from "./WallHelp";
-import { WallLines } from "./WallLines";
+import { WallStage } from "./WallStage";
 import { WallTakeHome } from "./WallTakeHome";
 import type { WallKey } from "./wallKey";
-import { madeUpPeople, madeUpPerson, type WallPerson } from "./wallPeople";
-import { WallSection } from "./WallSection";
+import { madeUpPeople, madeUpPerson, wallPerson, type WallPerson } from "./wallPeople";
+import { wallSaid } from "./wallSaid";
 import { wallAfter, type WallRoom, type WallState, wallStart } from "./wallState";
 import { type WallView, wallView } from "./wallView";
 
@@ -30,13 +26,13 @@ import { type WallView, wallView } from "./wallView";
  */
 export function WallPlace() {
   const own = useOwnPerson();
-  const ownPinned = own === null ? null : own.progress.pinnedCount;
-  const [state, setState] = useState<WallState>(() => wallStart({ pieces: 0, ownPinned, madeUpPeople }));
+  const ownStep = own === null ? null : own.job.now;
+  const [state, setState] = useState<WallState>(() => wallStart({ steps: 0, ownStep, madeUpPeople }));
   const madeUp = useMemo(() => (state.person === "own" ? null : madeUpPerson(state.person)), [state.person]);
   const fallback = useMemo(() => madeUpPerson(0), []);
   const person = madeUp ?? own ?? fallback;
-  const pieces = person.plan.pieces.length;
-  const room = useMemo((): WallRoom => ({ pieces, ownPinned, madeUpPeople }), [pieces, ownPinned]);
+  const steps = person.job.steps.length;
+  const room = useMemo((): WallRoom => ({ steps, ownStep, madeUpPeople }), [steps, ownStep]);
   const ownUnit = useUnit();
   const [unit, setUnit] = useState<LengthUnit>(ownUnit);
   const [panel, setPanel] = useState<"none" | "keys" | "takeHome">("none");
@@ -64,14 +60,7 @@ export function WallPlace() {
     <div className="wall" data-figures={state.figures}>
       <WallHead person={person} whose={state.person === "own" ? "own" : "madeUp"} view={view} />
       <div className="wall-stage">
-        {view.scene === "lines" ? (
-          <WallLines view={view} />
-        ) : (
-          <>
-            <WallSection view={view} />
-            <WallFigures view={view} />
-          </>
-        )}
+        <WallStage view={view} />
         {panel === "keys" ? (
           <WallHelp
             lettersWork={lettersWork}
@@ -84,6 +73,7 @@ export function WallPlace() {
           <WallTakeHome fitting={person.takeHome} onClose={() => setPanel("none")} />
         ) : null}
       </div>
+      <WallFoot view={view} />
       <WallControls
         state={state}
         view={view}
@@ -98,32 +88,17 @@ export function WallPlace() {
 }
 
 function useOwnPerson(): WallPerson | null {
-  const { planning, progress } = useDerived();
-  return useMemo(
-    () =>
-      planning.kind === "planned" && progress !== null
-        ? { name: wallWords.own, plan: planning.plan, progress, takeHome: null }
-        : null,
-    [planning, progress],
-  );
+  const derived = useDerived();
+  const fitting = useFitting();
+  return useMemo(() => wallPerson(wallWords.own, derived, fitting), [derived, fitting]);
 }
 
-/** Says after each step what the wall shows, and first who it is where that changed; covered figures are not said either. */
+/** Says after each step the sentence that the wall shows, and first who it is where that changed; covered figures are not said either. */
 function Spoken({ view, whose }: { readonly view: WallView; readonly whose: string }) {
-  const { level, step, readings, isRead, isCovered, unit } = view;
+  const { isCovered, step } = view;
   const announce = useAnnounce();
-  const isLines = view.scene === "lines";
-  const where = isLines ? wallWords.markLines : step === 0 ? wallWords.bareForm : wallWords.after(step);
-  const parts =
-    isCovered || isLines
-      ? []
-      : tapeParts.map((part) => {
-          const [wanted, now] = [level.body[part].value, readings[part]];
-          const standing = isRead[part] ? "read" : "bare";
-          const words = remainingWords({ part, wanted, now, standing }, tapeStep[unit]);
-          return remaining(wanted, now).kind === "there" ? `${wallWords.parts[part]} ${words}` : words;
-        });
-  const sentence = wallSentence(where, levelWords[level.name], parts);
+  const { headline, rest } = wallSaid(view, step);
+  const sentence = `${headline} ${rest}`.trim();
   const figures = isCovered ? wallWords.figuresCovered : wallWords.figuresShown;
   const said = useRef({ sentence, whose, figures });
   useEffect(() => {

@@ -5,7 +5,7 @@ import type { WallView } from "./wallView";
 import { wallScene } from "./wallScene";
 
 /** The section at the level, filling up. It is drawn anew at each step, so that the new piece can come in. */
-export function WallSection({ view: { plan, level, step } }: { readonly view: WallView }) {
+export function WallSection({ view: { plan, level, pinned: step } }: { readonly view: WallView }) {
   const scene = useMemo(() => wallScene({ level, pieces: plan.pieces, step }), [plan, level, step]);
   return (
     <section className="wall-section" aria-label={wallWords.picture}>

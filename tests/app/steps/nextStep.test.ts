@@ -51,6 +51,7 @@ function outlookOf(job: Job, facts: readonly WorkFact[]): Outlook {
     structure,
     tuning: job.tuning.filter(({ id }) => !on.has(id)),
     coversLines: new Set([...on].filter((id) => !id.startsWith("t"))),
+    twice: [],
     expectedNow: { waistGirth: 800 },
     isTrialNews,
     isLayerMissing: job.isLayerMissingOnce && replans === 1 && structure.length === 0 && on.size > 0,
@@ -60,7 +61,12 @@ function outlookOf(job: Job, facts: readonly WorkFact[]): Outlook {
             {
               places: ["front-waist"],
               levels: ["waist"],
-              act: { kind: "narrow", piece: first, at: [{ level: "waist", eachSide: 12 }] },
+              act: {
+                kind: "narrow",
+                piece: first,
+                at: [{ level: "waist", eachSide: 12 }],
+                off: { level: "waist", half: "front", amount: 6, sense: "over" },
+              },
             },
           ]
         : [],

@@ -74,7 +74,7 @@ describe("advice", () => {
   test.each(all.map((shortfall) => [JSON.stringify(shortfall), shortfall] as const))(
     "%s says how much and what to do",
     (_what, shortfall) => {
-      const advice = inches.shortfallAdvice(shortfall);
+      const advice = inches.shortfallAdvice(shortfall, "form");
       expect(advice).toContain("1/2 in");
       expect(advice.split(". ").length).toBeGreaterThanOrEqual(2);
       expect(advice).not.toMatch(/undefined|wrong body/);
@@ -82,14 +82,14 @@ describe("advice", () => {
   );
 
   test("no two shortfalls share their advice", () => {
-    const advice = all.map((shortfall) => inches.shortfallAdvice(shortfall));
+    const advice = all.map((shortfall) => inches.shortfallAdvice(shortfall, "form"));
     expect(new Set(advice).size).toBe(advice.length);
   });
 
   test("less than a step is not called nothing", () => {
-    expect(centimetres.shortfallAdvice({ what: "girth", level: "waist", amount: mm(1), sense: "tooLarge" })).toContain(
-      "less than 0.5 cm",
-    );
+    expect(
+      centimetres.shortfallAdvice({ what: "girth", level: "waist", amount: mm(1), sense: "tooLarge" }, "form"),
+    ).toContain("less than 0.5 cm");
   });
 
   test("a seam shift says which way and how far", () => {

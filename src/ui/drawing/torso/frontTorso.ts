@@ -3,17 +3,18 @@ import { at, type PicturePoint } from "../picturePoint";
 import { type Mark, mark } from "../scene";
 import { heightsDown, type TorsoShape } from "./torsoShape";
 
-/** A form from the front, on its pole: neck with its cap, shoulders, armhole plates, center line, princess lines and hem. */
-export function frontTorso(shape: TorsoShape): readonly Mark[] {
+/** A form from the front or from behind, on its pole: neck with its cap, shoulders, armhole plates, center line, princess lines and hem. */
+export function frontTorso(shape: TorsoShape, view: "front" | "back" = "front"): readonly Mark[] {
   const outline = frontOutline(shape);
+  const dip = view === "front" ? 78 : 22;
   return [
     mark("torsoBase", pole(shape.hem)),
     mark("torso", outline),
     mark("torsoShade", shadePath(shape)),
     mark("torsoPlate", plate(shape, 1), plate(shape, -1), neckCap(shape)),
-    mark("torsoLine", neckline(shape.neckHalf, 78), crescents(shape)),
+    mark("torsoLine", neckline(shape.neckHalf, dip), view === "front" ? crescents(shape) : ""),
     mark("torsoHair", princessLine(shape, 1), princessLine(shape, -1)),
-    mark("torsoCenter", openPath([at(0, 78), at(0, shape.hem + hemHang(shape))])),
+    mark("torsoCenter", openPath([at(0, dip), at(0, shape.hem + hemHang(shape))])),
   ];
 }
 

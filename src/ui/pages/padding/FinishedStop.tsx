@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 import type { Plan } from "../../../core/plan/plan";
-import { goTo } from "../../place";
+import { placeAddress } from "../../place";
 import { linesWords } from "../../text/linesAtForm";
 import { useLengths } from "../../useStore";
 import { StopFrame } from "./StopFrame";
@@ -10,10 +10,11 @@ interface FinishedStopProps {
   readonly news: ReactNode;
   readonly isAllRead: boolean;
   readonly onAgain: () => void;
+  readonly onGoOn: () => void;
 }
 
 /** Every line is measured, or what was left out is: how firm the plan is now, and the way on. */
-export function FinishedStop({ plan, news, isAllRead, onAgain }: FinishedStopProps) {
+export function FinishedStop({ plan, news, isAllRead, onAgain, onGoOn }: FinishedStopProps) {
   const { write } = useLengths();
   const { finished, region, trail } = linesWords;
   const isDraft = plan.basis === "draft";
@@ -28,13 +29,18 @@ export function FinishedStop({ plan, news, isAllRead, onAgain }: FinishedStopPro
       picture={null}
       news={news}
       ways={
-        isAllRead ? null : (
-          <button type="button" className="patch" onClick={onAgain}>
-            {finished.again}
-          </button>
-        )
+        <>
+          {isAllRead ? null : (
+            <button type="button" className="patch patch-plain" onClick={onAgain}>
+              {finished.again}
+            </button>
+          )}
+          <a className="patch patch-plain" href={placeAddress("plan")}>
+            {finished.toPlan}
+          </a>
+        </>
       }
-      slab={{ words: finished.toPlan, press: () => goTo("plan"), isReady: true }}
+      slab={{ words: finished.goOn, press: onGoOn, isReady: true }}
     >
       <p>{finished.next(plan.pieces.length)}</p>
     </StopFrame>

@@ -3,21 +3,36 @@ import { isAmong, type LineReadingAsked, linesAtForm, type LinesStep, openParts 
 import type { Plan } from "../../../core/plan/plan";
 import type { LineChange } from "../../../core/plan/lineChange";
 import { linesWords } from "../../text/linesAtForm";
-import { useFitting, useLengths } from "../../useStore";
+import { goTo } from "../../place";
+import { useDispatch, useFitting, useLengths } from "../../useStore";
 import { FinishedStop } from "./FinishedStop";
 import { MarkStop } from "./MarkStop";
 import { PrepareStop } from "./PrepareStop";
 import { ReadLineStop } from "./ReadLineStop";
 
 /** The work on the bare form before the first piece, one stop at a time. */
-export function LinesStop({ plan, onLater }: { readonly plan: Plan; readonly onLater: () => void }) {
+export interface LinesStopProps {
+  readonly plan: Plan;
+  /** Looked at again by its own address, and not because it is next. */
+  readonly isAsked: boolean;
+  readonly onLater: () => void;
+}
+
+export function LinesStop({ plan, isAsked, onLater }: LinesStopProps) {
   const fitting = useFitting();
+  const dispatch = useDispatch();
   const { lines, next } = useMemo(() => linesAtForm(plan, fitting), [plan, fitting]);
   const [skipped, setSkipped] = useState<readonly LineReadingAsked[]>([]);
   const [chosen, setChosen] = useState<LineReadingAsked | null>(null);
   const [change, setChange] = useState<LineChange | null>(null);
   const step = stepHere(next, openParts(lines), skipped, chosen);
   const news = change === null ? null : <ChangeNews change={change} />;
+  /** What was left out is not asked for again, and the work goes on. */
+  const passOver = () => {
+    if (next.do === "read")
+      dispatch({ does: "record", entry: { did: "measured", readings: {}, at: new Date().toISOString() } });
+    if (isAsked) goTo("padding");
+  };
   const later = (
     <button type="button" className="patch patch-plain" onClick={onLater}>
       {plan.basis === "draft" ? linesWords.draft.offer : linesWords.finished.toPlan}
@@ -35,7 +50,11 @@ export function LinesStop({ plan, onLater }: { readonly plan: Plan; readonly onL
           lines={lines}
           level={step.level}
           part={step.part}
-          later={later}
+          later={
+            <button type="button" className="patch patch-plain" onClick={passOver}>
+              {linesWords.read.passOver}
+            </button>
+          }
           news={news}
           skipped={skipped}
           onSkip={() => {
@@ -55,6 +74,7 @@ export function LinesStop({ plan, onLater }: { readonly plan: Plan; readonly onL
           plan={plan}
           news={news}
           onAgain={() => setSkipped([])}
+          onGoOn={passOver}
           isAllRead={openParts(lines).length === 0}
         />
       );

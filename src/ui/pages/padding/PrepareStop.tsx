@@ -24,7 +24,8 @@ export function PrepareStop({ plan, later }: { readonly plan: Plan; readonly lat
       ways={later}
       slab={{
         words: prepare.done,
-        press: () => dispatch({ does: "prepare", what: "form", at: new Date().toISOString() }),
+        press: () =>
+          dispatch({ does: "record", entry: { did: "prepared", what: "form", at: new Date().toISOString() } }),
         isReady: true,
       }}
     >

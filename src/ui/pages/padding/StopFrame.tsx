@@ -1,4 +1,6 @@
 import { type ReactNode, useEffect, useRef } from "react";
+import { stopWords } from "../../text/stops";
+import { SpeakButton } from "./SpeakButton";
 import "./stop.css";
 
 /**
@@ -7,50 +9,47 @@ import "./stop.css";
  */
 export interface StopFrameProps<Act extends string> {
   readonly region: string;
-  readonly trail: { readonly [act in Act]: string };
+  readonly trail: { readonly [act in Act]?: string };
   readonly act: Act;
   /** What the hands do: work on the form, or read and type, where the keys need the room. */
   readonly kind: "working" | "reading";
   readonly title: string;
   readonly sentence: ReactNode;
   readonly picture: ReactNode;
+  /** How long it takes. */
+  readonly minutes?: number;
+  /** What is read aloud; left out, nothing is. */
+  readonly speech?: string;
   /** The stops of this act, to go to any of them. */
   readonly route?: ReactNode;
   /** What the last act changed, said once beside the next. */
   readonly news?: ReactNode;
   readonly children: ReactNode;
+  /** What comes after it, above the slab. */
+  readonly after?: ReactNode;
   readonly slab: { readonly words: ReactNode; readonly press: () => void; readonly isReady: boolean };
   /** Small ways out beside the work: never in the way of the slab. */
   readonly ways: ReactNode;
 }
 
 export function StopFrame<Act extends string>(props: StopFrameProps<Act>) {
-  const { region, trail, act, kind, title, sentence, picture, news = null, route = null, children, slab, ways } = props;
-  const acts = Object.keys(trail) as Act[];
+  const { region, act, kind, title, sentence, picture, news = null, children, after = null, slab, ways } = props;
   const heading = useHeadingFirst(title);
   return (
     <section className={`stop stop-${kind} stop-at-${act}`} aria-label={region}>
-      <div className="stop-top">
-        <ol className="stop-trail">
-          {acts.map((name) => (
-            <li key={name} aria-current={name === act ? "step" : undefined}>
-              {trail[name]}
-            </li>
-          ))}
-        </ol>
-        {route}
-      </div>
+      <StopTop {...props} />
       <header className="stop-head">
         <h1 className="stop-title" ref={heading} tabIndex={-1}>
           {title}
         </h1>
-        <p className="stop-sentence">{sentence}</p>
+        {sentence === "" ? null : <p className="stop-sentence">{sentence}</p>}
         {news}
       </header>
       {picture === null ? null : <div className="stop-picture">{picture}</div>}
       <div className="stop-work">
         {children}
         <div className="stop-ways">{ways}</div>
+        {after}
       </div>
       <button type="button" className="stop-slab" disabled={!slab.isReady} onClick={slab.press}>
         <span>{slab.words}</span>
@@ -59,6 +58,24 @@ export function StopFrame<Act extends string>(props: StopFrameProps<Act>) {
         </svg>
       </button>
     </section>
+  );
+}
+
+function StopTop<Act extends string>({ trail, act, minutes, speech, route = null }: StopFrameProps<Act>) {
+  const acts = Object.keys(trail) as Act[];
+  return (
+    <div className="stop-top">
+      <ol className="stop-trail">
+        {acts.map((name) => (
+          <li key={name} aria-current={name === act ? "step" : undefined}>
+            {trail[name]}
+          </li>
+        ))}
+      </ol>
+      {route}
+      {minutes === undefined ? null : <p className="stop-minutes">{stopWords.minutes(minutes)}</p>}
+      {speech === undefined ? null : <SpeakButton sentence={speech} />}
+    </div>
   );
 }
 
@@ -71,7 +88,7 @@ function useHeadingFirst(title: string) {
     last.current = title;
     if (document.activeElement instanceof HTMLInputElement) return;
     heading.current?.focus({ preventScroll: true });
-    window.scrollTo(0, 0);
+    heading.current?.closest(".place")?.scrollTo?.(0, 0);
   }, [title]);
   return heading;
 }

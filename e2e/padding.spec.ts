@@ -1,0 +1,85 @@
+import { readFileSync } from "node:fs";
+import { expect, type Page, test } from "@playwright/test";
+import { openDemo } from "./support/workroom";
+import { rulesBroken } from "./support/rulesBroken";
+import { tsImport } from "tsx/esm/api";
+import type * as Fittings from "../src/document/readFitting";
+import type * as Next from "../src/command/nextOfText";
+import type * as Walk from "../tests/support/stopWalk";
+
+/** The command beside the browser: its modules read tables as the tool does, which the runner of these stories does not. */
+const beside = async <Module>(path: string) => (await tsImport(path, import.meta.url)) as Module;
+const { readFitting } = await beside<typeof Fittings>("../src/document/readFitting.ts");
+const { nextOfFitting } = await beside<typeof Next>("../src/command/nextOfText.ts");
+const { walkStops } = await beside<typeof Walk>("../tests/support/stopWalk.ts");
+
+const read = readFitting(JSON.parse(readFileSync("shared/demo-fitting.json", "utf8")));
+if (!read.ok) throw new Error("the sample cannot be read");
+const sample = read.value;
+
+const title = (page: Page) => page.getByRole("heading", { level: 1 });
+const slab = (page: Page) => page.locator(".stop-slab");
+
+/** A press counts once the step before it is worked out, as for anybody who reads first. */
+const inBrowser = (page: Page): Walk.StopScreen => ({
+  headline: async (words) => {
+    await expect(title(page)).toHaveText(words);
+    await expect(page.locator(".padding-page")).toHaveAttribute("aria-busy", "false");
+  },
+  slab: () => slab(page).tap(),
+  type: (text) => page.locator(".stop").getByRole("textbox").first().fill(text),
+  press: (name) => page.getByRole("button", { name, exact: true }).tap(),
+});
+
+/** What one looks at and presses is on the screen whole, and nothing has to be scrolled for it. */
+async function inSight(page: Page, step: string): Promise<void> {
+  const seen = await page.evaluate(() => {
+    const boxOf = (name: string) => document.querySelector(name)?.getBoundingClientRect() ?? null;
+    const place = document.querySelector(".place");
+    return {
+      height: window.innerHeight,
+      page: document.querySelector(".padding-page")?.getBoundingClientRect().height ?? 1e9,
+      room: place?.clientHeight ?? 0,
+      wide: document.documentElement.scrollWidth - window.innerWidth,
+      boxes: [".stop-title", ".stop-picture", ".tape, .hand-steps", ".stop-slab"].map((name) => boxOf(name)),
+    };
+  });
+  expect(seen.page, `${step}: the stop is no taller than its room`).toBeLessThanOrEqual(seen.room + 1);
+  expect(seen.wide, `${step}: nothing runs off the side`).toBeLessThanOrEqual(0);
+  for (const box of seen.boxes) {
+    if (box === null) continue;
+    expect(box.height, step).toBeGreaterThan(20);
+    expect(box.top, step).toBeGreaterThanOrEqual(0);
+    expect(box.bottom, step).toBeLessThanOrEqual(seen.height + 1);
+  }
+}
+
+test("the sample’s job from the bare form to the end, each headline as the command says it @portrait @phone", async ({
+  page,
+}) => {
+  test.setTimeout(420_000);
+  await openDemo(page, "padding");
+  const seen = new Set<string>();
+  const { steps, last } = await walkStops(
+    sample,
+    inBrowser(page),
+    (_, expected) => expected + 1,
+    async (step, fitting) => {
+      const next = nextOfFitting(fitting);
+      // Before the first piece a stop of the command is several here, one for each line.
+      if (next.ok && !["prepare", "mark", "read-line", "read", "read-all"].includes(step))
+        expect(next.value.step.say).toContain((await title(page).textContent()) ?? "nothing");
+      if (!seen.has(step)) await inSight(page, step);
+      seen.add(step);
+    },
+  );
+  expect(steps.at(-1)).toBe("done");
+  expect([...seen]).toEqual(
+    expect.arrayContaining(["prepare", "mark", "read-line", "trial", "cut", "stack", "pin", "carry-lines", "read"]),
+  );
+  expect([...seen]).toEqual(expect.arrayContaining(["baste", "look", "done"]));
+  expect(last.work.filter(({ did }) => did === "basted")).toHaveLength(1);
+  expect(await rulesBroken(page)).toEqual([]);
+  await slab(page).tap();
+  await expect(title(page)).toHaveText("Finishing");
+});

@@ -1,0 +1,31 @@
+import type { MeasurementName } from "../../core/body/vocabulary";
+import type { Millimetres } from "../../core/units";
+import { entryLength, type Fitting, type WorkEntry } from "../../document/fitting";
+
+export interface PlaceReading {
+  /** The entry of the log. */
+  readonly at: number;
+  readonly length: Millimetres;
+}
+
+/** What was read of one place over the padding since the form changed. */
+export const readingsOfPlace = (
+  fitting: Pick<Fitting, "work" | "unit">,
+  name: MeasurementName,
+): readonly PlaceReading[] =>
+  readingsSinceChange(fitting).flatMap(({ entry, at }): readonly PlaceReading[] => {
+    const typed = entry.readings[name];
+    const length = typed === undefined ? null : entryLength(typed, fitting.unit);
+    return length?.ok ? [{ at, length: length.value }] : [];
+  });
+
+/** The entries of readings since the form changed, with their places in the log. */
+export function readingsSinceChange({ work }: Pick<Fitting, "work">): readonly {
+  readonly entry: Extract<WorkEntry, { readonly did: "measured" }>;
+  readonly at: number;
+}[] {
+  const changed = work.findLastIndex(({ did }) => did === "pinned" || did === "unpinned");
+  return work.flatMap((entry, at) =>
+    at > changed && entry.did === "measured" && entry.over === undefined ? [{ entry, at }] : [],
+  );
+}

@@ -1,0 +1,139 @@
+import { type ByLevel, levelNames, type MeasurementName } from "../../core/body/vocabulary";
+import type { Plan, PlannedPiece, TapeReading } from "../../core/plan/plan";
+import { readingName, tapeParts } from "../padProgress";
+import { nextStep, type Outlook } from "./nextStep";
+import type { Step } from "./step";
+import { tunePlaces } from "./workFacts";
+import { nothingDone, type WorkFact, workAfter, type WorkState } from "./workState";
+
+/** A step with the state of the work before it. */
+export interface PlannedStep {
+  readonly step: Step;
+  readonly before: WorkState;
+}
+
+/** What a walk through a plan starts from. */
+export interface PlannedFrom {
+  readonly plan: Plan;
+  readonly state: WorkState;
+  /** Whether the bare form was read on the person's lines, so that they are not asked for. */
+  readonly isAtLines: boolean;
+}
+
+/**
+ * Every step that is left of a job in which the tape reads what the plan expects, up to `done`: what is optional is passed over
+ * once it was offered. Paper and the class view show these; nothing is planned anew for them.
+ */
+export function plannedSteps({ plan, state, isAtLines }: PlannedFrom): readonly PlannedStep[] {
+  const steps: PlannedStep[] = [];
+  let now = state;
+  for (let i = 0; i < mostSteps; i++) {
+    const step = plannedStep(plan, now, isAtLines);
+    steps.push({ step, before: now });
+    const fact = factOf(step);
+    if (fact === null) break;
+    now = workAfter(now, fact);
+  }
+  return steps;
+}
+
+/** A whole job: what was done, where it stands now and what is left. `now` is the place of the step at hand. */
+export interface JobSteps {
+  readonly steps: readonly PlannedStep[];
+  readonly now: number;
+}
+
+/** The steps of a job under way: those that the log tells of, the one next step, and from there what the plan expects. */
+export function jobSteps(
+  { plan, isAtLines }: Omit<PlannedFrom, "state">,
+  facts: readonly WorkFact[],
+  current: Step,
+): JobSteps {
+  const past: PlannedStep[] = [];
+  let state = nothingDone;
+  for (const fact of facts) {
+    const step = plannedStep(plan, state, isAtLines);
+    if (!isSame(past.at(-1)?.step, step)) past.push({ step, before: state });
+    state = workAfter(state, fact);
+  }
+  while (isSame(past.at(-1)?.step, current)) past.pop();
+  const fact = factOf(current);
+  const left = fact === null ? [] : plannedSteps({ plan, state: workAfter(state, fact), isAtLines });
+  return { steps: [...past, { step: current, before: state }, ...left], now: past.length };
+}
+
+const isSame = (one: Step | undefined, other: Step): boolean =>
+  one?.do === other.do && one.piece?.id === other.piece?.id && one.pieceIds.join() === other.pieceIds.join();
+
+/** Beyond every job: a plan has at most some dozens of pieces, each with four steps. */
+const mostSteps = 1000;
+
+/** The step that follows in a state of the work if the tape has read what the plan expects so far. */
+export const plannedStep = (plan: Plan, state: WorkState, isAtLines: boolean): Step =>
+  nextStep(state, expectedOutlook(plan, state, isAtLines));
+
+function expectedOutlook(plan: Plan, { pinned }: WorkState, isAtLines: boolean): Outlook {
+  const left = plan.pieces.filter(({ id }) => !pinned.has(id));
+  const on = plan.pieces.filter(({ id }) => pinned.has(id));
+  const isLast = ({ kind }: PlannedPiece) => kind === "tuning" || kind === "outerWrap";
+  return {
+    structure: left.filter((piece) => !isLast(piece)),
+    tuning: left.filter(isLast),
+    coversLines: new Set(on.filter(({ kind }) => kind !== "cup" && kind !== "tuning").map(({ id }) => id)),
+    expectedNow: expectedReadings(on.at(-1)?.readingsAfter ?? plan.bareForm),
+    isTrialNews: false,
+    isLayerMissing: false,
+    tunes: [],
+    doubtful: [],
+    twice: [],
+    isAtLines,
+  };
+}
+
+const expectedReadings = (readings: ByLevel<TapeReading>): Outlook["expectedNow"] =>
+  Object.fromEntries(
+    levelNames.flatMap((level) => tapeParts.map((part) => [readingName(level, part), readings[level][part]])),
+  ) as { readonly [name in MeasurementName]?: number };
+
+/** What the log holds once a step is done; null once nothing is left. */
+export function factOf(step: Step): WorkFact | null {
+  const pieceId = step.piece?.id ?? "";
+  switch (step.do) {
+    case "done":
+      return null;
+    case "prepare-form":
+      return { did: "prepared" };
+    case "mark-lines":
+      return { did: "marked" };
+    case "trial":
+      return { did: "trial" };
+    case "cut":
+      return { did: "cut", pieceId };
+    case "stack":
+      return { did: "stacked", pieceId };
+    case "pin":
+      return { did: "pinned", pieceId, tunes: step.piece === null ? null : tunePlaces(step.piece) };
+    case "carry-lines":
+      return { did: "linesCarried" };
+    case "plan-anew":
+      return { did: "replanned" };
+    case "tune":
+      return tuned(step);
+    case "baste":
+      return { did: "basted", pieceIds: step.pieceIds };
+    case "look":
+      return { did: "looked" };
+    case "read-lines":
+    case "read":
+    case "read-all":
+    case "check":
+      return { did: "measured", names: step.names };
+  }
+}
+
+function tuned({ act }: Step): WorkFact {
+  if (act === null) return { did: "replanned" };
+  return act.kind === "takeOut"
+    ? { did: "unpinned", pieceId: act.piece.id }
+    : { did: "pinned", pieceId: act.piece.id, tunes: tunePlaces(act.piece) };
+}

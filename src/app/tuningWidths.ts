@@ -1,0 +1,119 @@
+import { type LevelName, levelNames } from "../core/body/vocabulary";
+import type { Outline } from "../core/geometry/outline";
+import type { Layer, LayerRow } from "../core/padding/layer";
+import { addLayer, type LevelOutline, piecesThickness } from "../core/padding/layerThickness";
+import { leastHalfWidth } from "../core/padding/sideLevel";
+import type { PlanInput } from "../core/plan/basis";
+import type { Plan, PlannedPiece } from "../core/plan/plan";
+import { tapeQuarters } from "../core/tape/tape";
+import { type Millimetres, mm } from "../core/units";
+import { basisOf } from "./replay";
+
+/** How wide to cut a tuning layer where a level line crosses it, by how much its half is short there. */
+export interface TuningWidths {
+  readonly level: LevelName;
+  /** One for each shortage that was asked about: none where even the narrowest layer is too much, else the cut width (mm). */
+  readonly widths: readonly (Millimetres | "none" | "beyond")[];
+}
+
+/**
+ * The widths of a tuning layer for shortages in front or in back (mm), over the structure as it is planned: so that one layer can be cut
+ * from what the tape reads with nothing but paper. A shortage beyond the widest layer asks for a second one.
+ */
+export function tuningWidths(
+  input: PlanInput,
+  plan: Plan,
+  piece: PlannedPiece,
+  shortages: readonly number[],
+): readonly TuningWidths[] {
+  const structure = plan.pieces.filter(({ kind }) => kind !== "tuning" && kind !== "outerWrap");
+  const others = plan.pieces.filter(({ kind, id }) => kind === "tuning" && id !== piece.id);
+  const { stations } = basisOf(input);
+  return levelNames.flatMap((level): readonly TuningWidths[] => {
+    const cut = piece.cut.flatMap((own) =>
+      own.shape === "panel" ? own.widths.filter((width) => width.level === level) : [],
+    )[0];
+    const station = stations[levelNames.indexOf(level)];
+    if (cut === undefined || station === undefined) return [];
+    const beneath = piecesThickness(structure, station);
+    const gain = gainOf(piece, station, beneath, piecesThickness([...structure, ...others], station));
+    const stretched = stretchOf(piece, station.depth, cut.left + cut.right);
+    const sides = cut.left === 0 || cut.right === 0 ? 1 : 2;
+    return [
+      {
+        level,
+        widths: shortages.map((short) => widthFor(short, gain, quarterOf(piece, station.outline), sides * stretched)),
+      },
+    ];
+  });
+}
+
+/**
+ * What a half gains under the tape by this layer of a half-width at one level. The layer of the other half lifts the tape beside the
+ * seams: it is counted in as wide as it is planned.
+ */
+function gainOf(
+  piece: PlannedPiece,
+  station: LevelOutline,
+  structure: Float64Array,
+  withOthers: Float64Array,
+): (halfWidth: number) => number {
+  const layer = piece.layers[0] as Layer;
+  const read = (thickness: Float64Array) => {
+    const { leftFront, rightFront, leftBack, rightBack } = tapeQuarters(station.outline, thickness);
+    return piece.anchor === "centerBack" ? leftBack + rightBack : leftFront + rightFront;
+  };
+  const before = read(structure);
+  const [isLeft, isRight] = [!piece.zone.startsWith("right"), !piece.zone.startsWith("left")];
+  return (halfWidth) => {
+    const row = { start: mm(isRight ? -halfWidth : 0), end: mm(isLeft ? halfWidth : 0) };
+    const rows: readonly LayerRow[] = [-farFromEnds, farFromEnds].map((off) => ({
+      ...row,
+      depthBelowNape: mm(station.depth + off),
+    }));
+    const padded = Float64Array.from(withOthers);
+    addLayer(padded, { ...layer, rows }, piece.anchor, station);
+    return read(padded) - before;
+  };
+}
+
+/** A layer reaches at least as far beyond a line (mm), so that its ends do not matter there. */
+const farFromEnds = 100;
+
+/** How much longer the cut is than the bare surface under it, because it lies over what is beneath. */
+function stretchOf({ layers }: PlannedPiece, depth: number, cutWidth: number): number {
+  const rows = layers[0]?.rows ?? [];
+  const at = rows.findIndex((row) => row.depthBelowNape >= depth);
+  const [upper, lower] = [rows[at - 1], rows[at]];
+  if (upper === undefined || lower === undefined) return 1;
+  const share = (depth - upper.depthBelowNape) / (lower.depthBelowNape - upper.depthBelowNape);
+  const width = (row: LayerRow) => row.end - row.start;
+  return cutWidth / (width(upper) + share * (width(lower) - width(upper)));
+}
+
+const quarterOf = ({ anchor }: PlannedPiece, { quarters }: Outline): number =>
+  anchor === "centerBack"
+    ? Math.min(quarters.leftBack, quarters.rightBack)
+    : Math.min(quarters.leftFront, quarters.rightFront);
+
+function widthFor(
+  short: number,
+  gain: (halfWidth: number) => number,
+  most: number,
+  stretched: number,
+): TuningWidths["widths"][number] {
+  let [from, to] = [leastHalfWidth, most];
+  // The narrowest layer is right where it comes nearer than none.
+  if (gain(from) > 2 * short) return "none";
+  if (gain(to) < short - agreement) return "beyond";
+  for (let i = 0; i < halvings; i++) {
+    const middle = (from + to) / 2;
+    if (gain(middle) < short) from = middle;
+    else to = middle;
+  }
+  return mm(stretched * to);
+}
+
+/** A tape is read to a sixteenth of an inch (mm); widths are found to a tenth of a millimeter. */
+const agreement = 1.6;
+const halvings = 11;

@@ -1,0 +1,202 @@
+import { levelNames, type LevelName } from "../../../core/body/vocabulary";
+import { type Piece, pieceExtent } from "../../../core/padding/piece";
+import type { PlannedLevel } from "../../../core/plan/plan";
+import type { SectionAt } from "../../../core/body/torsoCurve";
+import type { FigureView } from "../figureView";
+import { bodyMarks } from "../figureScene";
+import { type PaddedSurface, paddedSurface, silhouette } from "../paddedSurface";
+import { closedPath, segment } from "../pathText";
+import { at, type PicturePoint } from "../picturePoint";
+import { pieceOnFigure } from "../pieceOnFigure";
+import { type Frame, label, type Label, type Mark, mark, type Scene } from "../scene";
+import { torsoCurves } from "../torsoCurves";
+import { battingPath, fibersAlong, pinsAlong, stitchesInside } from "./battingMarks";
+import { frontTorso } from "./frontTorso";
+import { levelTape } from "./levelTape";
+import { formTorso } from "./planTorso";
+import { sideTorso } from "./sideTorso";
+import type { TorsoShape } from "./torsoShape";
+
+/**
+ * The form as it stands in front of a person at one step of the work: white what is on, yellow what the hands are on, and on
+ * it what the step does, pins, thread, carried lines or the tape.
+ */
+export interface WorkPicture {
+  readonly levels: readonly PlannedLevel[];
+  readonly on: readonly Piece[];
+  readonly now: readonly Piece[];
+  readonly view: FigureView;
+  readonly doing: "pin" | "baste" | "carry" | "read" | "trial" | "plan" | "look" | "none";
+  /** Where the tape lies, and whether it runs from side seam to side seam. */
+  readonly tape?: { readonly level: LevelName; readonly isHalf: boolean };
+  /** Words to the right of a height (mm below the nape), as the distance of an edge from a line. */
+  readonly notes: readonly { readonly depth: number; readonly lines: readonly [string, string] }[];
+  readonly names: { readonly [level in LevelName]: string };
+  /** Seen close, from this height to that one. */
+  readonly crop: { readonly top: number; readonly bottom: number } | null;
+  readonly textSize: number;
+  readonly title: string;
+  readonly description: string;
+}
+
+export function workScene(picture: WorkPicture): Scene {
+  const { levels, on, now, view, doing, tape, textSize, title, description } = picture;
+  const shape = formTorso(levels);
+  const pieces = [...on, ...now];
+  const sectionAt = torsoCurves(levels, "formSection");
+  const top = Math.min(110, ...pieces.map((piece) => pieceExtent(piece).top - 5));
+  const bottom = Math.max(shape.hem, ...pieces.map((piece) => pieceExtent(piece).bottom + 5));
+  const padded = paddedSurface(sectionAt, pieces, top, bottom);
+  const over = paddedShape(shape, padded, view);
+  const outlines = (some: readonly Piece[]) =>
+    some.flatMap((piece) => outlinesOf(piece, view, sectionAt, padded, over));
+  const atHand = outlines(now);
+  const frame = frameOf(picture, over);
+  return {
+    title,
+    description,
+    frame,
+    textSize,
+    marks: [
+      ...(view === "side" ? sideTorso(shape) : frontTorso(shape, view)),
+      ...(isWhole.has(doing)
+        ? wholeMarks(pieces, padded, view, doing === "baste")
+        : [mark("battingOn", ...outlines(on).map(({ path }) => path))]),
+      ...(doing === "baste" ? [mark("torsoHair", ...atHand.map(({ path }) => path))] : []),
+      ...(isYellow.has(doing)
+        ? [
+            mark("battingNow", ...atHand.map(({ path }) => path)),
+            mark("torsoHair", ...atHand.flatMap(({ ring }) => fibersAlong(ring))),
+          ]
+        : []),
+      mark("levelLine", ...levelNames.map((name) => lineAt(over, name, view))),
+      ...(doing === "trial" ? trialStrip(over) : []),
+      mark("thread", ...(doing === "baste" ? atHand.flatMap(({ ring }) => stitchesInside(ring)) : [])),
+      mark("thread", ...(doing === "carry" ? carried(over, view) : [])),
+      noteLines(picture, over, frame),
+      ...(doing === "pin" ? pinMarks(atHand.flatMap(({ ring }) => pinsAlong(ring))) : []),
+      ...(tape === undefined ? [] : tapeMarks(over, tape)),
+      ...(doing === "look" ? bodyMarks(levels, bodySurface(levels, top, bottom), view) : []),
+    ],
+    labels: [...nameLabels(picture, frame), ...noteLabels(picture, frame)],
+  };
+}
+
+/** What the hands are on now. */
+const isYellow: ReadonlySet<WorkPicture["doing"]> = new Set(["pin", "plan"]);
+
+/** The padding as one shape, where no single piece of it is at hand. */
+const isWhole: ReadonlySet<WorkPicture["doing"]> = new Set(["look", "none", "baste", "carry"]);
+
+function wholeMarks(
+  pieces: readonly Piece[],
+  padded: PaddedSurface,
+  view: FigureView,
+  isNow: boolean,
+): readonly Mark[] {
+  if (pieces.length === 0) return [];
+  const extents = pieces.map(pieceExtent);
+  const [top, bottom] = [Math.min(...extents.map((one) => one.top)), Math.max(...extents.map((one) => one.bottom))];
+  const { left, right } = silhouette(padded, view);
+  const within = ({ y }: PicturePoint) => y >= top && y <= bottom;
+  const ring = [...left.filter(within), ...right.filter(within).toReversed()];
+  return [mark(isNow ? "battingNow" : "battingOn", closedPath(ring))];
+}
+
+/** The strip of the trial, its three turns edge on edge around the waist. */
+function trialStrip(shape: TorsoShape): readonly Mark[] {
+  const depth = shape.levels.waist.depthBelowNape - stripHeight / 2;
+  const wider = { ...shape, half: (at: number) => shape.half(at) + 14 };
+  return [mark("battingOn", levelTape(wider, depth, "front", stripHeight).band)];
+}
+
+/** 3 in. */
+const stripHeight = 76;
+
+const bodySurface = (levels: readonly PlannedLevel[], top: number, bottom: number) =>
+  paddedSurface(torsoCurves(levels, "bodySection"), [], top, bottom);
+
+function outlinesOf(piece: Piece, view: FigureView, sectionAt: SectionAt, padded: PaddedSurface, shape: TorsoShape) {
+  return pieceOnFigure(piece, view, sectionAt, padded).map((strip) => battingPath(strip, shape, view));
+}
+
+/** The torso with everything on it: as wide, and as deep, as its silhouette is now. */
+function paddedShape(shape: TorsoShape, padded: PaddedSurface, view: FigureView): TorsoShape {
+  const { left, right } = silhouette(padded, view);
+  const edge = (points: readonly { readonly x: number; readonly y: number }[], depth: number, bare: number) => {
+    const ring = points.findIndex(({ y }) => y >= depth);
+    return ring === -1 ? bare : Math.max(bare, Math.abs(points[ring]?.x ?? 0));
+  };
+  return view === "side"
+    ? {
+        ...shape,
+        front: (depth) => edge(left, depth, shape.front(depth)),
+        back: (depth) => edge(right, depth, shape.back(depth)),
+      }
+    : { ...shape, half: (depth) => edge(right, depth, shape.half(depth)) };
+}
+
+const lineAt = (shape: TorsoShape, level: LevelName, view: FigureView): string =>
+  levelTape(shape, shape.levels[level].depthBelowNape, view === "side" ? "side" : "front").line;
+
+const carried = (shape: TorsoShape, view: FigureView): readonly string[] => [
+  ...levelNames.map((name) => lineAt(shape, name, view)),
+  segment(at(0, shape.levels.bust.depthBelowNape - 20), at(0, shape.hem - 30)),
+];
+
+const pinMarks = (pins: ReturnType<typeof pinsAlong>): readonly Mark[] => [
+  mark("pinShaft", ...pins.map(({ shaft }) => shaft)),
+  mark("dot", ...pins.map(({ head }) => head)),
+];
+
+function tapeMarks(shape: TorsoShape, { level, isHalf }: NonNullable<WorkPicture["tape"]>): readonly Mark[] {
+  const depth = shape.levels[level].depthBelowNape;
+  const tape = levelTape(shape, depth, "front", 24);
+  const half = shape.half(depth);
+  const seam = (side: 1 | -1) => segment(at(side * (half - 1), depth - 26), at(side * (half - 1), depth + 50));
+  return [
+    mark("tapeNow", tape.band),
+    mark("tapeTick", tape.ticks),
+    mark("straight", ...(isHalf ? [seam(1), seam(-1)] : [])),
+  ];
+}
+
+/** The whole form with room for names left and notes right, or the part that matters seen close. */
+function frameOf({ crop, textSize, notes, doing, view }: WorkPicture, shape: TorsoShape): Frame {
+  const reach = (depth: number) =>
+    view === "side" ? Math.max(shape.front(depth), shape.back(depth)) : shape.half(depth);
+  const half = Math.max(shape.shoulderHalf, ...levelNames.map((name) => reach(shape.levels[name].depthBelowNape))) + 14;
+  const left = doing === "look" ? 12 : nameRoom * textSize;
+  const right = notes.length === 0 ? 12 : noteRoom * textSize;
+  const [top, bottom] = crop === null ? [-92, shape.hem + 40] : [crop.top, crop.bottom];
+  return { x: -half - left, y: top, width: 2 * half + left + right, height: bottom - top };
+}
+
+/** Room for the longest name of a level, and for a distance; in letters' heights. */
+const nameRoom = 4.9;
+const noteRoom = 7.4;
+
+const nameLabels = ({ levels, names, doing }: WorkPicture, frame: Frame): readonly Label[] =>
+  doing === "look"
+    ? []
+    : levels
+        .filter(({ drop }) => drop.value > frame.y && drop.value < frame.y + frame.height)
+        .map(({ name, drop }) => label("name", at(frame.x + 6, drop.value), names[name], "start"));
+
+const noteLabels = ({ notes, textSize }: WorkPicture, frame: Frame): readonly Label[] =>
+  notes.flatMap(({ depth, lines: [amount, where] }) => {
+    const x = frame.x + frame.width - noteRoom * textSize + 0.4 * textSize;
+    return [
+      label("number", at(x, depth - 0.55 * textSize), amount, "start"),
+      label("quiet", at(x, depth + 0.55 * textSize), where, "start"),
+    ];
+  });
+
+/** From an edge to its distance. */
+const noteLines = ({ notes, textSize }: WorkPicture, shape: TorsoShape, frame: Frame): Mark =>
+  mark(
+    "leader",
+    ...notes.map(({ depth }) =>
+      segment(at(shape.half(depth) + 6, depth), at(frame.x + frame.width - noteRoom * textSize, depth)),
+    ),
+  );

@@ -1,0 +1,63 @@
+import { useState } from "react";
+import { stepMinutes } from "../../../app/steps/stepMinutes";
+import { Cautions } from "../../Cautions";
+import { basteStop, doneWords, handSteps, stopWords, tapeTrail } from "../../text/stops";
+import { HandSteps, StopFrame } from "./StopFrame";
+import type { StepAtHand } from "./useStep";
+import { WorkPictureOf } from "./WorkPictureOf";
+
+/** Basted, the pins out and counted. A pin that is missing is a path of its own, from which the slab leads back. */
+export function BasteStop({ at }: { readonly at: StepAtHand }) {
+  const { step, plan, pinned, words, record } = at;
+  const [pins, setPins] = useState("");
+  const [isMissing, setMissing] = useState(false);
+  const count = /^\d{1,4}$/.test(pins.trim()) ? Number(pins) : null;
+  const now = pinned.filter(({ id }) => step.pieceIds.includes(id));
+  const said = count === null ? doneWords(step) : basteStop.done(count);
+  return (
+    <StopFrame
+      region={stopWords.region}
+      trail={tapeTrail}
+      act="baste"
+      kind="working"
+      title={isMissing ? basteStop.missingTitle : words[0]}
+      speech={words.join(" ")}
+      sentence={isMissing ? "" : words[1]}
+      minutes={stepMinutes(step)}
+      picture={<WorkPictureOf plan={plan} on={pinned} now={now} doing="baste" title={words[0]} />}
+      slab={
+        isMissing
+          ? { words: basteStop.found, press: () => setMissing(false), isReady: true }
+          : { words: said, press: () => record(said, count === null ? {} : { pins: count }), isReady: true }
+      }
+      ways={
+        isMissing ? null : (
+          <button type="button" className="patch patch-plain" onClick={() => setMissing(true)}>
+            {basteStop.missing}
+          </button>
+        )
+      }
+    >
+      <Cautions at="securing" />
+      {isMissing ? (
+        <HandSteps steps={basteStop.missingHow.map((text) => ({ title: "", text }))} />
+      ) : (
+        <>
+          <HandSteps steps={handSteps(step, "")} />
+          <label className="pins-out">
+            {basteStop.pins}
+            <input
+              className="line-input"
+              type="text"
+              inputMode="numeric"
+              maxLength={4}
+              autoComplete="off"
+              value={pins}
+              onChange={(event) => setPins(event.target.value.replace(/\D/g, ""))}
+            />
+          </label>
+        </>
+      )}
+    </StopFrame>
+  );
+}

@@ -1,0 +1,67 @@
+import { isConfirmed, type PadProgress, tapeParts } from "../../../app/padProgress";
+import type { Plan } from "../../../core/plan/plan";
+import { LengthFigure } from "../../LengthFigure";
+import { remaining } from "../../readout/remaining";
+import { remainingWords } from "../../readout/remainingWords";
+import { standingOf } from "../../readout/standing";
+import { paddingWords, tapePartNames } from "../../text/padding";
+import { levelWords } from "../../text/pictures";
+import { useLengths } from "../../useStore";
+
+/** Every level at a glance: wanted, now, and what is left, all round and front and back. */
+export function ReadingsOverview({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
+  const { step } = useLengths();
+  return (
+    <section className="overview stitched">
+      <h2>{paddingWords.overview}</h2>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a narrow screen scrolls the table sideways, with keys as well. */}
+      <section className="overview-scroll" tabIndex={0} aria-label={paddingWords.overview}>
+        <table className="figures-table overview-table">
+          <thead>
+            <tr>
+              <td />
+              {tapeParts.map((part) => (
+                <th key={part} scope="col">
+                  {tapePartNames[part]}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {plan.levels.map(({ name, body }) => (
+              <tr key={name}>
+                <th scope="row">{levelWords[name]}</th>
+                {tapeParts.map((part) => {
+                  const now = progress.now[name][part];
+                  const left = remaining(body[part].value, now.value);
+                  const words = remainingWords(
+                    { part, wanted: body[part].value, now: now.value, standing: standingOf(now) },
+                    step,
+                  );
+                  const unread = isConfirmed(now) ? "" : " reading-unread";
+                  return (
+                    <td key={part} className={`overview-cell reading-${left.kind}${unread}`}>
+                      <span className="overview-figures">
+                        <LengthFigure length={now.value} step={step} estimated={!isConfirmed(now)} unitShown={false} />
+                        <span className="overview-of"> {paddingWords.of} </span>
+                        <LengthFigure
+                          length={body[part].value}
+                          step={step}
+                          estimated={body[part].kind === "estimated"}
+                        />
+                      </span>
+                      <span className="overview-left">
+                        <span className="reading-mark" aria-hidden />
+                        {words}
+                      </span>
+                    </td>
+                  );
+                })}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+    </section>
+  );
+}

@@ -1,0 +1,120 @@
+import type { ReactNode } from "react";
+import { pieceGain } from "../../../app/padProgress";
+import { stepMinutes } from "../../../app/steps/stepMinutes";
+import { levelNames } from "../../../core/body/vocabulary";
+import type { PlannedPiece } from "../../../core/plan/plan";
+import { useCutFrom } from "../../batting/useCutFrom";
+import { Cautions } from "../../Cautions";
+import { goTo } from "../../place";
+import { battingWords } from "../../text/batting";
+import type { CautionPlace } from "../../text/cautions";
+import { paddingWords } from "../../text/padding";
+import { featherWords } from "../../text/pieces";
+import { levelWords } from "../../text/pictures";
+import { doneWords, firstTrail, handSteps, pieceTrail, stopWords, tapeTrail } from "../../text/stops";
+import { useLengths } from "../../useStore";
+import { CutOfPiece, StackOfPiece } from "./PiecePictures";
+import { HandSteps, StopFrame } from "./StopFrame";
+import { TuneWays } from "./TuneWays";
+import type { StepAtHand } from "./useStep";
+import { WorkPictureOf } from "./WorkPictureOf";
+
+/** A step of the hands: cut, stacked, pinned, lines carried out, tuned, looked at, done. One picture, and one slab that notes it. */
+export function WorkStop({ at }: { readonly at: StepAtHand }) {
+  const { step, plan, words, record } = at;
+  const { step: lengths } = useLengths();
+  const feather = featherWords((step.piece?.layers.at(-1)?.feather ?? 10) as number, lengths);
+  const isDone = step.do === "done";
+  const said = doneWords(step);
+  return (
+    <StopFrame
+      region={stopWords.region}
+      {...trailOf(at)}
+      kind="working"
+      title={words[0]}
+      speech={words.join(" ").trim()}
+      sentence={isDone && plan.pieces.length === 0 ? paddingWords.nothing : words[1]}
+      {...(isDone ? {} : { minutes: stepMinutes(step) })}
+      picture={pictureOf(at)}
+      after={<After at={at} />}
+      slab={{ words: said, press: () => (isDone ? goTo("finishing") : record(said)), isReady: true }}
+      ways={step.do === "tune" ? <TuneWays at={at} /> : null}
+    >
+      <CareOf at={at} />
+      {isDone ? null : <HandSteps steps={handSteps(step, `${feather.charAt(0).toUpperCase()}${feather.slice(1)}.`)} />}
+    </StopFrame>
+  );
+}
+
+/** Where this act stands among those before and after it. */
+function trailOf({ step }: StepAtHand): { readonly trail: { readonly [act: string]: string }; readonly act: string } {
+  if (step.do in firstTrail) return { trail: firstTrail, act: step.do };
+  if (step.do === "tune" || step.do === "look" || step.do === "done") return { trail: tapeTrail, act: step.do };
+  const { stack: _, ...short } = pieceTrail;
+  return { trail: step.piece?.layers.length === 1 ? short : pieceTrail, act: step.do };
+}
+
+function pictureOf({ step, plan, pinned, words }: StepAtHand): ReactNode {
+  const { piece } = step;
+  const now = piece ?? step.act?.piece ?? null;
+  const onForm = { plan, on: pinned, title: words[0] };
+  switch (step.do) {
+    case "cut":
+      return piece === null ? null : <CutOfPiece piece={piece} />;
+    case "stack":
+      return piece === null ? null : <StackOfPiece piece={piece} />;
+    case "carry-lines":
+      return <WorkPictureOf {...onForm} doing="carry" now={pinned.filter(({ id }) => step.pieceIds.includes(id))} />;
+    case "look":
+      return (
+        <>
+          <WorkPictureOf {...onForm} doing="look" view="front" />
+          <WorkPictureOf {...onForm} doing="look" view="side" />
+        </>
+      );
+    case "done":
+      return <WorkPictureOf {...onForm} doing="none" />;
+    default:
+      return now === null ? null : <WorkPictureOf {...onForm} doing="pin" now={[now]} />;
+  }
+}
+
+/** The cautions where the hand is. */
+function CareOf({ at: { step, pinned } }: { readonly at: StepAtHand }) {
+  const place: CautionPlace | null =
+    step.do === "cut" || step.do === "stack"
+      ? "cutting"
+      : step.do === "pin" || step.do === "tune"
+        ? pinned.length === 0
+          ? "firstPiece"
+          : "laterPiece"
+        : step.do === "carry-lines"
+          ? "securing"
+          : step.do === "look"
+            ? "handlingForm"
+            : null;
+  return place === null ? null : <Cautions at={place} />;
+}
+
+/** What comes after it: what the tape should read, and of two battings which one. */
+function After({ at: { step, plan, replan } }: { readonly at: StepAtHand }) {
+  const { write } = useLengths();
+  const cutFrom = useCutFrom();
+  const { piece } = step;
+  if (piece === null) return null;
+  const from = step.do === "cut" ? cutFrom(piece) : null;
+  if (from !== null) return <p className="stop-then">{battingWords.cutFrom(from)}</p>;
+  if (step.do !== "pin") return null;
+  const level = mostGained(piece, [plan, replan.plan]);
+  return (
+    <p className="stop-then">{stopWords.afterwards(levelWords[level], write(piece.readingsAfter[level].girth))}</p>
+  );
+}
+
+/** The level whose girth the piece adds most to. */
+function mostGained(piece: PlannedPiece, plans: readonly StepAtHand["plan"][]) {
+  const plan = plans.find(({ pieces }) => pieces.some(({ id }) => id === piece.id)) ?? plans[0];
+  if (plan === undefined) return "waist" as const;
+  const gain = pieceGain(plan, piece);
+  return levelNames.reduce((best, level) => (gain[level].girth > gain[best].girth ? level : best));
+}

@@ -1,0 +1,131 @@
+import { render } from "@testing-library/react";
+import { describe, expect, test } from "vitest";
+import demoFile from "../../shared/demo-fitting.json";
+import twoSides from "../../shared/demo/two-sides.json";
+import { derivation } from "../../src/app/derived";
+import { plannedSteps } from "../../src/app/steps/plannedSteps";
+import { nothingDone } from "../../src/app/steps/workState";
+import { fittingStore } from "../../src/app/store";
+import { tuningWidths } from "../../src/app/tuningWidths";
+import { type Fitting, fittingStep } from "../../src/document/fitting";
+
+import { readFitting } from "../../src/document/readFitting";
+import { pieceToFile } from "../../src/document/pieceFile";
+import { PrintedSheet } from "../../src/ui/print/PrintedSheet";
+import { PrintSheet } from "../../src/ui/print/PrintSheet";
+import { printingWords } from "../../src/ui/text/printing";
+import { stepSentence } from "../../src/ui/text/steps";
+import { StoreProvider } from "../../src/ui/useStore";
+
+const sample = (file: unknown): Fitting => {
+  const read = readFitting(file);
+  if (!read.ok) throw new Error("a sample cannot be read");
+  return read.value;
+};
+const demo = sample(demoFile);
+
+function planned(fitting: Fitting) {
+  const derived = derivation()(fitting);
+  if (derived.planning.kind !== "planned" || derived.input === null) throw new Error("no plan");
+  return { plan: derived.planning.plan, input: derived.input };
+}
+
+function paper(fitting: Fitting, parts: React.ReactNode = <PrintSheet plan={planned(fitting).plan} />) {
+  const { container } = render(<StoreProvider store={fittingStore(fitting)}>{parts}</StoreProvider>);
+  return { text: (container.textContent ?? "").replaceAll("\u00a0", " "), container };
+}
+
+describe("the padding sheet says the steps", () => {
+  test.each([
+    ["one batting, inches", demo],
+    ["two sides, centimeters", sample(twoSides)],
+  ])("%s: every sentence of the walk, in its order", (_, fitting) => {
+    const { plan } = planned(fitting);
+    const { text } = paper(fitting);
+    const lengths = fittingStep(fitting);
+    const steps = plannedSteps({ plan, state: nothingDone, isAtLines: false });
+    let from = 0;
+    for (const { step } of steps.slice(0, -1)) {
+      const sentence = stepSentence(step, { lengths, levels: plan.levels, pieces: plan.pieces }).replaceAll(
+        "\u00a0",
+        " ",
+      );
+      const at = text.indexOf(sentence, from);
+      expect(at, sentence).toBeGreaterThanOrEqual(from);
+      from = at + sentence.length;
+    }
+    expect(steps.length).toBeGreaterThan(20);
+    if (fitting.unit === "cm") expect(text).not.toMatch(/\d in\b/);
+  });
+
+  test("what padding cannot do stands before the first piece, and never beside a sheet without pieces that says all is well", () => {
+    const larger: Fitting = { ...demo, form: { ...demo.form, fullHipGirth: "44", waistGirth: "24" } };
+    const { text } = paper(larger);
+    const at = text.indexOf("larger than the person at the full hip");
+    expect(at).toBeGreaterThan(0);
+    expect(at).toBeLessThan(text.indexOf(printingWords.parts.structure));
+  });
+
+  test("what is cut and pinned is ticked", () => {
+    const { plan } = planned(demo);
+    const [piece] = plan.pieces;
+    if (piece === undefined) throw new Error("no piece");
+    const work = [
+      { did: "prepared", what: "form" },
+      { did: "cut", pieceId: piece.id },
+      { did: "pinned", piece: pieceToFile(piece, "", "") },
+    ] as const;
+    const { container } = paper({ ...demo, work });
+    const ticked = [...container.querySelectorAll(".sheet-steps li")]
+      .filter((row) => row.querySelector(".sheet-box svg") !== null)
+      .map((row) => row.getAttribute("data-step"));
+    expect(ticked).toEqual(["prepare-form", "cut", "pin"]);
+  });
+
+  test("the cut drawings of the sheet give every dart of a strip", () => {
+    const { text } = paper(demo, <PrintedSheet />);
+    const { plan } = planned(demo);
+    const darts = plan.pieces.flatMap(({ cut }) => cut).flatMap((cut) => ("darts" in cut ? cut.darts : []));
+    expect(darts.length).toBeGreaterThan(5);
+    expect(text.match(/: \d+ darts [\d /]+ in × [\d /]+ in/g)).toHaveLength(darts.length);
+  });
+});
+
+describe("how wide a tuning layer is cut", () => {
+  const { plan, input } = planned(demo);
+  const tuning = plan.pieces.filter(({ kind }) => kind === "tuning");
+  test("wider the more is short, nothing for nothing, and two layers beyond the widest", () => {
+    const shortages = [0, 4, 8, 12, 16, 60];
+    expect(tuning.length).toBeGreaterThan(0);
+    for (const piece of tuning) {
+      const all = tuningWidths(input, plan, piece, shortages);
+      expect(all.length).toBeGreaterThan(3);
+      for (const { widths } of all) {
+        expect([widths[0], widths[5]]).toEqual(["none", "beyond"]);
+        const numbers = widths.filter((width): width is Exclude<typeof width, string> => typeof width === "number");
+        expect(numbers.length).toBeGreaterThan(1);
+        expect(numbers).toEqual(numbers.toSorted((a, b) => a - b));
+        expect(new Set(numbers).size).toBe(numbers.length);
+      }
+    }
+  });
+
+  test("for what the plan leaves short the table gives the plan's own width", () => {
+    const structure = plan.pieces.filter(({ kind }) => kind !== "tuning");
+    const before = structure.at(-1)?.readingsAfter ?? plan.bareForm;
+    const end = plan.pieces.at(-1)?.readingsAfter ?? plan.bareForm;
+    let compared = 0;
+    for (const piece of tuning) {
+      const part = piece.anchor === "centerBack" ? "backArc" : "frontArc";
+      for (const own of piece.cut.flatMap((cut) => (cut.shape === "panel" ? cut.widths : []))) {
+        const short = end[own.level][part] - before[own.level][part];
+        const [width] =
+          tuningWidths(input, plan, piece, [short]).find(({ level }) => level === own.level)?.widths ?? [];
+        if (typeof width !== "number") continue;
+        compared += 1;
+        expect(Math.abs(width - own.left - own.right), `${piece.id} ${own.level}`).toBeLessThan(12);
+      }
+    }
+    expect(compared).toBeGreaterThan(6);
+  });
+});
