@@ -2,7 +2,7 @@ import { execFileSync } from "node:child_process";
 import { expect, type Page, test } from "@playwright/test";
 import { requiredMeasurementNames } from "../src/core/body/vocabulary";
 import type { PlanFile } from "../src/document/planFile";
-import { measurementTexts } from "../src/ui/text/measurements";
+import { measurementTexts } from "../src/text/measurements";
 import { pdfText, pdfWordSizes } from "./support/pdfText";
 import { openDemo, pinNext, readingField, typeGirths } from "./support/workroom";
 import { inchText, sampleBody, sampleTitle } from "../tests/support/sample";

@@ -7,7 +7,7 @@ import type { PlanInput } from "../core/plan/basis";
 import type { Plan, PlannedPiece } from "../core/plan/plan";
 import { tapeQuarters } from "../core/tape/tape";
 import { type Millimetres, mm } from "../core/units";
-import { basisOf } from "./replay";
+import { basisOf } from "./work/replay";
 
 /** How wide to cut a tuning layer where a level line crosses it, by how much its half is short there. */
 export interface TuningWidths {

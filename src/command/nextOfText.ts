@@ -7,7 +7,7 @@ import type { PlannedPiece } from "../core/plan/plan";
 import { err, ok, type Result } from "../core/result";
 import { onTarget } from "../core/tolerances";
 import { type CurrentStep, piecesNamed } from "../app/steps/currentStep";
-import { type Derived, derivation } from "../app/derived";
+import { type Derived, derivation } from "../app/session/derived";
 import { shortfallCause } from "../app/shortfallCause";
 import { stepMinutes } from "../app/steps/stepMinutes";
 import { type RecordWords, stepRecord } from "../app/steps/stepRecord";
@@ -16,10 +16,10 @@ import { readFittingText } from "../document/readFitting";
 import { pieceToFile, tenth } from "../document/pieceFile";
 import { seamShiftToFile, shortfallToFile } from "../document/planFile";
 import type { StepFile } from "../document/stepFile";
-import { twoBattingNames } from "../ui/text/batting";
-import { planWords } from "../ui/text/plan";
-import { battingProblemText, fittingProblemText, measurementProblemText } from "../ui/text/problems";
-import { stepSentence } from "../ui/text/steps";
+import { twoBattingNames } from "../text/batting";
+import { planWords } from "../text/plan";
+import { battingProblemText, fittingProblemText, measurementProblemText } from "../text/problems";
+import { stepSentence } from "../text/steps";
 
 /** From the text of a fitting file with its work to the one next step, or a sentence for every problem in the way. */
 export function nextOfText(text: string): Result<StepFile, readonly string[]> {

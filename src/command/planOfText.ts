@@ -15,9 +15,9 @@ import { formTables } from "../document/formTables";
 import { startingBatting } from "../document/startingBatting";
 import { tenth } from "../document/pieceFile";
 import { type PlanFile, planFile } from "../document/planFile";
-import { battingWords } from "../ui/text/batting";
-import { planWords } from "../ui/text/plan";
-import { battingProblemText, fittingProblemText, measurementProblemText } from "../ui/text/problems";
+import { battingWords } from "../text/batting";
+import { planWords } from "../text/plan";
+import { battingProblemText, fittingProblemText, measurementProblemText } from "../text/problems";
 
 /** From the text of a fitting file to its plan file, or a sentence for every problem that stands in the way. */
 export function planOfText(text: string): Result<PlanFile, readonly string[]> {

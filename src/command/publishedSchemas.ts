@@ -3,7 +3,7 @@ import { fittingSchema } from "../document/fittingSchema";
 import { planFileSchema } from "../document/planFile";
 import { stepFileSchema } from "../document/stepFile";
 import { z } from "../document/strictZod";
-import { measurementTexts } from "../ui/text/measurements";
+import { measurementTexts } from "../text/measurements";
 
 /**
  * The JSON Schemas of our two file formats under the names they are published by, as the text of each file. Beside the

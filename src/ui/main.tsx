@@ -1,21 +1,21 @@
 import { createRoot } from "react-dom/client";
-import { fittingStore } from "../app/store";
+import { fittingStore } from "../app/session/store";
 import { assert } from "../core/result";
-import "./tokens.css";
-import "./base.css";
-import "./length.css";
-import "./workroom.css";
-import "./field/field.css";
+import "./shell/tokens.css";
+import "./shell/base.css";
+import "./shell/length.css";
+import "./shell/workroom.css";
+import "./shell/field.css";
 import "./drawing/drawing.css";
-import "./places.css";
-import "./print/print.css";
-import "./library/library.css";
-import { startShelf } from "./library/startShelf";
-import { newFitting, unitOfLanguage } from "./newFitting";
-import { ToolBoundary } from "./rescue/PageBoundary";
-import { demoAddress, openDemo } from "./useDemo";
-import { StoreProvider } from "./useStore";
-import { Workroom } from "./Workroom";
+import "./shell/places.css";
+import "./shell/print.css";
+import "./shell/library.css";
+import { startShelf } from "./shell/startShelf";
+import { newFitting, unitOfLanguage } from "./kit/newFitting";
+import { ToolBoundary } from "./kit/rescue/PageBoundary";
+import { demoAddress, openDemo } from "./kit/shelf/useDemo";
+import { StoreProvider } from "./kit/useStore";
+import { Workroom } from "./shell/Workroom";
 
 /** The one place where things are joined: the store, what keeps it, and the screens. */
 const store = fittingStore(newFitting(unitOfLanguage(navigator.language)));

@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { apply, type Command, readingDraftKey } from "../../src/app/commands";
+import { apply, type Command, readingDraftKey } from "../../src/app/session/commands";
 import { measurementNames } from "../../src/core/body/vocabulary";
 import { battingRoles } from "../../src/core/material";
 import { type Fitting, writeFitting } from "../../src/document/fitting";
 import { readFitting } from "../../src/document/readFitting";
-import { newFitting } from "../../src/ui/newFitting";
+import { newFitting } from "../../src/ui/kit/newFitting";
 
 const at = "2026-01-02T03:04:05.000Z";
 const empty = newFitting("in");

@@ -1,14 +1,14 @@
 import { describe, expect, test } from "vitest";
 import demoFile from "../../shared/demo-fitting.json";
-import { apply } from "../../src/app/commands";
-import { derivation } from "../../src/app/derived";
+import { apply } from "../../src/app/session/commands";
+import { derivation } from "../../src/app/session/derived";
 import { levelNames } from "../../src/core/body/vocabulary";
 import { assert } from "../../src/core/result";
 import { tapeAgreement } from "../../src/core/tolerances";
 import type { Fitting } from "../../src/document/fitting";
 import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
-import { newFitting } from "../../src/ui/newFitting";
+import { newFitting } from "../../src/ui/kit/newFitting";
 
 const read = readFitting(demoFile);
 assert(read.ok, "the demo fitting can be read");

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import demoFile from "../../shared/demo-fitting.json";
-import { apply, type Command } from "../../src/app/commands";
-import { derivation } from "../../src/app/derived";
+import { apply, type Command } from "../../src/app/session/commands";
+import { derivation } from "../../src/app/session/derived";
 import { assert } from "../../src/core/result";
 import type { Fitting } from "../../src/document/fitting";
 import { readFitting } from "../../src/document/readFitting";

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { apply } from "../../src/app/commands";
-import { derivation } from "../../src/app/derived";
-import { fittingStore } from "../../src/app/store";
+import { apply } from "../../src/app/session/commands";
+import { derivation } from "../../src/app/session/derived";
+import { fittingStore } from "../../src/app/session/store";
 import type { Fitting } from "../../src/document/fitting";
-import { newFitting } from "../../src/ui/newFitting";
+import { newFitting } from "../../src/ui/kit/newFitting";
 
 const typed: Fitting = {
   ...newFitting("in"),

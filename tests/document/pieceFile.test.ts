@@ -8,7 +8,7 @@ import { pieceFileSchema, tapeReadingSchema } from "../../src/document/pieceFile
 import { readingToFile } from "../../src/document/pieceFile";
 import { type PieceFileV1, pieceFromFileV1 } from "../../src/document/pieceFileV1";
 import { pieceFileV1Schema } from "../../src/document/pieceFileV1Schema";
-import { fittingProblemText } from "../../src/ui/text/problems";
+import { fittingProblemText } from "../../src/text/problems";
 
 /** Pieces that cannot be, in a file from outside and in one that was saved here before they were refused. */
 const piece: PieceFileV1 = {

@@ -5,7 +5,7 @@ import { isEven, cutOutline, type FlatCut } from "../../src/ui/drawing/cutOutlin
 import { lengthWriter } from "../../src/ui/drawing/lengthWriter";
 import type { PiecePicture, ShownOn } from "../../src/ui/drawing/piecePicture";
 import { layerPictures, pieceScene } from "../../src/ui/drawing/pieceScene";
-import { levelWords } from "../../src/ui/text/pictures";
+import { levelWords } from "../../src/text/pictures";
 import { demoPlan, largestPlan } from "./demoPlan";
 
 /** A layer has to be cut from what its drawing says in words and numbers, and from what its description says. */

@@ -3,7 +3,7 @@ import { pictures } from "./registry";
 
 /** Writes every picture to one page to browse, in the colours of the tool: light, dark and on paper. */
 const folder = "reports/gallery";
-const css = ["src/ui/tokens.css", "src/ui/drawing/drawing.css"]
+const css = ["src/ui/shell/tokens.css", "src/ui/drawing/drawing.css"]
   .map((file) => readFileSync(file, "utf8").replace(/@font-face\s*\{[^}]*\}/g, ""))
   .join("\n");
 

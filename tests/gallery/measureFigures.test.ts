@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { type MeasurementName, measurementNames } from "../../src/core/body/vocabulary";
-import { type FigureShape, formShape, personShape } from "../../src/ui/figures/figureShape";
-import { levelOf, measureRoute } from "../../src/ui/figures/measureRoute";
+import { type FigureShape, formShape, personShape } from "../../src/ui/drawing/measuring/figureShape";
+import { levelOf, measureRoute } from "../../src/ui/drawing/measuring/measureRoute";
 import { lineLength, type PicturePoint } from "../../src/ui/drawing/picturePoint";
-import { measureScene } from "../../src/ui/figures/measureScene";
+import { measureScene } from "../../src/ui/drawing/measuring/measureScene";
 
 const figures = [
   ["body", personShape],

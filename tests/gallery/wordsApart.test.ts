@@ -11,9 +11,9 @@ import { measured } from "../../src/core/body/reading";
 import { mm } from "../../src/core/units";
 import { markScene } from "../../src/ui/drawing/torso/markScene";
 import { formTorso } from "../../src/ui/drawing/torso/planTorso";
-import { shownLength } from "../../src/ui/text/shownLength";
-import { measureScene } from "../../src/ui/figures/measureScene";
-import { levelWords, pictureWords } from "../../src/ui/text/pictures";
+import { shownLength } from "../../src/text/shownLength";
+import { measureScene } from "../../src/ui/drawing/measuring/measureScene";
+import { levelWords, pictureWords } from "../../src/text/pictures";
 import { demoPlan, largestPlan } from "./demoPlan";
 import { clashes, labelBox } from "./labelBoxes";
 

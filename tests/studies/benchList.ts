@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { type Browser, chromium, type Page } from "@playwright/test";
-import { apply } from "../../src/app/commands";
-import { derivation } from "../../src/app/derived";
+import { apply } from "../../src/app/session/commands";
+import { derivation } from "../../src/app/session/derived";
 import { type FittingRecord, sealedRecord } from "../../src/app/storage/fittingRecord";
 import { fittingText } from "../../src/app/storage/fittingText";
 import type { Fitting } from "../../src/document/fitting";

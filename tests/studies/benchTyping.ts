@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { type Browser, chromium, type Page } from "@playwright/test";
-import { derivation } from "../../src/app/derived";
+import { derivation } from "../../src/app/session/derived";
 import { levelNames } from "../../src/core/body/vocabulary";
 import { readFittingText } from "../../src/document/readFitting";
 import { systemChromium } from "../support/browser";

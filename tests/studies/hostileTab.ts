@@ -6,7 +6,7 @@ import { knownFittings } from "../../src/app/storage/knownFittings";
 import type { OpenState } from "../../src/app/storage/openFitting";
 import type { Locks } from "../../src/app/storage/pen";
 import type { TabChannel } from "../../src/app/storage/tabChannel";
-import { type FittingStore, fittingStore } from "../../src/app/store";
+import { type FittingStore, fittingStore } from "../../src/app/session/store";
 import { type FakeNotes, fakeNotes } from "../app/storage/fakeNotes";
 import { fakeChannels, fakeLocks } from "../app/storage/fakeTabs";
 import { type MemoryDrawers, memoryDrawers } from "../app/storage/memoryDrawers";

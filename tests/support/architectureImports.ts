@@ -1,3 +1,4 @@
+import { posix } from "node:path";
 import { coreFolders, type Layer, layers } from "./architectureLayers";
 import type { Import, Module, Violation, Wall } from "./architectureProject";
 
@@ -49,22 +50,15 @@ export const fileRings: Wall = (project) => {
   return rings(new Map(edges)).map((ring) => ringViolation(ring, "files"));
 };
 
-/** No folder of the core imports itself round a ring of other folders. */
-export const coreFolderRings: Wall = (project) => {
+/** Folders that need each other, whether or not their files do; types count. */
+export const folderRings: Wall = (project) => {
   const graph = new Map<string, string[]>();
   for (const { path, imports } of project.modules.values()) {
-    const from = coreFolder(path);
-    if (from === undefined) continue;
-    const others = imports.flatMap(importedPath).map(coreFolder);
-    const to = others.filter((folder): folder is string => folder !== undefined && folder !== from);
-    graph.set(from, [...(graph.get(from) ?? []), ...to]);
+    const from = posix.dirname(path);
+    const to = imports.flatMap(importedPath).map((imported) => posix.dirname(imported));
+    graph.set(from, [...(graph.get(from) ?? []), ...to.filter((folder) => folder !== from)]);
   }
-  return rings(graph).map((ring) =>
-    ringViolation(
-      ring.map((folder) => `src/core/${folder}`),
-      "folders",
-    ),
-  );
+  return rings(graph).map((ring) => ringViolation(ring, "folders"));
 };
 
 type Edges = readonly [string, readonly string[]];

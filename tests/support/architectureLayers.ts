@@ -18,7 +18,7 @@ export const layers: readonly Layer[] = [
   { name: "document", folder: "src/document", mayImport: ["core", "data"], packages: ["zod"] },
   { name: "build", folder: "src/app/offline/build", mayImport: ["app"], packages: ["node:*", "vite"] },
   { name: "app", folder: "src/app", mayImport: ["core", "document", "data"], packages: ["zustand", "idb", "uqr"] },
-  { name: "text", folder: "src/ui/text", mayImport: ["core", "document", "app"], packages: [] },
+  { name: "text", folder: "src/text", mayImport: ["core", "document", "app"], packages: [] },
   {
     name: "ui",
     folder: "src/ui",

@@ -44,7 +44,7 @@ const everyLayer: Plant["files"] = {
   "src/document/fitting.ts": leaf,
   "src/app/offline/build/offlineFiles.ts": leaf,
   "src/app/store.ts": leaf,
-  "src/ui/text/en.ts": leaf,
+  "src/text/en.ts": leaf,
   "src/ui/main.tsx": leaf,
 };
 
@@ -61,12 +61,12 @@ export const plants: Readonly<Record<WallName, readonly Plant[]>> = {
     goodEdge("src/document/tables.ts", "shared/tables.json"),
     goodEdge("src/app/store.ts", "src/document/fitting.ts"),
     goodEdge("src/ui/steps/Body.tsx", "src/app/store.ts"),
-    goodEdge("src/ui/steps/Body.tsx", "src/ui/text/en.ts"),
-    goodEdge("src/command/plan.ts", "src/ui/text/en.ts"),
+    goodEdge("src/ui/steps/Body.tsx", "src/text/en.ts"),
+    goodEdge("src/command/plan.ts", "src/text/en.ts"),
     goodEdge("src/command/plan.ts", "src/app/store.ts"),
-    goodEdge("src/ui/text/en.ts", "src/app/store.ts"),
+    goodEdge("src/text/en.ts", "src/app/store.ts"),
     badEdge("src/core/plan.ts", "src/document/fitting.ts"),
-    badEdge("src/core/plan.ts", "src/ui/text/en.ts"),
+    badEdge("src/core/plan.ts", "src/text/en.ts"),
     badEdge("src/core/plan.ts", "shared/tables.json"),
     badEdge("src/core/plan.ts", "src/app/store.ts", 'import type { Leaf } from "ADDRESS";'),
     badEdge("src/core/plan.ts", "src/app/store.ts", 'export type { Leaf } from "ADDRESS";'),
@@ -78,7 +78,7 @@ export const plants: Readonly<Record<WallName, readonly Plant[]>> = {
     badEdge("src/app/store.ts", "src/command/plan.ts"),
     badEdge("src/app/store.ts", "src/app/offline/build/offlineFiles.ts"),
     badEdge("src/command/plan.ts", "src/ui/steps/Body.tsx"),
-    badEdge("src/ui/text/en.ts", "src/ui/steps/Body.tsx"),
+    badEdge("src/text/en.ts", "src/ui/steps/Body.tsx"),
     badEdge("src/ui/steps/Body.tsx", "src/command/plan.ts"),
     badEdge("src/ui/steps/Body.tsx", "tests/support/people.ts"),
     bad(coreFile, "an import of nothing", { [coreFile]: 'import { gone } from "./gone";' }),
@@ -95,7 +95,7 @@ export const plants: Readonly<Record<WallName, readonly Plant[]>> = {
     badPackage("src/app/store.ts", "react"),
     badPackage("src/document/fitting.ts", "react"),
     badPackage("src/ui/main.tsx", "zod"),
-    badPackage("src/ui/text/en.ts", "react"),
+    badPackage("src/text/en.ts", "react"),
     badPackage("src/command/plan.ts", "react"),
   ],
   coreFolderOrder: [
@@ -120,12 +120,17 @@ export const plants: Readonly<Record<WallName, readonly Plant[]>> = {
     }),
     bad("src/app/a.ts", "a file that imports itself", { "src/app/a.ts": 'import { a } from "./a";' }),
   ],
-  coreFolderRings: [
+  folderRings: [
     goodEdge("src/core/plan/plan.ts", "src/core/body/section.ts"),
     bad("src/core/tape", "two folders that need each other, without a ring of files", {
       "src/core/tape/tape.ts": 'import { section } from "../body/section";',
       "src/core/body/section.ts": leaf,
       "src/core/body/solve.ts": 'import type { Tape } from "../tape/tape";',
+    }),
+    bad("src/ui/plan", "the same of pages", {
+      "src/ui/plan/Plan.tsx": 'import { sheet } from "../print/sheet";',
+      "src/ui/print/sheet.ts": leaf,
+      "src/ui/print/Print.tsx": 'import { Plan } from "../plan/Plan";',
     }),
   ],
   clockAndChance: [

@@ -1,7 +1,7 @@
 import { fileBudgets, functionBudgets } from "./architectureBudgets";
 import {
   coreFolderOrder,
-  coreFolderRings,
+  folderRings,
   fileRings,
   importDirection,
   layersFilled,
@@ -20,7 +20,7 @@ export const walls = {
   packages,
   coreFolderOrder,
   fileRings,
-  coreFolderRings,
+  folderRings,
   clockAndChance,
   compilerComments,
   readonlyTypes,

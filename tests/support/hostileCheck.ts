@@ -1,10 +1,10 @@
-import { type Derived, derivation } from "../../src/app/derived";
-import { apply } from "../../src/app/commands";
-import { doneness } from "../../src/app/doneness";
+import { type Derived, derivation } from "../../src/app/session/derived";
+import { apply } from "../../src/app/session/commands";
+import { doneness } from "../../src/app/work/doneness";
 import { type Fitting, writeFitting } from "../../src/document/fitting";
 import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
-import { battingProblemText, fittingProblemText, measurementProblemText } from "../../src/ui/text/problems";
+import { battingProblemText, fittingProblemText, measurementProblemText } from "../../src/text/problems";
 import { type HostileLog, hostileLog } from "./hostileLogs";
 
 /** What became of many logs. Nothing in `faults` is the promise; the other figures say that the campaign was not empty. */

@@ -1,4 +1,4 @@
-import { derivation } from "../../src/app/derived";
+import { derivation } from "../../src/app/session/derived";
 import { nextOfFitting } from "../../src/command/nextOfText";
 import type { Section } from "../../src/core/body/section";
 import { sectionOfLengths } from "../../src/core/body/sectionOfLengths";

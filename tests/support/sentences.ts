@@ -7,7 +7,7 @@ const root = resolve(import.meta.dirname, "../..");
 const read = (path: string): string => readFileSync(resolve(root, path), "utf8");
 
 /**
- * Every text that somebody may read, as it stands in the source: sentences of src/ui/text, words in components, names in
+ * Every text that somebody may read, as it stands in the source: sentences of src/text, words in components, names in
  * drawings, the command's help and errors, the schemas' descriptions, the page's own head, the README, and the sample people. Where a value is
  * put in, it says "…".
  */
@@ -28,7 +28,7 @@ const sourceFiles = (folder: string): readonly string[] =>
     .filter((path) => !/^src\/core\//.test(path))
     .toSorted();
 
-/** In src/ui/text and src/command every literal is read; elsewhere names of kinds and keys stand among them, so only what looks like words. */
+/** In src/text and src/command every literal is read; elsewhere names of kinds and keys stand among them, so only what looks like words. */
 export function sourceSentences(path: string, text: string = read(path)): readonly Sentence[] {
   const isText = /^src\/(ui\/text|command)\//.test(path);
   const kind = path.endsWith("x") ? ts.ScriptKind.TSX : ts.ScriptKind.TS;

@@ -1,6 +1,6 @@
-import { apply } from "../../src/app/commands";
-import { derivation } from "../../src/app/derived";
-import { linesAtForm } from "../../src/app/linesAtForm";
+import { apply } from "../../src/app/session/commands";
+import { derivation } from "../../src/app/session/derived";
+import { linesAtForm } from "../../src/app/work/linesAtForm";
 import { type CurrentStep, piecesNamed } from "../../src/app/steps/currentStep";
 import { workEntry } from "../../src/app/steps/workEntry";
 import type { MeasurementName } from "../../src/core/body/vocabulary";
@@ -9,10 +9,10 @@ import { reachOf } from "../../src/core/geometry/support";
 import { formatLength } from "../../src/core/lengthText";
 import { type Millimetres, mm } from "../../src/core/units";
 import { type Fitting, fittingStep } from "../../src/document/fitting";
-import { levelLineNames, linesWords } from "../../src/ui/text/linesAtForm";
-import { planWords } from "../../src/ui/text/plan";
-import { stepWords } from "../../src/ui/text/steps";
-import { trialStop } from "../../src/ui/text/stops";
+import { levelLineNames, linesWords } from "../../src/text/linesAtForm";
+import { planWords } from "../../src/text/plan";
+import { stepWords } from "../../src/text/steps";
+import { trialStop } from "../../src/text/stops";
 
 /** What a person does at the padding screen, whether it is drawn in a test or in a browser. */
 export interface StopScreen {

@@ -1,10 +1,10 @@
 import { fireEvent, render, screen } from "@testing-library/react";
 import { beforeEach, expect, test } from "vitest";
-import { fittingStore } from "../../src/app/store";
+import { fittingStore } from "../../src/app/session/store";
 import type { Fitting } from "../../src/document/fitting";
-import { newFitting } from "../../src/ui/newFitting";
-import { BodyPlace } from "../../src/ui/steps/BodyPlace";
-import { StoreProvider } from "../../src/ui/useStore";
+import { newFitting } from "../../src/ui/kit/newFitting";
+import { BodyPlace } from "../../src/ui/pages/body/BodyPlace";
+import { StoreProvider } from "../../src/ui/kit/useStore";
 
 const withBody = (body: Fitting["body"]): Fitting => ({ ...newFitting("in"), body });
 const good = withBody({ bustGirth: "35", waistGirth: "28", fullHipGirth: "38" });

@@ -1,7 +1,7 @@
 import { fireEvent, render, screen } from "@testing-library/react";
 import { describe, expect, test } from "vitest";
-import { Cautions } from "../../src/ui/Cautions";
-import { type CautionPlace, cautionPlaces, cautionsAt, shortCautions } from "../../src/ui/text/cautions";
+import { Cautions } from "../../src/ui/kit/Cautions";
+import { type CautionPlace, cautionPlaces, cautionsAt, shortCautions } from "../../src/text/cautions";
 
 const places = Object.keys(cautionPlaces) as readonly CautionPlace[];
 

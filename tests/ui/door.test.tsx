@@ -1,9 +1,9 @@
 import { render, screen } from "@testing-library/react";
 import { expect, test } from "vitest";
-import { fittingStore } from "../../src/app/store";
-import { newFitting } from "../../src/ui/newFitting";
-import { Door } from "../../src/ui/steps/Door";
-import { StoreProvider } from "../../src/ui/useStore";
+import { fittingStore } from "../../src/app/session/store";
+import { newFitting } from "../../src/ui/kit/newFitting";
+import { Door } from "../../src/ui/pages/home/Door";
+import { StoreProvider } from "../../src/ui/kit/useStore";
 
 test("the door has its two ways at once, and then three figures with their words", async () => {
   const { container } = render(

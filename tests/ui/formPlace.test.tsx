@@ -1,16 +1,16 @@
 import { render, screen } from "@testing-library/react";
 import { beforeEach, expect, test } from "vitest";
 import type { Fitting } from "../../src/document/fitting";
-import { questionOrder } from "../../src/app/questions";
+import { questionOrder } from "../../src/app/work/questions";
 import { levelNames, measurementNames } from "../../src/core/body/vocabulary";
-import { fittingStore } from "../../src/app/store";
+import { fittingStore } from "../../src/app/session/store";
 import { formTables } from "../../src/document/formTables";
-import { formingWords } from "../../src/ui/text/forming";
-import { bodyGroups, formGroups, measurementAfter, sheetGroups } from "../../src/ui/measure/measureGroups";
-import { newFitting } from "../../src/ui/newFitting";
-import { FormPlace } from "../../src/ui/steps/FormPlace";
-import { fittingProblemText } from "../../src/ui/text/problems";
-import { StoreProvider } from "../../src/ui/useStore";
+import { formingWords } from "../../src/text/forming";
+import { bodyGroups, formGroups, measurementAfter, sheetGroups } from "../../src/ui/kit/measure/measureGroups";
+import { newFitting } from "../../src/ui/kit/newFitting";
+import { FormPlace } from "../../src/ui/pages/form/FormPlace";
+import { fittingProblemText } from "../../src/text/problems";
+import { StoreProvider } from "../../src/ui/kit/useStore";
 
 const shown = (fitting: Fitting) => {
   const { container } = render(

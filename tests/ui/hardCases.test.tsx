@@ -1,26 +1,26 @@
 import { fireEvent, render, screen } from "@testing-library/react";
 import { describe, expect, test, vi } from "vitest";
 import demoFile from "../../shared/demo-fitting.json";
-import { derivation } from "../../src/app/derived";
+import { derivation } from "../../src/app/session/derived";
 import { measuredAgain } from "../../src/app/measuredAgain";
 import { plannedSteps } from "../../src/app/steps/plannedSteps";
 import { nothingDone } from "../../src/app/steps/workState";
-import { fittingStore } from "../../src/app/store";
+import { fittingStore } from "../../src/app/session/store";
 import { nextOfFitting, nextOfText } from "../../src/command/nextOfText";
 import { planOfText } from "../../src/command/planOfText";
 import { type Fitting, type WorkEntry, writeFitting } from "../../src/document/fitting";
 
 import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
-import { newFitting } from "../../src/ui/newFitting";
-import { PrintedSheet } from "../../src/ui/print/PrintedSheet";
-import { BodyPlace } from "../../src/ui/steps/BodyPlace";
-import { FormPlace } from "../../src/ui/steps/FormPlace";
-import { PlanPlace } from "../../src/ui/steps/PlanPlace";
-import { planningWords } from "../../src/ui/text/planning";
-import { printingWords } from "../../src/ui/text/printing";
-import { StoreProvider } from "../../src/ui/useStore";
-import { WallPlace } from "../../src/ui/wall/WallPlace";
+import { newFitting } from "../../src/ui/kit/newFitting";
+import { PrintedSheet } from "../../src/ui/shell/PrintedSheet";
+import { BodyPlace } from "../../src/ui/pages/body/BodyPlace";
+import { FormPlace } from "../../src/ui/pages/form/FormPlace";
+import { PlanPlace } from "../../src/ui/pages/plan/PlanPlace";
+import { planningWords } from "../../src/text/planning";
+import { printingWords } from "../../src/text/printing";
+import { StoreProvider } from "../../src/ui/kit/useStore";
+import { WallPlace } from "../../src/ui/pages/class/WallPlace";
 
 // Whole plans and walks of the command.
 vi.setConfig({ testTimeout: 60_000 });

@@ -1,12 +1,12 @@
 import { fireEvent, render, screen, waitFor } from "@testing-library/react";
 import { expect, test } from "vitest";
 import demoFile from "../../shared/demo-fitting.json";
-import type { Command } from "../../src/app/commands";
-import { fittingStore } from "../../src/app/store";
+import type { Command } from "../../src/app/session/commands";
+import { fittingStore } from "../../src/app/session/store";
 import { assert } from "../../src/core/result";
 import { readFitting } from "../../src/document/readFitting";
-import { LearningPart } from "../../src/ui/learning/LearningPart";
-import { StoreProvider } from "../../src/ui/useStore";
+import { LearningPart } from "../../src/ui/pages/padding/LearningPart";
+import { StoreProvider } from "../../src/ui/kit/useStore";
 import { sampleForm } from "../support/sample";
 
 const demo = readFitting(demoFile);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { mm } from "../../src/core/units";
-import { doneKinds, doneSentence, layerSentence } from "../../src/ui/text/learning";
+import { doneKinds, doneSentence, layerSentence } from "../../src/text/learning";
 
 describe("how much a layer adds", () => {
   test("in tenths of a millimeter, or for who works in inches in inches alone", () => {

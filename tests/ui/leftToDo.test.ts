@@ -1,12 +1,12 @@
 import { expect, test } from "vitest";
 import demoFile from "../../shared/demo-fitting.json";
-import { apply } from "../../src/app/commands";
-import { derivation } from "../../src/app/derived";
+import { apply } from "../../src/app/session/commands";
+import { derivation } from "../../src/app/session/derived";
 import type { Fitting } from "../../src/document/fitting";
 import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
-import { girthsLeft, leftToDo } from "../../src/ui/library/leftToDo";
-import { newFitting } from "../../src/ui/newFitting";
+import { girthsLeft, leftToDo } from "../../src/ui/pages/fittings/leftToDo";
+import { newFitting } from "../../src/ui/kit/newFitting";
 import { sampleBody } from "../support/sample";
 
 const read = readFitting(demoFile);

@@ -1,7 +1,7 @@
 import { describe, expect, test, vi } from "vitest";
 import type { LengthUnit } from "../../src/core/lengthText";
 import { tapeStep } from "../../src/core/lengthText";
-import { entryText, lengthFieldState } from "../../src/ui/field/lengthFieldState";
+import { entryText, lengthFieldState } from "../../src/ui/kit/field/lengthFieldState";
 
 const field = (entry: string | number | undefined, draft: string | undefined, unit: LengthUnit = "in") => {
   const onDraft = vi.fn();

@@ -1,7 +1,7 @@
 import { render } from "@testing-library/react";
 import { expect, test } from "vitest";
 import { mm } from "../../src/core/units";
-import { LengthFigure } from "../../src/ui/LengthFigure";
+import { LengthFigure } from "../../src/ui/kit/LengthFigure";
 
 const shown = (length: number, step: "1/8 in" | "1/16 in" | "0.5 cm" | "1 mm") => {
   const { container, unmount } = render(<LengthFigure length={mm(length)} step={step} />);

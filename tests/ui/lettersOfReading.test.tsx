@@ -1,15 +1,15 @@
 import { act, fireEvent, render, screen, waitFor } from "@testing-library/react";
 import { describe, expect, test } from "vitest";
 import demoFile from "../../shared/demo-fitting.json";
-import { readingDraftKey } from "../../src/app/commands";
-import { fittingStore } from "../../src/app/store";
+import { readingDraftKey } from "../../src/app/session/commands";
+import { fittingStore } from "../../src/app/session/store";
 import { assert } from "../../src/core/result";
 import type { Fitting } from "../../src/document/fitting";
 import { readFitting } from "../../src/document/readFitting";
-import { LevelReadings } from "../../src/ui/padding/LevelReadings";
-import { ReadingPad } from "../../src/ui/padding/ReadingPad";
-import { useDerived } from "../../src/ui/useDerived";
-import { StoreProvider } from "../../src/ui/useStore";
+import { LevelReadings } from "../../src/ui/pages/finishing/LevelReadings";
+import { ReadingPad } from "../../src/ui/pages/finishing/ReadingPad";
+import { useDerived } from "../../src/ui/kit/useDerived";
+import { StoreProvider } from "../../src/ui/kit/useStore";
 
 /**
  * What is typed is in the fitting with the letter, whatever of the screen follows a frame later. Seen to fail when the

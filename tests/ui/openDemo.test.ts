@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
 import type { Keeping } from "../../src/app/storage/keeping";
-import { fittingStore } from "../../src/app/store";
-import { shelf } from "../../src/ui/library/shelf";
-import { newFitting } from "../../src/ui/newFitting";
-import { openDemo } from "../../src/ui/useDemo";
+import { fittingStore } from "../../src/app/session/store";
+import { shelf } from "../../src/ui/kit/shelf/shelf";
+import { newFitting } from "../../src/ui/kit/newFitting";
+import { openDemo } from "../../src/ui/kit/shelf/useDemo";
 
 const answering = (answer: "put" | "notKept", asked: unknown[]): Keeping =>
   ({

@@ -1,18 +1,18 @@
 import { act, fireEvent, render, screen, waitFor, within } from "@testing-library/react";
 import { beforeEach, describe, expect, test, vi } from "vitest";
 import demoFile from "../../shared/demo-fitting.json";
-import { paddedDraftKey } from "../../src/app/commands";
-import { derivation } from "../../src/app/derived";
-import { type FittingStore, fittingStore } from "../../src/app/store";
+import { paddedDraftKey } from "../../src/app/session/commands";
+import { derivation } from "../../src/app/session/derived";
+import { type FittingStore, fittingStore } from "../../src/app/session/store";
 import { formatLength, type LengthStep } from "../../src/core/lengthText";
 import { assert } from "../../src/core/result";
 import { mm } from "../../src/core/units";
 import type { Fitting, WorkEntry } from "../../src/document/fitting";
 import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
-import { Announcer } from "../../src/ui/Announcer";
+import { Announcer } from "../../src/ui/kit/Announcer";
 import { PaddingPage } from "../../src/ui/pages/padding/PaddingPage";
-import { StoreProvider } from "../../src/ui/useStore";
+import { StoreProvider } from "../../src/ui/kit/useStore";
 
 vi.setConfig({ testTimeout: 120_000 });
 

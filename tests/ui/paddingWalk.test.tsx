@@ -1,13 +1,13 @@
 import { act, fireEvent, render, screen, waitFor } from "@testing-library/react";
 import { expect, test, vi } from "vitest";
 import demoFile from "../../shared/demo-fitting.json";
-import { fittingStore } from "../../src/app/store";
+import { fittingStore } from "../../src/app/session/store";
 import { assert } from "../../src/core/result";
 import type { Fitting } from "../../src/document/fitting";
 import { readFitting } from "../../src/document/readFitting";
-import { Announcer } from "../../src/ui/Announcer";
+import { Announcer } from "../../src/ui/kit/Announcer";
 import { PaddingPage } from "../../src/ui/pages/padding/PaddingPage";
-import { StoreProvider } from "../../src/ui/useStore";
+import { StoreProvider } from "../../src/ui/kit/useStore";
 import { type StopScreen, walkStops } from "../support/stopWalk";
 
 // A whole job is some dozens of plans.

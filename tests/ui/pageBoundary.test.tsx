@@ -1,15 +1,15 @@
 import { act, fireEvent, render, screen } from "@testing-library/react";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import type { Keeping } from "../../src/app/storage/keeping";
-import { fittingStore } from "../../src/app/store";
-import { shelf } from "../../src/ui/library/shelf";
-import { newFitting } from "../../src/ui/newFitting";
-import { askForMissing, latePart } from "../../src/ui/rescue/latePart";
-import { MissingPage } from "../../src/ui/rescue/MissingPart";
-import { PageBoundary } from "../../src/ui/rescue/PageBoundary";
-import { failedLast, noteLeft, noteStart } from "../../src/ui/rescue/startWatch";
-import { StoreProvider, useFittingState } from "../../src/ui/useStore";
-import { usePlace } from "../../src/ui/place";
+import { fittingStore } from "../../src/app/session/store";
+import { shelf } from "../../src/ui/kit/shelf/shelf";
+import { newFitting } from "../../src/ui/kit/newFitting";
+import { askForMissing, latePart } from "../../src/ui/kit/rescue/latePart";
+import { MissingPage } from "../../src/ui/shell/MissingPart";
+import { PageBoundary } from "../../src/ui/kit/rescue/PageBoundary";
+import { failedLast, noteLeft, noteStart } from "../../src/ui/kit/rescue/startWatch";
+import { StoreProvider, useFittingState } from "../../src/ui/kit/useStore";
+import { usePlace } from "../../src/ui/kit/place";
 
 /** A page that fails for one waist only, as a slip of the tape may make a page fail. */
 function Fragile() {

@@ -2,20 +2,20 @@ import { render } from "@testing-library/react";
 import { describe, expect, test } from "vitest";
 import demoFile from "../../shared/demo-fitting.json";
 import twoSides from "../../shared/demo/two-sides.json";
-import { derivation } from "../../src/app/derived";
+import { derivation } from "../../src/app/session/derived";
 import { plannedSteps } from "../../src/app/steps/plannedSteps";
 import { nothingDone } from "../../src/app/steps/workState";
-import { fittingStore } from "../../src/app/store";
+import { fittingStore } from "../../src/app/session/store";
 import { tuningWidths } from "../../src/app/tuningWidths";
 import { type Fitting, fittingStep } from "../../src/document/fitting";
 
 import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
-import { PrintedSheet } from "../../src/ui/print/PrintedSheet";
-import { PrintSheet } from "../../src/ui/print/PrintSheet";
-import { printingWords } from "../../src/ui/text/printing";
-import { stepSentence } from "../../src/ui/text/steps";
-import { StoreProvider } from "../../src/ui/useStore";
+import { PrintedSheet } from "../../src/ui/shell/PrintedSheet";
+import { PrintSheet } from "../../src/ui/kit/sheet/PrintSheet";
+import { printingWords } from "../../src/text/printing";
+import { stepSentence } from "../../src/text/steps";
+import { StoreProvider } from "../../src/ui/kit/useStore";
 
 const sample = (file: unknown): Fitting => {
   const read = readFitting(file);

@@ -3,10 +3,10 @@ import type { PlannedPiece } from "../../src/core/plan/plan";
 import type { WorkEntry } from "../../src/document/fitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { lengthWriter } from "../../src/ui/drawing/lengthWriter";
-import { cutCards, smallCutPages } from "../../src/ui/print/cutPages";
-import { readingsAfter, takenByLevel } from "../../src/ui/print/readingsAfter";
-import { sheetKinds, usualSheets } from "../../src/ui/print/sheetKind";
-import { printingWords } from "../../src/ui/text/printing";
+import { cutCards, smallCutPages } from "../../src/ui/kit/sheet/cutPages";
+import { readingsAfter, takenByLevel } from "../../src/ui/kit/sheet/readingsAfter";
+import { sheetKinds, usualSheets } from "../../src/ui/kit/sheet/sheetKind";
+import { printingWords } from "../../src/text/printing";
 import { examplePlan as plan } from "../gallery/examplePlan";
 
 const [one, two] = plan.pieces as readonly [PlannedPiece, PlannedPiece, ...PlannedPiece[]];

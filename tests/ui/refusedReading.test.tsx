@@ -1,13 +1,13 @@
 import { fireEvent, render, screen, waitFor } from "@testing-library/react";
 import { expect, test } from "vitest";
 import demoFile from "../../shared/demo-fitting.json";
-import { derivation } from "../../src/app/derived";
-import { type FittingStore, fittingStore } from "../../src/app/store";
+import { derivation } from "../../src/app/session/derived";
+import { type FittingStore, fittingStore } from "../../src/app/session/store";
 import { assert } from "../../src/core/result";
 import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
-import { FinishingPlace } from "../../src/ui/steps/FinishingPlace";
-import { StoreProvider } from "../../src/ui/useStore";
+import { FinishingPlace } from "../../src/ui/pages/finishing/FinishingPlace";
+import { StoreProvider } from "../../src/ui/kit/useStore";
 
 const demo = readFitting(demoFile);
 assert(demo.ok, "the demo fitting can be read");

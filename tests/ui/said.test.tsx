@@ -1,14 +1,14 @@
 import { fireEvent, render, screen, waitFor } from "@testing-library/react";
 import { expect, test } from "vitest";
 import demoFile from "../../shared/demo-fitting.json";
-import { derivation } from "../../src/app/derived";
-import { fittingStore } from "../../src/app/store";
+import { derivation } from "../../src/app/session/derived";
+import { fittingStore } from "../../src/app/session/store";
 import { assert } from "../../src/core/result";
 import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
-import { Announcer } from "../../src/ui/Announcer";
-import { FinishingPlace } from "../../src/ui/steps/FinishingPlace";
-import { StoreProvider } from "../../src/ui/useStore";
+import { Announcer } from "../../src/ui/kit/Announcer";
+import { FinishingPlace } from "../../src/ui/pages/finishing/FinishingPlace";
+import { StoreProvider } from "../../src/ui/kit/useStore";
 import { sampleBody } from "../support/sample";
 
 /** What is heard by whoever does not look: the one voice of the workroom, and what a field is described by. */

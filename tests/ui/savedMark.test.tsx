@@ -1,9 +1,9 @@
 import { act, render, screen } from "@testing-library/react";
 import { afterEach, expect, test } from "vitest";
 import type { OpenState } from "../../src/app/storage/openFitting";
-import { SavedMark } from "../../src/ui/library/SavedMark";
-import { shelf } from "../../src/ui/library/shelf";
-import { savedWords } from "../../src/ui/text/saved";
+import { SavedMark } from "../../src/ui/shell/SavedMark";
+import { shelf } from "../../src/ui/kit/shelf/shelf";
+import { savedWords } from "../../src/text/saved";
 
 const opened = (saving: OpenState["saving"]): OpenState => ({ access: "writing", saving, entry: null });
 

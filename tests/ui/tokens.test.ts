@@ -6,7 +6,7 @@ import { describe, expect, test } from "vitest";
  * Content Accessibility Guidelines 2.2, W3C 2023, success criteria 1.4.3 (4.5:1 for text) and 1.4.11 (3:1 for marks),
  * with relative luminance as defined there.
  */
-const sheet = readFileSync("src/ui/tokens.css", "utf8");
+const sheet = readFileSync("src/ui/shell/tokens.css", "utf8");
 
 type Colours = { readonly [name: string]: string };
 

@@ -3,11 +3,11 @@ import { describe, expect, test } from "vitest";
 import { reachOf } from "../../src/core/geometry/support";
 import type { Section } from "../../src/core/body/section";
 import { plannedExample } from "../gallery/plannedExample";
-import { facesToward, seenBreadth } from "../../src/ui/turning/turningFaces";
-import { turningModel } from "../../src/ui/turning/turningModel";
-import { pieceEdges } from "../../src/ui/turning/pieceEdges";
-import { ringDrops, standing, turningSurface } from "../../src/ui/turning/turningSurface";
-import { frontView, lookFrom, turned, wrapped } from "../../src/ui/turning/turningView";
+import { facesToward, seenBreadth } from "../../src/ui/pages/view3d/turningFaces";
+import { turningModel } from "../../src/ui/pages/view3d/turningModel";
+import { pieceEdges } from "../../src/ui/pages/view3d/pieceEdges";
+import { ringDrops, standing, turningSurface } from "../../src/ui/pages/view3d/turningSurface";
+import { frontView, lookFrom, turned, wrapped } from "../../src/ui/pages/view3d/turningView";
 import { mm, ratio } from "../../src/core/units";
 
 const { levels, pieces } = plannedExample;

@@ -1,16 +1,16 @@
 import { fireEvent, render, screen } from "@testing-library/react";
 import { expect, test } from "vitest";
 import demoFile from "../../shared/demo-fitting.json";
-import { derivation } from "../../src/app/derived";
+import { derivation } from "../../src/app/session/derived";
 import { plannedSteps } from "../../src/app/steps/plannedSteps";
 import { nothingDone } from "../../src/app/steps/workState";
-import { fittingStore } from "../../src/app/store";
+import { fittingStore } from "../../src/app/session/store";
 import type { Fitting } from "../../src/document/fitting";
 import { readFitting } from "../../src/document/readFitting";
 import { nextOfFitting } from "../../src/command/nextOfText";
-import { stepSentence } from "../../src/ui/text/steps";
-import { StoreProvider } from "../../src/ui/useStore";
-import { WallPlace } from "../../src/ui/wall/WallPlace";
+import { stepSentence } from "../../src/text/steps";
+import { StoreProvider } from "../../src/ui/kit/useStore";
+import { WallPlace } from "../../src/ui/pages/class/WallPlace";
 
 const demo = readFitting(demoFile);
 if (!demo.ok) throw new Error("the demo cannot be read");

@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
-import { padProgress } from "../../src/app/padProgress";
+import { padProgress } from "../../src/app/work/padProgress";
 import { levelNames } from "../../src/core/body/vocabulary";
 import { formatLength } from "../../src/core/lengthText";
 import { mm } from "../../src/core/units";
 import { pieceToFile } from "../../src/document/pieceFile";
-import { madeUpPeople, madeUpPerson } from "../../src/ui/wall/wallPeople";
-import { wallReadings } from "../../src/ui/wall/wallReadings";
-import { wallScene } from "../../src/ui/wall/wallScene";
+import { madeUpPeople, madeUpPerson } from "../../src/ui/pages/class/wallPeople";
+import { wallReadings } from "../../src/ui/pages/class/wallReadings";
+import { wallScene } from "../../src/ui/pages/class/wallScene";
 
 const { plan, progress } = madeUpPerson(0);
 const at = "2026-01-01T00:00:00.000Z";

@@ -1,7 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { wallKey } from "../../src/ui/wall/wallKey";
-import { type WallAction, wallAfter, type WallRoom, type WallState, wallStart } from "../../src/ui/wall/wallState";
+import { wallKey } from "../../src/ui/pages/class/wallKey";
+import {
+  type WallAction,
+  wallAfter,
+  type WallRoom,
+  type WallState,
+  wallStart,
+} from "../../src/ui/pages/class/wallState";
 
 const room: WallRoom = { steps: 13, ownStep: 3, madeUpPeople: 4 };
 const action: fc.Arbitrary<WallAction> = fc.constantFrom<WallAction[]>(

@@ -2,12 +2,12 @@ import { fireEvent, render, screen } from "@testing-library/react";
 import { expect, test } from "vitest";
 import { qrCode } from "../../src/app/share/qrCode";
 import { readLink, shareLink } from "../../src/app/share/shareLink";
-import { fittingStore } from "../../src/app/store";
+import { fittingStore } from "../../src/app/session/store";
 import { readFitting } from "../../src/document/readFitting";
 import demoFile from "../../shared/demo-fitting.json";
-import { StoreProvider } from "../../src/ui/useStore";
-import { madeUpPeople, madeUpPerson } from "../../src/ui/wall/wallPeople";
-import { WallPlace } from "../../src/ui/wall/WallPlace";
+import { StoreProvider } from "../../src/ui/kit/useStore";
+import { madeUpPeople, madeUpPerson } from "../../src/ui/pages/class/wallPeople";
+import { WallPlace } from "../../src/ui/pages/class/WallPlace";
 
 const demo = readFitting(demoFile);
 if (!demo.ok) throw new Error("the demo cannot be read");

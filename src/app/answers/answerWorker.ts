@@ -1,4 +1,4 @@
-import { derivation } from "../derived";
+import { derivation } from "../session/derived";
 import { answersFor } from "./answersFor";
 import type { Asked } from "./slowQuestion";
 

@@ -1,5 +1,5 @@
 import type { SettledFitting } from "../../document/fitting";
-import type { Derived } from "../derived";
+import type { Derived } from "../session/derived";
 import type { Answered, Asked, SlowAnswer, SlowQuestion } from "./slowQuestion";
 
 /**

@@ -1,5 +1,5 @@
 import type { SettledFitting } from "../../document/fitting";
-import type { Derived } from "../derived";
+import type { Derived } from "../session/derived";
 import type { Answered, Asked } from "./slowQuestion";
 
 /** Answers questions about the fitting that came last. Only a first question without a fitting is an error. */

@@ -1,5 +1,5 @@
 import type { SettledFitting } from "../../document/fitting";
-import type { Derived } from "../derived";
+import type { Derived } from "../session/derived";
 
 /** The questions about a fitting whose answers take a tablet some time, because they plan or learn. */
 export type SlowQuestion = "learning" | "worth" | "step";

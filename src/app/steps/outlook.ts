@@ -18,7 +18,7 @@ import type { Half } from "../../core/padding/sideLevel";
 import { entryLength, type Fitting } from "../../document/fitting";
 import { onTarget, tapeAgreement } from "../../core/tolerances";
 import { mm } from "../../core/units";
-import { basisOf, type Replay } from "../replay";
+import { basisOf, type Replay } from "../work/replay";
 import type { Outlook } from "./nextStep";
 import type { TuneAct, TuneOff } from "./step";
 import { type PlaceReading, readingsOfPlace, readingsSinceChange } from "./placeReadings";

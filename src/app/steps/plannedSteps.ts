@@ -1,6 +1,6 @@
 import { type ByLevel, levelNames, type MeasurementName } from "../../core/body/vocabulary";
 import type { Plan, PlannedPiece, TapeReading } from "../../core/plan/plan";
-import { readingName, tapeParts } from "../padProgress";
+import { readingName, tapeParts } from "../work/padProgress";
 import { nextStep, type Outlook } from "./nextStep";
 import type { Step } from "./step";
 import { tunePlaces } from "./workFacts";

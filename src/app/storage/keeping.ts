@@ -1,5 +1,5 @@
 import type { Fitting } from "../../document/fitting";
-import { type FittingState, type FittingStore, writtenByLetter } from "../store";
+import { type FittingState, type FittingStore, writtenByLetter } from "../session/store";
 import type { EraseOutcome } from "./changeFitting";
 import type { FittingHistory, FoundBySave } from "./fittingOutcome";
 import type { KnownFitting } from "./knownFittings";

@@ -1,5 +1,5 @@
 import { memo } from "react";
-import { pictureWords } from "../text/pictures";
+import { pictureWords } from "../../text/pictures";
 import { Drawing } from "./Drawing";
 import type { LengthWriter } from "./lengthWriter";
 import { tapeSpan } from "./tapeScene";

@@ -1,6 +1,6 @@
 import { type Piece, pieceExtent } from "../../core/padding/piece";
 import type { PlannedLevel } from "../../core/plan/plan";
-import { levelWords, pictureWords } from "../text/pictures";
+import { levelWords, pictureWords } from "../../text/pictures";
 import { columnCallouts } from "./columnCallouts";
 import { type FigureView, viewWords } from "./figureView";
 import { armholeDrop, formFigure, formMarks } from "./formFigure";

@@ -1,5 +1,5 @@
 import type { QuarterLengths } from "../../core/geometry/outline";
-import { pictureWords } from "../text/pictures";
+import { pictureWords } from "../../text/pictures";
 
 /**
  * The three ways to look at a figure. From the front the wearer's left is on the right of the page, from the back on

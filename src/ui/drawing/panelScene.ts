@@ -1,5 +1,5 @@
 import type { Anchor } from "../../core/padding/layer";
-import { pictureWords } from "../text/pictures";
+import { pictureWords } from "../../text/pictures";
 import { spreadOut } from "./columnCallouts";
 import { featherMarks } from "./featherMarks";
 import type { LengthWriter } from "./lengthWriter";

@@ -1,6 +1,6 @@
 import type { LengthUnit } from "../../core/lengthText";
 import type { Piece } from "../../core/padding/piece";
-import { pictureWords } from "../text/pictures";
+import { pictureWords } from "../../text/pictures";
 import { ticksInward } from "./featherMarks";
 import { inchMm, type LengthWriter } from "./lengthWriter";
 import { panelScene } from "./panelScene";

@@ -3,7 +3,7 @@ import type { Piece } from "../../core/padding/piece";
 import type { PlannedLevel, SeamShift } from "../../core/plan/plan";
 import { sectionOutline } from "../../core/geometry/outline";
 import { reachOf } from "../../core/geometry/support";
-import { levelWords, pictureWords } from "../text/pictures";
+import { levelWords, pictureWords } from "../../text/pictures";
 import { layeredSection, outlinePoints, type LayeredSection } from "./layerOutlines";
 import type { LengthWriter } from "./lengthWriter";
 import { arrow, closedPath, openPath, segment } from "./pathText";

@@ -1,7 +1,7 @@
 import type { Piece } from "../../core/padding/piece";
 import type { PlannedLevel } from "../../core/plan/plan";
-import { ribbon } from "../figures/ribbon";
-import { pictureWords } from "../text/pictures";
+import { ribbon } from "./ribbon";
+import { pictureWords } from "../../text/pictures";
 import { bodyMarks, figureExtent, levelLines, paddingMarks, pieceMarks } from "./figureScene";
 import type { FigureView } from "./figureView";
 import { formFigure, formMarks } from "./formFigure";

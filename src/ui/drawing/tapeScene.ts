@@ -1,4 +1,4 @@
-import { pictureWords } from "../text/pictures";
+import { pictureWords } from "../../text/pictures";
 import { inchMm, type LengthWriter } from "./lengthWriter";
 import { circle, closedPath, number, openPath, segment } from "./pathText";
 import { at } from "./picturePoint";

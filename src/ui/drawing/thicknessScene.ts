@@ -1,6 +1,6 @@
 import type { Piece } from "../../core/padding/piece";
 import type { PlannedLevel } from "../../core/plan/plan";
-import { pictureWords } from "../text/pictures";
+import { pictureWords } from "../../text/pictures";
 import { contourRings } from "./contourRings";
 import { type DepthBand, depthBands } from "./depthBands";
 import { figureExtent, figureFrame, levelLines, viewLabels } from "./figureScene";

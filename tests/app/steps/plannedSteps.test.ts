@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test, vi } from "vitest";
-import { derivation } from "../../../src/app/derived";
+import { derivation } from "../../../src/app/session/derived";
 import { plannedSteps } from "../../../src/app/steps/plannedSteps";
 import type { Step } from "../../../src/app/steps/step";
 import { nothingDone } from "../../../src/app/steps/workState";

@@ -1,6 +1,6 @@
 // @vitest-environment node
 import { describe, expect, it } from "vitest";
-import { fittingStore } from "../../../src/app/store";
+import { fittingStore } from "../../../src/app/session/store";
 import { type FittingRecord, sealedRecord } from "../../../src/app/storage/fittingRecord";
 import { fittingStorage } from "../../../src/app/storage/fittingStorage";
 import { fittingText } from "../../../src/app/storage/fittingText";

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import type { Plan } from "../../../src/core/plan/plan";
 import { lineChange } from "../../../src/core/plan/lineChange";
 import { mm } from "../../../src/core/units";
-import { linesWords } from "../../../src/ui/text/linesAtForm";
+import { linesWords } from "../../../src/text/linesAtForm";
 import { examplePlan } from "../../gallery/examplePlan";
 
 /** The same plan where the form reads so much more at the waist, with fewer pieces and less to miss. */

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { againTitle, copyTitle, longestTitle } from "../../../src/ui/text/copyTitles";
+import { againTitle, copyTitle, longestTitle } from "../../../src/text/copyTitles";
 
 // Seen to fail when each copy added its ending to the name of the last: the eighteenth could not be read back.
 test("a copy of a copy of a copy has a name of its own that is never too long", () => {

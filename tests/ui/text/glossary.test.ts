@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { measurementNames } from "../../../src/core/body/vocabulary";
-import { measurementTexts } from "../../../src/ui/text/measurements";
+import { measurementTexts } from "../../../src/text/measurements";
 import { glossary, misuses, type Sentence } from "../../support/glossary";
 import { productSentences, sourceSentences } from "../../support/sentences";
 
@@ -19,7 +19,7 @@ describe("the glossary", () => {
     expect(sentences.length).toBeGreaterThan(1500);
     const from = (start: string) => sentences.filter((sentence) => sentence.from.startsWith(start)).length;
     for (const [start, least] of [
-      ["src/ui/text/", 700],
+      ["src/text/", 700],
       ["src/ui/drawing/", 5],
       ["src/command/", 10],
       ["src/document/", 20],
@@ -44,7 +44,7 @@ describe("the glossary", () => {
       'export const words = { kind: "round", done: (n: number) => `$',
       "{n} wanted here` } as const;",
     ].join("");
-    const found = sourceSentences("src/ui/text/planted.ts", planted);
+    const found = sourceSentences("src/text/planted.ts", planted);
     expect(found.map(({ text }) => text)).toEqual(["… wanted here"]);
     expect(misuses(found)).toHaveLength(1);
   });

@@ -2,8 +2,8 @@ import { describe, expect, test } from "vitest";
 import { estimated, measured } from "../../../src/core/body/reading";
 import { lengthSteps, type LengthStep } from "../../../src/core/lengthText";
 import { mm } from "../../../src/core/units";
-import { levelLines, markLinesSentence } from "../../../src/ui/text/levelLines";
-import { unbroken } from "../../../src/ui/text/shownLength";
+import { levelLines, markLinesSentence } from "../../../src/text/levelLines";
+import { unbroken } from "../../../src/text/shownLength";
 import { plannedExample } from "../../gallery/plannedExample";
 
 const { levels } = plannedExample;

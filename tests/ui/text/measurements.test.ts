@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { improvements } from "../../../src/core/body/measurementFacts";
 import { measurementNames } from "../../../src/core/body/vocabulary";
-import { improvementText, measurementTexts } from "../../../src/ui/text/measurements";
+import { improvementText, measurementTexts } from "../../../src/text/measurements";
 
 const sentences = (text: string): number => text.split(/[.!?](?: |$)/).filter((part) => part !== "").length;
 

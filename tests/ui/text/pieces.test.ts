@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import type { LengthStep } from "../../../src/core/lengthText";
-import { cutSentence, placeSentence } from "../../../src/ui/text/pieces";
-import { planWords } from "../../../src/ui/text/plan";
+import { cutSentence, placeSentence } from "../../../src/text/pieces";
+import { planWords } from "../../../src/text/plan";
 import { plannedExample } from "../../gallery/plannedExample";
 
 const { pieces, levels } = plannedExample;

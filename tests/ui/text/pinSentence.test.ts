@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { derivation } from "../../../src/app/derived";
+import { derivation } from "../../../src/app/session/derived";
 import { readFittingText } from "../../../src/document/readFitting";
-import { pinSentence } from "../../../src/ui/text/pieces";
+import { pinSentence } from "../../../src/text/pieces";
 
 /** Read aloud, "Pin back panel 2" is an order to pin something back. Seen to fail on it. */
 test("a headline cannot be misheard: an article stands before every piece, and a count is said as one", () => {

@@ -4,7 +4,7 @@ import { levelNames } from "../../../src/core/body/vocabulary";
 import { type PieceKind, type PieceZone, pieceZones } from "../../../src/core/padding/piece";
 import type { PlannedLevel, PlannedPiece, Shortfall } from "../../../src/core/plan/plan";
 import { mm } from "../../../src/core/units";
-import { planWords } from "../../../src/ui/text/plan";
+import { planWords } from "../../../src/text/plan";
 import { layerOf, pieceOf, straightRows } from "../../support/samplePiece";
 
 /** Only what a place depends on: the zone, the depths of the edges, the depths of the levels. */

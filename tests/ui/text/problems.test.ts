@@ -3,7 +3,7 @@ import { contradictionCodes, type MeasurementProblem, pleaseCheckCodes } from ".
 import { type LengthProblem, parseLength } from "../../../src/core/lengthText";
 import { mm } from "../../../src/core/units";
 import type { FittingProblem } from "../../../src/document/fittingProblem";
-import { fittingProblemText, lengthProblemText, measurementProblemText } from "../../../src/ui/text/problems";
+import { fittingProblemText, lengthProblemText, measurementProblemText } from "../../../src/text/problems";
 
 const sentence = /^[A-Z“].*[.?]$/;
 const expectSentence = (text: string) => {

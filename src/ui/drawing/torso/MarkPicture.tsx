@@ -1,11 +1,11 @@
 import { useMemo } from "react";
-import type { LineAtForm } from "../../../app/linesAtForm";
+import type { LineAtForm } from "../../../app/work/linesAtForm";
 import type { ByLevel, LevelName } from "../../../core/body/vocabulary";
 import type { LengthStep } from "../../../core/lengthText";
 import type { Plan } from "../../../core/plan/plan";
-import { levelLineNames, linesWords } from "../../text/linesAtForm";
-import { levelWords } from "../../text/pictures";
-import { shownLength } from "../../text/shownLength";
+import { levelLineNames, linesWords } from "../../../text/linesAtForm";
+import { levelWords } from "../../../text/pictures";
+import { shownLength } from "../../../text/shownLength";
 import { Drawing } from "../Drawing";
 import { markScene } from "./markScene";
 import { formTorso } from "./planTorso";

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { stepMinutes } from "../../../app/steps/stepMinutes";
-import { Cautions } from "../../Cautions";
-import { basteStop, doneWords, handSteps, stopWords, tapeTrail } from "../../text/stops";
+import { Cautions } from "../../kit/Cautions";
+import { basteStop, doneWords, handSteps, stopWords, tapeTrail } from "../../../text/stops";
 import { HandSteps, StopFrame } from "./StopFrame";
 import type { StepAtHand } from "./useStep";
 import { WorkPictureOf } from "./WorkPictureOf";

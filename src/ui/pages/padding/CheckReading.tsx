@@ -1,10 +1,10 @@
 import { readingsOfPlace } from "../../../app/steps/placeReadings";
 import type { MeasurementName } from "../../../core/body/vocabulary";
-import { learningWords } from "../../text/learning";
-import { checkStop } from "../../text/stops";
-import { useDerived } from "../../useDerived";
-import { useDoAndSay } from "../../useDone";
-import { useLengths } from "../../useStore";
+import { learningWords } from "../../../text/learning";
+import { checkStop } from "../../../text/stops";
+import { useDerived } from "../../kit/useDerived";
+import { useDoAndSay } from "../../kit/shelf/useDone";
+import { useLengths } from "../../kit/useStore";
 import type { StepAtHand } from "./useStep";
 
 /** What was typed of a place, what can be read there, and the way to let go of it. */

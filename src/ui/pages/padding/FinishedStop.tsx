@@ -1,8 +1,8 @@
 import type { ReactNode } from "react";
 import type { Plan } from "../../../core/plan/plan";
-import { placeAddress } from "../../place";
-import { linesWords } from "../../text/linesAtForm";
-import { useLengths } from "../../useStore";
+import { placeAddress } from "../../kit/place";
+import { linesWords } from "../../../text/linesAtForm";
+import { useLengths } from "../../kit/useStore";
 import { StopFrame } from "./StopFrame";
 
 interface FinishedStopProps {

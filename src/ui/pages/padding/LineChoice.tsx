@@ -1,9 +1,9 @@
-import type { LineAtForm, LineReadingAsked } from "../../../app/linesAtForm";
+import type { LineAtForm, LineReadingAsked } from "../../../app/work/linesAtForm";
 import { type LevelName, levelNames } from "../../../core/body/vocabulary";
 import { askedParts, type LinePart, lineParts } from "../../../core/form/linePart";
-import { linesWords } from "../../text/linesAtForm";
-import { levelWords } from "../../text/pictures";
-import { useLengths } from "../../useStore";
+import { linesWords } from "../../../text/linesAtForm";
+import { levelWords } from "../../../text/pictures";
+import { useLengths } from "../../kit/useStore";
 
 interface LineChoiceProps {
   readonly lines: readonly LineAtForm[];

@@ -1,10 +1,10 @@
 import { useMemo, useState } from "react";
-import { isAmong, type LineReadingAsked, linesAtForm, type LinesStep, openParts } from "../../../app/linesAtForm";
+import { isAmong, type LineReadingAsked, linesAtForm, type LinesStep, openParts } from "../../../app/work/linesAtForm";
 import type { Plan } from "../../../core/plan/plan";
 import type { LineChange } from "../../../core/plan/lineChange";
-import { linesWords } from "../../text/linesAtForm";
-import { goTo } from "../../place";
-import { useDispatch, useFitting, useLengths } from "../../useStore";
+import { linesWords } from "../../../text/linesAtForm";
+import { goTo } from "../../kit/place";
+import { useDispatch, useFitting, useLengths } from "../../kit/useStore";
 import { FinishedStop } from "./FinishedStop";
 import { MarkStop } from "./MarkStop";
 import { PrepareStop } from "./PrepareStop";

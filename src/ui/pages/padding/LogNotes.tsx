@@ -1,7 +1,7 @@
 import { isLogFull } from "../../../document/fitting";
 import { setAsideCount } from "../../../document/keptFitting";
-import { paddingWords } from "../../text/padding";
-import { useFitting } from "../../useStore";
+import { paddingWords } from "../../../text/padding";
+import { useFitting } from "../../kit/useStore";
 
 /** What is the matter with the log of work: it is full, or entries of it could not be used. */
 export function LogNotes() {

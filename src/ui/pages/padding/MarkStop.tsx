@@ -1,16 +1,16 @@
 import type { ReactNode } from "react";
-import type { LineAtForm } from "../../../app/linesAtForm";
+import type { LineAtForm } from "../../../app/work/linesAtForm";
 import type { LevelName } from "../../../core/body/vocabulary";
 import type { Plan } from "../../../core/plan/plan";
 import { type Millimetres, mm } from "../../../core/units";
 import { MarkPicture } from "../../drawing/torso/MarkPicture";
-import { placeAddress } from "../../place";
-import { formMatterText } from "../../text/formMatters";
-import { levelLineNames, linesWords, markSpacing } from "../../text/linesAtForm";
-import { unbroken } from "../../text/shownLength";
-import { phoneQuery, useMediaQuery } from "../../useMediaQuery";
-import { useDerived } from "../../useDerived";
-import { useDispatch, useFitting, useLengths } from "../../useStore";
+import { placeAddress } from "../../kit/place";
+import { formMatterText } from "../../../text/formMatters";
+import { levelLineNames, linesWords, markSpacing } from "../../../text/linesAtForm";
+import { unbroken } from "../../../text/shownLength";
+import { phoneQuery, useMediaQuery } from "../../kit/useMediaQuery";
+import { useDerived } from "../../kit/useDerived";
+import { useDispatch, useFitting, useLengths } from "../../kit/useStore";
 import { HandSteps, StopFrame } from "./StopFrame";
 
 /** One of the person's level lines to be marked on the form: where it lies, and how two hands find it. */

@@ -1,12 +1,12 @@
-import { paddedDraftKey } from "../../../app/commands";
+import { paddedDraftKey } from "../../../app/session/commands";
 import { stepMinutes } from "../../../app/steps/stepMinutes";
 
 import type { MeasurementName } from "../../../core/body/vocabulary";
 import { mm } from "../../../core/units";
-import { measurementTexts } from "../../text/measurements";
-import { stepWords } from "../../text/steps";
-import { bandWords, stopWords, tapeTrail } from "../../text/stops";
-import { useLengths } from "../../useStore";
+import { measurementTexts } from "../../../text/measurements";
+import { stepWords } from "../../../text/steps";
+import { bandWords, stopWords, tapeTrail } from "../../../text/stops";
+import { useLengths } from "../../kit/useStore";
 import { CheckReading } from "./CheckReading";
 import { Bands, ReadingInput, useTypedLength } from "./ReadingInput";
 import { StopFrame } from "./StopFrame";

@@ -1,10 +1,10 @@
 import type { Piece } from "../../../core/padding/piece";
 import type { PlannedPiece } from "../../../core/plan/plan";
-import { layerCount, pinSentence } from "../../text/pieces";
-import { planWords } from "../../text/plan";
-import { stopWords } from "../../text/stops";
-import { useDoAndSay } from "../../useDone";
-import { useLengths } from "../../useStore";
+import { layerCount, pinSentence } from "../../../text/pieces";
+import { planWords } from "../../../text/plan";
+import { stopWords } from "../../../text/stops";
+import { useDoAndSay } from "../../kit/shelf/useDone";
+import { useLengths } from "../../kit/useStore";
 import { StopFrame } from "./StopFrame";
 import type { StepAtHand } from "./useStep";
 import { WorkPictureOf } from "./WorkPictureOf";

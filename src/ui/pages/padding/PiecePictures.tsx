@@ -4,10 +4,10 @@ import { Drawing } from "../../drawing/Drawing";
 import { lengthWriter } from "../../drawing/lengthWriter";
 import { layerPictures, pieceScene } from "../../drawing/pieceScene";
 import { stackScene } from "../../drawing/torso/stackScene";
-import { pieceName } from "../../text/plan";
-import { cutSize } from "../../text/pieces";
-import { stopWords } from "../../text/stops";
-import { useLengths } from "../../useStore";
+import { pieceName } from "../../../text/plan";
+import { cutSize } from "../../../text/pieces";
+import { stopWords } from "../../../text/stops";
+import { useLengths } from "../../kit/useStore";
 
 /** Every layer has its own drawing; the outermost, which is the largest, is shown first. */
 export function CutOfPiece({ piece }: { readonly piece: PlannedPiece }) {

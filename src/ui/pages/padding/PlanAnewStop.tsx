@@ -1,7 +1,7 @@
 import { plannedChanges } from "../../../app/steps/planAnew";
 import { stepMinutes } from "../../../app/steps/stepMinutes";
-import { changeWords, doneWords, planAnewStop, planTrail, stopWords } from "../../text/stops";
-import { learningWords } from "../../text/learning";
+import { changeWords, doneWords, planAnewStop, planTrail, stopWords } from "../../../text/stops";
+import { learningWords } from "../../../text/learning";
 import { StopFrame } from "./StopFrame";
 import type { StepAtHand } from "./useStep";
 import { WorkPictureOf } from "./WorkPictureOf";

@@ -1,10 +1,10 @@
 import type { ReactNode } from "react";
 import type { Plan } from "../../../core/plan/plan";
-import { LengthField } from "../../field/LengthField";
-import { useBenchField } from "../../measure/useBenchField";
-import { placeAddress } from "../../place";
-import { linesWords } from "../../text/linesAtForm";
-import { useDispatch, useLengths } from "../../useStore";
+import { LengthField } from "../../kit/field/LengthField";
+import { useBenchField } from "../../kit/measure/useBenchField";
+import { placeAddress } from "../../kit/place";
+import { linesWords } from "../../../text/linesAtForm";
+import { useDispatch, useLengths } from "../../kit/useStore";
 import { HandSteps, StopFrame } from "./StopFrame";
 
 /** The form made ready: the base, the bra, plumb; and its nape above the floor, if somebody measures it. */

@@ -1,18 +1,18 @@
 import { useEffect, useRef, useState } from "react";
-import { slippedUnit } from "../../../app/lineProblem";
+import { slippedUnit } from "../../../app/work/lineProblem";
 import { type Band, bandOf } from "../../../app/steps/tapeKeys";
 import { onTarget } from "../../../core/tolerances";
 import { parseLength } from "../../../core/lengthText";
 import { type Millimetres, mm } from "../../../core/units";
-import { FractionPad } from "../../field/FractionPad";
-import { LengthField } from "../../field/LengthField";
-import { lengthFieldState } from "../../field/lengthFieldState";
-import { usePadInto } from "../../field/usePadInto";
-import { LengthFigure } from "../../LengthFigure";
-import { measuringWords } from "../../text/measuring";
-import { bandWords } from "../../text/stops";
-import { phoneQuery, touchQuery, useMediaQuery } from "../../useMediaQuery";
-import { useDispatch, useDraft, useLengths } from "../../useStore";
+import { FractionPad } from "../../kit/field/FractionPad";
+import { LengthField } from "../../kit/field/LengthField";
+import { lengthFieldState } from "../../kit/field/lengthFieldState";
+import { usePadInto } from "../../kit/field/usePadInto";
+import { LengthFigure } from "../../kit/LengthFigure";
+import { measuringWords } from "../../../text/measuring";
+import { bandWords } from "../../../text/stops";
+import { phoneQuery, touchQuery, useMediaQuery } from "../../kit/useMediaQuery";
+import { useDispatch, useDraft, useLengths } from "../../kit/useStore";
 import { TapeKeys } from "./TapeKeys";
 
 export interface ReadingInputProps {

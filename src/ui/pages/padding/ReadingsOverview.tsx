@@ -1,12 +1,12 @@
-import { isConfirmed, type PadProgress, tapeParts } from "../../../app/padProgress";
+import { isConfirmed, type PadProgress, tapeParts } from "../../../app/work/padProgress";
 import type { Plan } from "../../../core/plan/plan";
-import { LengthFigure } from "../../LengthFigure";
-import { remaining } from "../../readout/remaining";
-import { remainingWords } from "../../readout/remainingWords";
-import { standingOf } from "../../readout/standing";
-import { paddingWords, tapePartNames } from "../../text/padding";
-import { levelWords } from "../../text/pictures";
-import { useLengths } from "../../useStore";
+import { LengthFigure } from "../../kit/LengthFigure";
+import { remaining } from "../../kit/readings/remaining";
+import { remainingWords } from "../../kit/readings/remainingWords";
+import { standingOf } from "../../kit/readings/standing";
+import { paddingWords, tapePartNames } from "../../../text/padding";
+import { levelWords } from "../../../text/pictures";
+import { useLengths } from "../../kit/useStore";
 
 /** Every level at a glance: wanted, now, and what is left, all round and front and back. */
 export function ReadingsOverview({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {

@@ -1,4 +1,4 @@
-import { paddingWords } from "../../text/padding";
+import { paddingWords } from "../../../text/padding";
 import { useSpeech } from "./useSpeech";
 
 /** Reads the action at hand aloud, where the browser has a voice. */

@@ -1,8 +1,8 @@
-import type { PadProgress } from "../../../app/padProgress";
+import type { PadProgress } from "../../../app/work/padProgress";
 import type { Plan } from "../../../core/plan/plan";
-import { LearningPart } from "../../learning/LearningPart";
-import { DraftNote } from "../../plan/DraftNote";
-import { stopWords } from "../../text/stops";
+import { LearningPart } from "./LearningPart";
+import { DraftNote } from "../../kit/plan/DraftNote";
+import { stopWords } from "../../../text/stops";
 import { ReadingsOverview } from "./ReadingsOverview";
 import { ScreenTools } from "./ScreenTools";
 

@@ -1,5 +1,5 @@
 import { type ReactNode, useEffect, useRef } from "react";
-import { stopWords } from "../../text/stops";
+import { stopWords } from "../../../text/stops";
 import { SpeakButton } from "./SpeakButton";
 import "./stop.css";
 

@@ -1,6 +1,6 @@
 import type { RouteStop } from "../../../app/steps/route";
-import { pieceName } from "../../text/plan";
-import { stopWords } from "../../text/stops";
+import { pieceName } from "../../../text/plan";
+import { stopWords } from "../../../text/stops";
 
 /** A stop before the first piece: the form made ready, the lines, the trial. */
 export interface Preparation {

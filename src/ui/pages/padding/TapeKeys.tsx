@@ -1,8 +1,8 @@
 import { type ReactNode, useState } from "react";
 import { bandOf, tapeRows } from "../../../app/steps/tapeKeys";
 import type { Millimetres } from "../../../core/units";
-import { bandWords } from "../../text/stops";
-import { useLengths } from "../../useStore";
+import { bandWords } from "../../../text/stops";
+import { useLengths } from "../../kit/useStore";
 
 interface TapeKeysProps {
   readonly around: Millimetres;

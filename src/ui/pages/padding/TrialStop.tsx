@@ -1,10 +1,10 @@
 import { useState } from "react";
-import { trialDraftKeys } from "../../../app/commands";
+import { trialDraftKeys } from "../../../app/session/commands";
 import { stepMinutes } from "../../../app/steps/stepMinutes";
 import { trialTurns } from "../../../app/steps/stepRecord";
 import { mm } from "../../../core/units";
-import { bandWords, firstTrail, stopWords, trialStop } from "../../text/stops";
-import { useDrafts, useLengths } from "../../useStore";
+import { bandWords, firstTrail, stopWords, trialStop } from "../../../text/stops";
+import { useDrafts, useLengths } from "../../kit/useStore";
 import { ReadingInput, useTypedLength } from "./ReadingInput";
 import { StopFrame } from "./StopFrame";
 import type { StepAtHand } from "./useStep";

@@ -1,8 +1,8 @@
 import { readingsOfPlace } from "../../../app/steps/placeReadings";
 import type { MeasurementName } from "../../../core/body/vocabulary";
-import { learningWords } from "../../text/learning";
-import { tuneWays } from "../../text/stops";
-import { useDoAndSay } from "../../useDone";
+import { learningWords } from "../../../text/learning";
+import { tuneWays } from "../../../text/stops";
+import { useDoAndSay } from "../../kit/shelf/useDone";
 import type { StepAtHand } from "./useStep";
 
 /** Small beside the act: leave it as it is, or ignore the reading that asks for it. */

@@ -1,10 +1,10 @@
 import { useState } from "react";
 import { type PlaceReading, readingsOfPlace } from "../../../app/steps/placeReadings";
 import { stepMinutes } from "../../../app/steps/stepMinutes";
-import { measurementTexts } from "../../text/measurements";
-import { checkStop, stopWords, tapeTrail } from "../../text/stops";
-import { useDoAndSay } from "../../useDone";
-import { useLengths, useStoreItself } from "../../useStore";
+import { measurementTexts } from "../../../text/measurements";
+import { checkStop, stopWords, tapeTrail } from "../../../text/stops";
+import { useDoAndSay } from "../../kit/shelf/useDone";
+import { useLengths, useStoreItself } from "../../kit/useStore";
 import { MeasureStop } from "./MeasureStop";
 import { StopFrame } from "./StopFrame";
 import type { StepAtHand } from "./useStep";

@@ -4,9 +4,9 @@ import { type Piece, pieceExtent } from "../../../core/padding/piece";
 import type { Plan } from "../../../core/plan/plan";
 import { Drawing } from "../../drawing/Drawing";
 import { type WorkPicture, workScene } from "../../drawing/torso/workScene";
-import { levelWords } from "../../text/pictures";
-import { phoneQuery, useMediaQuery } from "../../useMediaQuery";
-import { useLengths } from "../../useStore";
+import { levelWords } from "../../../text/pictures";
+import { phoneQuery, useMediaQuery } from "../../kit/useMediaQuery";
+import { useLengths } from "../../kit/useStore";
 
 interface WorkPictureOfProps {
   readonly plan: Plan;

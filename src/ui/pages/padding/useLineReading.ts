@@ -1,6 +1,6 @@
-import { readingDraftKey } from "../../../app/commands";
-import { lineProblem, slippedUnit } from "../../../app/lineProblem";
-import { isAmong, type LineAtForm, type LineReadingAsked, openParts } from "../../../app/linesAtForm";
+import { readingDraftKey } from "../../../app/session/commands";
+import { lineProblem, slippedUnit } from "../../../app/work/lineProblem";
+import { isAmong, type LineAtForm, type LineReadingAsked, openParts } from "../../../app/work/linesAtForm";
 import { isContradiction, type MeasurementProblem } from "../../../core/body/plausibility";
 import { type LinePart, linePartName } from "../../../core/form/linePart";
 import { reachOf } from "../../../core/geometry/support";
@@ -8,11 +8,11 @@ import { parseLength } from "../../../core/lengthText";
 import type { Plan } from "../../../core/plan/plan";
 import { type LineChange, lineChange } from "../../../core/plan/lineChange";
 import { type Millimetres, mm } from "../../../core/units";
-import { useAnnounce } from "../../Announcer";
-import { lengthFieldState } from "../../field/lengthFieldState";
-import { levelLineNames, linesWords } from "../../text/linesAtForm";
-import { derivationOf, useDerived } from "../../useDerived";
-import { useDispatch, useDraft, useLengths, useStoreItself } from "../../useStore";
+import { useAnnounce } from "../../kit/Announcer";
+import { lengthFieldState } from "../../kit/field/lengthFieldState";
+import { levelLineNames, linesWords } from "../../../text/linesAtForm";
+import { derivationOf, useDerived } from "../../kit/useDerived";
+import { useDispatch, useDraft, useLengths, useStoreItself } from "../../kit/useStore";
 
 export interface LineReadingInput extends LineReadingAsked {
   readonly plan: Plan;

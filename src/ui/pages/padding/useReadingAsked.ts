@@ -1,11 +1,11 @@
 import { useRef, useState } from "react";
-import { paddedDraftKey } from "../../../app/commands";
+import { paddedDraftKey } from "../../../app/session/commands";
 import type { MeasurementName } from "../../../core/body/vocabulary";
 import { parseLength } from "../../../core/lengthText";
 import type { Millimetres } from "../../../core/units";
-import { measurementTexts } from "../../text/measurements";
-import { bandWords } from "../../text/stops";
-import { useLengths, useStoreItself } from "../../useStore";
+import { measurementTexts } from "../../../text/measurements";
+import { bandWords } from "../../../text/stops";
+import { useLengths, useStoreItself } from "../../kit/useStore";
 import type { StepAtHand } from "./useStep";
 
 export interface ReadingAsked {

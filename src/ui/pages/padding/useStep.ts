@@ -6,10 +6,10 @@ import { workEntry } from "../../../app/steps/workEntry";
 import type { Piece } from "../../../core/padding/piece";
 import type { SettledFitting } from "../../../document/fitting";
 
-import { type StepSaying, type StepWords, stepWords } from "../../text/steps";
-import { planWords } from "../../text/plan";
-import { useDoAndSay } from "../../useDone";
-import { useFitting, useLengths } from "../../useStore";
+import { type StepSaying, type StepWords, stepWords } from "../../../text/steps";
+import { planWords } from "../../../text/plan";
+import { useDoAndSay } from "../../kit/shelf/useDone";
+import { useFitting, useLengths } from "../../kit/useStore";
 
 /** The one next step with all that a stop needs to show it. */
 export interface StepAtHand extends CurrentStep {

@@ -1,0 +1,96 @@
+import type { LevelName } from "../core/body/vocabulary";
+
+/** The words inside pictures: short, in the trade's own terms, in one place. Left and right are always the wearer's. */
+export const pictureWords = {
+  front: "FRONT",
+  back: "BACK",
+  left: "LEFT",
+  right: "RIGHT",
+  sideSeam: "side seam",
+  form: "form",
+  body: "person",
+  bodyEstimated: "person (estimated)",
+  seamMark: (length: string, towards: "front" | "back") => `mark moves ${length} to the ${towards}`,
+  centreFront: "center front",
+  centreBack: "center back",
+  leftSeam: "left side seam",
+  rightSeam: "right side seam",
+  frontView: "from the front",
+  backView: "from the back",
+  sideView: "from the left side",
+  notMeasured: "drawn from averages, not measured",
+  atLine: (width: string, level: LevelName) => `${width} at the ${levelWords[level]}`,
+  atEnd: (distance: string, side: "above" | "below", level: LevelName) =>
+    `${distance} ${side} the ${levelWords[level]}`,
+  layerOf: (name: string, layer: number, layers: number) => `${name}, layer ${layer} of ${layers}`,
+  bought: "ready-made, not cut",
+  edges: (top: string, lower: string) => `top edge ${top}, lower edge ${lower}`,
+  /** Darts of a strip: at an edge from the edge, at a line to both sides of it. */
+  darts: (from: LevelName | "top" | "bottom", count: number, width: string, depth: string) =>
+    from === "top" || from === "bottom"
+      ? `${from === "top" ? "top" : "lower"} edge: ${count} darts ${width} × ${depth}`
+      : `${levelWords[from]}: ${count} darts ${width} × ${depth} each way`,
+  topToLower: (height: string) => `${height} from top to lower edge`,
+  cutShape: (isRound: boolean, height: string) =>
+    `${isRound ? "A strip that goes all the way around" : "A panel"}, ${height} from top to lower edge`,
+  wide: (width: string) => `${width} wide`,
+  besideCentre: (right: string, left: string) =>
+    `${right} to the wearer’s right and ${left} to the left of the center line`,
+  butt: "edges meet, no overlap",
+  diameter: (length: string) => `${length} across`,
+  testSquare: (length: string) => `this square measures ${length} each way`,
+  depth: (from: string | null, to: string | null) =>
+    from === null ? (to === null ? "any thickness" : `up to ${to}`) : to === null ? `over ${from}` : `${from} to ${to}`,
+  about: (length: string) => `about ${length}`,
+  notRead: "not measured yet",
+  worth: "What one layer adds under the tape",
+  wanted: "person",
+  now: "now",
+  packet: "starting figure",
+  believed: "from your tape",
+  standIn: {
+    form: "A dress form, smaller than the person’s outline",
+    padding: "Batting pinned on, piece by piece",
+    covered: "Covered: the tape reads as on the person",
+  },
+} as const;
+
+export const levelWords: { readonly [level in LevelName]: string } = {
+  bust: "bust",
+  underbust: "underbust",
+  waist: "waist",
+  highHip: "high hip",
+  fullHip: "full hip",
+};
+
+/** The level lines inside a sentence: "the waistline", "the full hip line". */
+export const lineWords: { readonly [level in LevelName]: string } = {
+  bust: "bust line",
+  underbust: "underbust line",
+  waist: "waistline",
+  highHip: "high hip line",
+  fullHip: "full hip line",
+};
+
+/** Landmarks named in the measuring figures. */
+export const landmarkWords = {
+  nape: "nape",
+  throat: "throat hollow",
+  neckSide: "side neck point",
+  shoulderPoint: "shoulder tip",
+  apex: "apex",
+  armCrease: "arm crease",
+  underbust: "under the bust",
+  waist: "waist",
+  highHip: "high hip",
+  hipBone: "hip bone",
+  fullHip: "full hip",
+  sideSeam: "side seam",
+  centreFront: "center front",
+  centreBack: "center back",
+  midArm: "halfway",
+  elbow: "elbow",
+  wrist: "wrist bone",
+  lowerEdge: "lower edge",
+  lowerBreast: "three quarters down",
+} as const;

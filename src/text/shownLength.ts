@@ -1,0 +1,18 @@
+import { formatLength, type LengthStep } from "../core/lengthText";
+import type { Millimetres } from "../core/units";
+
+/**
+ * A length in words that are shown: the number, its fraction and its unit stay on one line, for half a length at the end
+ * of a line is read as another length. Never for a field, a file or the command, whose text is typed back.
+ */
+export const shownLength = (length: Millimetres, step: LengthStep): string => unbroken(formatLength(length, step));
+
+/** The same for a sentence somebody else wrote: every length in it keeps together. */
+export const unbroken = (sentence: string): string =>
+  sentence.replace(
+    /(\d) (?:(\d+\/\d+) )?(in|cm|mm|m|m²|sq yd)(?![\p{L}\d²])/gu,
+    (_, whole: string, fraction: string | undefined, unit: string) =>
+      [whole, ...(fraction === undefined ? [] : [fraction]), ...unit.split(" ")].join(noBreakSpace),
+  );
+
+export const noBreakSpace = "\u00a0";

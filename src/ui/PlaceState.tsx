@@ -1,7 +1,0 @@
-import type { WorkPlace } from "./place";
-import { usePlaceStates } from "./usePlaceStates";
-
-/** How far the work at one place has come, under its name in the band. */
-export function PlaceState({ place }: { readonly place: WorkPlace }) {
-  return usePlaceStates()[place];
-}

@@ -1,0 +1,73 @@
+import { type ReactNode, useEffect } from "react";
+import type { SettledFitting } from "../../../document/fitting";
+import { type Place, usePlace } from "../place";
+import { useFitting } from "../useStore";
+import { Boundary } from "./Boundary";
+import { FailedPage } from "./FailedPage";
+import { noteFailure, noteShown } from "./startWatch";
+
+interface PageBoundaryProps {
+  /**
+   * The place that `children` is the page of. It is handed in with the page: asked for here, it would be another one a
+   * moment before the page is.
+   */
+  readonly place: Place;
+  readonly children: ReactNode;
+}
+
+/** Round every page: where one fails, what happened stands in its place, and the other fittings stay in reach. */
+export function PageBoundary({ place, children }: PageBoundaryProps) {
+  const fitting = useFitting();
+  return (
+    <Boundary
+      causes={[place, fitting]}
+      onFailure={noteFailure}
+      instead={({ error, retry }) => <FailedPage error={error} onRetry={retry} />}
+    >
+      {children}
+      <Shown place={place} fitting={fitting} />
+    </Boundary>
+  );
+}
+
+/** Round everything, for a failure of the frame itself. */
+export function ToolBoundary({ children }: { readonly children: ReactNode }) {
+  const place = usePlace();
+  const fitting = useFitting();
+  return (
+    <Boundary
+      causes={[place, fitting]}
+      onFailure={noteFailure}
+      instead={({ error, retry }) => (
+        <main className="place">
+          <FailedPage error={error} onRetry={retry} />
+        </main>
+      )}
+    >
+      {children}
+    </Boundary>
+  );
+}
+
+/** Is only ever on the screen beside a page that did not fail. */
+function Shown({ place, fitting }: { readonly place: Place; readonly fitting: SettledFitting }) {
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another place or fitting is shown anew.
+  useEffect(noteShown, [place, fitting]);
+  return null;
+}
+
+/** Round a small part beside the work, which stays away when it fails. */
+export function PartBoundary({
+  children,
+  instead = null,
+}: {
+  readonly children: ReactNode;
+  readonly instead?: ReactNode;
+}) {
+  const fitting = useFitting();
+  return (
+    <Boundary causes={[fitting]} instead={() => instead}>
+      {children}
+    </Boundary>
+  );
+}

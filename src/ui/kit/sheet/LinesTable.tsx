@@ -1,0 +1,112 @@
+import type { LineAtForm } from "../../../app/work/linesAtForm";
+import { levelNames } from "../../../core/body/vocabulary";
+import { type LinePart, lineParts } from "../../../core/form/linePart";
+import { formatLength } from "../../../core/lengthText";
+import type { Plan, PlannedLevel } from "../../../core/plan/plan";
+import { mm } from "../../../core/units";
+import { linesSheetWords, linesWords } from "../../../text/linesAtForm";
+import { levelWords } from "../../../text/pictures";
+import { printingWords } from "../../../text/printing";
+import { unitNames } from "../../../text/workroom";
+import { useDerived } from "../useDerived";
+import { useLengths } from "../useStore";
+import { SheetBox } from "./SheetBox";
+
+export interface LinesProps {
+  readonly plan: Plan;
+  readonly lines: readonly LineAtForm[];
+}
+
+/** Every line with where it lies and what the tape reads on the person there, and room for the bare form, filled in where it was measured. */
+export function LinesTable({ plan, lines }: LinesProps) {
+  const { unit, step } = useLengths();
+  const { lengths } = useDerived();
+  const { head } = linesSheetWords;
+  const nape = lengths?.form.measured.napeHeight;
+  return (
+    <>
+      <p className="lines-nape">
+        <strong>{linesWords.prepare.nape.label}:</strong>{" "}
+        {nape === undefined ? <span className="sheet-write" /> : formatLength(nape, step)}
+      </p>
+      <table className="sheet-table lines-table">
+        <thead>
+          <tr>
+            <th scope="col" rowSpan={2}>
+              {head.line}, {unitNames[unit]}
+            </th>
+            <th scope="col" rowSpan={2}>
+              {head.below}
+            </th>
+            <th scope="col" rowSpan={2}>
+              {head.height}
+            </th>
+            <th scope="col" rowSpan={2}>
+              {head.marked}
+            </th>
+            <th scope="colgroup" colSpan={2}>
+              {head.person}
+            </th>
+            <th scope="colgroup" colSpan={4}>
+              {head.form}
+            </th>
+          </tr>
+          <tr>
+            {["girth", "frontArc", ...lineParts].map((part, i) => (
+              <th key={`${part}${String(i)}`} scope="col">
+                {head.parts[part as LinePart]}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {levelNames.map((name) => (
+            <LineRow
+              key={name}
+              planned={plan.levels.find((level) => level.name === name)}
+              line={lines.find(({ level }) => level === name)}
+              nape={nape}
+            />
+          ))}
+        </tbody>
+      </table>
+      <p>{printingWords.guessNote}</p>
+    </>
+  );
+}
+
+interface LineRowProps {
+  readonly planned: PlannedLevel | undefined;
+  readonly line: LineAtForm | undefined;
+  readonly nape: number | undefined;
+}
+
+function LineRow({ planned, line, nape }: LineRowProps) {
+  const { step } = useLengths();
+  if (planned === undefined || line === undefined) return null;
+  const { name, drop, body } = planned;
+  const shown = ({ kind, value }: typeof drop): string =>
+    `${kind === "estimated" ? "≈ " : ""}${formatLength(value, step, "bare")}`;
+  return (
+    <tr>
+      <th scope="row">{levelWords[name]}</th>
+      <td>
+        <strong>{shown(drop)}</strong>
+      </td>
+      <td>{nape === undefined ? "" : formatLength(mm(nape - drop.value), step, "bare")}</td>
+      <td>
+        <SheetBox isTicked={line.isMarked} />
+      </td>
+      <td>{shown(body.girth)}</td>
+      <td>{shown(body.frontArc)}</td>
+      {lineParts.map((part) => {
+        const read = line.read[part];
+        return (
+          <td key={part} className="lines-room">
+            {read === undefined ? "" : formatLength(read, step, "bare")}
+          </td>
+        );
+      })}
+    </tr>
+  );
+}

@@ -1,0 +1,76 @@
+import { readingName, type TapePart } from "../../../app/work/padProgress";
+import type { Step } from "../../../app/steps/step";
+import { onTarget } from "../../../core/tolerances";
+import type { LevelName, MeasurementName } from "../../../core/body/vocabulary";
+import { formatLength } from "../../../core/lengthText";
+import type { Plan, PlannedPiece } from "../../../core/plan/plan";
+import { mm } from "../../../core/units";
+import { levelWords } from "../../../text/pictures";
+import { printingWords } from "../../../text/printing";
+import { useFitting, useLengths } from "../useStore";
+import { readingsAfter } from "./readingsAfter";
+
+/** What the tape should read at every line, room for what it reads, and after the structure for what is still missing. */
+export interface SheetReadingsProps {
+  readonly plan: Plan;
+  readonly step: Step;
+  /** The piece that went on last before. */
+  readonly after: PlannedPiece | null;
+}
+
+const parts = ["girth", "frontArc"] as const satisfies readonly TapePart[];
+
+export function SheetReadings({ plan, step, after }: SheetReadingsProps) {
+  const { step: lengths, write } = useLengths();
+  const { readHead, structureRead, finalRead } = printingWords;
+  const isLast = after === (plan.pieces.at(-1) ?? null);
+  const taken = readingsAfter(useFitting()).get(after?.id ?? "") ?? [];
+  const bare = (value: number | undefined): string =>
+    value === undefined ? "" : formatLength(mm(value), lengths, "bare");
+  const read = (name: MeasurementName) => bare(taken.find((one) => one.name === name)?.length);
+  const end = plan.pieces.at(-1)?.readingsAfter ?? plan.bareForm;
+  const heads = [readHead.expect, readHead.reads, ...(isLast ? [] : [readHead.end, readHead.short])];
+  const cells = (level: LevelName, part: (typeof parts)[number]): readonly string[] => {
+    const name = readingName(level, part);
+    return [bare(step.expected[name]), read(name), ...(isLast ? [] : [bare(end[level][part]), ""])];
+  };
+  return (
+    <>
+      <table className="sheet-table sheet-readings">
+        <thead>
+          <tr>
+            <th rowSpan={2} scope="col">
+              {readHead.line}
+            </th>
+            {parts.map((part) => (
+              <th key={part} colSpan={heads.length} scope="colgroup">
+                {readHead[part]}
+              </th>
+            ))}
+            {isLast ? null : <th scope="colgroup">{readHead.back}</th>}
+          </tr>
+          <tr>
+            {parts.flatMap((part) =>
+              heads.map((head) => (
+                <th key={part + head} scope="col">
+                  {head}
+                </th>
+              )),
+            )}
+            {isLast ? null : <th scope="col">{readHead.short}</th>}
+          </tr>
+        </thead>
+        <tbody>
+          {step.levels.map((level) => (
+            <tr key={level}>
+              <th scope="row">{levelWords[level]}</th>
+              {parts.flatMap((part) => cells(level, part).map((cell, i) => <td key={part + heads[i]}>{cell}</td>))}
+              {isLast ? null : <td />}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p>{isLast ? finalRead(write(onTarget)) : structureRead}</p>
+    </>
+  );
+}

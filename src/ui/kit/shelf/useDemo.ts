@@ -1,0 +1,28 @@
+import { useCallback } from "react";
+import { demoFitting } from "../../../app/session/demoFitting";
+import type { FittingStore } from "../../../app/session/store";
+import { shelf, tell } from "./shelf";
+import { goTo } from "../place";
+import { useStoreItself } from "../useStore";
+
+/**
+ * Puts the made-up person on the table. What lay there before is kept, and waits on the shelf; as long as it cannot be
+ * kept it stays where it is, and that is told.
+ */
+export async function openDemo(store: FittingStore): Promise<void> {
+  const { keeping } = shelf.getState();
+  if (store.getState().fitting.id !== demoFitting.id) {
+    if (keeping !== null) {
+      if ((await keeping.put(demoFitting)) !== "put") return tell({ kind: "tableNotKept" });
+    } else if (store.getState().cause === "load") store.load(demoFitting);
+    else return tell({ kind: "tableNotKept" });
+  }
+  goTo("plan");
+}
+
+export function useOpenDemo(): () => void {
+  const store = useStoreItself();
+  return useCallback(() => void openDemo(store), [store]);
+}
+
+export const demoAddress = "#demo";

@@ -1,0 +1,22 @@
+import { type Derived, derivation } from "../../app/session/derived";
+import type { FittingStore } from "../../app/session/store";
+import type { SettledFitting } from "../../document/fitting";
+import { useFitting, useStoreItself } from "./useStore";
+
+/**
+ * What follows from the fitting on the table: problems, plan, progress. All screens of one store share the same
+ * derivation, which remembers; the planner comes with the first place of work and not with the door.
+ */
+export function useDerived(): Derived {
+  return derivationOf(useStoreItself())(useFitting());
+}
+
+const derivations = new WeakMap<FittingStore, (fitting: SettledFitting) => Derived>();
+
+export function derivationOf(store: FittingStore): (fitting: SettledFitting) => Derived {
+  const known = derivations.get(store);
+  if (known) return known;
+  const made = derivation();
+  derivations.set(store, made);
+  return made;
+}

@@ -1,0 +1,105 @@
+import { Fragment } from "react";
+import { type TapePart, tapeParts } from "../../../app/work/padProgress";
+import { formatLength, tapeStep } from "../../../core/lengthText";
+import { remaining, remainingText } from "../../kit/readings/remaining";
+import { levelWords } from "../../../text/pictures";
+import { capital, wallWords } from "../../../text/wall";
+import type { WallView } from "./wallView";
+import { stripSpan } from "./wallReadings";
+import { WallStrip } from "./WallStrip";
+
+/** The tape's figures at the level, large: wanted, after this piece, left to go; all round, front and back apart. */
+export function WallFigures({ view }: { readonly view: WallView }) {
+  const { level, pinned, unit } = view;
+  const { girth, frontArc, backArc } = level.body;
+  const wanted = { girth: girth.value, frontArc: frontArc.value, backArc: backArc.value };
+  const span = stripSpan(wanted, view.plan.bareForm[level.name]);
+  return (
+    <section className="wall-figures" aria-label={wallWords.figures}>
+      <table className="wall-table">
+        <caption className="wall-level">
+          {capital(levelWords[level.name])} <span className="wall-unit">{wallWords.inUnit[unit]}</span>
+        </caption>
+        <thead>
+          <tr>
+            <td />
+            <th scope="col">{wallWords.wanted}</th>
+            <th scope="col">{pinned === 0 ? wallWords.afterBare : wallWords.after(pinned)}</th>
+            <th scope="col">{wallWords.left}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {tapeParts.map((part) => (
+            <Fragment key={part}>
+              <PartRow view={view} part={part} />
+              <tr aria-hidden className="wall-strip-row">
+                <td colSpan={4}>
+                  <WallStrip
+                    wanted={level.body[part]}
+                    now={view.readings[part]}
+                    span={span}
+                    unit={unit}
+                    isCovered={view.isCovered}
+                  />
+                </td>
+              </tr>
+            </Fragment>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function PartRow({ view, part }: { readonly view: WallView; readonly part: TapePart }) {
+  const { level, readings, unit, isRead, isCovered } = view;
+  const wanted = level.body[part];
+  const left = remaining(wanted.value, readings[part]);
+  const write = (length: typeof wanted.value): string => formatLength(length, tapeStep[unit], "bare");
+  return (
+    <tr className={`wall-row wall-row-${left.kind}${isRead[part] ? "" : " wall-row-unread"}`}>
+      <th scope="row">{wallWords.parts[part]}</th>
+      <td>
+        <Figure text={write(wanted.value)} isCovered={isCovered} isGuess={wanted.kind === "estimated"} />
+      </td>
+      <td>
+        <Figure text={write(readings[part])} isCovered={isCovered} />
+      </td>
+      <td className="wall-left">
+        {left.kind === "there" ? (
+          <span className="wall-there">{isRead[part] ? wallWords.there : wallWords.shouldBeThere}</span>
+        ) : (
+          <>
+            <Figure text={remainingText(wanted.value, readings[part], tapeStep[unit])} isCovered={isCovered} />
+            {left.kind === "over" ? <span className="wall-over"> {wallWords.over}</span> : null}
+          </>
+        )}
+      </td>
+    </tr>
+  );
+}
+
+interface FigureProps {
+  readonly text: string;
+  readonly isCovered: boolean;
+  readonly isGuess?: boolean;
+}
+
+/** One length. Covered, it leaves no trace of itself in the page: a patch of one size lies in its place. */
+function Figure({ text, isCovered, isGuess = false }: FigureProps) {
+  if (isCovered)
+    return (
+      <span className="wall-cover">
+        <span className="unseen">{wallWords.covered}</span>
+      </span>
+    );
+  const [, whole = text, fraction = "", unit = ""] = /^(.*?\d)(\s\d+\/\d+)?\s?([a-z]*)$/.exec(text) ?? [];
+  return (
+    <span className={isGuess ? "wall-figure wall-guess" : "wall-figure"}>
+      {whole}
+      {fraction === "" ? null : <span className="wall-fraction">{fraction}</span>}
+      {unit === "" ? null : <span className="wall-figure-unit"> {unit}</span>}
+      {isGuess ? <span className="unseen"> {wallWords.guessed}</span> : null}
+    </span>
+  );
+}

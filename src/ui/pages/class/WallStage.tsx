@@ -1,0 +1,119 @@
+import { useMemo } from "react";
+import type { PlannedPiece } from "../../../core/plan/plan";
+import { tapeStep } from "../../../core/lengthText";
+import { cutSketch } from "../../drawing/cutSketch";
+import { Drawing } from "../../drawing/Drawing";
+import type { FigureView } from "../../drawing/figureView";
+import { figureScene } from "../../drawing/figureScene";
+import { lengthWriter } from "../../drawing/lengthWriter";
+import { cutSize, featherWords, layerCount } from "../../../text/pieces";
+import { pieceName, planWords } from "../../../text/plan";
+import { unbroken } from "../../../text/shownLength";
+import { capital, wallWords } from "../../../text/wall";
+import { WallFigures } from "./WallFigures";
+import { WallLines } from "./WallLines";
+import { WallSection } from "./WallSection";
+import type { WallView } from "./wallView";
+
+/** The middle of the wall: where the hands are now, and what they need to know. */
+export function WallStage({ view }: { readonly view: WallView }) {
+  switch (view.step.do) {
+    case "prepare-form":
+    case "mark-lines":
+    case "read-lines":
+      return <WallLines view={view} />;
+    case "cut":
+    case "stack":
+    case "pin":
+    case "tune":
+      return view.step.piece === null ? (
+        <WallForm view={view} piece={null} />
+      ) : (
+        <PieceAtHand view={view} piece={view.step.piece} />
+      );
+    case "baste":
+    case "carry-lines":
+    case "look":
+    case "done":
+      return <WallForm view={view} piece={null} />;
+    default:
+      return (
+        <>
+          <WallSection view={view} />
+          <WallFigures view={view} />
+        </>
+      );
+  }
+}
+
+function PieceAtHand({ view, piece }: { readonly view: WallView; readonly piece: PlannedPiece }) {
+  const { plan, unit, isCovered } = view;
+  const step = tapeStep[unit];
+  const largest = piece.cut.at(-1);
+  const { facts } = wallWords;
+  const rows: readonly (readonly [string, string])[] = [
+    [facts.layers, capital(layerCount(piece.layers.length))],
+    ...(isCovered || largest === undefined
+      ? []
+      : ([
+          [facts.cut, capital(cutSize(largest, step))],
+          [facts.place, capital(unbroken(planWords(step).piecePlace(piece, plan.levels)))],
+        ] as const)),
+    ...(isCovered ? [] : ([[facts.edge, capital(featherWords(piece.layers.at(-1)?.feather ?? 0, step))]] as const)),
+  ];
+  return (
+    <>
+      <WallForm view={view} piece={piece} />
+      <section className="wall-piece" aria-label={pieceName(piece)}>
+        <div className="wall-cut">
+          <Drawing scene={cutSketch(piece, pieceName(piece))} hidden />
+        </div>
+        <dl className="wall-facts">
+          {rows.map(([name, words]) => (
+            <div key={name}>
+              <dt>{name}</dt>
+              <dd>{words}</dd>
+            </div>
+          ))}
+        </dl>
+      </section>
+    </>
+  );
+}
+
+/** The form as it stands, with the piece at hand where it goes; it bears no length while the figures are covered. */
+function WallForm({
+  view: { plan, pinned, unit },
+  piece,
+}: {
+  readonly view: WallView;
+  readonly piece: PlannedPiece | null;
+}) {
+  const scenes = useMemo(() => {
+    const picture = {
+      levels: plan.levels,
+      pieces: plan.pieces,
+      lengths: lengthWriter(unit),
+      shownOn: "paper",
+    } as const;
+    // With every piece on, none is at hand.
+    const now = piece === null && pinned === plan.pieces.length ? {} : { now: piece?.order ?? pinned };
+    const views: readonly FigureView[] = piece === null ? ["front", "side", "back"] : [viewOf(piece)];
+    return views.map((view) => {
+      const scene = figureScene({ ...picture, view, ...now });
+      return { ...scene, labels: scene.labels.filter(({ text }) => !/\d\s?(?:in|cm|mm)$/u.test(text)) };
+    });
+  }, [plan, pinned, unit, piece]);
+  return (
+    <section className={piece === null ? "wall-form wall-form-whole" : "wall-form"} aria-label={wallWords.form}>
+      {scenes.map((scene) => (
+        <Drawing key={scene.title} scene={scene} />
+      ))}
+    </section>
+  );
+}
+
+function viewOf({ zone }: PlannedPiece): FigureView {
+  if (/back/i.test(zone)) return "back";
+  return zone === "leftSide" || zone === "rightSide" ? "side" : "front";
+}

@@ -1,0 +1,51 @@
+import first from "../../../../shared/demo/first.json";
+import longBack from "../../../../shared/demo/long-back.json";
+import threeGirths from "../../../../shared/demo/three-girths.json";
+import twoSides from "../../../../shared/demo/two-sides.json";
+import { type Derived, derivation } from "../../../app/session/derived";
+import type { PadProgress } from "../../../app/work/padProgress";
+import { type JobSteps, jobSteps, plannedStep } from "../../../app/steps/plannedSteps";
+import { lineDrops, workFacts } from "../../../app/steps/workFacts";
+import { nothingDone } from "../../../app/steps/workState";
+import { assert } from "../../../core/result";
+import type { Plan } from "../../../core/plan/plan";
+import type { Fitting, SettledFitting } from "../../../document/fitting";
+import { readFitting } from "../../../document/readFitting";
+
+/** The made-up people who can stand on the wall in place of anyone in the room. Nobody was measured for them. */
+const madeUpFiles: readonly { readonly title: string }[] = [first, twoSides, longBack, threeGirths];
+
+export const madeUpPeople = madeUpFiles.length;
+
+export interface WallPerson {
+  readonly name: string;
+  readonly plan: Plan;
+  readonly progress: PadProgress;
+  /** Every step of the job, and which is the next one. */
+  readonly job: JobSteps;
+  /** What a class may take home; null for the person's own fitting, which goes nowhere from the wall. */
+  readonly takeHome: Fitting | null;
+}
+
+/** A made-up person with her plan, worked out apart from any store. */
+export function madeUpPerson(place: number): WallPerson {
+  const file = madeUpFiles[place % madeUpPeople] ?? first;
+  const fitting = readFitting(file);
+  assert(fitting.ok, "a sample fitting can be read");
+  const person = wallPerson(file.title, derivation()(fitting.value), fitting.value);
+  assert(person !== null, "a sample person has a plan");
+  return { ...person, takeHome: fitting.value };
+}
+
+/** A fitting as it stands on the wall; null while it has no plan. */
+export function wallPerson(name: string, derived: Derived, fitting: SettledFitting): WallPerson | null {
+  const { planning, progress } = derived;
+  if (planning.kind !== "planned" || progress === null) return null;
+  const { plan } = planning;
+  const isAtLines = plan.basis === "lines" || fitting.form.readAtBodyLines === true;
+  const facts = workFacts(fitting.work, lineDrops(plan));
+  // What is next once work has begun rests on all readings so far; before that on the plan alone.
+  const current = facts.length === 0 ? null : derived.step();
+  const step = current?.step ?? plannedStep(plan, nothingDone, isAtLines);
+  return { name, plan, progress, job: jobSteps({ plan, isAtLines }, facts, step), takeHome: null };
+}

@@ -1,0 +1,75 @@
+import { reachOf } from "../../../core/geometry/support";
+import type { Piece } from "../../../core/padding/piece";
+import type { PlannedLevel } from "../../../core/plan/plan";
+import { layeredSection } from "../../drawing/layerOutlines";
+import { closedPath, openPath } from "../../drawing/pathText";
+import { at, type PicturePoint } from "../../drawing/picturePoint";
+import { type Frame, label, mark, type Scene } from "../../drawing/scene";
+import { bandMarks } from "../../drawing/sectionBands";
+import { numberCallouts } from "../../drawing/sectionCallouts";
+import { bodyHalves } from "../../drawing/sectionScene";
+import { levelWords, pictureWords } from "../../../text/pictures";
+import { wallPicture } from "../../../text/wall";
+
+/**
+ * One level seen from above for the back row: the form, the pieces that are on, the body, and tinted between them what
+ * is still to fill. It holds no length, so that it can stay on the wall while the figures are covered; the frame has room
+ * for the whole padding from the first step on, so that nothing jumps.
+ */
+export interface WallPicture {
+  readonly level: PlannedLevel;
+  readonly pieces: readonly Piece[];
+  /** How many pieces are on, in the order of pinning. */
+  readonly step: number;
+}
+
+export function wallScene({ level, pieces, step }: WallPicture): Scene {
+  const inOrder = pieces.toSorted((a, b) => a.order - b.order);
+  const whole = layeredSection(level.formSection, level.drop.value, inOrder);
+  const layered = layeredSection(level.formSection, level.drop.value, inOrder.slice(0, step));
+  const body = bodyHalves(level);
+  const outline = [...body.front, ...body.back];
+  const frame = frameRound([...whole.surface, ...outline]);
+  const textSize = textSizeOf(frame);
+  const atHand = { ...layered, layers: layered.layers.filter(({ piece }) => piece.order === step) };
+  const callout = numberCallouts(atHand, outline, textSize, step);
+  const foot = frame.y + frame.height - textSize * 0.6;
+  const side = frame.width / 2 - textSize * 0.2;
+  return {
+    title: wallPicture.title(levelWords[level.name], step === 0 ? wallPicture.bare : wallPicture.after(step)),
+    description: wallPicture.description(layered.layers.length),
+    frame,
+    textSize,
+    marks: [
+      mark("shade2", closedPath(outline)),
+      mark("form", closedPath(layered.form)),
+      ...bandMarks(layered, step),
+      mark(level.body.frontArc.kind === "measured" ? "body" : "bodyGuess", openPath(body.front)),
+      mark(level.body.backArc.kind === "measured" ? "body" : "bodyGuess", openPath(body.back)),
+      ...callout.marks,
+    ],
+    labels: [
+      label("strong", at(0, frame.y + textSize * 0.6), pictureWords.back),
+      label("strong", at(0, foot), pictureWords.front),
+      label("strong", at(-side, foot - textSize * 1.05), wallPicture.wearers, "start"),
+      label("strong", at(side, foot - textSize * 1.05), wallPicture.wearers, "end"),
+      label("strong", at(-side, foot), pictureWords.right, "start"),
+      label("strong", at(side, foot), pictureWords.left, "end"),
+      label("name", at(0, (reachOf(level.formSection).front - reachOf(level.formSection).back) / 2), pictureWords.form),
+      ...callout.labels,
+    ],
+  };
+}
+
+/** Words a thirteenth of the picture's width: about a twentieth of the screen's height when it fills half a screen. */
+const textShare = 1 / 13;
+const textSizeOf = ({ width }: Frame): number => width * textShare;
+
+/** Room for the number of the piece at hand all round, for a word at the top and for two rows of words at the foot. */
+function frameRound(points: readonly PicturePoint[]): Frame {
+  const side = Math.max(...points.map(({ x }) => Math.abs(x)));
+  const width = (2 * side) / (1 - 3.4 * textShare);
+  const text = width * textShare;
+  const [back, front] = [Math.min(...points.map(({ y }) => y)), Math.max(...points.map(({ y }) => y))];
+  return { x: -width / 2, y: back - text * 2.8, width, height: front - back + text * 6.7 };
+}

@@ -1,0 +1,118 @@
+import type { PadProgress } from "../../../app/work/padProgress";
+import type { Measurements } from "../../../core/body/measurements";
+import type { Plan } from "../../../core/plan/plan";
+import { formatArea } from "../../kit/area";
+import { battingNeeds } from "../../kit/batting/battingUse";
+import { Cautions } from "../../kit/Cautions";
+import { OverCover } from "./OverCover";
+import { Sentences } from "./Sentences";
+import { waistTape } from "../../kit/waistTape";
+import { placeAddress } from "../../kit/place";
+import { PlanWaiting } from "../../kit/plan/PlanWaiting";
+import { battingNeed } from "../../../text/batting";
+import { finishingWords } from "../../../text/finishing";
+import { useDerived } from "../../kit/useDerived";
+import { useFitting, useLengths, useUnit } from "../../kit/useStore";
+
+/** Finishing: the cover, the tape laid once more, the waist tape, what it takes, and the pins counted back. */
+export function FinishingPlace() {
+  const { planning, progress, lengths } = useDerived();
+  if (planning.kind === "waiting" || progress === null || lengths === null) return <PlanWaiting />;
+  const { plan } = planning;
+  return (
+    <>
+      <div className="place-head">
+        <h1>{finishingWords.title}</h1>
+        <p className="lead">{finishingWords.lead}</p>
+      </div>
+      <SecurePart progress={progress} />
+      <CoverPart />
+      <OverCover plan={plan} progress={progress} />
+      <WaistTapePart plan={plan} body={lengths.body} />
+      <Supplies plan={plan} body={lengths.body} />
+      <section className="stitched stack">
+        <h2>{finishingWords.countTitle}</h2>
+        <Cautions at="lastPins" />
+        <p>{finishingWords.count}</p>
+      </section>
+    </>
+  );
+}
+
+/** What lies under the cover is basted first, and its pins are out and counted. */
+function SecurePart({ progress: { pieces, pinnedCount } }: { readonly progress: PadProgress }) {
+  const left = pieces.length - pinnedCount;
+  const unit = useUnit();
+  return (
+    <section className="stack">
+      {left === 0 ? null : (
+        <p>
+          {finishingWords.notAllOn(left)} <a href={placeAddress("padding")}>{finishingWords.toPadding}</a>
+        </p>
+      )}
+      <h2>{finishingWords.secureTitle}</h2>
+      <Cautions at="securing" />
+      <Sentences sentences={finishingWords.secure(unit)} ordered />
+    </section>
+  );
+}
+
+function CoverPart() {
+  const unit = useUnit();
+  return (
+    <section className="stitched stack">
+      <h2>{finishingWords.coverTitle}</h2>
+      <Cautions at="covering" />
+      <Sentences sentences={[finishingWords.bra, ...finishingWords.cover(unit)]} ordered />
+    </section>
+  );
+}
+
+interface PartProps {
+  readonly plan: Plan;
+  readonly body: Measurements;
+}
+
+function WaistTapePart({ plan, body }: PartProps) {
+  const { unit, write } = useLengths();
+  const tape = waistTape(plan, body);
+  if (tape === null) return null;
+  const { height, length, tilt } = tape;
+  return (
+    <section className="stitched stack">
+      <h2>{finishingWords.tapeTitle}</h2>
+      <Sentences
+        sentences={[
+          height.kind === "alongBack"
+            ? finishingWords.tapeHeight(write(height.value))
+            : finishingWords.tapeGuessed(write(height.value)),
+          finishingWords.tapeLength(write(length), unit),
+          tilt === null ? finishingWords.tapeLevel : finishingWords.tapeTilt(write(tilt.front), write(tilt.back)),
+        ]}
+      />
+    </section>
+  );
+}
+
+function Supplies({ plan, body }: PartProps) {
+  const { unit, write } = useLengths();
+  const needs = battingNeeds(plan, useFitting());
+  const tape = waistTape(plan, body);
+  return (
+    <section className="stitched stack">
+      <h2>{finishingWords.suppliesTitle}</h2>
+      <Sentences
+        sentences={[
+          ...needs.map(({ name, area }) => battingNeed(name, formatArea(area, unit))),
+          finishingWords.supplyBra,
+          finishingWords.supplyCover(unit),
+          ...(tape ? [finishingWords.supplyTape(write(tape.length))] : []),
+          finishingWords.supplyPins(plan.pieces.length * pinsPerPiece),
+        ]}
+      />
+    </section>
+  );
+}
+
+/** Common practice, no source: a dozen pins to each piece. */
+const pinsPerPiece = 12;

@@ -1,0 +1,66 @@
+import { useEffect, useState } from "react";
+import type { Keeping } from "../../../app/storage/keeping";
+import { type KeepAnswer, keepAnswer } from "../../../app/storage/room";
+import { useAnnounce } from "../../kit/Announcer";
+import { newFitting } from "../../kit/newFitting";
+import { deviceWords } from "../../../text/library";
+import { useUnit } from "../../kit/useStore";
+import { refusalOf } from "../../kit/shelf/refusal";
+import { forget, listMayHaveChanged, useShelf } from "../../kit/shelf/shelf";
+
+/** What this device does for the fittings: opening without a network, keeping them, and forgetting everything. */
+export function DevicePart({ keeping }: { readonly keeping: Keeping }) {
+  const offline = useShelf((state) => state.offline);
+  const isKept = useShelf(({ open }) => open?.saving.kind === "saved");
+  const [answer, setAnswer] = useState<KeepAnswer | null>(null);
+  useEffect(() => {
+    if (isKept) void keepAnswer(navigator.storage).then(setAnswer);
+  }, [isKept]);
+  return (
+    <section className="stitched stack">
+      <h2>{deviceWords.title}</h2>
+      <p>{deviceWords.offline[offline.kind]}</p>
+      {answer !== null && <p>{deviceWords.kept[answer]}</p>}
+      <EraseEverything keeping={keeping} />
+    </section>
+  );
+}
+
+function EraseEverything({ keeping }: { readonly keeping: Keeping }) {
+  const unit = useUnit();
+  const announce = useAnnounce();
+  const [isAsked, setAsked] = useState(false);
+  const [said, setSaid] = useState("");
+  const erase = async () => {
+    setAsked(false);
+    const outcome = await keeping.eraseEverything(newFitting(unit));
+    if (outcome.kind === "erased") forget("gone");
+    const sentence = refusalOf(outcome) ?? deviceWords.erased;
+    setSaid(sentence);
+    announce(sentence);
+    keeping.desk.channel.send({ kind: "listChanged" });
+    listMayHaveChanged();
+  };
+  return (
+    <div className="stack">
+      <p className="quiet small">{deviceWords.eraseAllNote}</p>
+      <div className="row">
+        {isAsked ? (
+          <>
+            <button type="button" className="patch" onClick={() => void erase()}>
+              {deviceWords.eraseAllSure}
+            </button>
+            <button type="button" className="patch" onClick={() => setAsked(false)}>
+              {deviceWords.keep}
+            </button>
+          </>
+        ) : (
+          <button type="button" className="patch" onClick={() => setAsked(true)}>
+            {deviceWords.eraseAll}
+          </button>
+        )}
+      </div>
+      {said !== "" && <p className="caution">{said}</p>}
+    </div>
+  );
+}

@@ -1,0 +1,104 @@
+import { useId, useState } from "react";
+import { goTo } from "../../kit/place";
+import { libraryWords } from "../../../text/library";
+import { ComparePanel } from "./ComparePanel";
+import { type TagPanel, type TagProps, titleOf } from "./listedEntry";
+import { momentText } from "../../kit/shelf/moment";
+import { useOpened } from "./openedEntry";
+import { refusalOf } from "../../kit/shelf/refusal";
+import { SharePanel } from "../../kit/shelf/SharePanel";
+import { listMayHaveChanged, useShelf } from "../../kit/shelf/shelf";
+import { TagActions } from "./TagActions";
+import { useProgress } from "./useProgress";
+
+/** One fitting on the shelf, as a tag tied to it: whose it is, what is left to do, and what can be done with it. */
+export function FittingTag(props: TagProps) {
+  const { keeping, listed, others, say } = props;
+  const { entry } = listed;
+  const [panel, setPanel] = useState<TagPanel | null>(null);
+  const heading = useId();
+  // The table is asked anew whenever the state of what lies on it changes.
+  const isOnTable = useShelf(({ open }) => open !== null && keeping.openId() === entry.id);
+  const progress = useProgress(keeping.desk.storage, entry);
+  const title = titleOf(listed);
+  const isRemoved = entry.deletedAt !== null;
+  const open = async () => {
+    const outcome = await keeping.open(entry.id);
+    if (outcome === "open") goTo("body");
+    else say(outcome === "notKept" ? libraryWords.notKept : libraryWords.cannotOpen);
+    listMayHaveChanged();
+  };
+  const more = () => setPanel(panel === null ? "actions" : null);
+  return (
+    <li className={isOnTable ? "tag tag-on-table" : "tag"} aria-labelledby={heading}>
+      <div className="tag-face">
+        <div className="tag-words">
+          <h2 className="tag-title" id={heading}>
+            {title}
+          </h2>
+          <p>
+            {isOnTable && <strong className="tag-mark">{libraryWords.onTable}</strong>} {progress}
+          </p>
+          <p className="quiet small">{libraryWords.changed(momentText(entry.changedAt))}</p>
+        </div>
+        <div className="row tag-ways">
+          {isRemoved ? (
+            <RemovedWays {...props} />
+          ) : (
+            <>
+              <button type="button" className="patch" onClick={() => void open()}>
+                {isOnTable ? libraryWords.goOn : libraryWords.open}
+                <span className="unseen"> {title}</span>
+              </button>
+              <button
+                type="button"
+                className="patch"
+                aria-expanded={panel !== null}
+                aria-label={libraryWords.moreOf(title)}
+                onClick={more}
+              >
+                {libraryWords.more}
+              </button>
+            </>
+          )}
+        </div>
+      </div>
+      {panel === "actions" && <TagActions {...props} onPanel={setPanel} />}
+      {panel === "share" && <ShareOpened {...props} />}
+      {panel === "compare" && (
+        <ComparePanel storage={keeping.desk.storage} listed={listed} others={others} title={title} />
+      )}
+    </li>
+  );
+}
+
+function ShareOpened({ keeping, listed }: TagProps) {
+  const fitting = useOpened(keeping.desk.storage, listed.entry);
+  return fitting && <SharePanel fitting={fitting} title={titleOf(listed)} />;
+}
+
+function RemovedWays({ keeping, listed, onDone, say }: TagProps) {
+  const { storage } = keeping.desk;
+  const { id } = listed.entry;
+  const restore = async () => {
+    const refusal = refusalOf(await storage.restore(id));
+    if (refusal !== null) say(refusal);
+    else onDone(libraryWords.putBack(titleOf(listed)), () => storage.remove(id).then(refusalOf));
+  };
+  const erase = async () => {
+    const refusal = refusalOf(await storage.erase(id));
+    if (refusal !== null) say(refusal);
+    keeping.desk.channel.send({ kind: "listChanged" });
+    listMayHaveChanged();
+  };
+  return (
+    <>
+      <button type="button" className="patch" onClick={() => void restore()}>
+        {libraryWords.restore}
+      </button>
+      <button type="button" className="patch" onClick={() => void erase()}>
+        {libraryWords.erase}
+      </button>
+    </>
+  );
+}

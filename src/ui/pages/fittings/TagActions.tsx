@@ -1,0 +1,145 @@
+import { measuredAgain } from "../../../app/measuredAgain";
+import { useEffect, useRef, useState } from "react";
+import { fileName, offerFile } from "../../../app/share/fileOffer";
+import { writeFittingFile } from "../../../app/share/fittingFile";
+import { writeSheet } from "../../../app/share/measurementSheet";
+import type { NotSaved } from "../../../app/storage/fittingOutcome";
+import { renameFitting } from "../../../app/storage/renameFitting";
+import type { Fitting } from "../../../document/fitting";
+import { newFitting } from "../../kit/newFitting";
+import { againTitle, copyTitle } from "../../../text/copyTitles";
+import { libraryWords } from "../../../text/library";
+import { useDispatch, useUnit } from "../../kit/useStore";
+import { type TagPanel, type TagProps, titleOf, type WayBack } from "./listedEntry";
+import { dayText, presentInstant } from "../../kit/shelf/moment";
+import { openedEntry } from "./openedEntry";
+import { refusalAmong, refusalOf, unsavedText } from "../../kit/shelf/refusal";
+import { shelf } from "../../kit/shelf/shelf";
+
+interface ActionProps extends TagProps {
+  readonly onPanel: (panel: TagPanel | null) => void;
+}
+
+/** Everything that can be done with a fitting besides opening it. */
+export function TagActions(props: ActionProps) {
+  const { keeping, listed, others, onPanel, onDone, say } = props;
+  const { entry } = listed;
+  const { storage } = keeping.desk;
+  const unit = useUnit();
+  const title = titleOf(listed);
+  const titles = others.map((other) => other.entry.title);
+  const after = (outcome: { readonly kind: string } | NotSaved, sentence: string, undo: WayBack) => {
+    const refusal = refusalOf(outcome);
+    if (refusal !== null) say(refusal);
+    else onDone(sentence, undo);
+    onPanel(null);
+  };
+  /** Does something with what the fitting says, or says that it cannot be read. */
+  const withFitting = async (work: (fitting: Fitting) => unknown) => {
+    const opened = await openedEntry(storage, entry.id);
+    if (opened === null) return say(libraryWords.cannotOpen);
+    await work(opened.fitting);
+  };
+  const addCopy = async (copy: Omit<Fitting, "id">) => {
+    const outcome = await storage.add([copy]);
+    const copies = outcome.kind === "added" ? outcome.fittings : [];
+    after(outcome, libraryWords.copied(title), async () =>
+      refusalAmong(await Promise.all(copies.map(({ id }) => storage.remove(id)))),
+    );
+  };
+  const archive = async () => {
+    const { id, archived } = entry;
+    const outcome = await storage.setArchived(id, !archived);
+    const sentence = archived ? libraryWords.takenOut(title) : libraryWords.putAway(title);
+    after(outcome, sentence, () => storage.setArchived(id, archived).then(refusalOf));
+  };
+  const remove = async () => {
+    const isOnTable = keeping.openId() === entry.id;
+    if (isOnTable && (await keeping.put(newFitting(unit))) === "notKept") return say(libraryWords.notKept);
+    const outcome = await storage.remove(entry.id);
+    // What stays on the list goes on lying on the table.
+    if (isOnTable && refusalOf(outcome) !== null) await keeping.open(entry.id);
+    after(outcome, libraryWords.removed(title), () => storage.restore(entry.id).then(refusalOf));
+  };
+  const save = (kind: "json" | "csv", text: string) => {
+    const name = fileName("fitting", entry.title, presentInstant(), kind);
+    offerFile(document, name, text, kind);
+    // A table holds the measurements and not the fitting.
+    if (kind === "json") storage.noteFile([entry.id], name);
+  };
+  const openedActions: readonly (readonly [string, (fitting: Fitting) => unknown])[] = [
+    [libraryWords.copy, ({ id: _, ...fitting }) => addCopy({ ...fitting, title: copyTitle(entry.title, titles) })],
+    [
+      libraryWords.again,
+      (fitting) => addCopy(measuredAgain(fitting, againTitle(entry.title, dayText(presentInstant())))),
+    ],
+    [libraryWords.saveFile, (fitting) => save("json", writeFittingFile(fitting))],
+    [libraryWords.saveTable, (fitting) => save("csv", writeSheet(fitting))],
+  ];
+  const opening = ([text, work]: (typeof openedActions)[number]) => [text, () => void withFitting(work)] as const;
+  const actions: readonly (readonly [string, () => void])[] = [
+    ...openedActions.slice(0, 2).map(opening),
+    [libraryWords.compare, () => onPanel("compare")],
+    [libraryWords.share, () => onPanel("share")],
+    ...openedActions.slice(2).map(opening),
+    [entry.archived ? libraryWords.unarchive : libraryWords.archive, () => void archive()],
+    [libraryWords.remove, () => void remove()],
+  ];
+  return (
+    <div className="tag-panel stack">
+      <Rename {...props} />
+      <div className="row">
+        {actions.map(([text, act]) => (
+          <button key={text} type="button" className="patch" onClick={act}>
+            {text}
+          </button>
+        ))}
+      </div>
+      <p className="quiet small">{libraryWords.againNote}</p>
+    </div>
+  );
+}
+
+/** The name is part of the fitting, so it is changed by whoever has its pen. */
+function Rename({ keeping, listed, onDone, say }: ActionProps) {
+  const dispatch = useDispatch();
+  const { entry } = listed;
+  const [title, setTitle] = useState(entry.title);
+  // Named elsewhere, or the naming undone.
+  useEffect(() => setTitle(entry.title), [entry.title]);
+  const named = async (name: string): Promise<string | null> => {
+    if (keeping.openId() === entry.id) {
+      dispatch({ does: "rename", title: name });
+      keeping.retry();
+      return (await keeping.isKept()) ? null : unsavedText(shelf.getState().open);
+    }
+    const outcome = await renameFitting(keeping.desk, entry.id, name);
+    if (outcome.kind === "saved") return null;
+    return refusalOf(outcome);
+  };
+  const isNaming = useRef(false);
+  const rename = async () => {
+    // Leaving the field after Enter is the same wish once more.
+    if (title === entry.title || isNaming.current) return;
+    isNaming.current = true;
+    const trouble = await named(title);
+    isNaming.current = false;
+    if (trouble !== null) return say(trouble);
+    onDone(libraryWords.renamed(title === "" ? libraryWords.untitled : title), () => named(entry.title));
+  };
+  return (
+    <label className="name-field">
+      {libraryWords.rename}
+      <input
+        className="line-input"
+        value={title}
+        maxLength={200}
+        onChange={(event) => setTitle(event.target.value)}
+        onBlur={() => void rename()}
+        onKeyDown={(event) => {
+          if (event.key === "Enter" && !event.nativeEvent.isComposing) void rename();
+        }}
+      />
+    </label>
+  );
+}

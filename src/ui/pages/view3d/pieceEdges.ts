@@ -1,0 +1,132 @@
+import { alongSurface } from "../../../core/padding/layerThickness";
+import { outermostLayer, type Piece } from "../../../core/padding/piece";
+import type { Look, SeenPoint } from "./turningView";
+import type { StandingRing, TurningRing } from "./turningSurface";
+
+/** The outline of a piece where it lies on the padded form, as runs of places that face the viewer. */
+export function pieceEdges(
+  piece: Piece,
+  surface: readonly TurningRing[],
+  rings: readonly StandingRing[],
+  look: Look,
+): readonly (readonly SeenPoint[])[] {
+  const { rows: own, wrap } = outermostLayer(piece);
+  if (wrap) {
+    const ends = [own[0], own.at(-1)].flatMap((row) => row?.depthBelowNape ?? []);
+    return ends.flatMap((drop) => facingRuns(ringAt(rings, drop), look, drop));
+  }
+  const rows = own.map((row) => {
+    const ring = surface.find(({ drop }) => drop >= row.depthBelowNape) ?? surface.at(-1);
+    const { start, end } = ring === undefined ? row : alongSurface(row, piece.anchor, ring.outline.quarters);
+    return { drop: row.depthBelowNape, start, end };
+  });
+  const places = [
+    ...rows.map(({ drop, start }) => ({ drop, along: start })),
+    ...rows.toReversed().map(({ drop, end }) => ({ drop, along: end })),
+  ];
+  const closed = [...places, ...places.slice(0, 1)];
+  const points = filledIn(closed).map(({ drop, along }) => placeOn(surface, rings, drop, along, look));
+  return runs(points);
+}
+
+/** A ring all round, cut into the parts that face the viewer. */
+export const facingRuns = (
+  ring: StandingRing | undefined,
+  look: Look,
+  drop: number,
+): readonly (readonly SeenPoint[])[] => {
+  if (ring === undefined) return [];
+  const points = Array.from(ring.x, (_, at) => ringPoint(ring, at, drop, look));
+  return runs([...points, ...points.slice(0, 1)]);
+};
+
+interface Facing {
+  readonly point: SeenPoint;
+  readonly faces: boolean;
+}
+
+function runs(points: readonly Facing[]): readonly (readonly SeenPoint[])[] {
+  const found: SeenPoint[][] = [];
+  points.forEach(({ point, faces }, i) => {
+    if (!faces) return;
+    if (i > 0 && points[i - 1]?.faces === true) found.at(-1)?.push(point);
+    else found.push([point]);
+  });
+  return found.filter((run) => run.length > 1);
+}
+
+/** Long steps along the surface are filled in, so that an edge follows the curve of the form. */
+function filledIn(
+  places: readonly { readonly drop: number; readonly along: number }[],
+): readonly { readonly drop: number; readonly along: number }[] {
+  return places.flatMap((to, i) => {
+    const from = places[i - 1];
+    if (from === undefined) return [to];
+    const steps = Math.max(1, Math.ceil(Math.hypot(to.along - from.along, to.drop - from.drop) / longestStep));
+    return Array.from({ length: steps }, (_, step) => ({
+      drop: from.drop + ((to.drop - from.drop) * (step + 1)) / steps,
+      along: from.along + ((to.along - from.along) * (step + 1)) / steps,
+    }));
+  });
+}
+
+const longestStep = 10;
+
+const ringAt = (rings: readonly StandingRing[], drop: number): StandingRing | undefined =>
+  rings.find((ring) => ring.drop >= drop) ?? rings.at(-1);
+
+/** A place on the padded surface, given by its way along the bare surface and its drop, between the two rings about it. */
+function placeOn(
+  surface: readonly TurningRing[],
+  rings: readonly StandingRing[],
+  drop: number,
+  along: number,
+  look: Look,
+): Facing {
+  const found = surface.findIndex((ring) => ring.drop >= drop);
+  const lower = found === -1 ? surface.length - 1 : found;
+  const upper = Math.max(0, lower - 1);
+  const [above, below] = [onRing(surface[upper], rings[upper], along), onRing(surface[lower], rings[lower], along)];
+  const [from, to] = [rings[upper]?.drop ?? drop, rings[lower]?.drop ?? drop];
+  const share = to === from ? 1 : Math.min(1, Math.max(0, (drop - from) / (to - from)));
+  const ring = rings[lower];
+  return {
+    point: look(above.x * (1 - share) + below.x * share, above.y * (1 - share) + below.y * share, drop),
+    faces: ring !== undefined && isFacing(ring, below.at, look),
+  };
+}
+
+/** A place on a ring by its way along the bare surface, any number of turns round, and the point before it. */
+function onRing(
+  bare: TurningRing | undefined,
+  ring: StandingRing | undefined,
+  along: number,
+): { readonly x: number; readonly y: number; readonly at: number } {
+  if (bare === undefined || ring === undefined) return { x: 0, y: 0, at: 0 };
+  const { outline } = bare;
+  const first = outline.along[0] ?? 0;
+  const { leftFront, leftBack, rightFront, rightBack } = outline.quarters;
+  const girth = leftFront + leftBack + rightFront + rightBack;
+  const place = along - girth * Math.floor((along - first) / girth);
+  let at = 0;
+  while (at + 1 < outline.count && (outline.along[at + 1] ?? 0) <= place) at++;
+  const next = (at + 1) % outline.count;
+  const start = outline.along[at] ?? 0;
+  const end = next === 0 ? first + girth : (outline.along[next] ?? 0);
+  const share = end === start ? 0 : (place - start) / (end - start);
+  const mix = (values: Float64Array): number => (values[at] ?? 0) * (1 - share) + (values[next] ?? 0) * share;
+  return { x: mix(ring.x), y: mix(ring.y), at };
+}
+
+const ringPoint = (ring: StandingRing, at: number, drop: number, look: Look): Facing => ({
+  point: look(ring.x[at] ?? 0, ring.y[at] ?? 0, drop),
+  faces: isFacing(ring, at, look),
+});
+
+/** Whether a ring looks outwards to the viewer at a point, told by its neighbours on either side. */
+function isFacing({ x, y, drop }: StandingRing, at: number, look: Look): boolean {
+  const [before, after] = [(at + x.length - 1) % x.length, (at + 1) % x.length];
+  const outX = (y[before] ?? 0) - (y[after] ?? 0);
+  const outY = (x[after] ?? 0) - (x[before] ?? 0);
+  return look(outX, outY, drop).near > look(0, 0, drop).near;
+}

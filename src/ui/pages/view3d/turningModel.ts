@@ -1,0 +1,72 @@
+import type { SectionAt } from "../../../core/body/torsoCurve";
+import type { PlannedLevel, PlannedPiece } from "../../../core/plan/plan";
+import { heightCurve } from "../../../core/geometry/heightCurve";
+import { reachBeyond } from "../../../core/padding/levelGaps";
+import { reachOf } from "../../../core/geometry/support";
+import { mm, ratio } from "../../../core/units";
+import { figureExtent } from "../../drawing/figureScene";
+import { torsoCurves } from "../../drawing/torsoCurves";
+import { ringDrops, standing, type StandingRing, type TurningRing, turningSurface } from "./turningSurface";
+
+/**
+ * Everything the turning figure is drawn from, worked out once for a plan: the form with what each piece adds, the crown of
+ * the form by rule, and the body. Which pieces are on is decided later.
+ */
+export interface TurningModel {
+  readonly levels: readonly PlannedLevel[];
+  readonly form: readonly TurningRing[];
+  readonly crown: readonly StandingRing[];
+  readonly body: readonly StandingRing[];
+  readonly pieces: readonly PlannedPiece[];
+  readonly bottom: number;
+  /** How far anything stands out from the middle (mm), for the room it needs on the page. */
+  readonly reach: number;
+}
+
+export function turningModel(levels: readonly PlannedLevel[], pieces: readonly PlannedPiece[]): TurningModel {
+  const formAt = torsoCurves(levels, "formSection");
+  const { top, bottom } = figureExtent(levels, pieces);
+  const stops = levels.map(({ drop }) => drop.value);
+  const drops = ringDrops(top, bottom, stops);
+  const form = turningSurface(formAt, pieces, drops);
+  // Further up than padding reaches, nothing of the body was measured.
+  const bodyTop = Math.max(top, (stops[0] ?? top) - reachBeyond.above);
+  const body = standing(turningSurface(torsoCurves(levels, "bodySection"), [], ringDrops(bodyTop, bottom, stops)), 0);
+  const finished = standing(form, pieces.length);
+  const crown = standing(turningSurface(crownAt(formAt, top), [], ringDrops(crownTop, top, [])), 0);
+  const reach = [...finished, ...body, ...crown].reduce(
+    (most, { x, y }) => x.reduce((far, value, at) => Math.max(far, Math.hypot(value, y[at] ?? 0)), most),
+    0,
+  );
+  return { levels, form, crown, body, pieces: pieces.toSorted((a, b) => a.order - b.order), bottom, reach };
+}
+
+/** The neck cap's upper edge, above the nape (mm). Of the crown nothing was measured. */
+export const crownTop = -56;
+
+/**
+ * The form above the highest measured part, by rule: shoulders a little broader than the chest that slope to a neck
+ * standing behind the middle. All by rule, after no form in particular.
+ */
+function crownAt(formAt: SectionAt, top: number): SectionAt {
+  const chest = reachOf(formAt(top));
+  const shoulder = top * 0.42;
+  const heights = [crownTop, -8, shoulder * 0.5, shoulder, top];
+  const broad = (half: number) =>
+    heightCurve(heights, [neck.half - 3, neck.half, neck.half + (half - neck.half) * 0.66, half * 1.03, half]);
+  const front = heightCurve(heights, [neck.front, neck.front, chest.front * 0.48, chest.front * 0.68, chest.front]);
+  const back = heightCurve(heights, [neck.back, neck.back, chest.back * 0.72, chest.back * 0.84, chest.back]);
+  const exponent = heightCurve(heights, [2, 2, 2, 2.1, 2.5]);
+  const [left, right] = [broad(chest.left), broad(chest.right)];
+  return (drop) => ({
+    leftBreadth: mm(left(drop)),
+    rightBreadth: mm(right(drop)),
+    frontDepth: mm(front(drop)),
+    backDepth: mm(back(drop)),
+    frontExponent: ratio(exponent(drop)),
+    backExponent: ratio(exponent(drop)),
+  });
+}
+
+/** The neck of a stock form (mm): about 37 cm round, set back. */
+const neck = { half: 58, front: 40, back: 70 } as const;

@@ -1,0 +1,101 @@
+import { useCallback, useEffect } from "react";
+import { SavedMark } from "./SavedMark";
+import { unitMarks, unitNames, workroomWords } from "../../text/workroom";
+import { useSayDone } from "../kit/shelf/useDone";
+import { useDispatch, useFittingState, useStoreItself, useUnit } from "../kit/useStore";
+
+/** What is at hand everywhere: whether the work is kept, the unit, and the way back. */
+export function RailTools() {
+  return (
+    <div className="rail-tools">
+      <SavedMark />
+      <UnitSwitch />
+      <UndoRedo />
+    </div>
+  );
+}
+
+function UnitSwitch() {
+  const unit = useUnit();
+  const dispatch = useDispatch();
+  return (
+    <fieldset className="switch">
+      <legend className="unseen">{workroomWords.unit}</legend>
+      {(["in", "cm"] as const).map((name) => (
+        <label key={name} className="switch-side">
+          <input
+            type="radio"
+            name="unit"
+            checked={unit === name}
+            onChange={() => dispatch({ does: "changeUnit", unit: name })}
+          />
+          <span aria-hidden>{unitMarks[name]}</span>
+          <span className="unseen">{unitNames[name]}</span>
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+function UndoRedo() {
+  const store = useStoreItself();
+  const sayDone = useSayDone();
+  const canUndo = useFittingState((state) => state.past.length > 0);
+  const canRedo = useFittingState((state) => state.future.length > 0);
+
+  const undo = useCallback(() => {
+    if (store.getState().past.length === 0) return;
+    store.undo();
+    sayDone(workroomWords.undone);
+  }, [store, sayDone]);
+  const redo = useCallback(() => {
+    if (store.getState().future.length === 0) return;
+    store.redo();
+    sayDone(workroomWords.redone);
+  }, [store, sayDone]);
+
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z" || isTyping(event.target)) return;
+      event.preventDefault();
+      (event.shiftKey ? redo : undo)();
+    };
+    window.addEventListener("keydown", onKey);
+    return () => window.removeEventListener("keydown", onKey);
+  }, [undo, redo]);
+
+  return (
+    <div className="rail-undo">
+      <button type="button" className="rail-tool" disabled={!canUndo} onClick={undo}>
+        <TurnMark back />
+        <span className="rail-tool-word">{workroomWords.undo}</span>
+      </button>
+      <button type="button" className="rail-tool" disabled={!canRedo} onClick={redo}>
+        <TurnMark back={false} />
+        <span className="rail-tool-word">{workroomWords.redo}</span>
+      </button>
+    </div>
+  );
+}
+
+/** Inside a field the browser's own undo works on the letters. */
+const isTyping = (target: EventTarget | null): boolean =>
+  target instanceof HTMLInputElement && target.type === "text" && target.value !== target.defaultValue;
+
+function TurnMark({ back }: { readonly back: boolean }) {
+  const path = back
+    ? "M4 9 H13 a5 5 0 0 1 0 10 H9 M8 4.5 L3.5 9 L8 13.5"
+    : "M18 9 H9 a5 5 0 0 0 0 10 H13 M14 4.5 L18.5 9 L14 13.5";
+  return (
+    <svg width="22" height="22" viewBox="0 0 22 22" aria-hidden focusable="false">
+      <path
+        d={path}
+        fill="none"
+        stroke="currentColor"
+        strokeWidth="2.25"
+        strokeLinecap="round"
+        strokeLinejoin="round"
+      />
+    </svg>
+  );
+}
