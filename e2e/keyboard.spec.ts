@@ -104,6 +104,7 @@ test("whatever goes away at a press leaves the focus near it, and never at the t
   }
   await pressed("Leave the rest out");
   await pressed("Skip the trial");
+  await pressed("Update the remaining pieces");
   await pressed(/^(All layers are cut|It is cut)$/);
   await page.locator(".route-pieces button").nth(3).click();
   await pressed("Back to the next step");

@@ -54,7 +54,19 @@ async function inSight(page: Page, step: string): Promise<void> {
   }
 }
 
-test("the sample’s job from the bare form to the end, each headline as the command says it @portrait @phone", async ({
+/** On its side as it is held, upright, and on a phone. */
+async function inSightEverywhere(page: Page, step: string): Promise<void> {
+  for (const [width, height] of [
+    [820, 1180],
+    [390, 844],
+    [1180, 820],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    await expect(async () => inSight(page, `${step} at ${width} × ${height}`)).toPass({ timeout: 10_000 });
+  }
+}
+
+test("the sample’s job from the bare form to the end, each headline as the command says it, and every kind of step in sight on every screen", async ({
   page,
 }) => {
   test.setTimeout(420_000);
@@ -69,7 +81,7 @@ test("the sample’s job from the bare form to the end, each headline as the com
       // Before the first piece a stop of the command is several here, one for each line.
       if (next.ok && !["prepare", "mark", "read-line", "read", "read-all"].includes(step))
         expect(next.value.step.say).toContain((await title(page).textContent()) ?? "nothing");
-      if (!seen.has(step)) await inSight(page, step);
+      if (!seen.has(step)) await inSightEverywhere(page, step);
       seen.add(step);
     },
   );

@@ -102,7 +102,6 @@ export const glossary: readonly NotSaid[] = [
     not: /^(Back|Forward)$/,
     say: "Previous step, Next step",
     planted: "Forward",
-    except: [{ where: /text\/(planning|turning|measurements)/, because: "the back of the body, as seen from there" }],
   },
   {
     not: /\breadings?\b|\bre-?read (the|every|each|it)\b|\bread (the (bust|underbust|waist|high hip|full hip|level|…)|it once|every|each)\b/i,
@@ -139,12 +138,6 @@ export const glossary: readonly NotSaid[] = [
     not: /\b(is|reads?) right\b(?! (out|already))|more or less is right/i,
     say: "on target",
     planted: "every level reads right",
-    except: [
-      {
-        where: /it is right|if it is right|is on the right/,
-        because: "the person's word for a measurement that was questioned",
-      },
-    ],
   },
   { not: /should be there\b/i, say: "should be on target", planted: "should be there" },
   {

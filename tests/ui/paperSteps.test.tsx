@@ -8,7 +8,6 @@ import { nothingDone } from "../../src/app/steps/workState";
 import { fittingStore } from "../../src/app/session/store";
 import { tuningWidths } from "../../src/app/tuningWidths";
 import { type Fitting, fittingStep } from "../../src/document/fitting";
-
 import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { PrintedSheet } from "../../src/ui/shell/PrintedSheet";
@@ -128,4 +127,20 @@ describe("how wide a tuning layer is cut", () => {
     }
     expect(compared).toBeGreaterThan(6);
   });
+});
+
+test("what the tape has read over a piece stands beside it, and a layer is no starting figure any more", () => {
+  const at = "2026-01-02T03:04:05.000Z";
+  const [first] = planned(demo).plan.pieces;
+  if (first === undefined) throw new Error("the sample has pieces");
+  const reading = `${(first.readingsAfter.waist.girth / 25.4).toFixed(2)} in`;
+  const pinned: Fitting = { ...demo, work: [{ did: "pinned", piece: pieceToFile(first, "", ""), at }] };
+  const read: Fitting = {
+    ...pinned,
+    work: [...pinned.work, { did: "measured", readings: { waistGirth: reading }, at }],
+  };
+  const [before, after] = [paper(pinned).text, paper(read).text];
+  expect(before).not.toContain("It read:");
+  expect(after).toMatch(/It read: waist [\d /]+\./);
+  expect(after.match(/It read:/g)).toHaveLength(1);
 });

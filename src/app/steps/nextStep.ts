@@ -13,7 +13,7 @@ export interface Outlook {
   readonly coversLines: ReadonlySet<string>;
   /** What the tape should read now at each level (mm). */
   readonly expectedNow: { readonly [name in MeasurementName]?: number };
-  /** Whether a batting was tried and nothing was cut since by what it told. */
+  /** Whether a trial since the last plan asks for other pieces than are left of it. */
   readonly isTrialNews: boolean;
   /** Whether more than one layer is missing somewhere with the structure on. */
   readonly isLayerMissing: boolean;

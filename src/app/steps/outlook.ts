@@ -51,7 +51,7 @@ export function outlook({ plan, replan, input, replay, fitting }: OutlookFrom): 
     ],
     coversLines: new Set(pinned.filter(({ kind }) => kind !== "cup" && kind !== "tuning").map(({ id }) => id)),
     expectedNow: expectedNow(replan.belief.levels),
-    isTrialNews: isTrialNews(fitting.work),
+    isTrialNews: isTrialSince(fitting.work) && !areAlike(structure, replan.plan.pieces.filter(isStructure)),
     isLayerMissing: pinned.length > 0 && structure.length === 0 && replan.plan.pieces.some(isStructure),
     tunes: [...narrowing(replan, pinned, input, right), ...adding(replan, last, tuned, right)],
     doubtful: doubtful(replan, replay, fitting),
@@ -83,8 +83,19 @@ function expectedNow(levels: ByLevel<LevelBelief>): Outlook["expectedNow"] {
 }
 
 /** A trial since the last plan was made: what it told, or, where it was passed over, that the structure is counted with care. */
-const isTrialNews = (work: Fitting["work"]): boolean =>
+const isTrialSince = (work: Fitting["work"]): boolean =>
   work.slice(work.findLastIndex(({ did }) => did === "replanned") + 1).some(({ did }) => did === "trial");
+
+/** Whether the same pieces would be cut, of as many layers: then there is nothing to update, whatever the trial told. */
+const areAlike = (left: readonly Piece[], anew: readonly Piece[]): boolean =>
+  left.length === anew.length &&
+  left.every((piece, i) => {
+    const other = anew[i] as Piece;
+    const { kind, zone, level } = piece;
+    return (
+      kind === other.kind && zone === other.zone && level === other.level && piece.layers.length === other.layers.length
+    );
+  });
 
 /** The levels whose girth and front last read within a quarter inch of the person's, side seams re-marked as planned. */
 function rightLevels({ plan }: Replan, rereads: readonly Reread[]): ReadonlySet<LevelName> {

@@ -55,10 +55,10 @@ export function replanFitting(input: PlanInput, soFar: PaddingSoFar): Replan {
   );
   const shaped = () =>
     shapePieces(
-      shapingProblem(from, start, targets),
+      shapingProblem(from, { ...start, layer: shapingLayer(start, soFar, learned) }, targets),
       input.finishingBatting === undefined ? null : stackedWorth(learned.finishing),
     );
-  const laid = leftAsCut(from, start, targets, soFar, learned) ?? shaped();
+  const laid = leftAsCut(from, start, targets, soFar, learned) ?? shaped().map((piece) => atWorth(piece, learned));
   const plan = assemblePlan(input, from, start, laid);
   const now = believedReadings(from, learned);
   return {
@@ -167,7 +167,7 @@ function leftAsCut(
 const stillOpen = 0.3;
 
 /** A piece with every layer as thick as it is believed to be in a stack. */
-const atWorth = (piece: Piece, learned: Belief): Piece => ({
+const atWorth = <Kind extends Laid>(piece: Kind, learned: Belief): Kind => ({
   ...piece,
   layers: piece.layers.map((layer) => ({ ...layer, thickness: mm(stackedWorth(learned[layer.batting])) })),
 });
@@ -175,15 +175,13 @@ const atWorth = (piece: Piece, learned: Belief): Piece => ({
 /** The pinned pieces at what their layers are believed to be worth, and what the tape reads beyond that. */
 function believedStart(
   { stations }: Basis,
-  { pinned, rereads, everPinned = [], isUntried = false }: PaddingSoFar,
+  { pinned, rereads, everPinned = [] }: PaddingSoFar,
   learned: Belief,
 ): Start {
   const pieces = pinned.map((piece) => atWorth(piece, learned));
   // Before anything is read the packet is taken at its word, as the first plan takes it.
   const each = stackedWorth(learned.building);
-  const known = { each, bonus: rereads.length === 0 ? 0 : learned.building.layer - each };
-  const isUnread = rereads.every((reread) => reread.pinned.length === 0);
-  const layer = isUntried && isUnread ? cautious(known, learned.building) : known;
+  const layer = { each, bonus: rereads.length === 0 ? 0 : learned.building.layer - each };
   const offsets = stations.map((station, level) =>
     offsetAt(station, pieces, layer, learned.levels[levelNames[level] as LevelName]),
   );
@@ -191,12 +189,17 @@ function believedStart(
 }
 
 /**
- * Until the tape has read any padding, the structure is counted as if a layer were so much thicker than the packet says: what is
- * then missing is added later, and nothing has to come off again.
+ * What a layer is counted as when pieces are chosen. Until a trial was made or the tape has read any padding, that is so much thicker
+ * than the packet says: what is then missing is added later, and nothing has to come off again. What is foretold stays most probable.
  */
-function cautious({ each, bonus }: LayerThickness, { layer, spread }: BelievedWorth): LayerThickness {
-  const thicker = Math.exp((cautiousDeviations * spread) / layer);
-  return { each: thicker * each, bonus: thicker * bonus };
+function shapingLayer(
+  { layer }: Start,
+  { isUntried = false, rereads }: PaddingSoFar,
+  { building }: Belief,
+): LayerThickness {
+  if (!isUntried || rereads.some(({ pinned }) => pinned.length > 0)) return layer;
+  const thicker = Math.exp((cautiousDeviations * building.spread) / building.layer);
+  return { each: thicker * layer.each, bonus: thicker * layer.bonus };
 }
 
 const cautiousDeviations = 1.5;
