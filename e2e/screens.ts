@@ -80,7 +80,7 @@ const walk: readonly Screen[] = [
   {
     name: "padding",
     reach: async (page) => {
-      for (let i = 0; i < 3; i += 1) await pinNext(page);
+      await pinNext(page);
       await page.locator(".stop-at-carry-lines").waitFor();
     },
   },
@@ -115,8 +115,9 @@ const walk: readonly Screen[] = [
   {
     name: "class-lines",
     reach: async (page) => {
-      await openPlace(page, "class", ".wall-table");
+      await openPlace(page, "class", ".wall-action");
       await page.keyboard.press("Home");
+      await page.keyboard.press("PageDown");
       await page.keyboard.press("c");
       await page.locator(".wall-lines").waitFor();
     },
@@ -125,9 +126,10 @@ const walk: readonly Screen[] = [
     name: "class",
     reach: async (page) => {
       await page.keyboard.press("c");
-      await page.keyboard.press("PageDown");
+      for (let i = 0; i < 12 && !(await page.locator(".wall-table").isVisible()); i += 1) {
+        await page.keyboard.press("PageDown");
+      }
       await page.locator(".wall-table").waitFor();
-      for (let i = 0; i < 7; i += 1) await page.keyboard.press("PageDown");
     },
   },
   {

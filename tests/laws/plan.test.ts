@@ -21,7 +21,7 @@ import { fromAnchor, pieceThickness, rowAt } from "../support/planCheckerThickne
 import { anybody, chances, changed, planFor } from "./planned";
 
 /**
- * The laws of the plan over made-up people (the numbering is that of the design page "Laws" in DEVELOPERS.md). Each says
+ * The laws of the plan over made-up people (the numbering is that of the table of laws in tests/README.md). Each says
  * how it was broken on purpose, in a copy of the core, and seen to fail.
  */
 const stemOf = { girthMm: "Girth", frontArcMm: "FrontArc", backArcMm: "BackArc" } as const;
