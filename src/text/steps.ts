@@ -1,3 +1,4 @@
+import { levelNames } from "../core/body/vocabulary";
 import type { Step, TuneAct } from "../app/steps/step";
 import type { LengthStep } from "../core/lengthText";
 import type { PieceName } from "../core/padding/piece";
@@ -18,8 +19,6 @@ export interface StepSaying {
   /** From which batting a piece is cut, where there are two. */
   readonly cutFrom?: (piece: PlannedPiece) => string | null;
 }
-
-const allLevels = 5;
 
 /** The act as a headline, and how it is done; the how may be empty. */
 export type StepWords = readonly [act: string, how: string];
@@ -75,7 +74,7 @@ export function stepWords(step: Step, saying: StepSaying): StepWords {
       if (step.isTwice)
         return ["Two different measurements of one place.", "Say which one is correct, or measure again."];
       return [
-        `Measure ${levelList(step.levels, allLevels)} once more.`,
+        `Measure ${levelList(step.levels, levelNames.length)} once more.`,
         "What is typed is not possible with these pieces on. It is kept, and not used.",
       ];
     case "done":
@@ -125,7 +124,7 @@ function readWords({ names, levels, do: name }: Pick<Step, "names" | "levels" | 
     return [`Measure the ${only.endsWith("FrontArc") ? "front" : "back"} ${level}.`, "From side seam to side seam."];
   }
   if (name === "read-all") return ["Take all measurements.", "Every level line all around, in front and in back."];
-  return [`Measure ${levelList(levels, allLevels)}.`, "All around, and the front from side seam to side seam."];
+  return [`Measure ${levelList(levels, levelNames.length)}.`, "All around, and the front from side seam to side seam."];
 }
 
 /** The amount comes first, then the one act that mends it. */

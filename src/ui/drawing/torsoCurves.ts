@@ -13,7 +13,7 @@ export function torsoCurves(levels: readonly PlannedLevel[], whose: "formSection
       ...level.below[whose === "formSection" ? "form" : "body"],
     ]),
   );
-  const bust = levels[0]?.drop.value ?? 0;
+  const bust = levels.find(({ name }) => name === "bust")?.drop.value ?? 0;
   return (depthBelowNape) => {
     const section = sectionAt(depthBelowNape);
     const share = chestShare(bust - depthBelowNape, bust);
