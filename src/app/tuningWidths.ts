@@ -2,12 +2,13 @@ import { type LevelName, levelNames } from "../core/body/vocabulary";
 import type { Outline } from "../core/geometry/outline";
 import type { Layer, LayerRow } from "../core/padding/layer";
 import { addLayer, type LevelOutline, piecesThickness } from "../core/padding/layerThickness";
+import { isStructure } from "../core/padding/piece";
 import { leastHalfWidth } from "../core/padding/sideLevel";
 import type { PlanInput } from "../core/plan/basis";
 import type { Plan, PlannedPiece } from "../core/plan/plan";
 import { tapeQuarters } from "../core/tape/tape";
 import { type Millimetres, mm } from "../core/units";
-import { basisOf } from "./work/replay";
+import { basisOf } from "./progress/replay";
 
 /** How wide to cut a tuning layer where a level line crosses it, by how much its half is short there. */
 export interface TuningWidths {
@@ -26,7 +27,7 @@ export function tuningWidths(
   piece: PlannedPiece,
   shortages: readonly number[],
 ): readonly TuningWidths[] {
-  const structure = plan.pieces.filter(({ kind }) => kind !== "tuning" && kind !== "outerWrap");
+  const structure = plan.pieces.filter(isStructure);
   const others = plan.pieces.filter(({ kind, id }) => kind === "tuning" && id !== piece.id);
   const { stations } = basisOf(input);
   return levelNames.flatMap((level): readonly TuningWidths[] => {

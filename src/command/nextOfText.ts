@@ -2,10 +2,10 @@ import { levelNames } from "../core/body/vocabulary";
 import { isContradiction } from "../core/body/plausibility";
 import { fineStep } from "../core/lengthText";
 import type { Believed, BelievedWorth } from "../core/calibration/believed";
-import { pieceBatting } from "../core/padding/piece";
 import type { PlannedPiece } from "../core/plan/plan";
 import { err, ok, type Result } from "../core/result";
-import { onTarget } from "../core/tolerances";
+import { frontChangeAt } from "../core/plan/givingWay";
+import { nineInTen, onTarget } from "../core/tolerances";
 import { type CurrentStep, piecesNamed } from "../app/steps/currentStep";
 import { type Derived, derivation } from "../app/session/derived";
 import { shortfallCause } from "../app/shortfallCause";
@@ -16,7 +16,7 @@ import { readFittingText } from "../document/readFitting";
 import { pieceToFile, tenth } from "../document/pieceFile";
 import { seamShiftToFile, shortfallToFile } from "../document/planFile";
 import type { StepFile } from "../document/stepFile";
-import { twoBattingNames } from "../text/batting";
+import { cutFrom } from "../text/batting";
 import { planWords } from "../text/plan";
 import { battingProblemText, fittingProblemText, measurementProblemText } from "../text/problems";
 import { stepSentence } from "../text/steps";
@@ -59,7 +59,7 @@ function stepFile({ step, plan, replan }: CurrentStep, fitting: Fitting): StepFi
         lengths,
         levels: plan.levels,
         pieces: piecesNamed({ plan, replan }, fitting),
-        cutFrom: cutFrom(fitting),
+        cutFrom: cutFrom(fitting.batting.name, fitting.finishingBatting?.name ?? null),
       }),
       minutes: stepMinutes(step),
       ...(step.piece === null ? {} : { piece: toFile(step.piece, plan.levels, words) }),
@@ -71,13 +71,6 @@ function stepFile({ step, plan, replan }: CurrentStep, fitting: Fitting): StepFi
     ...layersOf(replan.belief, fitting),
     rest: restOf({ step, plan, replan }, words),
   };
-}
-
-/** Which of two battings a piece is cut from; of one there is nothing to say. */
-function cutFrom({ batting, finishingBatting }: Fitting): (piece: PlannedPiece) => string | null {
-  if (finishingBatting === undefined) return () => null;
-  const names = twoBattingNames(batting.name, finishingBatting.name);
-  return (piece) => names[pieceBatting(piece)];
 }
 
 const toFile = (piece: PlannedPiece, levels: CurrentStep["plan"]["levels"], words: RecordWords) =>
@@ -115,8 +108,7 @@ function restOf({ step, plan, replan }: CurrentStep, words: ReturnType<typeof pl
     seamShifts: rest.seamShifts.map((shift) => seamShiftToFile(shift, words.seamShift(shift))),
     predicted: Object.fromEntries(
       levelNames.map((name) => {
-        const shift = rest.seamShifts.find(({ level }) => level === name);
-        const moved = shift === undefined ? 0 : (shift.towards === "back" ? 2 : -2) * shift.perSide;
+        const moved = frontChangeAt(rest.seamShifts, name);
         const { girth, frontArc, backArc } = finished[name];
         return [
           name,
@@ -131,11 +123,8 @@ function restOf({ step, plan, replan }: CurrentStep, words: ReturnType<typeof pl
   };
 }
 
-/** Half the width of an interval that holds the truth nine times in ten, in standard deviations of a Gaussian. */
-const ninety = 1.645;
-
 const interval = ({ value, spread }: Believed, moved: number) => ({
   valueMm: tenth(value + moved),
-  lowMm: tenth(value + moved - ninety * spread),
-  highMm: tenth(value + moved + ninety * spread),
+  lowMm: tenth(value + moved - nineInTen * spread),
+  highMm: tenth(value + moved + nineInTen * spread),
 });

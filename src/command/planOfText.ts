@@ -1,4 +1,3 @@
-import { bustNearWaist } from "../app/bustNearWaist";
 import type { Measurements } from "../core/body/measurements";
 import { checkMeasurements, isContradiction, type MeasurementProblem } from "../core/body/plausibility";
 import { checkBatting } from "../core/checkBatting";
@@ -35,7 +34,7 @@ export function planOfFitting(fitting: Fitting): Result<PlanFile, readonly strin
 
   const { body, batting, finishingBatting } = lengths.value;
   const { lines } = lengths.value.form;
-  const ofBody = [...checkMeasurements(body, "body"), ...bustNearWaist(body)];
+  const ofBody = checkMeasurements(body, "body");
   const chosen = formFor(lengths.value.form, ofBody.some(isContradiction) ? null : body, batting);
   const problems = [...ofBody, ...(chosen ? checkMeasurements(formAsRead(chosen.form, lines, null), "form") : [])];
   const told = (kind: MeasurementProblem["severity"]): readonly string[] =>

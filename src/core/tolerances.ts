@@ -43,3 +43,6 @@ export const straightSpread: Millimetres = mm(3);
 
 /** A line this close to the one that was read is that one: nobody marks a line closer. */
 export const onLine: Millimetres = mm(2);
+
+/** Nine in ten of Gaussian errors stay within this many standard deviations: half the width of every interval that is told. */
+export const nineInTen: Ratio = ratio(1.645);

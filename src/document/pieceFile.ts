@@ -1,3 +1,4 @@
+import { mapLevels } from "../core/body/vocabulary";
 import type { EndPlace, LayerCut, LineWidth } from "../core/padding/layerCut";
 import type { Layer } from "../core/padding/layer";
 import type { Piece } from "../core/padding/piece";
@@ -64,13 +65,8 @@ export const tenth = (length: number): number => Math.round(length * 10) / 10 ||
 
 const hundredth = (length: Millimetres): number => Math.round(length * 100) / 100 || 0;
 
-const readingsToFile = (readings: TapeReadings): PieceFile["readingsAfter"] => ({
-  bust: readingToFile(readings.bust),
-  underbust: readingToFile(readings.underbust),
-  waist: readingToFile(readings.waist),
-  highHip: readingToFile(readings.highHip),
-  fullHip: readingToFile(readings.fullHip),
-});
+const readingsToFile = (readings: TapeReadings): PieceFile["readingsAfter"] =>
+  mapLevels((level) => readingToFile(readings[level]));
 
 const layerToFile = ({ batting, thickness, feather, wrap, rows }: Layer): PieceFile["layers"][number] => ({
   batting,

@@ -1,3 +1,4 @@
+import { type Piece, pieceBatting } from "../core/padding/piece";
 import type { LengthUnit } from "../core/lengthText";
 import type { BattingRole } from "../core/material";
 import { startingBatting } from "../document/startingBatting";
@@ -41,6 +42,15 @@ export function twoBattingNames(building: string, finishing: string): { readonly
     return { building: `${names.building} (the first)`, finishing: `${names.finishing} (the second)` };
   }
   return { building: names.building || "the first batting", finishing: names.finishing || "the second batting" };
+}
+
+/** Says of a piece which of two battings it is cut from; null where there is only one, because then there is nothing to choose. */
+export type CutFrom = (piece: Pick<Piece, "layers">) => string | null;
+
+export function cutFrom(building: string, finishing: string | null): CutFrom {
+  if (finishing === null) return () => null;
+  const names = twoBattingNames(building, finishing);
+  return (piece) => names[pieceBatting(piece)];
 }
 
 /** How much of a batting to have, in words for a screen and in fewer for paper. */

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { apply } from "../../src/app/session/commands";
-import { coverProgress } from "../../src/app/work/coverProgress";
-import { doneness } from "../../src/app/work/doneness";
-import { isConfirmed, padProgress } from "../../src/app/work/padProgress";
+import { coverProgress } from "../../src/app/progress/coverProgress";
+import { doneness } from "../../src/app/progress/doneness";
+import { isConfirmed, padProgress } from "../../src/app/progress/padProgress";
 import { type LevelName, levelNames } from "../../src/core/body/vocabulary";
 import { type Fitting, writeFitting } from "../../src/document/fitting";
 import { readFitting } from "../../src/document/readFitting";

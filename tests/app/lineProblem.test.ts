@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { lineProblem, slippedUnit } from "../../src/app/work/lineProblem";
+import { lineProblem, slippedUnit } from "../../src/app/progress/lineProblem";
 import { mm } from "../../src/core/units";
 
 const form = { bustGirth: mm(920), waistGirth: mm(720), fullHipGirth: mm(980) };

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { apply } from "../../src/app/session/commands";
 import { derivation } from "../../src/app/session/derived";
-import { linesAtForm, openParts } from "../../src/app/work/linesAtForm";
+import { linesAtForm, openParts } from "../../src/app/progress/linesAtForm";
 import { levelNames } from "../../src/core/body/vocabulary";
 import { linePartName } from "../../src/core/form/linePart";
 import type { Plan } from "../../src/core/plan/plan";

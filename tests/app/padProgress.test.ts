@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { isConfirmed, levelWithReadings, padProgress, pieceGain } from "../../src/app/work/padProgress";
+import { isConfirmed, levelWithReadings, padProgress, pieceGain } from "../../src/app/progress/padProgress";
 import { levelNames } from "../../src/core/body/vocabulary";
 import type { PlannedPiece } from "../../src/core/plan/plan";
 import { mm } from "../../src/core/units";

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { apply } from "../../src/app/session/commands";
 import { derivation } from "../../src/app/session/derived";
-import { openQuestions, type QuestionId, questionIds } from "../../src/app/work/questions";
+import { openQuestions, type QuestionId, questionIds } from "../../src/app/progress/questions";
 import { levelNames } from "../../src/core/body/vocabulary";
 import { mm } from "../../src/core/units";
 import type { Fitting } from "../../src/document/fitting";

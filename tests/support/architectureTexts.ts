@@ -16,22 +16,13 @@ const foreignWords: readonly string[] = [
   ["//", "registry", "."].join(""),
 ];
 
-/** A folder at the top of a machine; the same name further down in a path is a folder of the project's own. */
-function isWithin(line: string, word: string): boolean {
-  if (!word.startsWith("/") || word.startsWith("//")) return line.includes(word);
-  return line
-    .split(word)
-    .slice(0, -1)
-    .some((before) => !/[\w.]$/.test(before));
-}
-
 /** The project speaks of itself alone, and names no folder or server of the machine it was written on. */
 export const ownWordsOnly: Wall = (project) =>
   [...project.files]
     .filter(([, text]) => !text.includes("\0"))
     .flatMap(([path, text]) =>
       text.split("\n").flatMap((line, index) => {
-        const words = foreignWords.filter((word) => isWithin(line.toLowerCase(), word.toLowerCase()));
+        const words = foreignWords.filter((word) => line.toLowerCase().includes(word.toLowerCase()));
         return words.map((word) => ({ path, line: index + 1, message: `"${word}" is not about the project` }));
       }),
     );

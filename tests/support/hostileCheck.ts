@@ -1,6 +1,6 @@
 import { type Derived, derivation } from "../../src/app/session/derived";
 import { apply } from "../../src/app/session/commands";
-import { doneness } from "../../src/app/work/doneness";
+import { doneness } from "../../src/app/progress/doneness";
 import { type Fitting, writeFitting } from "../../src/document/fitting";
 import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";

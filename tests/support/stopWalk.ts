@@ -1,6 +1,6 @@
 import { apply } from "../../src/app/session/commands";
 import { derivation } from "../../src/app/session/derived";
-import { linesAtForm } from "../../src/app/work/linesAtForm";
+import { linesAtForm } from "../../src/app/progress/linesAtForm";
 import { type CurrentStep, piecesNamed } from "../../src/app/steps/currentStep";
 import { workEntry } from "../../src/app/steps/workEntry";
 import type { MeasurementName } from "../../src/core/body/vocabulary";

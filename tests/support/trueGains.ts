@@ -1,5 +1,5 @@
 import committed from "../../shared/measuring-gains.json";
-import { type QuestionId, questionIds } from "../../src/app/work/questions";
+import { type QuestionId, questionIds } from "../../src/app/progress/questions";
 import {
   breadths,
   depths,

@@ -1,7 +1,7 @@
 import { render, screen } from "@testing-library/react";
 import { beforeEach, expect, test } from "vitest";
 import type { Fitting } from "../../src/document/fitting";
-import { questionOrder } from "../../src/app/work/questions";
+import { questionOrder } from "../../src/app/progress/questions";
 import { levelNames, measurementNames } from "../../src/core/body/vocabulary";
 import { fittingStore } from "../../src/app/session/store";
 import { formTables } from "../../src/document/formTables";

@@ -93,7 +93,7 @@ describe("measuring", () => {
     fireEvent.click(
       screen.getByRole("button", { name: new RegExp(`^${expected("bustGirth").replace(" ", ".")}.in$`) }),
     );
-    expect(slab().textContent).toMatch(/^Save .*\sin, then front$/);
+    await waitFor(() => expect(slab().textContent).toMatch(/^Save .*\sin, then front$/), patience);
     expect(document.querySelector(".band[aria-current]")?.textContent).toContain("On target");
     fireEvent.click(slab());
     await isHeading("Measure the front bust.");

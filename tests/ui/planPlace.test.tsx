@@ -12,7 +12,7 @@ import { PlaceState } from "../../src/ui/shell/PlaceState";
 import { PrintedSheet } from "../../src/ui/shell/PrintedSheet";
 import { FinishingPlace } from "../../src/ui/pages/finishing/FinishingPlace";
 import { PlanPlace } from "../../src/ui/pages/plan/PlanPlace";
-import { questionOrder } from "../../src/app/work/questions";
+import { questionOrder } from "../../src/app/progress/questions";
 import { questionsWords } from "../../src/text/questions";
 import { finishingWords } from "../../src/text/finishing";
 import { StoreProvider } from "../../src/ui/kit/useStore";

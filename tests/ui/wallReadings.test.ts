@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { padProgress } from "../../src/app/work/padProgress";
+import { padProgress } from "../../src/app/progress/padProgress";
 import { levelNames } from "../../src/core/body/vocabulary";
 import { formatLength } from "../../src/core/lengthText";
 import { mm } from "../../src/core/units";

@@ -17,7 +17,7 @@ import {
   type WorkEntry,
 } from "../../document/fitting";
 import { rereadAs, type SlippedReadings } from "./rereadAs";
-import { restPlannedAnew } from "../work/restPlannedAnew";
+import { restPlannedAnew } from "../progress/restPlannedAnew";
 
 /**
  * Everything a person can do to a fitting. A length arrives as it was typed: one that can be read becomes an entry, an

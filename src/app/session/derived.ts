@@ -11,13 +11,12 @@ import { type FittingMeasurements, fittingMeasurements } from "../../document/fi
 import type { FittingProblem } from "../../document/fittingProblem";
 import { bareEntries, type MeasuredEntry } from "../../document/formLines";
 import { formTables } from "../../document/formTables";
-import { bustNearWaist } from "../bustNearWaist";
-import { type Learning, learning, planInForce } from "../work/learning";
-import { type PadProgress, padProgress } from "../work/padProgress";
+import { type Learning, learning, planInForce } from "../progress/learning";
+import { type PadProgress, padProgress } from "../progress/padProgress";
 import { onceAsked, remembered } from "./remembered";
-import { type ImpossibleReading, possibleWork, replay } from "../work/replay";
+import { type ImpossibleReading, possibleWork, replay } from "../progress/replay";
 import { type CurrentStep, currentStep } from "../steps/currentStep";
-import { type WorthHistory, worthHistories } from "../work/worthHistory";
+import { type WorthHistory, worthHistories } from "../progress/worthHistory";
 
 /**
  * What follows from a fitting, stage by stage: lengths, problems, the form, the plan, and how far the padding has come.
@@ -172,7 +171,7 @@ function problemsOfLengths({ lengths, entries }: ReadLengths): FittingProblems {
       : checkMeasurements(form.measured, "form").filter(({ code }) => code !== "missing");
   return {
     entries,
-    measurements: [...checkMeasurements(body, "body"), ...bustNearWaist(body), ...ofForm],
+    measurements: [...checkMeasurements(body, "body"), ...ofForm],
     batting: [batting, ...(finishingBatting ? [finishingBatting] : [])].flatMap(checkBatting),
   };
 }

@@ -4,8 +4,8 @@ import type { Plan } from "../../core/plan/plan";
 import type { Replan } from "../../core/plan/replanFitting";
 import type { Millimetres } from "../../core/units";
 import { pieceFromWork, type SettledFitting } from "../../document/fitting";
-import { replanNow } from "../work/learning";
-import { basisOf, replay } from "../work/replay";
+import { replanAt } from "../progress/learning";
+import { basisOf, replay } from "../progress/replay";
 import { nextStep } from "./nextStep";
 import { outlook } from "./outlook";
 import type { Step } from "./step";
@@ -25,8 +25,9 @@ export function currentStep(
   fitting: SettledFitting,
   readingError: Millimetres,
 ): CurrentStep {
-  const replan = replanNow(plan, input, fitting, readingError);
-  const from = { plan, replan, input, replay: replay(input, fitting, readingError), fitting };
+  const replayed = replay(input, fitting, readingError);
+  const replan = replanAt(plan, input, replayed.now, readingError);
+  const from = { plan, replan, input, replay: replayed, fitting };
   return { step: nextStep(workState(workFacts(fitting.work, basisOf(input).drops)), outlook(from)), plan, replan };
 }
 

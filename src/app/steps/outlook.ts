@@ -1,25 +1,21 @@
-import {
-  type ByLevel,
-  type LevelName,
-  levelNames,
-  mapLevels,
-  type MeasurementName,
-  measurementNames,
-} from "../../core/body/vocabulary";
+import { type LevelName, mapLevels, type MeasurementName, measurementNames } from "../../core/body/vocabulary";
 import type { LevelBelief } from "../../core/calibration/believed";
 import type { Reread, TapeReadingName } from "../../core/calibration/evidence";
 import type { PlanInput } from "../../core/plan/basis";
 import type { Correction } from "../../core/plan/corrections";
 import { corrected } from "../../core/plan/corrected";
-import type { Plan, PlannedPiece, TapeReadings } from "../../core/plan/plan";
+import type { Plan, PlannedPiece, TapeReading, TapeReadings } from "../../core/plan/plan";
 import type { Replan } from "../../core/plan/replanFitting";
-import type { Piece } from "../../core/padding/piece";
+import { coversLines, isStructure, type Piece } from "../../core/padding/piece";
 import type { Half } from "../../core/padding/sideLevel";
 import { entryLength, type Fitting } from "../../document/fitting";
 import { onTarget, tapeAgreement } from "../../core/tolerances";
+import { frontChangeAt } from "../../core/plan/givingWay";
 import { mm } from "../../core/units";
-import { basisOf, type Replay } from "../work/replay";
+import { basisOf, type Replay } from "../progress/replay";
 import type { Outlook } from "./nextStep";
+import { expectedReadings } from "./expectedReadings";
+import { isReadAtLines } from "./isReadAtLines";
 import type { TuneAct, TuneOff } from "./step";
 import { type PlaceReading, readingsOfPlace, readingsSinceChange } from "./placeReadings";
 import { tunePlaces } from "./workFacts";
@@ -37,7 +33,6 @@ export interface OutlookFrom {
 export function outlook({ plan, replan, input, replay, fitting }: OutlookFrom): Outlook {
   const { pinned } = replay.now;
   const on = new Set(pinned.map(({ id }) => id));
-  const isStructure = ({ kind }: Piece) => kind !== "tuning" && kind !== "outerWrap";
   const structure = plan.pieces.filter((piece) => !on.has(piece.id) && isStructure(piece));
   const tuned = new Set(pinned.flatMap((piece) => tunePlaces(piece) ?? []));
   const last = replan.plan.pieces.filter((piece) => !isStructure(piece));
@@ -49,14 +44,14 @@ export function outlook({ plan, replan, input, replay, fitting }: OutlookFrom): 
       ...last.filter((piece) => piece.kind === "tuning" && !liesOn(piece, tuned)),
       ...(isFirstTuned(pinned, last) ? outer.slice(0, 1) : []),
     ],
-    coversLines: new Set(pinned.filter(({ kind }) => kind !== "cup" && kind !== "tuning").map(({ id }) => id)),
-    expectedNow: expectedNow(replan.belief.levels),
+    coversLines: new Set(pinned.filter(coversLines).map(({ id }) => id)),
+    expectedNow: expectedReadings(mapLevels((level) => mostProbable(replan.belief.levels[level]))),
     isTrialNews: isTrialSince(fitting.work) && !areAlike(structure, replan.plan.pieces.filter(isStructure)),
     isLayerMissing: pinned.length > 0 && structure.length === 0 && replan.plan.pieces.some(isStructure),
     tunes: [...narrowing(replan, pinned, input, right), ...adding(replan, last, tuned, right)],
     doubtful: doubtful(replan, replay, fitting),
     twice: pinned.length === 0 ? [] : twiceRead(replay, fitting),
-    isAtLines: fitting.form.readAtBodyLines === true || plan.basis === "lines",
+    isAtLines: isReadAtLines(plan, fitting),
   };
 }
 
@@ -69,18 +64,11 @@ const liesOn = (piece: Piece, places: ReadonlySet<TunePlace>): boolean =>
 const isFirstTuned = (pinned: readonly Piece[], last: readonly Piece[]): boolean =>
   pinned.length > 0 && !last.some(({ kind }) => kind === "tuning");
 
-function expectedNow(levels: ByLevel<LevelBelief>): Outlook["expectedNow"] {
-  return Object.fromEntries(
-    levelNames.flatMap((level) => {
-      const { girth, frontArc, backArc } = levels[level];
-      return [
-        [`${level}Girth`, girth.value],
-        [`${level}FrontArc`, frontArc.value],
-        [`${level}BackArc`, backArc.value],
-      ];
-    }),
-  ) as Outlook["expectedNow"];
-}
+const mostProbable = ({ girth, frontArc, backArc }: LevelBelief): TapeReading => ({
+  girth: girth.value,
+  frontArc: frontArc.value,
+  backArc: backArc.value,
+});
 
 /** A trial since the last plan was made: what it told, or, where it was passed over, that the structure is counted with care. */
 const isTrialSince = (work: Fitting["work"]): boolean =>
@@ -104,8 +92,7 @@ function rightLevels({ plan }: Replan, rereads: readonly Reread[]): ReadonlySet<
     over.findLast(({ readings }) => readings[name] !== undefined)?.readings[name];
   const right = plan.levels.filter(({ name, body }) => {
     const [girth, front] = [lastRead(`${name}Girth`), lastRead(`${name}FrontArc`)];
-    const shift = plan.seamShifts.find(({ level }) => level === name);
-    const moved = shift === undefined ? 0 : (shift.towards === "back" ? 2 : -2) * shift.perSide;
+    const moved = frontChangeAt(plan.seamShifts, name);
     const isNear = (read: number | undefined, wanted: number) =>
       read !== undefined && Math.abs(read - wanted) <= onTarget;
     return isNear(girth, body.girth.value) && isNear(front, body.frontArc.value - moved);

@@ -1,6 +1,6 @@
-import { type ByLevel, levelNames, type MeasurementName } from "../../core/body/vocabulary";
-import type { Plan, PlannedPiece, TapeReading } from "../../core/plan/plan";
-import { readingName, tapeParts } from "../work/padProgress";
+import { coversLines, isStructure } from "../../core/padding/piece";
+import type { Plan } from "../../core/plan/plan";
+import { expectedReadings } from "./expectedReadings";
 import { nextStep, type Outlook } from "./nextStep";
 import type { Step } from "./step";
 import { tunePlaces } from "./workFacts";
@@ -75,11 +75,10 @@ export const plannedStep = (plan: Plan, state: WorkState, isAtLines: boolean): S
 function expectedOutlook(plan: Plan, { pinned }: WorkState, isAtLines: boolean): Outlook {
   const left = plan.pieces.filter(({ id }) => !pinned.has(id));
   const on = plan.pieces.filter(({ id }) => pinned.has(id));
-  const isLast = ({ kind }: PlannedPiece) => kind === "tuning" || kind === "outerWrap";
   return {
-    structure: left.filter((piece) => !isLast(piece)),
-    tuning: left.filter(isLast),
-    coversLines: new Set(on.filter(({ kind }) => kind !== "cup" && kind !== "tuning").map(({ id }) => id)),
+    structure: left.filter(isStructure),
+    tuning: left.filter((piece) => !isStructure(piece)),
+    coversLines: new Set(on.filter(coversLines).map(({ id }) => id)),
     expectedNow: expectedReadings(on.at(-1)?.readingsAfter ?? plan.bareForm),
     isTrialNews: false,
     isLayerMissing: false,
@@ -89,11 +88,6 @@ function expectedOutlook(plan: Plan, { pinned }: WorkState, isAtLines: boolean):
     isAtLines,
   };
 }
-
-const expectedReadings = (readings: ByLevel<TapeReading>): Outlook["expectedNow"] =>
-  Object.fromEntries(
-    levelNames.flatMap((level) => tapeParts.map((part) => [readingName(level, part), readings[level][part]])),
-  ) as { readonly [name in MeasurementName]?: number };
 
 /** What the log holds once a step is done; null once nothing is left. */
 export function factOf(step: Step): WorkFact | null {

@@ -1,4 +1,4 @@
-import type { Piece } from "../../core/padding/piece";
+import { isStructure, type Piece } from "../../core/padding/piece";
 import { type Fitting, pieceFromWork } from "../../document/fitting";
 import type { CurrentStep } from "./currentStep";
 
@@ -12,11 +12,10 @@ export interface RouteStop {
 export function route({ step, plan, replan }: CurrentStep, { work }: Pick<Fitting, "work">): readonly RouteStop[] {
   const on = pinnedPieces(work);
   const now = step.piece ?? step.act?.piece ?? null;
-  const isLast = ({ kind }: Piece) => kind === "tuning" || kind === "outerWrap";
   const toCome = new Map(
     [
-      ...plan.pieces.filter((piece) => !isLast(piece)),
-      ...replan.plan.pieces.filter(isLast),
+      ...plan.pieces.filter(isStructure),
+      ...replan.plan.pieces.filter((piece) => !isStructure(piece)),
       ...(step.piece === null ? [] : [step.piece]),
     ]
       .filter(({ id }) => !on.has(id))

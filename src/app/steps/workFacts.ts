@@ -8,14 +8,16 @@ import { levelOfPlace, type TunePlace, type WorkFact } from "./workState";
 /** The log as the order of the work asks for it; readings over the cover belong to later work. */
 export function workFacts(work: Fitting["work"], drops: ByLevel<number>): readonly WorkFact[] {
   const pieces = new Map<string, Piece>();
-  return work.flatMap((entry) => {
-    const before = entry.did === "pinned" ? pieces.get(entry.piece.id) : undefined;
-    if (entry.did === "pinned") pieces.set(entry.piece.id, pieceFromWork(entry.piece));
-    return factOf(entry, before, drops) ?? [];
+  return work.flatMap((entry): readonly WorkFact[] | WorkFact => {
+    if (entry.did !== "pinned") return factOf(entry) ?? [];
+    const piece = pieceFromWork(entry.piece);
+    const before = pieces.get(piece.id);
+    pieces.set(piece.id, piece);
+    return [{ did: "pinned", pieceId: piece.id, tunes: changedPlaces(piece, before, drops) }];
   });
 }
 
-function factOf(entry: WorkEntry, before: Piece | undefined, drops: ByLevel<number>): WorkFact | null {
+function factOf(entry: Exclude<WorkEntry, { readonly did: "pinned" }>): WorkFact | null {
   switch (entry.did) {
     case "prepared":
     case "marked":
@@ -28,10 +30,6 @@ function factOf(entry: WorkEntry, before: Piece | undefined, drops: ByLevel<numb
     case "stacked":
     case "unpinned":
       return { did: entry.did, pieceId: entry.pieceId };
-    case "pinned": {
-      const piece = pieceFromWork(entry.piece);
-      return { did: "pinned", pieceId: piece.id, tunes: changedPlaces(piece, before, drops) };
-    }
     case "basted":
       return { did: "basted", pieceIds: entry.pieceIds };
     case "measured":

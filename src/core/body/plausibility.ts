@@ -1,5 +1,6 @@
 import { type Millimetres, mm } from "../units";
 import { apexDropFromTape, waistDropFromTape } from "./estimates";
+import { bustNearWaist } from "./bustNearWaist";
 import { heightProblems } from "./heightProblems";
 import { type LengthRange, measurementFacts } from "./measurementFacts";
 import { levelContradictions } from "./levelContradictions";
@@ -83,6 +84,7 @@ export function checkMeasurements(measurements: Measurements, whose: Whose): rea
     ...unusual,
     ...pairs,
     ...heights.filter((found) => !isContradiction(found)),
+    ...(whose === "body" ? bustNearWaist(measurements).map((found) => ({ whose, ...found })) : []),
   ];
 }
 

@@ -1,3 +1,4 @@
+import { nineInTen } from "../tolerances";
 import {
   type LearningState,
   type Gaussian,
@@ -106,9 +107,6 @@ function sifted(evidence: Evidence, { levels, pieceIds }: LearningEvidence, prio
 /** The share by which a layer's thickness may differ from its packet's, one standard deviation, before the tape is read twice. */
 const firstThicknessDeviation = 0.35;
 
-/** Half the width of an interval that holds the truth nine times in ten, in standard deviations of a Gaussian. */
-const ninety = 1.645;
-
 function worthOf({ state, covariance }: Posterior, role: BattingRole): BelievedWorth {
   const layer = Math.exp(state[thicknessAt(role)] as number);
   const deviation = (at: number) => Math.sqrt(covariance[at]?.[at] ?? 0);
@@ -116,8 +114,8 @@ function worthOf({ state, covariance }: Posterior, role: BattingRole): BelievedW
   return {
     layer: mm(layer),
     spread: mm(layer * own),
-    least: mm(layer * Math.exp(-ninety * own)),
-    most: mm(layer * Math.exp(ninety * own)),
+    least: mm(layer * Math.exp(-nineInTen * own)),
+    most: mm(layer * Math.exp(nineInTen * own)),
     squeeze: ratio(state[lossAt(role)] as number),
     squeezeSpread: ratio(deviation(lossAt(role))),
   };

@@ -64,3 +64,9 @@ export function pieceExtent({ layers }: Pick<Piece, "layers">): { readonly top: 
 
 /** The outermost layer of a piece, which is its largest and the one that is seen. */
 export const outermostLayer = ({ layers }: Pick<Piece, "layers">): Layer => layers[layers.length - 1] as Layer;
+
+/** Whether a piece is built before the tape decides the rest: all but what tunes and the wrap over everything. */
+export const isStructure = ({ kind }: Pick<Piece, "kind">): boolean => kind !== "tuning" && kind !== "outerWrap";
+
+/** Whether lines are carried out over a piece once it is pinned: not over what lies in a cup or under another layer. */
+export const coversLines = ({ kind }: Pick<Piece, "kind">): boolean => kind !== "cup" && kind !== "tuning";

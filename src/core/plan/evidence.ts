@@ -1,3 +1,4 @@
+import { nineInTen } from "../tolerances";
 import { sectionOfLengths } from "../body/sectionOfLengths";
 import { sectionReading } from "../body/sectionReading";
 import type { Section } from "../body/section";
@@ -21,7 +22,7 @@ export const evidence = (input: PlanInput, from: Basis, soFar: PaddingSoFar): Ev
 /** What is known of the form and the battings before the tape. A packet speaks of a layer in a stack, as the first plan takes it. */
 export function limitsFrom(input: PlanInput, from: Basis, readingError: number): LimitsFrom {
   const finishing: Batting = input.finishingBatting ?? input.batting;
-  const deviation = readingError / ninetyInDeviations;
+  const deviation = readingError / nineInTen;
   return {
     stations: levelNames.map((name) => stationOf(from, name)),
     battings: { building: input.batting, finishing },
@@ -29,9 +30,6 @@ export function limitsFrom(input: PlanInput, from: Basis, readingError: number):
     readingError: deviation,
   };
 }
-
-/** Nine in ten of Gaussian errors stay within this many standard deviations. */
-const ninetyInDeviations = 1.645;
 
 /** Points in each eighth of an outline that readings are simulated over while learning: as many as a plan is read with. */
 const learningPoints = tapePoints;

@@ -19,6 +19,12 @@ export function seamShifts(targets: ByLevel<Target>): readonly SeamShift[] {
   });
 }
 
+/** How much longer the front reads at a level once its side seams are re-marked as planned (mm); the back as much shorter. */
+export function frontChangeAt(shifts: readonly SeamShift[], level: LevelName): number {
+  const shift = shifts.find((one) => one.level === level);
+  return shift === undefined ? 0 : (shift.towards === "back" ? 2 : -2) * shift.perSide;
+}
+
 /** What padding cannot do: levels first, from the top down, then the lengths that only the form decides. */
 export function shortfalls(
   levels: ByLevel<PlannedLevel>,

@@ -4,7 +4,7 @@ import { sectionReading } from "../body/sectionReading";
 import { type LevelName, levelNames } from "../body/vocabulary";
 import { sectionOutline } from "../geometry/outline";
 import { type Laid, piecesThickness } from "../padding/layerThickness";
-import { onLine } from "../tolerances";
+import { onLine, nineInTen } from "../tolerances";
 import { tapeQuarters } from "../tape/tape";
 import { type Millimetres, mm } from "../units";
 import type { Basis } from "./basis";
@@ -28,9 +28,6 @@ export function mayMiss(from: Basis, pieces: readonly Laid[]): Millimetres {
   const mean = squares.reduce((sum, square) => sum + square, 0) / squares.length;
   return mm(Math.round(nineInTen * Math.sqrt(mean)));
 }
-
-/** Nine in ten of Gaussian errors stay within this many standard deviations. */
-const nineInTen = 1.645;
 
 interface Doubt {
   readonly girth: number;

@@ -1,4 +1,4 @@
-import { isConfirmed, type PadProgress } from "../../app/work/padProgress";
+import { isConfirmed, type PadProgress } from "../../app/progress/padProgress";
 import { levelNames, requiredMeasurementNames } from "../../core/body/vocabulary";
 import { type FormStanding, formStanding } from "../kit/formStanding";
 import type { WorkPlace } from "../kit/place";

@@ -1,5 +1,5 @@
 import { useMemo } from "react";
-import type { LineAtForm } from "../../../app/work/linesAtForm";
+import type { LineAtForm } from "../../../app/progress/linesAtForm";
 import type { ByLevel, LevelName } from "../../../core/body/vocabulary";
 import type { LengthStep } from "../../../core/lengthText";
 import type { Plan } from "../../../core/plan/plan";

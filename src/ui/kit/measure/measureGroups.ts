@@ -1,4 +1,4 @@
-import { type QuestionId, questionOrder } from "../../../app/work/questions";
+import { type QuestionId, questionOrder } from "../../../app/progress/questions";
 import { type Improvement, measurementFacts } from "../../../core/body/measurementFacts";
 import { type MeasurementName, measurementNames } from "../../../core/body/vocabulary";
 import type { Millimetres } from "../../../core/units";

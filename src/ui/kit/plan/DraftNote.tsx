@@ -1,4 +1,4 @@
-import { isBare } from "../../../app/work/isBare";
+import { isBare } from "../../../app/progress/isBare";
 import type { Plan } from "../../../core/plan/plan";
 import { placeAddress } from "../place";
 import { linesWords } from "../../../text/linesAtForm";

@@ -1,5 +1,5 @@
 import { useMemo } from "react";
-import { openQuestions, type Question } from "../../../app/work/questions";
+import { openQuestions, type Question } from "../../../app/progress/questions";
 import { formatLength } from "../../../core/lengthText";
 import type { Plan } from "../../../core/plan/plan";
 import { placeAddress } from "../place";

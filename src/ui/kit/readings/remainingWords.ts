@@ -1,4 +1,4 @@
-import type { TapePart } from "../../../app/work/padProgress";
+import type { TapePart } from "../../../app/progress/padProgress";
 import type { LengthStep } from "../../../core/lengthText";
 import type { Millimetres } from "../../../core/units";
 import { remainingSentence, type Standing } from "../../../text/padding";

@@ -1,5 +1,5 @@
 import { useMemo } from "react";
-import { linesAtForm } from "../../../app/work/linesAtForm";
+import { linesAtForm } from "../../../app/progress/linesAtForm";
 import { askedParts } from "../../../core/form/linePart";
 import type { Plan } from "../../../core/plan/plan";
 import { Drawing } from "../../drawing/Drawing";

@@ -1,4 +1,4 @@
-import type { LineAtForm } from "../../../app/work/linesAtForm";
+import type { LineAtForm } from "../../../app/progress/linesAtForm";
 import { levelNames } from "../../../core/body/vocabulary";
 import { type LinePart, lineParts } from "../../../core/form/linePart";
 import { formatLength } from "../../../core/lengthText";

@@ -1,4 +1,4 @@
-import { tapeParts } from "../../../app/work/padProgress";
+import { tapeParts } from "../../../app/progress/padProgress";
 import type { Reading } from "../../../core/body/reading";
 import { formatLength } from "../../../core/lengthText";
 import type { Plan } from "../../../core/plan/plan";

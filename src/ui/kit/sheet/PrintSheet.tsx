@@ -1,6 +1,6 @@
 import type { Plan } from "../../../core/plan/plan";
 import { shortfallCause } from "../../../app/shortfallCause";
-import { isBare } from "../../../app/work/isBare";
+import { isBare } from "../../../app/progress/isBare";
 import { FigureOf } from "../plan/PlanFigures";
 import { linesWords } from "../../../text/linesAtForm";
 import { planWords } from "../../../text/plan";

@@ -1,4 +1,4 @@
-import { readingName, type TapePart } from "../../../app/work/padProgress";
+import { readingName, type TapePart } from "../../../app/progress/padProgress";
 import type { Step } from "../../../app/steps/step";
 import { onTarget } from "../../../core/tolerances";
 import type { LevelName, MeasurementName } from "../../../core/body/vocabulary";

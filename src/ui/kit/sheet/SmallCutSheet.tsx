@@ -1,4 +1,4 @@
-import type { PadProgress } from "../../../app/work/padProgress";
+import type { PadProgress } from "../../../app/progress/padProgress";
 import type { Plan } from "../../../core/plan/plan";
 import { Drawing } from "../../drawing/Drawing";
 import { cuttingSheetWords } from "../../../text/printing";

@@ -1,4 +1,4 @@
-import { readingName, type TapePart, tapeParts } from "../../../app/work/padProgress";
+import { readingName, type TapePart, tapeParts } from "../../../app/progress/padProgress";
 import { type LevelName, levelNames, type MeasurementName } from "../../../core/body/vocabulary";
 import type { Millimetres } from "../../../core/units";
 import { entryLength, type Fitting } from "../../../document/fitting";

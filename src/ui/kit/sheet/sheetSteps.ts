@@ -1,7 +1,9 @@
 import type { Step } from "../../../app/steps/step";
+import { isReadAtLines } from "../../../app/steps/isReadAtLines";
 import { plannedSteps } from "../../../app/steps/plannedSteps";
 import { lineDrops, workFacts } from "../../../app/steps/workFacts";
 import { nothingDone, type WorkState, workState } from "../../../app/steps/workState";
+import { isStructure } from "../../../core/padding/piece";
 import type { Plan, PlannedPiece } from "../../../core/plan/plan";
 import type { Fitting } from "../../../document/fitting";
 
@@ -22,7 +24,7 @@ export interface SheetPart {
 
 /** The whole job on paper: the very steps that would follow one another, if the tape reads what the plan expects. */
 export function sheetParts(plan: Plan, { work, form }: Pick<Fitting, "work" | "form">): readonly SheetPart[] {
-  const isAtLines = plan.basis === "lines" || form.readAtBodyLines === true;
+  const isAtLines = isReadAtLines(plan, { form });
   const done = workState(workFacts(work, lineDrops(plan)));
   const parts: SheetPart[] = [];
   let after: PlannedPiece | null = null;
@@ -41,7 +43,7 @@ export function sheetParts(plan: Plan, { work, form }: Pick<Fitting, "work" | "f
 
 /** Lines are carried out over the piece that was just pinned. */
 function partOf({ do: name, piece }: Step, last: SheetPart | null): readonly [SheetPart["kind"], PlannedPiece | null] {
-  if (piece !== null) return [piece.kind === "tuning" || piece.kind === "outerWrap" ? "tuning" : "structure", piece];
+  if (piece !== null) return [isStructure(piece) ? "structure" : "tuning", piece];
   switch (name) {
     case "carry-lines":
       return [last?.kind ?? "structure", last?.piece ?? null];

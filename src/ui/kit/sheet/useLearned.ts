@@ -1,4 +1,4 @@
-import type { Learning } from "../../../app/work/learning";
+import type { Learning } from "../../../app/progress/learning";
 import { useDerived } from "../useDerived";
 
 /**

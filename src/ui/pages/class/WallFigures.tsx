@@ -1,5 +1,5 @@
 import { Fragment } from "react";
-import { type TapePart, tapeParts } from "../../../app/work/padProgress";
+import { type TapePart, tapeParts } from "../../../app/progress/padProgress";
 import { formatLength, tapeStep } from "../../../core/lengthText";
 import { remaining, remainingText } from "../../kit/readings/remaining";
 import { levelWords } from "../../../text/pictures";

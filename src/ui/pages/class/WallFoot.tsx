@@ -2,7 +2,7 @@ import { levelNames } from "../../../core/body/vocabulary";
 import { tapeStep } from "../../../core/lengthText";
 import { onTarget } from "../../../core/tolerances";
 import { mm } from "../../../core/units";
-import { levelToMeasure } from "./levelToMeasure";
+import { levelToMeasure } from "../../../app/progress/levelToMeasure";
 import { LengthFigure } from "../../kit/LengthFigure";
 import { levelWords } from "../../../text/pictures";
 import { shownLength } from "../../../text/shownLength";

@@ -1,5 +1,5 @@
 import { useMemo } from "react";
-import type { LineAtForm } from "../../../app/work/linesAtForm";
+import type { LineAtForm } from "../../../app/progress/linesAtForm";
 import { tapeStep } from "../../../core/lengthText";
 import { MarkPicture } from "../../drawing/torso/MarkPicture";
 import { formMatterText } from "../../../text/formMatters";

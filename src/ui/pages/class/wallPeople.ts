@@ -3,8 +3,9 @@ import longBack from "../../../../shared/demo/long-back.json";
 import threeGirths from "../../../../shared/demo/three-girths.json";
 import twoSides from "../../../../shared/demo/two-sides.json";
 import { type Derived, derivation } from "../../../app/session/derived";
-import type { PadProgress } from "../../../app/work/padProgress";
+import type { PadProgress } from "../../../app/progress/padProgress";
 import { type JobSteps, jobSteps, plannedStep } from "../../../app/steps/plannedSteps";
+import { isReadAtLines } from "../../../app/steps/isReadAtLines";
 import { lineDrops, workFacts } from "../../../app/steps/workFacts";
 import { nothingDone } from "../../../app/steps/workState";
 import { assert } from "../../../core/result";
@@ -42,7 +43,7 @@ export function wallPerson(name: string, derived: Derived, fitting: SettledFitti
   const { planning, progress } = derived;
   if (planning.kind !== "planned" || progress === null) return null;
   const { plan } = planning;
-  const isAtLines = plan.basis === "lines" || fitting.form.readAtBodyLines === true;
+  const isAtLines = isReadAtLines(plan, fitting);
   const facts = workFacts(fitting.work, lineDrops(plan));
   // What is next once work has begun rests on all readings so far; before that on the plan alone.
   const current = facts.length === 0 ? null : derived.step();

@@ -1,4 +1,4 @@
-import { isConfirmed, type PadProgress, type TapePart, tapeParts } from "../../../app/work/padProgress";
+import { isConfirmed, type PadProgress, type TapePart, tapeParts } from "../../../app/progress/padProgress";
 import type { LevelName } from "../../../core/body/vocabulary";
 import type { Plan, TapeReading } from "../../../core/plan/plan";
 import { type Millimetres, mm } from "../../../core/units";

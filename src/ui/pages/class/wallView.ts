@@ -1,9 +1,9 @@
-import type { TapePart } from "../../../app/work/padProgress";
+import type { TapePart } from "../../../app/progress/padProgress";
 import type { Step } from "../../../app/steps/step";
 import type { LevelName } from "../../../core/body/vocabulary";
 import type { LengthUnit } from "../../../core/lengthText";
 import type { Plan, PlannedLevel, PlannedPiece, TapeReading } from "../../../core/plan/plan";
-import { levelToMeasure } from "./levelToMeasure";
+import { levelToMeasure } from "../../../app/progress/levelToMeasure";
 import type { WallPerson } from "./wallPeople";
 import { isReadOnWall, wallReadings } from "./wallReadings";
 import type { WallState } from "./wallState";

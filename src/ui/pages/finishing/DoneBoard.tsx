@@ -1,5 +1,5 @@
-import { doneness, type LevelDoneness } from "../../../app/work/doneness";
-import type { PadProgress } from "../../../app/work/padProgress";
+import { doneness, type LevelDoneness } from "../../../app/progress/doneness";
+import type { PadProgress } from "../../../app/progress/padProgress";
 import { levelNames } from "../../../core/body/vocabulary";
 import { formatLength } from "../../../core/lengthText";
 import type { Plan } from "../../../core/plan/plan";

@@ -1,4 +1,4 @@
-import type { PadProgress } from "../../../app/work/padProgress";
+import type { PadProgress } from "../../../app/progress/padProgress";
 import type { Measurements } from "../../../core/body/measurements";
 import type { Plan } from "../../../core/plan/plan";
 import { formatArea } from "../../kit/area";

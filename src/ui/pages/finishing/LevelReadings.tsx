@@ -1,5 +1,11 @@
 import { type KeyboardEvent, useRef } from "react";
-import { isConfirmed, type PadProgress, readingName, type TapePart, tapeParts } from "../../../app/work/padProgress";
+import {
+  isConfirmed,
+  type PadProgress,
+  readingName,
+  type TapePart,
+  tapeParts,
+} from "../../../app/progress/padProgress";
 import { type LevelName, levelNames } from "../../../core/body/vocabulary";
 import type { Plan } from "../../../core/plan/plan";
 import { tapeSpan } from "../../drawing/tapeScene";

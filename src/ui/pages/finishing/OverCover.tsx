@@ -1,7 +1,7 @@
 import { useMemo, useState } from "react";
-import { coverProgress } from "../../../app/work/coverProgress";
-import type { PadProgress, TapePart } from "../../../app/work/padProgress";
-import { possibleWork } from "../../../app/work/replay";
+import { coverProgress } from "../../../app/progress/coverProgress";
+import type { PadProgress, TapePart } from "../../../app/progress/padProgress";
+import { possibleWork } from "../../../app/progress/replay";
 import type { LevelName } from "../../../core/body/vocabulary";
 import type { Plan } from "../../../core/plan/plan";
 import { DoneBoard } from "./DoneBoard";

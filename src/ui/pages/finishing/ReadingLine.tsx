@@ -1,5 +1,5 @@
 import { memo, useId } from "react";
-import { isConfirmed, type LevelNow, readingName, type TapePart } from "../../../app/work/padProgress";
+import { isConfirmed, type LevelNow, readingName, type TapePart } from "../../../app/progress/padProgress";
 import { readingDraftKey } from "../../../app/session/commands";
 import { formatLength } from "../../../core/lengthText";
 import type { Reading } from "../../../core/body/reading";

@@ -1,7 +1,7 @@
 import { readingDraftKey } from "../../../app/session/commands";
 import { parseLength } from "../../../core/lengthText";
 import type { Plan } from "../../../core/plan/plan";
-import { isConfirmed, type LevelNow, readingName, type TapePart, tapeParts } from "../../../app/work/padProgress";
+import { isConfirmed, type LevelNow, readingName, type TapePart, tapeParts } from "../../../app/progress/padProgress";
 import type { LevelName } from "../../../core/body/vocabulary";
 import { useAnnounce } from "../../kit/Announcer";
 import { FractionPad } from "../../kit/field/FractionPad";

@@ -1,4 +1,4 @@
-import type { ImpossibleReading } from "../../../app/work/replay";
+import type { ImpossibleReading } from "../../../app/progress/replay";
 import type { SettledFitting, WorkEntry } from "../../../document/fitting";
 import { impossibleWords } from "../../../text/learning";
 import { measurementTexts } from "../../../text/measurements";

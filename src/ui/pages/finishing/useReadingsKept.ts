@@ -1,6 +1,6 @@
 import { useEffect } from "react";
 import { readingDraftKey } from "../../../app/session/commands";
-import { readingName, tapeParts } from "../../../app/work/padProgress";
+import { readingName, tapeParts } from "../../../app/progress/padProgress";
 import type { FittingStore } from "../../../app/session/store";
 import type { LevelName } from "../../../core/body/vocabulary";
 import { type LengthProblem, parseLength } from "../../../core/lengthText";

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from "react";
-import { type PadProgress, readingName, tapeParts } from "../../../app/work/padProgress";
+import { type PadProgress, readingName, tapeParts } from "../../../app/progress/padProgress";
 import { levelNames } from "../../../core/body/vocabulary";
 import type { Plan } from "../../../core/plan/plan";
 import { impossibleSentence } from "./impossible";

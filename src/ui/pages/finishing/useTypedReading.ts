@@ -5,7 +5,7 @@ import {
   type NowReading,
   readingName,
   type TapePart,
-} from "../../../app/work/padProgress";
+} from "../../../app/progress/padProgress";
 import { parseLength } from "../../../core/lengthText";
 import type { LevelName } from "../../../core/body/vocabulary";
 import type { Millimetres } from "../../../core/units";

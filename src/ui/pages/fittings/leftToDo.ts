@@ -1,5 +1,5 @@
 import { derivation } from "../../../app/session/derived";
-import { doneness } from "../../../app/work/doneness";
+import { doneness } from "../../../app/progress/doneness";
 import { requiredMeasurementNames } from "../../../core/body/vocabulary";
 import type { Fitting } from "../../../document/fitting";
 import { progressTexts } from "../../../text/library";

@@ -1,4 +1,4 @@
-import type { LineAtForm, LineReadingAsked } from "../../../app/work/linesAtForm";
+import type { LineAtForm, LineReadingAsked } from "../../../app/progress/linesAtForm";
 import { type LevelName, levelNames } from "../../../core/body/vocabulary";
 import { askedParts, type LinePart, lineParts } from "../../../core/form/linePart";
 import { linesWords } from "../../../text/linesAtForm";

@@ -1,5 +1,11 @@
 import { useMemo, useState } from "react";
-import { isAmong, type LineReadingAsked, linesAtForm, type LinesStep, openParts } from "../../../app/work/linesAtForm";
+import {
+  isAmong,
+  type LineReadingAsked,
+  linesAtForm,
+  type LinesStep,
+  openParts,
+} from "../../../app/progress/linesAtForm";
 import type { Plan } from "../../../core/plan/plan";
 import type { LineChange } from "../../../core/plan/lineChange";
 import { linesWords } from "../../../text/linesAtForm";

@@ -1,5 +1,5 @@
 import type { ReactNode } from "react";
-import type { LineAtForm } from "../../../app/work/linesAtForm";
+import type { LineAtForm } from "../../../app/progress/linesAtForm";
 import type { LevelName } from "../../../core/body/vocabulary";
 import type { Plan } from "../../../core/plan/plan";
 import { type Millimetres, mm } from "../../../core/units";

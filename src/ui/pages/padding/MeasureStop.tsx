@@ -1,6 +1,5 @@
 import { paddedDraftKey } from "../../../app/session/commands";
 import { stepMinutes } from "../../../app/steps/stepMinutes";
-
 import type { MeasurementName } from "../../../core/body/vocabulary";
 import { mm } from "../../../core/units";
 import { measurementTexts } from "../../../text/measurements";
@@ -12,11 +11,11 @@ import { Bands, ReadingInput, useTypedLength } from "./ReadingInput";
 import { StopFrame } from "./StopFrame";
 import { type ReadingAsked, useReadingAsked } from "./useReadingAsked";
 import type { StepAtHand } from "./useStep";
-import { WorkPictureOf } from "./WorkPictureOf";
+import { ReadingPicture } from "./WorkPictureOf";
 
 /** The readings of one level, one after the other: what is typed goes to the one that is asked, and the last one goes on by itself. */
 export function MeasureStop({ at }: { readonly at: StepAtHand }) {
-  const { step, plan, saying, pinned } = at;
+  const { step, saying } = at;
   const { write } = useLengths();
   const level = step.levels[0] ?? "waist";
   const names = step.names.filter((name) => name.startsWith(level));
@@ -38,16 +37,7 @@ export function MeasureStop({ at }: { readonly at: StepAtHand }) {
       sentence={step.do === "check" ? "" : how}
       minutes={stepMinutes(step)}
       speech={`${title} ${how}`}
-      picture={
-        <WorkPictureOf
-          plan={plan}
-          on={pinned}
-          doing="read"
-          view={asked.endsWith("BackArc") ? "back" : "front"}
-          tape={{ level, isHalf: !asked.endsWith("Girth") }}
-          title={label}
-        />
-      }
+      picture={<ReadingPicture at={at} name={asked} />}
       news={step.do === "check" ? <CheckReading at={at} name={asked} /> : null}
       slab={{
         words:

@@ -1,7 +1,7 @@
 import { useMemo, useState } from "react";
-import { isBare } from "../../../app/work/isBare";
-import { linesAtForm } from "../../../app/work/linesAtForm";
-import type { PadProgress } from "../../../app/work/padProgress";
+import { isBare } from "../../../app/progress/isBare";
+import { linesAtForm } from "../../../app/progress/linesAtForm";
+import type { PadProgress } from "../../../app/progress/padProgress";
 import { route, type RouteStop } from "../../../app/steps/route";
 import type { CurrentStep } from "../../../app/steps/currentStep";
 import type { Plan } from "../../../core/plan/plan";

@@ -1,5 +1,5 @@
 import { type ReactNode, useMemo } from "react";
-import type { LineReadingAsked } from "../../../app/work/linesAtForm";
+import type { LineReadingAsked } from "../../../app/progress/linesAtForm";
 import type { LinePart } from "../../../core/form/linePart";
 import type { LineChange } from "../../../core/plan/lineChange";
 import { Drawing } from "../../drawing/Drawing";

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from "react";
-import { slippedUnit } from "../../../app/work/lineProblem";
+import { slippedUnit } from "../../../app/progress/lineProblem";
 import { type Band, bandOf } from "../../../app/steps/tapeKeys";
 import { onTarget } from "../../../core/tolerances";
 import { parseLength } from "../../../core/lengthText";

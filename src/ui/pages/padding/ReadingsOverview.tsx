@@ -1,4 +1,4 @@
-import { isConfirmed, type PadProgress, tapeParts } from "../../../app/work/padProgress";
+import { isConfirmed, type PadProgress, tapeParts } from "../../../app/progress/padProgress";
 import type { Plan } from "../../../core/plan/plan";
 import { LengthFigure } from "../../kit/LengthFigure";
 import { remaining } from "../../kit/readings/remaining";

@@ -1,4 +1,4 @@
-import type { PadProgress } from "../../../app/work/padProgress";
+import type { PadProgress } from "../../../app/progress/padProgress";
 import type { Plan } from "../../../core/plan/plan";
 import { LearningPart } from "./LearningPart";
 import { DraftNote } from "../../kit/plan/DraftNote";

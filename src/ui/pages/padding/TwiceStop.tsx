@@ -8,11 +8,11 @@ import { useLengths, useStoreItself } from "../../kit/useStore";
 import { MeasureStop } from "./MeasureStop";
 import { StopFrame } from "./StopFrame";
 import type { StepAtHand } from "./useStep";
-import { WorkPictureOf } from "./WorkPictureOf";
+import { ReadingPicture } from "./WorkPictureOf";
 
 /** One place was read twice, and the two readings cannot both be right: which one is? The other is ignored. */
 export function TwiceStop({ at }: { readonly at: StepAtHand }) {
-  const { step, plan, pinned, fitting, words } = at;
+  const { step, fitting, words } = at;
   const { write } = useLengths();
   const [chosen, setChosen] = useState<PlaceReading | null>(null);
   const [isAgain, setAgain] = useState(false);
@@ -30,16 +30,7 @@ export function TwiceStop({ at }: { readonly at: StepAtHand }) {
       sentence={words[1]}
       minutes={stepMinutes(step)}
       speech={words.join(" ")}
-      picture={
-        <WorkPictureOf
-          plan={plan}
-          on={pinned}
-          doing="read"
-          view={name.endsWith("BackArc") ? "back" : "front"}
-          tape={{ level: step.levels[0] ?? "waist", isHalf: !name.endsWith("Girth") }}
-          title={measurementTexts[name].label}
-        />
-      }
+      picture={<ReadingPicture at={at} name={name} />}
       slab={{
         words: chosen === null ? checkStop.choose : checkStop.keep(write(chosen.length)),
         press: () => (chosen === null ? undefined : keep(chosen)),

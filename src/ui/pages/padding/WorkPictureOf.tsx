@@ -1,12 +1,14 @@
 import { useMemo } from "react";
-import type { LevelName } from "../../../core/body/vocabulary";
+import { type LevelName, levelNames, type MeasurementName } from "../../../core/body/vocabulary";
 import { type Piece, pieceExtent } from "../../../core/padding/piece";
 import type { Plan } from "../../../core/plan/plan";
 import { Drawing } from "../../drawing/Drawing";
 import { type WorkPicture, workScene } from "../../drawing/torso/workScene";
+import { measurementTexts } from "../../../text/measurements";
 import { levelWords } from "../../../text/pictures";
 import { phoneQuery, useMediaQuery } from "../../kit/useMediaQuery";
 import { useLengths } from "../../kit/useStore";
+import type { StepAtHand } from "./useStep";
 
 interface WorkPictureOfProps {
   readonly plan: Plan;
@@ -41,6 +43,26 @@ export function WorkPictureOf({ plan, on, now = noPieces, doing, view, tape, tit
     [plan, on, now, doing, view, tape, title, write, isPhone],
   );
   return <Drawing scene={scene} />;
+}
+
+/** The tape where one reading is taken. */
+export function ReadingPicture({
+  at: { plan, pinned },
+  name,
+}: {
+  readonly at: StepAtHand;
+  readonly name: MeasurementName;
+}) {
+  return (
+    <WorkPictureOf
+      plan={plan}
+      on={pinned}
+      doing="read"
+      view={name.endsWith("BackArc") ? "back" : "front"}
+      tape={{ level: levelNames.find((level) => name.startsWith(level)) ?? "waist", isHalf: !name.endsWith("Girth") }}
+      title={measurementTexts[name].label}
+    />
+  );
 }
 
 const noPieces: readonly Piece[] = [];

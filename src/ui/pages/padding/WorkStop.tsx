@@ -1,8 +1,7 @@
 import type { ReactNode } from "react";
-import { pieceGain } from "../../../app/work/padProgress";
+import { levelToMeasure } from "../../../app/progress/levelToMeasure";
 import { stepMinutes } from "../../../app/steps/stepMinutes";
-import { levelNames } from "../../../core/body/vocabulary";
-import type { PlannedPiece } from "../../../core/plan/plan";
+import type { Plan } from "../../../core/plan/plan";
 import { useCutFrom } from "../../kit/batting/useCutFrom";
 import { Cautions } from "../../kit/Cautions";
 import { goTo } from "../../kit/place";
@@ -105,16 +104,9 @@ function After({ at: { step, plan, replan } }: { readonly at: StepAtHand }) {
   const from = step.do === "cut" ? cutFrom(piece) : null;
   if (from !== null) return <p className="stop-then">{battingWords.cutFrom(from)}</p>;
   if (step.do !== "pin") return null;
-  const level = mostGained(piece, [plan, replan.plan]);
+  const has = ({ pieces }: Plan) => pieces.some(({ id }) => id === piece.id);
+  const level = levelToMeasure(has(plan) || !has(replan.plan) ? plan : replan.plan, piece);
   return (
     <p className="stop-then">{stopWords.afterwards(levelWords[level], write(piece.readingsAfter[level].girth))}</p>
   );
-}
-
-/** The level whose girth the piece adds most to. */
-function mostGained(piece: PlannedPiece, plans: readonly StepAtHand["plan"][]) {
-  const plan = plans.find(({ pieces }) => pieces.some(({ id }) => id === piece.id)) ?? plans[0];
-  if (plan === undefined) return "waist" as const;
-  const gain = pieceGain(plan, piece);
-  return levelNames.reduce((best, level) => (gain[level].girth > gain[best].girth ? level : best));
 }

@@ -1,5 +1,5 @@
 import { useMemo } from "react";
-import type { WorthHistory } from "../../../app/work/worthHistory";
+import type { WorthHistory } from "../../../app/progress/worthHistory";
 import type { BelievedWorth } from "../../../core/calibration/believed";
 import type { BattingRole } from "../../../core/material";
 import { WorthPlot } from "../../drawing/WorthPlot";

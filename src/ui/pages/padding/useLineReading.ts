@@ -1,6 +1,6 @@
 import { readingDraftKey } from "../../../app/session/commands";
-import { lineProblem, slippedUnit } from "../../../app/work/lineProblem";
-import { isAmong, type LineAtForm, type LineReadingAsked, openParts } from "../../../app/work/linesAtForm";
+import { lineProblem, slippedUnit } from "../../../app/progress/lineProblem";
+import { isAmong, type LineAtForm, type LineReadingAsked, openParts } from "../../../app/progress/linesAtForm";
 import { isContradiction, type MeasurementProblem } from "../../../core/body/plausibility";
 import { type LinePart, linePartName } from "../../../core/form/linePart";
 import { reachOf } from "../../../core/geometry/support";

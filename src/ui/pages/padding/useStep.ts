@@ -1,11 +1,9 @@
 import { useMemo } from "react";
-
 import { type CurrentStep, piecesNamed } from "../../../app/steps/currentStep";
 import { pinnedPieces } from "../../../app/steps/route";
 import { workEntry } from "../../../app/steps/workEntry";
 import type { Piece } from "../../../core/padding/piece";
 import type { SettledFitting } from "../../../document/fitting";
-
 import { type StepSaying, type StepWords, stepWords } from "../../../text/steps";
 import { planWords } from "../../../text/plan";
 import { useDoAndSay } from "../../kit/shelf/useDone";

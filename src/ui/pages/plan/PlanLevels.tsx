@@ -5,7 +5,7 @@ import type { LevelName } from "../../../core/body/vocabulary";
 import type { Plan, PlannedLevel } from "../../../core/plan/plan";
 import { tapeAgreement } from "../../../core/tolerances";
 import { mm, type Millimetres } from "../../../core/units";
-import { tapeParts } from "../../../app/work/padProgress";
+import { tapeParts } from "../../../app/progress/padProgress";
 import { Drawing } from "../../drawing/Drawing";
 import { lengthWriter } from "../../drawing/lengthWriter";
 import { sectionScene } from "../../drawing/sectionScene";

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import type { PadProgress } from "../../../app/work/padProgress";
+import type { PadProgress } from "../../../app/progress/padProgress";
 import type { Plan } from "../../../core/plan/plan";
 import { placeAddress } from "../../kit/place";
 import { printingWords } from "../../../text/printing";

@@ -29,7 +29,6 @@ export interface StandingRing {
 
 const ringStep = 9;
 const pointsPerPart = 9;
-export const pointsRound = pointsPerPart * 8;
 
 /** Every ring's drop from top to bottom, at most nine millimetres apart, with a ring on each of the stops between. */
 export function ringDrops(top: number, bottom: number, stops: readonly number[]): readonly number[] {

@@ -1,4 +1,4 @@
-import type { LevelName } from "../../core/body/vocabulary";
+import { mapLevels } from "../../core/body/vocabulary";
 import { mostReadings } from "../../core/calibration/belief";
 import type { Piece } from "../../core/padding/piece";
 import type { PlanInput } from "../../core/plan/basis";
@@ -34,12 +34,13 @@ export function planInForce(first: Plan, input: PlanInput, fitting: Work, readin
   );
 }
 
-/** What would be planned now, from all the work so far. */
-export function replanNow(inForce: Plan, input: PlanInput, fitting: Work, readingError: Millimetres): Replan {
-  return replanAt(inForce, input, replay(input, fitting, readingError).now, readingError);
-}
-
-function replanAt(inForce: Plan, input: PlanInput, { cut, ...then }: Replayed, readingError: Millimetres): Replan {
+/** What would be planned at a point of the log, from all the work until then. */
+export function replanAt(
+  inForce: Plan,
+  input: PlanInput,
+  { cut, ...then }: Replayed,
+  readingError: Millimetres,
+): Replan {
   return replanFitting(input, { ...then, cut: cutOf(leftOf(inForce, then.pinned), cut), readingError });
 }
 
@@ -49,9 +50,10 @@ const cutOf = (left: readonly PlannedPiece[], cut: Replayed["cut"]): readonly Pl
 
 /** What was learned by all the work so far; null while nothing has been read. */
 export function learning(inForce: Plan, input: PlanInput, fitting: Work, readingError: Millimetres): Learning | null {
-  const { rereads } = replay(input, fitting, readingError).now;
+  const { now } = replay(input, fitting, readingError);
+  const { rereads } = now;
   if (rereads.length === 0) return null;
-  const replan = replanNow(inForce, input, fitting, readingError);
+  const replan = replanAt(inForce, input, now, readingError);
   const readingCount = rereads.reduce((count, { readings }) => count + Object.keys(readings).length, 0);
   return {
     replan,
@@ -80,16 +82,8 @@ function joined(logged: readonly PlannedPiece[], { plan, now }: Replan): Plan {
   return { ...plan, pieces: [...pinned, ...rest] };
 }
 
-const readingsOf = (file: AnyPieceFile): PlannedPiece["readingsAfter"] => {
-  const at = (level: LevelName) => {
+const readingsOf = (file: AnyPieceFile): PlannedPiece["readingsAfter"] =>
+  mapLevels((level) => {
     const { girthMm, frontArcMm, backArcMm } = file.readingsAfter[level];
     return { girth: mm(girthMm), frontArc: mm(frontArcMm), backArc: mm(backArcMm) };
-  };
-  return {
-    bust: at("bust"),
-    underbust: at("underbust"),
-    waist: at("waist"),
-    highHip: at("highHip"),
-    fullHip: at("fullHip"),
-  };
-};
+  });
