@@ -56,6 +56,9 @@ export function edgePlaces(problem: EdgeProblem): ReadonlyMap<PlannedLayer, Edge
 
 type Part = "around" | "front" | "back";
 
+/** Where there is room, an edge keeps so much more from the line it covers (mm), for hands that feather 25 mm whatever is asked. */
+const spare = 3;
+
 /** How far from the line it covers the edge of the at-th of so many layers lies (mm). */
 type Place = (at: number, count: number, part: Part) => number;
 
@@ -84,12 +87,13 @@ function sharesOf({ depths, gainAt }: EdgeProblem, gap: number, parts: readonly 
 function placing(gap: Gap, shares: { readonly [part in Part]: Shares }, isUp: boolean): Place {
   return (at, count, part) => {
     const known = shares[part];
+    const near = nearestEdge(gap) + Math.min(spare, gap.room / 3);
     const step = Math.min(longestStep, gap.room / count);
     const even = nearestEdge(gap) + (gap.room - step * count) / 2 + step * (at + 0.5);
-    if (known === null) return even;
+    if (known === null) return Math.max(near, even);
     const share = (at + 0.5) / count;
     const way = (gap.length * whereMade(known, isUp ? 1 - share : share)) / shareSteps;
-    return Math.max(nearestEdge(gap), Math.min(farthestEdge(gap), (isUp ? gap.length - way : way) + gap.feather / 2));
+    return Math.max(near, Math.min(farthestEdge(gap), (isUp ? gap.length - way : way) + gap.feather / 2));
   };
 }
 
