@@ -3,7 +3,7 @@ import type { TorsoLine } from "../body/torsoCurve";
 import { type LevelName, levelNames, mapLevels } from "../body/vocabulary";
 import { cutArea } from "../padding/layerCuts";
 import type { LaidPiece } from "../padding/laidPiece";
-import { squareMm } from "../units";
+import { type Millimetres, squareMm } from "../units";
 import type { Basis, PlanInput } from "./basis";
 import { formMatters } from "./formMatters";
 import { seamShifts, shiftedReading, shortfalls } from "./givingWay";
@@ -12,8 +12,17 @@ import { orderedPieces } from "./orderedPieces";
 import type { Plan, PlannedLevel } from "./plan";
 import type { Start } from "./start";
 
-/** Names pieces, measures their cuts and reads the tape after each; what is pinned already lies beneath. */
-export function assemblePlan({ body, form }: PlanInput, from: Basis, start: Start, laid: readonly LaidPiece[]): Plan {
+/**
+ * Names pieces, measures their cuts and reads the tape after each; what is pinned already lies beneath. A reading that will miss the
+ * body's by more than `agreement` (mm) is told as a shortfall.
+ */
+export function assemblePlan(
+  { body, form }: PlanInput,
+  from: Basis,
+  start: Start,
+  laid: readonly LaidPiece[],
+  agreement: Millimetres,
+): Plan {
   const { targets } = from;
   const { pieces, before } = orderedPieces(laid, from, start, (name, read) => shiftedReading(read, targets[name]));
   const last = pieces[pieces.length - 1];
@@ -37,7 +46,7 @@ export function assemblePlan({ body, form }: PlanInput, from: Basis, start: Star
     matters: formMatters(targets),
     levels: levelNames.map((name) => levels[name]),
     pieces,
-    shortfalls: shortfalls(levels, body, form),
+    shortfalls: shortfalls(levels, body, form, agreement),
     seamShifts: seamShifts(targets),
     battingArea: squareMm(pieces.flatMap(({ cut }) => cut).reduce((area, cut) => area + cutArea(cut), 0)),
     shapesToCut: pieces.reduce((count, { layers }) => count + layers.length, 0),

@@ -2,8 +2,7 @@ import { apexDropFromTape } from "../body/estimates";
 import type { Measurements } from "../body/measurements";
 import { type ByLevel, type LevelName, levelNames } from "../body/vocabulary";
 import type { Target } from "../padding/targets";
-import { tapeAgreement } from "../tolerances";
-import { mm } from "../units";
+import { type Millimetres, mm } from "../units";
 import type { PlannedLevel, SeamShift, Shortfall, TapeReading } from "./plan";
 
 /** A reading with the side seams re-marked as the plan says: the girth stays, front and back change places with the seam. */
@@ -30,9 +29,10 @@ export function shortfalls(
   levels: ByLevel<PlannedLevel>,
   body: Measurements,
   form: Measurements,
+  agreement: Millimetres,
 ): readonly Shortfall[] {
   return [
-    ...levelNames.flatMap((name) => levelShortfalls(levels[name])),
+    ...levelNames.flatMap((name) => levelShortfalls(levels[name], agreement)),
     ...lengthShortfalls(body, form),
     ...apexShortfall(body, form),
   ];
@@ -42,10 +42,10 @@ export function shortfalls(
  * The readings that the padded form will miss by more than agreement: because the form is larger there, or because levels that lie
  * too close together leave the padding no room.
  */
-function levelShortfalls({ name, body, predicted }: PlannedLevel): readonly Shortfall[] {
+function levelShortfalls({ name, body, predicted }: PlannedLevel, agreement: Millimetres): readonly Shortfall[] {
   return (["girth", "frontArc", "backArc"] as const).flatMap((what): readonly Shortfall[] => {
     const miss = predicted[what] - body[what].value;
-    if (Math.abs(miss) <= tapeAgreement) return [];
+    if (Math.abs(miss) <= agreement) return [];
     return [{ what, level: name, amount: mm(Math.abs(miss)), sense: miss > 0 ? "tooLarge" : "staysShort" }];
   });
 }

@@ -3,6 +3,7 @@ import { shapePieces } from "../padding/shapePieces";
 import { assemblePlan } from "./assemblePlan";
 import { basis, noOffset, type PlanInput } from "./basis";
 import type { Plan } from "./plan";
+import { tapeAgreement } from "../tolerances";
 import { shapingProblem } from "./shapingProblem";
 import type { Start } from "./start";
 
@@ -21,5 +22,5 @@ export function planFitting(input: PlanInput): Plan {
   };
   const targets = levelNames.map((name) => from.targets[name].quarters);
   const pieces = shapePieces(shapingProblem(from, start, targets), finishingBatting?.layerThickness ?? null);
-  return assemblePlan(input, from, start, pieces);
+  return assemblePlan(input, from, start, pieces, tapeAgreement);
 }

@@ -10,7 +10,7 @@ import { shapePieces } from "../padding/shapePieces";
 import type { LayerThickness } from "../padding/sideLevel";
 import { levelTarget, type Target } from "../padding/targets";
 import { tapeQuarters } from "../tape/tape";
-import { tapeAgreement } from "../tolerances";
+import { onTarget, tapeAgreement } from "../tolerances";
 import { mm } from "../units";
 import { assemblePlan } from "./assemblePlan";
 import { type Basis, basis, type PlanInput } from "./basis";
@@ -59,7 +59,7 @@ export function replanFitting(input: PlanInput, soFar: PaddingSoFar): Replan {
       input.finishingBatting === undefined ? null : stackedWorth(learned.finishing),
     );
   const laid = leftAsCut(from, start, targets, soFar, learned) ?? shaped().map((piece) => atWorth(piece, learned));
-  const plan = assemblePlan(input, from, start, laid);
+  const plan = assemblePlan(input, from, start, laid, hasReadPadding(soFar) ? onTarget : tapeAgreement);
   const now = believedReadings(from, learned);
   return {
     belief: learned,
@@ -110,6 +110,9 @@ function openTargets(quarters: QuarterReadings, now: LevelBelief, isUnderWay: bo
     rightBack: back?.rightBack.value ?? quarters.rightBack,
   };
 }
+
+/** Whether the tape has read anything over padding: what it then misses is told from where it no longer counts as right. */
+const hasReadPadding = ({ rereads }: PaddingSoFar): boolean => rereads.some(({ pinned }) => pinned.length > 0);
 
 /** Whether a level was read with just these pieces on. */
 const isFresh = ({ rereads, pinned }: PaddingSoFar, level: LevelName): boolean =>
@@ -192,12 +195,8 @@ function believedStart(
  * What a layer is counted as when pieces are chosen. Until a trial was made or the tape has read any padding, that is so much thicker
  * than the packet says: what is then missing is added later, and nothing has to come off again. What is foretold stays most probable.
  */
-function shapingLayer(
-  { layer }: Start,
-  { isUntried = false, rereads }: PaddingSoFar,
-  { building }: Belief,
-): LayerThickness {
-  if (!isUntried || rereads.some(({ pinned }) => pinned.length > 0)) return layer;
+function shapingLayer({ layer }: Start, soFar: PaddingSoFar, { building }: Belief): LayerThickness {
+  if (soFar.isUntried !== true || hasReadPadding(soFar)) return layer;
   const thicker = Math.exp((cautiousDeviations * building.spread) / building.layer);
   return { each: thicker * layer.each, bonus: thicker * layer.bonus };
 }
