@@ -1,6 +1,9 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { type Browser, chromium, type Page } from "@playwright/test";
+import { build } from "vite";
+import { fileURLToPath } from "node:url";
 import { derivation } from "../../src/app/session/derived";
+import { nextOfFitting } from "../../src/command/nextOfText";
 import { levelNames } from "../../src/core/body/vocabulary";
 import { readFittingText } from "../../src/document/readFitting";
 import { systemChromium } from "../support/browser";
@@ -10,24 +13,26 @@ import { keyWatch, type WatchedKey } from "./benchTypingWatch";
 import { builtTool } from "./smokeBuild";
 
 /**
- * `npm run bench:typing`: how long a letter of a reading takes, from the press of the key to the frame that shows the new
- * difference, in words and on its drawn tape, on a processor made four times slower. The padding place of the built
- * tool with its drawing, a tablet on its side, three pieces pinned; every level in turn, all around, front and back, one
- * letter every 130 ms as a quick hand types, each reading kept on the way to the next as it is in use, and a second for
- * the tape between them. The p95 of three parts say where the time goes: in the queue behind other work, in our code
- * with the browser's own editing, and in styles, layout and paint; `late` counts letters whose difference missed the first
- * frame. The first row is a page with nothing but a field and a line of words, typed into in the same way: what no tool
- * can be quicker than on this machine as it is just now. `--trace` writes reports/typing.json for the performance panel
- * of a browser.
+ * `npm run bench:typing`: how long a letter of a reading takes, from the press of the key to the frame that shows what it
+ * makes of it (whether it is on target, and the words to go on with), on a processor made four times slower. The built
+ * tool on a tablet on its side, at the step that reads every level over the finished structure: each level in turn, all
+ * around and front, one letter every 130 ms as a quick hand types, Enter to keep it, and a second for the tape between
+ * them; what the tape taught and the next step are worked out meanwhile. The p95 of three parts say where the time goes:
+ * in the queue behind other work, in our code with the browser's own editing, and in styles, layout and paint; `late`
+ * counts letters whose change missed the first frame, and `waited` is the longest that any key, Enter too, stood in the
+ * queue. The first row is a page with nothing but one controlled field of React and a line of words, typed into in the
+ * same way: what no tool can be quicker than on this machine as it is just now. `--trace` writes reports/typing.json for
+ * the performance panel of a browser; `-- 1` leaves the processor as quick as it is.
  */
 const budgetMs = 50;
-const slower = 4;
+const mostTimes = 2;
+const slower = Number(process.argv.slice(2).find((word) => !word.startsWith("-")) ?? 4);
 const pauseMs = 130;
 /** The tape is laid somewhere else before the next reading: nobody does that within a second. */
 const tapeMs = 1_000;
 
 const demos = [...readdirSync("shared/demo").map((name) => `shared/demo/${name}`), "shared/demo-fitting.json"].map(
-  (path) => plannedFile(readFileSync(path, "utf8")),
+  (path) => atReading(readFileSync(path, "utf8")),
 );
 const [demo] = demos.sort((a, b) => b.pieces - a.pieces);
 if (demo === undefined) throw new Error("There is no demo.");
@@ -40,26 +45,28 @@ const browser = await chromium.launch({
 });
 console.log(`Typing in ms from key to frame, processor ${slower} times slower, chromium ${browser.version()},`);
 console.log(`on ${machine()}.\n`);
-const heads = ["letters", "changing", "late", "p50", "p95", "worst", "in queue", "our code", "drawing"];
+const heads = ["letters", "changing", "late", "p50", "p95", "worst", "in queue", "our code", "drawing", "waited"];
 console.log(`${"".padEnd(42)}${heads.map((head) => head.padStart(9)).join("")}`);
-printed("A field and a line of words alone", await typedAlone(browser));
-let worst95 = 0;
-for (const { title, pieces, text } of [demo, plannedFile(largestFittingFile())]) {
-  worst95 = Math.max(worst95, printed(`${title}, ${pieces} pieces`, await typed(browser, title, text)));
+const alone = printed("A controlled field and a line of words", await typedAlone(browser));
+const ours = { p95: 0, waited: 0 };
+for (const { title, pieces, text } of [demo, atReading(largestFittingFile())]) {
+  const { p95, waited } = printed(`${title}, ${pieces} pieces`, await typed(browser, title, text));
+  ours.p95 = Math.max(ours.p95, p95);
+  ours.waited = Math.max(ours.waited, waited);
 }
 await browser.close();
 await tool.remove();
-process.exitCode = worst95 > budgetMs ? 1 : 0;
+const times = ours.p95 / alone.p95;
 console.log(
-  worst95 > budgetMs
-    ? `\nToo slow: 95 letters in 100 should be shown within ${budgetMs} ms, and it took ${worst95.toFixed(1)} ms.`
-    : `\nGoal met: 95 letters in 100 within ${budgetMs} ms (${worst95.toFixed(1)} ms).`,
+  `\n95 letters in 100 within ${ours.p95.toFixed(1)} ms, ${times.toFixed(1)} times the bare field (goal ${mostTimes}).`,
 );
+console.log(`No key waited longer than ${ours.waited.toFixed(1)} ms (goal ${budgetMs}).`);
+process.exitCode = times > mostTimes || ours.waited > budgetMs ? 1 : 0;
 
-/** Prints a row, and gives what 95 in 100 letters took at most. */
-function printed(name: string, keys: readonly WatchedKey[]): number {
+/** Prints a row, and gives what 95 in 100 letters took at most, and how long a key waited at most. */
+function printed(name: string, keys: readonly WatchedKey[]): { readonly p95: number; readonly waited: number } {
   const changing = keys.filter(({ changed }) => changed);
-  if (changing.length < 40) throw new Error(`Only ${changing.length} keys changed a difference.`);
+  if (changing.length < 20) throw new Error(`Only ${changing.length} keys changed a difference.`);
   const p95 = (part: (key: WatchedKey) => number) => quantile(changing.map(part), 0.95);
   const whole = changing.map(({ queued, worked, drawn }) => queued + worked + drawn);
   const times = [
@@ -67,27 +74,24 @@ function printed(name: string, keys: readonly WatchedKey[]): number {
     p95(({ queued }) => queued),
     p95(({ worked }) => worked),
     p95(({ drawn }) => drawn),
+    Math.max(...keys.map(({ queued }) => queued)),
   ];
   const counts = [keys, changing, changing.filter(({ isLate }) => isLate)].map(({ length }) => String(length));
   const cells = [...counts, ...times.map((time) => time.toFixed(1))];
   console.log(`${name.padEnd(42)}${cells.map((cell) => cell.padStart(9)).join("")}`);
-  return quantile(whole, 0.95);
+  return { p95: quantile(whole, 0.95), waited: Math.max(...keys.map(({ queued }) => queued)) };
 }
 
-/** All letters typed; only those after which the difference reads otherwise count. */
+/** All letters typed; only those after which the screen says otherwise count. */
 async function typed(inside: Browser, title: string, text: string): Promise<readonly WatchedKey[]> {
   const page = await tabletPage(inside);
   await openFile(page, title, text);
   await page.goto("/#padding");
-  for (let i = 0; i < 3; i += 1) await page.getByRole("button", { name: "It is pinned" }).tap();
+  await page.locator(".reading-input input").waitFor();
   await watch(page);
   const isTraced = process.argv.includes("--trace");
   if (isTraced) await inside.startTracing(page, { path: "reports/typing.json" });
-  for (const level of levelNames) {
-    // A finger, as on the tablet this is: a mouse left lying would be looked for under every new frame.
-    await page.locator(`[role=tab][data-level=${level}]`).tap();
-    for (const line of [0, 1, 2]) await typeReading(page, line);
-  }
+  for (let i = 0; i < 2 * levelNames.length; i += 1) await typeReading(page);
   if (isTraced) await inside.stopTracing();
   return await keysOf(page);
 }
@@ -96,17 +100,12 @@ async function typed(inside: Browser, title: string, text: string): Promise<read
 async function typedAlone(inside: Browser): Promise<readonly WatchedKey[]> {
   const page = await tabletPage(inside);
   await page.setContent(
-    `<!doctype html><meta name="viewport" content="width=device-width"><div class="reading">
-    <input style="font-size: 2rem"><p class="reading-left">0</p></div>`,
+    `<!doctype html><meta name="viewport" content="width=device-width"><style>input { font-size: 2rem }</style><div id="root"></div>`,
   );
-  await page.evaluate(() => {
-    const left = document.querySelector(".reading-left");
-    document.querySelector("input")?.addEventListener("input", () => {
-      if (left !== null) left.textContent = String(Number(left.textContent) + 1);
-    });
-  });
+  await page.addScriptTag({ content: await bareField() });
+  await page.locator("input").waitFor();
   await watch(page);
-  for (let i = 0; i < 3 * levelNames.length; i += 1) {
+  for (let i = 0; i < 2 * levelNames.length; i += 1) {
     await page.locator("input").fill("");
     await page.waitForTimeout(tapeMs);
     await pressLetters(page, "98.4");
@@ -147,22 +146,35 @@ async function openFile(page: Page, title: string, text: string): Promise<void> 
   await page.goto("/#fittings");
   const file = { name: "fitting.json", mimeType: "application/json", buffer: Buffer.from(text) };
   await page.locator('input[type="file"]').setInputFiles(file);
-  await page.getByRole("button", { name: new RegExp(`^(Open|Go on).*${title.slice(0, 12)}`) }).click();
+  await page.getByRole("button", { name: new RegExp(`^(Open|Go on).*${title.slice(0, 4)}`) }).click();
   await page.getByRole("heading", { level: 1, name: "The person" }).waitFor();
 }
 
-/** Types what the tool expects the tape to read, letter by letter, as a decimal so that nearly every letter counts. */
-async function typeReading(page: Page, line: number): Promise<void> {
-  const field = page.locator(`[role=tabpanel] .reading:nth-child(${line + 1}) input`);
-  const told = await field.evaluate((input: HTMLInputElement) => {
-    input.focus();
-    input.select();
-    return input.value || input.placeholder;
-  });
+/** Types what the tool expects the tape to read, letter by letter, as a decimal so that nearly every letter counts; Enter keeps it. */
+async function typeReading(page: Page): Promise<void> {
+  const told = (await page.locator(".reading-figure").textContent()) ?? "";
   const whole = /\d+/.exec(told)?.[0];
   if (whole === undefined) throw new Error(`Nothing is expected: ${told}.`);
   await page.waitForTimeout(tapeMs);
   await pressLetters(page, `${whole}.4`);
+  await page.keyboard.press("Enter");
+  await page.waitForTimeout(pauseMs);
+}
+
+/** The page of one controlled field, bundled as the tool is. */
+async function bareField(): Promise<string> {
+  const bundle = await build({
+    logLevel: "error",
+    configFile: false,
+    define: { "process.env.NODE_ENV": '"production"' },
+    build: {
+      write: false,
+      lib: { entry: fileURLToPath(new URL("bareField.tsx", import.meta.url)), formats: ["iife"], name: "field" },
+    },
+  });
+  const [built] = [bundle].flat();
+  if (built === undefined || !("output" in built)) throw new Error("The bare field was not bundled.");
+  return built.output[0].code;
 }
 
 async function pressLetters(page: Page, letters: string): Promise<void> {
@@ -172,12 +184,28 @@ async function pressLetters(page: Page, letters: string): Promise<void> {
   }
 }
 
-function plannedFile(text: string) {
-  const fitting = readFittingText(text);
-  if (!fitting.ok) throw new Error("A fitting of the bench cannot be read.");
-  const { planning } = derivation()(fitting.value);
-  const pieces = planning.kind === "planned" ? planning.plan.pieces.length : 0;
-  return { title: fitting.value.title, pieces, text };
+/** The file with the work done as planned, to the step that reads the tape over the structure. */
+function atReading(text: string) {
+  const file = JSON.parse(text) as { readonly title?: string; readonly work?: readonly unknown[] };
+  const derive = derivation();
+  let work = file.work ?? [];
+  for (;;) {
+    const fitting = readFittingText(JSON.stringify({ ...file, work }));
+    if (!fitting.ok) throw new Error("A fitting of the bench cannot be read.");
+    const next = nextOfFitting(fitting.value, derive);
+    if (!next.ok) throw new Error(next.problem.join(" "));
+    const { step, rest } = next.value;
+    if (step.do === "read") {
+      return { title: fitting.value.title, pieces: rest.pieces.length, text: JSON.stringify({ ...file, work }) };
+    }
+    if (step.record === undefined) throw new Error("The bench has nothing to read.");
+    work = [
+      ...work,
+      step.do === "trial"
+        ? { did: "trial", batting: "batting", level: "waist" }
+        : { ...step.record, ...("readings" in step.record ? { readings: {} } : {}) },
+    ];
+  }
 }
 
 function quantile(values: readonly number[], share: number): number {

@@ -1,10 +1,10 @@
 /** What became of one letter. The three times, in ms, follow each other without a gap. */
 export interface WatchedKey {
-  /** Whether what is left to go in the stretch typed into reads otherwise after it. */
+  /** Whether it is a letter after which the screen says otherwise: on target or not, and the words to go on with. */
   readonly changed: boolean;
   /** From the event's own time, which the browser sets when the key goes down, until the page heard of it. */
   readonly queued: number;
-  /** Until the new words and the tape drawn with them were in the page. */
+  /** Until the new words were in the page. */
   readonly worked: number;
   /** Until the frame that shows them was out. */
   readonly drawn: number;
@@ -19,14 +19,15 @@ declare global {
 }
 
 /**
- * Runs in the page: watches every letter from its keydown to the frame that shows the changed words and the changed
- * tape of the stretch it was typed into; whatever changes there once more before the next letter counts as well. When
+ * Runs in the page: watches every letter from its keydown to the frame that shows the changed words; whatever changes
+ * there once more before the next letter counts as well. When
  * the first frame after the key was presented the browser says itself (Event Timing, to the nearest 8 ms; nothing below
  * 16). Where the last change came after that frame was made, the second animation frame from then on is taken.
  */
 export function keyWatch(): void {
   const keys: {
     at: number;
+    isLetter: boolean;
     changed: boolean;
     changedAt: number;
     heard: number;
@@ -34,19 +35,23 @@ export function keyWatch(): void {
     later: number;
     shown: number;
   }[] = [];
-  let line: Element | null = null;
-  let seen = { words: "", tape: "" };
-  const look = () => ({
-    words: line?.querySelector(".reading-left")?.textContent ?? "",
-    tape: Array.from(line?.querySelectorAll("path") ?? [], (path) => path.getAttribute("d")).join(),
-  });
-  document.addEventListener("focusin", ({ target }) => {
-    line = target instanceof Element ? target.closest(".reading") : null;
-    seen = look();
-  });
-  const onKey = ({ timeStamp }: KeyboardEvent) => {
+  const look = () =>
+    [".stop-slab", ".band[aria-current]", ".reading-typed"]
+      .map((part) => document.querySelector(part)?.textContent ?? "")
+      .join("|");
+  let seen = look();
+  const onKey = ({ timeStamp, key: { length } }: KeyboardEvent) => {
     const heard = performance.now();
-    const key = { at: timeStamp, changed: false, changedAt: heard, heard, made: 0, later: 0, shown: timeStamp + 16 };
+    const key = {
+      at: timeStamp,
+      isLetter: length === 1,
+      changed: false,
+      changedAt: heard,
+      heard,
+      made: 0,
+      later: 0,
+      shown: timeStamp + 16,
+    };
     keys.push(key);
     requestAnimationFrame(() => {
       key.made = performance.now();
@@ -55,8 +60,8 @@ export function keyWatch(): void {
   document.addEventListener("keydown", onKey, true);
   const watcher = new MutationObserver(() => {
     const [key, now] = [keys.at(-1), look()];
-    if (key === undefined || (now.words === seen.words && now.tape === seen.tape)) return;
-    key.changed ||= now.words !== seen.words;
+    if (key === undefined || now === seen) return;
+    key.changed = key.isLetter;
     key.changedAt = performance.now();
     seen = now;
     if (key.made === 0) return;
@@ -66,7 +71,7 @@ export function keyWatch(): void {
       }),
     );
   });
-  const changes = { subtree: true, childList: true, characterData: true, attributeFilter: ["d"] };
+  const changes = { subtree: true, childList: true, characterData: true, attributeFilter: ["aria-current"] };
   watcher.observe(document.body, changes);
   const onTimes = (list: PerformanceObserverEntryList) => {
     for (const { name, startTime, duration } of list.getEntries()) {

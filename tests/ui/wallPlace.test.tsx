@@ -94,7 +94,7 @@ test("previous and next walk the steps that the command says, and the wall says 
   }
 });
 
-test("an own job stands where its log stands: the one next step, what was done before it, what comes after", () => {
+test("an own job stands where its log stands: the one next step, what was done before it, what comes after", async () => {
   const { planning } = derivation()(demo.value);
   const [piece] = planning.kind === "planned" ? planning.plan.pieces : [];
   if (piece === undefined) throw new Error("no piece");
@@ -110,6 +110,7 @@ test("an own job stands where its log stands: the one next step, what was done b
   const { container } = shown({ ...demo.value, work });
   const headline = () => container.querySelector("h1")?.textContent ?? "";
   expect(next.value.step.do).toBe("stack");
+  await screen.findByRole("heading", { level: 1 });
   expect(next.value.step.say.startsWith(headline().replace(/\.$/, ""))).toBe(true);
   fireEvent.keyDown(window, { key: "PageUp" });
   expect(headline()).toMatch(/^Cut the /);

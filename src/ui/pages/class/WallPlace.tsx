@@ -3,6 +3,7 @@ import type { LengthUnit } from "../../../core/lengthText";
 import { useAnnounce } from "../../kit/Announcer";
 import { useWakeLock } from "../../kit/readings/useWakeLock";
 import { wallWords } from "../../../text/wall";
+import { useAnswer } from "../../kit/useAnswer";
 import { useDerived } from "../../kit/useDerived";
 import { useFitting, useUnit } from "../../kit/useStore";
 import { useFullScreen } from "./useFullScreen";
@@ -26,6 +27,10 @@ import { type WallView, wallView } from "./wallView";
  */
 export function WallPlace() {
   const own = useOwnPerson();
+  return own === "working" ? null : <Wall own={own} />;
+}
+
+function Wall({ own }: { readonly own: WallPerson | null }) {
   const ownStep = own === null ? null : own.job.now;
   const [state, setState] = useState<WallState>(() => wallStart({ steps: 0, ownStep, madeUpPeople }));
   const madeUp = useMemo(() => (state.person === "own" ? null : madeUpPerson(state.person)), [state.person]);
@@ -87,10 +92,13 @@ export function WallPlace() {
   );
 }
 
-function useOwnPerson(): WallPerson | null {
+/** The person's own fitting, once it is known where its work stands. */
+function useOwnPerson(): WallPerson | null | "working" {
   const derived = useDerived();
   const fitting = useFitting();
-  return useMemo(() => wallPerson(wallWords.own, derived, fitting), [derived, fitting]);
+  const { answer, isWorking } = useAnswer("step");
+  const own = useMemo(() => wallPerson(wallWords.own, derived, fitting, answer), [derived, fitting, answer]);
+  return isWorking && answer === null && fitting.work.length > 0 ? "working" : own;
 }
 
 /** Says after each step the sentence that the wall shows, and first who it is where that changed; covered figures are not said either. */

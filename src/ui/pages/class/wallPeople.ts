@@ -5,6 +5,7 @@ import twoSides from "../../../../shared/demo/two-sides.json";
 import { type Derived, derivation } from "../../../app/session/derived";
 import type { PadProgress } from "../../../app/progress/padProgress";
 import { type JobSteps, jobSteps, plannedStep } from "../../../app/steps/plannedSteps";
+import type { CurrentStep } from "../../../app/steps/currentStep";
 import { isReadAtLines } from "../../../app/steps/isReadAtLines";
 import { lineDrops, workFacts } from "../../../app/steps/workFacts";
 import { nothingDone } from "../../../app/steps/workState";
@@ -33,20 +34,26 @@ export function madeUpPerson(place: number): WallPerson {
   const file = madeUpFiles[place % madeUpPeople] ?? first;
   const fitting = readFitting(file);
   assert(fitting.ok, "a sample fitting can be read");
-  const person = wallPerson(file.title, derivation()(fitting.value), fitting.value);
+  const person = wallPerson(file.title, derivation()(fitting.value), fitting.value, null);
   assert(person !== null, "a sample person has a plan");
   return { ...person, takeHome: fitting.value };
 }
 
-/** A fitting as it stands on the wall; null while it has no plan. */
-export function wallPerson(name: string, derived: Derived, fitting: SettledFitting): WallPerson | null {
+/**
+ * A fitting as it stands on the wall; null while it has no plan. What is next once work has begun rests on all readings so far and is
+ * `current`; before that it rests on the plan alone.
+ */
+export function wallPerson(
+  name: string,
+  derived: Derived,
+  fitting: SettledFitting,
+  current: CurrentStep | null,
+): WallPerson | null {
   const { planning, progress } = derived;
   if (planning.kind !== "planned" || progress === null) return null;
   const { plan } = planning;
   const isAtLines = isReadAtLines(plan, fitting);
   const facts = workFacts(fitting.work, lineDrops(plan));
-  // What is next once work has begun rests on all readings so far; before that on the plan alone.
-  const current = facts.length === 0 ? null : derived.step();
-  const step = current?.step ?? plannedStep(plan, nothingDone, isAtLines);
+  const step = (facts.length === 0 ? null : current?.step) ?? plannedStep(plan, nothingDone, isAtLines);
   return { name, plan, progress, job: jobSteps({ plan, isAtLines }, facts, step), takeHome: null };
 }

@@ -5,7 +5,7 @@ import type { PadProgress } from "../../../app/progress/padProgress";
 import { route, type RouteStop } from "../../../app/steps/route";
 import type { CurrentStep } from "../../../app/steps/currentStep";
 import type { Plan } from "../../../core/plan/plan";
-import { useAnswer } from "./useAnswer";
+import { useAnswer } from "../../kit/useAnswer";
 import { goTo, useAskedThing } from "../../kit/place";
 import { linesThing } from "../../kit/plan/DraftNote";
 import { PlanWaiting } from "../../kit/plan/PlanWaiting";

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useCallback, useEffect, useRef, useState } from "react";
 import { slippedUnit } from "../../../app/progress/lineProblem";
 import { type Band, bandOf } from "../../../app/steps/tapeKeys";
 import { onTarget } from "../../../core/tolerances";
@@ -43,7 +43,10 @@ export function ReadingInput({ draftKey, label, expected, isRange, onEnter }: Re
   const [isTouch, isPhone] = [useMediaQuery(touchQuery), useMediaQuery(phoneQuery)];
   const { text: draft, length } = useTypedLength(draftKey);
   const input = useRef<HTMLInputElement>(null);
-  const write = (text: string | null) => dispatch({ does: "draft", of: "other", key: draftKey, text });
+  const write = useCallback(
+    (text: string | null) => dispatch({ does: "draft", of: "other", key: draftKey, text }),
+    [dispatch, draftKey],
+  );
   const press = usePadInto(draftKey);
   useFiguresInto(input);
   const state = lengthFieldState({ entry: undefined, draft, unit, step, onDraft: write, onCommit: () => {} });

@@ -36,7 +36,7 @@ export function StopFrame<Act extends string>(props: StopFrameProps<Act>) {
   const { region, act, kind, title, sentence, picture, news = null, children, after = null, slab, ways } = props;
   const heading = useHeadingFirst(title);
   return (
-    <section className={`stop stop-${kind} stop-at-${act}`} aria-label={region}>
+    <section className={`stop stop-${kind} stop-at-${act}${picture === null ? " stop-plain" : ""}`} aria-label={region}>
       <StopTop {...props} />
       <header className="stop-head">
         <h1 className="stop-title" ref={heading} tabIndex={-1}>

@@ -1,5 +1,5 @@
-import { type ReactNode, useState } from "react";
-import { bandOf, tapeRows } from "../../../app/steps/tapeKeys";
+import { memo, type ReactNode, useMemo, useState } from "react";
+import { bandOf, type TapeKey, tapeRows } from "../../../app/steps/tapeKeys";
 import type { Millimetres } from "../../../core/units";
 import { bandWords } from "../../../text/stops";
 import { useLengths } from "../../kit/useStore";
@@ -19,7 +19,7 @@ interface TapeKeysProps {
 export function TapeKeys({ around, isRange, rows, value, onPick, children }: TapeKeysProps) {
   const { unit, write } = useLengths();
   const [moved, setMoved] = useState(0);
-  const shown = tapeRows(around, unit, rows, moved);
+  const shown = useMemo(() => tapeRows(around, unit, rows, moved), [around, unit, rows, moved]);
   const [first] = shown[0] ?? [];
   const [last] = shown.at(-1) ?? [];
   const nearest = shown
@@ -30,24 +30,21 @@ export function TapeKeys({ around, isRange, rows, value, onPick, children }: Tap
       <legend className="unseen">{bandWords.tape}</legend>
       {shown.map((row) => (
         <div key={row[0]?.text} className="tape-line">
-          {row.map(({ length, text, part }, i) => (
-            <button
-              key={text}
-              type="button"
-              className={[
+          {row.map((key, i) => (
+            <TapeButton
+              key={key.text}
+              mark={key}
+              look={[
                 "tape-key",
-                isRange && bandOf(length, around) === "onTarget" ? "tape-right" : "",
-                length === nearest ? (isRange ? "tape-expected" : "tape-estimated") : "",
+                isRange && bandOf(key.length, around) === "onTarget" ? "tape-right" : "",
+                key.length === nearest ? (isRange ? "tape-expected" : "tape-estimated") : "",
                 i === 0 ? "tape-whole" : "",
                 i * 2 === row.length ? "tape-half" : "",
               ].join(" ")}
-              aria-pressed={value !== null && off(value, length) < 0.3}
-              aria-label={write(length)}
-              onMouseDown={(event) => event.preventDefault()}
-              onClick={() => onPick(text)}
-            >
-              <KeyPart part={part} />
-            </button>
+              words={write(key.length)}
+              isPressed={value !== null && off(value, key.length) < 0.3}
+              onPick={onPick}
+            />
           ))}
         </div>
       ))}
@@ -63,6 +60,30 @@ export function TapeKeys({ around, isRange, rows, value, onPick, children }: Tap
     </fieldset>
   );
 }
+
+interface TapeButtonProps {
+  readonly mark: TapeKey;
+  readonly look: string;
+  readonly words: string;
+  readonly isPressed: boolean;
+  readonly onPick: (text: string) => void;
+}
+
+/** One mark of the tape: a letter that is typed changes two of them at most. */
+const TapeButton = memo(function TapeButton({ mark: { text, part }, look, words, isPressed, onPick }: TapeButtonProps) {
+  return (
+    <button
+      type="button"
+      className={look}
+      aria-pressed={isPressed}
+      aria-label={words}
+      onMouseDown={(event) => event.preventDefault()}
+      onClick={() => onPick(text)}
+    >
+      <KeyPart part={part} />
+    </button>
+  );
+});
 
 const off = (one: number, other: number): number => Math.abs(one - other);
 

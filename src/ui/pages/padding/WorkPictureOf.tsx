@@ -1,4 +1,4 @@
-import { useMemo } from "react";
+import { memo, useMemo } from "react";
 import { type LevelName, levelNames, type MeasurementName } from "../../../core/body/vocabulary";
 import { type Piece, pieceExtent } from "../../../core/padding/piece";
 import type { Plan } from "../../../core/plan/plan";
@@ -45,8 +45,8 @@ export function WorkPictureOf({ plan, on, now = noPieces, doing, view, tape, tit
   return <Drawing scene={scene} />;
 }
 
-/** The tape where one reading is taken. */
-export function ReadingPicture({
+/** The tape where one reading is taken; a letter typed beside it draws nothing anew. */
+export const ReadingPicture = memo(function ReadingPicture({
   at: { plan, pinned },
   name,
 }: {
@@ -63,7 +63,7 @@ export function ReadingPicture({
       title={measurementTexts[name].label}
     />
   );
-}
+});
 
 const noPieces: readonly Piece[] = [];
 

@@ -8,7 +8,7 @@ import { learningWords, trialName } from "../../../text/learning";
 import { levelWords } from "../../../text/pictures";
 import { useUnit } from "../../kit/useStore";
 import { thinWriter } from "./thinLengths";
-import { useAnswer } from "./useAnswer";
+import { useAnswer } from "../../kit/useAnswer";
 import { WorthText } from "./WorthText";
 
 /** The worth of a layer of one batting: in words, and drawn reading by reading. */

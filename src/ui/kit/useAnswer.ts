@@ -1,8 +1,8 @@
 import { startTransition, useEffect, useState } from "react";
-import { answering, type Answering } from "../../../app/answers/answering";
-import type { SlowAnswer, SlowQuestion } from "../../../app/answers/slowQuestion";
-import { useDerived } from "../../kit/useDerived";
-import { useFitting } from "../../kit/useStore";
+import { answering, type Answering } from "../../app/answers/answering";
+import type { SlowAnswer, SlowQuestion } from "../../app/answers/slowQuestion";
+import { useDerived } from "./useDerived";
+import { useFitting } from "./useStore";
 
 /** An answer that takes a while: until it is there the last one stands, marked as no longer the last word. */
 export interface Answer<Question extends SlowQuestion> {
@@ -37,5 +37,5 @@ export function useAnswer<Question extends SlowQuestion>(question: Question): An
 const answers: Answering = answering(() =>
   typeof Worker === "undefined"
     ? null
-    : new Worker(new URL("../../../app/answers/answerWorker.ts", import.meta.url), { type: "module" }),
+    : new Worker(new URL("../../app/answers/answerWorker.ts", import.meta.url), { type: "module" }),
 );
