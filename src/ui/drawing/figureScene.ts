@@ -1,17 +1,15 @@
 import { type Piece, pieceExtent } from "../../core/padding/piece";
 import type { PlannedLevel } from "../../core/plan/plan";
 import { levelWords, pictureWords } from "../../text/pictures";
-import { columnCallouts } from "./columnCallouts";
+import { columnCallouts } from "./callouts";
 import { type FigureView, viewWords } from "./figureView";
 import { armholeDrop, formFigure, formMarks } from "./formFigure";
 import type { LengthWriter } from "./lengthWriter";
-import { paddedSurface, silhouette, type PaddedSurface } from "./paddedSurface";
+import { paddedSurface, type PaddedSurface, silhouette, torsoCurves } from "./paddedSurface";
 import { closedPath, openPath, segment } from "./pathText";
-import { at, between, type PicturePoint } from "./picturePoint";
+import { at, between, type Frame, label, type Label, mark, type Mark, type PicturePoint, type Scene } from "./scene";
 import { type FacingStrip, pieceOnFigure, stripOutline } from "./pieceOnFigure";
-import { label, mark, type Frame, type Label, type Mark, type Scene } from "./scene";
-import { scaleBar } from "./scaleBar";
-import { torsoCurves } from "./torsoCurves";
+import { scaleBar } from "./rulers";
 
 /**
  * The form with its padding and the body round it, from the front, the back or the left side, built from the plan's own

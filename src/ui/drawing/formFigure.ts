@@ -1,7 +1,6 @@
 import type { FigureView } from "./figureView";
 import { closedPath, segment, smoothPath, smoothRuns } from "./pathText";
-import { at, between, mirrored, type PicturePoint } from "./picturePoint";
-import { mark, type Mark } from "./scene";
+import { at, between, mark, type Mark, mirrored, type PicturePoint } from "./scene";
 
 /**
  * The dress form itself from one side: neck cap, shoulders and arm plates of our own drawing, joined to the silhouette of

@@ -1,15 +1,17 @@
+import { type SectionAt, torsoCurve } from "../../core/body/torsoCurve";
 import { type Outline, sectionOutline } from "../../core/geometry/outline";
-import type { Piece } from "../../core/padding/piece";
 import { piecesThickness } from "../../core/padding/layerThickness";
+import type { Piece } from "../../core/padding/piece";
+import type { PlannedLevel } from "../../core/plan/plan";
+import { mm } from "../../core/units";
 import { acrossPage, type FigureView } from "./figureView";
-import { at, type PicturePoint } from "./picturePoint";
-import type { SectionAt } from "../../core/body/torsoCurve";
+import { at, type PicturePoint } from "./scene";
 
 /**
  * The form with its padding as rings, one for every few millimetres of drop, from which figures take their silhouettes
  * and onto which pieces are laid. On the page x runs across as the view says and y is the drop below the nape.
  */
-export interface PaddedRing {
+interface PaddedRing {
   readonly drop: number;
   readonly outline: Outline;
   /** All batting together at each point of the outline (mm). */
@@ -80,12 +82,6 @@ function acrossRing(ring: PaddedRing, view: FigureView, along: number): number {
   return ringPoint(ring, from, view) * (1 - share) + ringPoint(ring, to, view) * share;
 }
 
-/** How deep the batting lies at a place on a ring, given by its way along the bare surface (mm). */
-export function depthAt(ring: PaddedRing, along: number): number {
-  const { from, to, share } = placeOnRing(ring, along);
-  return (ring.thickness[from] ?? 0) * (1 - share) + (ring.thickness[to] ?? 0) * share;
-}
-
 /** The two points of a ring between which a place lies, and how far from the first; any number of turns round is the same place. */
 function placeOnRing(
   { outline, girth }: PaddedRing,
@@ -103,3 +99,26 @@ function placeOnRing(
   const end = beyond === outline.count ? first + girth : (outline.along[beyond] ?? 0);
   return { from, to: beyond % outline.count, share: end === start ? 0 : (turned - start) / (end - start) };
 }
+
+/**
+ * A section for every height below the nape, from the levels of a plan and what is known between them. Above the bust
+ * nothing was measured; there the chest is drawn falling back towards the neck by a rule of ours.
+ */
+export function torsoCurves(levels: readonly PlannedLevel[], whose: "formSection" | "bodySection"): SectionAt {
+  const sectionAt = torsoCurve(
+    levels.flatMap((level) => [
+      { name: level.name, depthBelowNape: level.drop.value, section: level[whose] },
+      ...level.below[whose === "formSection" ? "form" : "body"],
+    ]),
+  );
+  const bust = levels.find(({ name }) => name === "bust")?.drop.value ?? 0;
+  return (depthBelowNape) => {
+    const section = sectionAt(depthBelowNape);
+    const share = chestShare(bust - depthBelowNape, bust);
+    return "frontDepth" in section && share < 1 ? { ...section, frontDepth: mm(section.frontDepth * share) } : section;
+  };
+}
+
+/** Depth of the chest above the bust as a share of the depth at the bust: all of it there, six tenths at the neck. */
+const chestShare = (above: number, bust: number): number =>
+  above <= 0 ? 1 : 1 - 0.4 * Math.sin((Math.min(1, above / bust) * Math.PI) / 2) ** 1.5;

@@ -4,7 +4,7 @@ import { outermostLayer, type Piece } from "../../core/padding/piece";
 import { facingStretch, type FigureView } from "./figureView";
 import { type PaddedSurface, placeOnPage } from "./paddedSurface";
 import { smoothRuns } from "./pathText";
-import type { PicturePoint } from "./picturePoint";
+import type { PicturePoint } from "./scene";
 import type { SectionAt } from "../../core/body/torsoCurve";
 
 /**

@@ -3,11 +3,9 @@ import type { Piece } from "../../core/padding/piece";
 import { pictureWords } from "../../text/pictures";
 import { ticksInward } from "./featherMarks";
 import { inchMm, type LengthWriter } from "./lengthWriter";
-import { panelScene } from "./panelScene";
+import { linesOver, panelScene, type PiecePicture, type ShownOn } from "./panelScene";
 import { circle, closedPath, dimension, segment } from "./pathText";
-import { at, type PicturePoint } from "./picturePoint";
-import { linesOver, type PiecePicture, type ShownOn } from "./piecePicture";
-import { label, mark, type Scene } from "./scene";
+import { at, label, mark, type PicturePoint, type Scene } from "./scene";
 
 /** One layer of a piece as it is cut: outline, anchor line, the band that is feathered, and every size it takes to cut it. */
 export function pieceScene(picture: PiecePicture): Scene {

@@ -1,8 +1,7 @@
 import { pictureWords } from "../../text/pictures";
 import { inchMm, type LengthWriter } from "./lengthWriter";
 import { circle, closedPath, number, openPath, segment } from "./pathText";
-import { at } from "./picturePoint";
-import { label, mark, type Label, type Mark, type Scene } from "./scene";
+import { at, label, type Label, mark, type Mark, type Scene } from "./scene";
 
 /**
  * One reading on a drawn tape. The tape lies along the foot with its own numbers; on it lies the padded form as a band

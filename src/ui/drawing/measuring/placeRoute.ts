@@ -1,8 +1,7 @@
 import type { LevelName } from "../../../core/body/vocabulary";
-import { at, type PicturePoint } from "../picturePoint";
+import { at, type PicturePoint } from "../scene";
 import { landmarkWords } from "../../../text/pictures";
-import { type FigureShape, nape } from "./figureShape";
-import { plainRoute, type TapeRoute } from "./tapeRoute";
+import { type FigureShape, nape, plainRoute, type TapeRoute } from "./tapeRoute";
 
 /** How heights, vertical distances and depths are read: straight through the air, with a ruler or books to help. */
 export function belowNapeRoute(drop: number, words: string, { back }: FigureShape): TapeRoute {

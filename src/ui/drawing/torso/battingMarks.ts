@@ -1,8 +1,8 @@
 import type { FigureView } from "../figureView";
 import { circle, closedPath, openPath, segment } from "../pathText";
-import { at, between, type PicturePoint } from "../picturePoint";
+import { at, between, type PicturePoint } from "../scene";
 import type { FacingStrip } from "../pieceOnFigure";
-import { hang } from "./frontTorso";
+import { hang } from "./torsoFigure";
 import type { TorsoShape } from "./torsoShape";
 
 /** The outline of batting on the form as it lies on it: level edges hang as level lines do. */

@@ -1,6 +1,5 @@
 import { closedPath, segment } from "../pathText";
-import { at, type PicturePoint } from "../picturePoint";
-import { label, mark, type Scene } from "../scene";
+import { at, label, mark, type PicturePoint, type Scene } from "../scene";
 
 /** Layers at a slant, the smallest lowest and the largest on top, with threads through all but the outermost. */
 export interface StackPicture {

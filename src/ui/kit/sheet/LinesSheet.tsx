@@ -4,7 +4,7 @@ import { askedParts } from "../../../core/form/linePart";
 import type { Plan } from "../../../core/plan/plan";
 import { Drawing } from "../../drawing/Drawing";
 import { MarkPicture } from "../../drawing/torso/MarkPicture";
-import { formTorso } from "../../drawing/torso/planTorso";
+import { formTorso } from "../../drawing/torso/torsoShape";
 import { readLineScene } from "../../drawing/torso/readLineScene";
 import { formMatterText } from "../../../text/formMatters";
 import { levelLineNames, linesSheetWords, linesWords, markSpacing } from "../../../text/linesAtForm";

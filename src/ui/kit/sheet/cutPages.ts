@@ -1,7 +1,7 @@
 import type { PlannedPiece } from "../../../core/plan/plan";
 import type { LengthWriter } from "../../drawing/lengthWriter";
 import { layerPictures, pieceScene } from "../../drawing/pieceScene";
-import type { ShownOn } from "../../drawing/piecePicture";
+import type { ShownOn } from "../../drawing/panelScene";
 import type { Scene } from "../../drawing/scene";
 import { type CardPage, cardPages } from "./cardPages";
 

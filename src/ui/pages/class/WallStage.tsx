@@ -1,7 +1,7 @@
 import { useMemo } from "react";
 import type { PlannedPiece } from "../../../core/plan/plan";
 import { tapeStep } from "../../../core/lengthText";
-import { cutSketch } from "../../drawing/cutSketch";
+import { cutSketch } from "../../drawing/cutOutline";
 import { Drawing } from "../../drawing/Drawing";
 import type { FigureView } from "../../drawing/figureView";
 import { figureScene } from "../../drawing/figureScene";

@@ -1,12 +1,10 @@
 import { reachOf } from "../../../core/geometry/support";
 import type { Piece } from "../../../core/padding/piece";
 import type { PlannedLevel } from "../../../core/plan/plan";
-import { layeredSection } from "../../drawing/layerOutlines";
+import { bandMarks, layeredSection } from "../../drawing/layeredSection";
 import { closedPath, openPath } from "../../drawing/pathText";
-import { at, type PicturePoint } from "../../drawing/picturePoint";
-import { type Frame, label, mark, type Scene } from "../../drawing/scene";
-import { bandMarks } from "../../drawing/sectionBands";
-import { numberCallouts } from "../../drawing/sectionCallouts";
+import { at, type Frame, label, mark, type PicturePoint, type Scene } from "../../drawing/scene";
+import { numberCallouts } from "../../drawing/callouts";
 import { bodyHalves } from "../../drawing/sectionScene";
 import { levelWords, pictureWords } from "../../../text/pictures";
 import { wallPicture } from "../../../text/wall";

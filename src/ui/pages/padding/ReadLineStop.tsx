@@ -3,7 +3,7 @@ import type { LineReadingAsked } from "../../../app/progress/linesAtForm";
 import type { LinePart } from "../../../core/form/linePart";
 import type { LineChange } from "../../../core/plan/lineChange";
 import { Drawing } from "../../drawing/Drawing";
-import { formTorso } from "../../drawing/torso/planTorso";
+import { formTorso } from "../../drawing/torso/torsoShape";
 import { readLineScene } from "../../drawing/torso/readLineScene";
 import { FractionPad } from "../../kit/field/FractionPad";
 import { LengthField } from "../../kit/field/LengthField";

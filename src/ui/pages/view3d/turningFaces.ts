@@ -59,9 +59,3 @@ const lamp = { across: -0.45, down: -0.4, near: 0.8 } as const;
 
 const lit = ({ across, down, near }: SeenPoint): number =>
   Math.max(0, Math.min(1, 0.15 + across * lamp.across + down * lamp.down + near * lamp.near));
-
-/** How broad a ring looks on the page (mm). */
-export function seenBreadth(ring: StandingRing, look: Look): number {
-  const across = seenRing(ring, look).map((point) => point.across);
-  return Math.max(...across) - Math.min(...across);
-}

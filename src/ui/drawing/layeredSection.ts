@@ -1,8 +1,9 @@
 import type { Section } from "../../core/body/section";
-import { sectionOutline, type Outline } from "../../core/geometry/outline";
-import type { Piece } from "../../core/padding/piece";
+import { type Outline, sectionOutline } from "../../core/geometry/outline";
 import { piecesThickness } from "../../core/padding/layerThickness";
-import { at, type PicturePoint } from "./picturePoint";
+import type { Piece } from "../../core/padding/piece";
+import { closedPath, segment } from "./pathText";
+import { at, mark, type Mark, type PicturePoint } from "./scene";
 
 /**
  * A form's section at one drop with its padding, piece upon piece, in the order of pinning. Each piece's batting stands
@@ -55,7 +56,7 @@ const raised = (bare: Outline, thickness: Float64Array): readonly PicturePoint[]
   });
 
 /** Runs of neighbouring points at which a piece has some thickness, each as a list of indices; one whole turn is one run. */
-export function coveredRuns(own: Float64Array): readonly (readonly number[])[] {
+function coveredRuns(own: Float64Array): readonly (readonly number[])[] {
   const count = own.length;
   const covered = (i: number): boolean => (own[(i + count) % count] ?? 0) > thinnestDrawn;
   const starts = Array.from({ length: count }, (_, i) => i).filter((i) => covered(i) && !covered(i - 1));
@@ -69,3 +70,47 @@ export function coveredRuns(own: Float64Array): readonly (readonly number[])[] {
 
 /** Batting thinner than this is not drawn: half the width of a printed line at the scale of the picture (mm). */
 const thinnestDrawn = 0.05;
+
+/**
+ * The batting at one level: a band for each piece between the surface it lies on and its own, in two tints that take
+ * turns so that the layers can be counted. The piece at hand is hatched as well.
+ */
+export function bandMarks({ layers }: LayeredSection, now: number | null): readonly Mark[] {
+  const bands = layers.map((layer) => ({
+    layer,
+    path: coveredRuns(layer.own)
+      .map((run) => bandPath(layer, run))
+      .join(""),
+  }));
+  const atHand = bands.filter(({ layer }) => layer.piece.order === now);
+  const others = bands.filter(({ layer }) => layer.piece.order !== now);
+  return [
+    mark("layer", ...others.filter((_, i) => i % 2 === 0).map(({ path }) => path)),
+    mark("layerNext", ...others.filter((_, i) => i % 2 === 1).map(({ path }) => path)),
+    mark("layerNow", ...atHand.map(({ path }) => path)),
+    mark("hatchNow", ...atHand.flatMap(({ layer }) => coveredRuns(layer.own).map((run) => bandHatch(layer, run)))),
+  ];
+}
+
+const along = (points: readonly PicturePoint[], run: readonly number[]): readonly PicturePoint[] =>
+  run.flatMap((i) => points[i] ?? []);
+
+const bandPath = ({ inner, outer }: LayerOutline, run: readonly number[]): string =>
+  closedPath([...along(outer, run), ...along(inner, run).toReversed()]);
+
+/** Short slanted strokes across a band, about a stroke's length apart. */
+function bandHatch({ inner, outer }: LayerOutline, run: readonly number[]): string {
+  let travelled = hatchStep;
+  return run
+    .map((i, step) => {
+      const [from, ahead, to] = [inner[i], inner[run[step + 1] ?? i], outer[run[step + 2] ?? run[step + 1] ?? i]];
+      if (from === undefined || ahead === undefined || to === undefined) return "";
+      const due = travelled >= hatchStep;
+      travelled = (due ? 0 : travelled) + Math.hypot(ahead.x - from.x, ahead.y - from.y);
+      return due ? segment(from, to) : "";
+    })
+    .join("");
+}
+
+/** Space between the strokes of a hatch, in millimetres of the form. */
+const hatchStep = 6;

@@ -1,7 +1,6 @@
-import { number, openPath, smoothPath } from "../pathText";
-import { at, type PicturePoint } from "../picturePoint";
-import { type Mark, mark } from "../scene";
-import { heightsDown, type TorsoShape } from "./torsoShape";
+import { number, openPath, segment, smoothPath } from "../pathText";
+import { at, type Mark, mark, type PicturePoint } from "../scene";
+import { heightsDown, napeBack, pit, type TorsoShape } from "./torsoShape";
 
 /** A form from the front or from behind, on its pole: neck with its cap, shoulders, armhole plates, center line, princess lines and hem. */
 export function frontTorso(shape: TorsoShape, view: "front" | "back" = "front"): readonly Mark[] {
@@ -10,8 +9,8 @@ export function frontTorso(shape: TorsoShape, view: "front" | "back" = "front"):
   return [
     mark("torsoBase", pole(shape.hem)),
     mark("torso", outline),
-    mark("torsoShade", shadePath(shape)),
-    mark("torsoPlate", plate(shape, 1), plate(shape, -1), neckCap(shape)),
+    mark("torsoShade", frontShade(shape)),
+    mark("torsoPlate", frontPlate(shape, 1), frontPlate(shape, -1), neckCap(shape)),
     mark("torsoLine", neckline(shape.neckHalf, dip), view === "front" ? crescents(shape) : ""),
     mark("torsoHair", princessLine(shape, 1), princessLine(shape, -1)),
     mark("torsoCenter", openPath([at(0, dip), at(0, shape.hem + hemHang(shape))])),
@@ -57,7 +56,7 @@ function frontOutline(shape: TorsoShape): string {
 }
 
 /** The darker tone on the side away from the light. */
-function shadePath(shape: TorsoShape): string {
+function frontShade(shape: TorsoShape): string {
   const heights = heightsDown(shape.armholeBottom, shape.hem);
   const outer = heights.map((depth) => at(shape.half(depth), depth));
   const inner = heights.map((depth) => at(shape.half(depth) * 0.62, depth)).toReversed();
@@ -65,8 +64,8 @@ function shadePath(shape: TorsoShape): string {
   return `${openPath([...outer, ...inner, ...top])}Z`;
 }
 
-/** The plate that closes an armhole: a narrow lens between its seam and the outline. */
-function plate({ shoulderHalf: s, shoulderTip: zs, armholeBottom: za, half }: TorsoShape, side: 1 | -1): string {
+/** The frontPlate that closes an armhole: a narrow lens between its seam and the outline. */
+function frontPlate({ shoulderHalf: s, shoulderTip: zs, armholeBottom: za, half }: TorsoShape, side: 1 | -1): string {
   const reach = half(za);
   const q = Math.min(0.83 * s, reach - 4);
   const seam = `M${text(at(side * (s - 2), zs - 4))}C${text(at(side * (s - 26), zs + 22))} ${text(at(side * q, zs + 56))} ${text(
@@ -82,7 +81,7 @@ function neckCap({ neckHalf: n }: TorsoShape): string {
   )} ${text(at(-half * 0.6, -50))} ${text(at(-half, -64))}Z`;
 }
 
-export const neckline = (neckHalf: number, dip: number): string =>
+const neckline = (neckHalf: number, dip: number): string =>
   `M${text(at(-neckHalf - 7, 6))}C${text(at(-neckHalf * 0.75, dip))} ${text(at(neckHalf * 0.75, dip))} ${text(at(neckHalf + 7, 6))}`;
 
 /** From the middle of the shoulder over the apex, and in at the waist. */
@@ -120,8 +119,92 @@ function crescents({ levels: { bust, underbust } }: TorsoShape): string {
 /** A front that stands out by less than this at the bust (mm) shows no line below it. */
 const flatFront = 12;
 
-export const pole = (hem: number): string =>
+const pole = (hem: number): string =>
   `M-15 ${number(hem - 6)}H15V${number(hem + 8)}H9V${number(hem + 60)}H-9V${number(hem + 8)}H-15Z`;
 
 const text = ({ x, y }: PicturePoint): string => `${number(x)} ${number(y)}`;
 const flip = ({ x, y }: PicturePoint): PicturePoint => at(-x, y);
+
+/** A form from its left side, its front to the left of the page: neck leaning forward, armhole sidePlate, side seam and hem. */
+export function sideTorso(shape: TorsoShape): readonly Mark[] {
+  const { hem } = shape;
+  const front = heightsDown(pit.depth, hem).map((depth) => at(-shape.front(depth), depth));
+  const back = heightsDown(0, hem).map((depth) => at(shape.back(depth), depth));
+  const [hemFront, hemBack] = [front.at(-1) ?? at(0, hem), back.at(-1) ?? at(0, hem)];
+  const outline = [
+    `M${text(at(-pit.forward, pit.depth))}C-37 48 -44 -6 -54 -52L36 -84C42 -52 42 -24 ${text(at(napeBack, 0))}`,
+    tail(smoothPath(back)),
+    `Q${text(at((hemFront.x + hemBack.x) / 2, hem + 26))} ${text(hemFront)}`,
+    tail(smoothPath(front.toReversed())),
+    "Z",
+  ].join("");
+  return [
+    mark("torsoBase", pole(hem)),
+    mark("torso", outline),
+    mark("torsoShade", sideShade(shape)),
+    mark("torsoPlate", sidePlate, cap),
+    mark("torsoLine", `M${text(at(-pit.forward, pit.depth))}C-14 70 20 40 ${text(at(napeBack, 22))}`, underBust(shape)),
+    mark("torsoCenter", openPath([at(0, 214), at(0, hem + 12)])),
+  ];
+}
+
+function sideShade(shape: TorsoShape): string {
+  const heights = heightsDown(30, shape.hem);
+  const outer = heights.map((depth) => at(shape.back(depth), depth));
+  // It begins as a point below the nape and is a fifth of the way through from the armhole down.
+  const inner = heights.map((depth) => {
+    const through = shape.back(depth) + shape.front(Math.max(depth, pit.depth));
+    return at(shape.back(depth) - through * 0.22 * Math.min(1, (depth - 30) / 150), depth);
+  });
+  return `${openPath([...outer, ...inner.toReversed()])}Z`;
+}
+
+/** Flat in front, full behind, narrow at the tip. */
+const sidePlate = "M-6 58C22 56 40 100 38 146C36 186 22 206 2 206C-22 206 -34 184 -34 160C-34 124 -24 62 -6 58Z";
+const cap = "M-54 -52L36 -84C38 -78 39 -72 40 -66L-50 -36C-51 -41 -52 -46 -54 -52Z";
+
+/** The underside of the bust, from the side. */
+function underBust({ levels: { bust, underbust }, front }: TorsoShape): string {
+  if (bust.front - underbust.front < 12) return "";
+  const depth = (bust.depthBelowNape + underbust.depthBelowNape) / 2;
+  return smoothPath([
+    at(-front(depth), depth),
+    at(-front(depth) + 24, depth - 2),
+    at(-front(depth) + 44, (depth + bust.depthBelowNape) / 2),
+  ]);
+}
+
+const tail = (path: string): string => path.replace(/^M[^C]*/, "");
+
+/** A narrow tape around a torso, its UPPER edge on the line; seen from the front or from the left side. */
+interface LevelTape {
+  readonly band: string;
+  /** The line itself, dotted until a tape lies there. */
+  readonly line: string;
+  /** Marks of length along the band, closer together where it turns away. */
+  readonly ticks: string;
+}
+
+export function levelTape(shape: TorsoShape, depth: number, view: "front" | "side", wide = tapeWidth): LevelTape {
+  const [from, to] =
+    view === "front" ? [-shape.half(depth), shape.half(depth)] : [-shape.front(depth), shape.back(depth)];
+  const [over, reach] = [1.5, hang(shape, depth)];
+  const [left, right] = [from - over, to + over];
+  const edge = (y: number, x: number, sweep: 0 | 1): string =>
+    `A${number((right - left) / 2)} ${number(Math.max(0.1, Math.abs(reach)))} 0 0 ${reach < 0 ? 1 - sweep : sweep} ${number(x)} ${number(y)}`;
+  const steps = Array.from({ length: 17 }, (_, i) => (i + 1) / 18);
+  const ticks = steps.map((share, i) => {
+    const turn = Math.cos(share * Math.PI);
+    const x = (left + right) / 2 - ((right - left) / 2) * turn;
+    const y = depth + reach * Math.sqrt(Math.max(0, 1 - turn * turn));
+    return segment(at(x, y), at(x, y + wide * (i % 3 === 1 ? 0.62 : 0.38)));
+  });
+  return {
+    band: `M${number(left)} ${number(depth)}${edge(depth, right, 0)}V${number(depth + wide)}${edge(depth + wide, left, 1)}Z`,
+    line: `M${number(from)} ${number(depth)}${edge(depth, to, 0)}`,
+    ticks: ticks.join(""),
+  };
+}
+
+/** As wide as a style tape is drawn (mm): wider than it is, so that it is seen from where one stands. */
+const tapeWidth = 14;

@@ -1,8 +1,9 @@
+import { inchMm, type LengthWriter } from "./lengthWriter";
 import { closedPath, segment } from "./pathText";
-import { at, type PicturePoint } from "./picturePoint";
+import { at, label, type Label, mark, type Mark, type PicturePoint } from "./scene";
 
 /** A tape laid along a line: its outline and the ticks across it. Fewer than two points give nothing. */
-export interface Ribbon {
+interface Ribbon {
   readonly outline: string;
   readonly ticks: string;
 }
@@ -45,4 +46,25 @@ function ticks(line: readonly PicturePoint[], width: number, step: number): stri
     carry = (carry + length) % step;
   });
   return marks.join("");
+}
+
+/** A ruler piece of ten centimetres or four inches, ticked, drawn from its left end, with its length in words. */
+export function scaleBar(
+  from: PicturePoint,
+  lengths: LengthWriter,
+  textSize: number,
+): { readonly marks: readonly Mark[]; readonly labels: readonly Label[] } {
+  const step = lengths.unit === "in" ? inchMm : 10;
+  const steps = lengths.unit === "in" ? 4 : 10;
+  const ticks = Array.from({ length: steps + 1 }, (_, i) => {
+    const tall = i === 0 || i === steps ? 0.55 : 0.28;
+    return segment(at(from.x + i * step, from.y), at(from.x + i * step, from.y - textSize * tall));
+  });
+  const end = at(from.x + steps * step, from.y);
+  return {
+    marks: [mark("ground", segment(from, end), ...ticks)],
+    labels: [
+      label("quiet", at(end.x + textSize * 0.4, from.y - textSize * 0.25), lengths.write(steps * step), "start"),
+    ],
+  };
 }
