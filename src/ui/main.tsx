@@ -11,7 +11,7 @@ import "./shell/places.css";
 import "./shell/print.css";
 import "./shell/library.css";
 import { startShelf } from "./shell/startShelf";
-import { newFitting, unitOfLanguage } from "./kit/newFitting";
+import { newFitting, unitOfLanguage } from "../app/session/newFitting";
 import { ToolBoundary } from "./kit/rescue/PageBoundary";
 import { demoAddress, openDemo } from "./kit/shelf/useDemo";
 import { StoreProvider } from "./kit/useStore";

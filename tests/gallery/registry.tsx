@@ -12,7 +12,7 @@ import { sectionScene } from "../../src/ui/drawing/sectionScene";
 import { standInScene, standInStages } from "../../src/ui/drawing/standInScene";
 import { tapeScene } from "../../src/ui/drawing/tapeScene";
 import { WorthPlot } from "../../src/ui/drawing/WorthPlot";
-import { MeasureFigure } from "../../src/ui/drawing/measuring/MeasureFigure";
+import { MeasureFigure } from "../../src/ui/kit/measure/MeasureGuide";
 import { lineParts } from "../../src/core/form/linePart";
 import { MarkPicture } from "../../src/ui/drawing/torso/MarkPicture";
 import { formTorso } from "../../src/ui/drawing/torso/torsoShape";

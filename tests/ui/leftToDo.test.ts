@@ -6,7 +6,7 @@ import type { Fitting } from "../../src/document/fitting";
 import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { girthsLeft, leftToDo } from "../../src/ui/pages/fittings/leftToDo";
-import { newFitting } from "../../src/ui/kit/newFitting";
+import { newFitting } from "../../src/app/session/newFitting";
 import { sampleBody } from "../support/sample";
 
 const read = readFitting(demoFile);

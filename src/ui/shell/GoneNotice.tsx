@@ -1,7 +1,7 @@
 import type { Keeping } from "../../app/storage/keeping";
 import type { KnownFitting } from "../../app/storage/knownFittings";
 import { goneWords, libraryWords } from "../../text/library";
-import { dayText } from "../kit/shelf/moment";
+import { dayText } from "../../text/moment";
 import { OpenFile } from "../kit/shelf/OpenFile";
 import { forget } from "../kit/shelf/shelf";
 

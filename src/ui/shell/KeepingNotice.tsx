@@ -6,7 +6,7 @@ import type { Keeping } from "../../app/storage/keeping";
 import { linkProblemTexts, newsTexts, noticeWords, troubleTexts } from "../../text/library";
 import { useFittingState, useStoreItself } from "../kit/useStore";
 import { GoneNotice } from "./GoneNotice";
-import { presentInstant } from "../kit/shelf/moment";
+import { presentInstant } from "../../text/moment";
 import { LinkNotice } from "./LinkNotice";
 import { forget, type ShelfNews, shelf, useShelf } from "../kit/shelf/shelf";
 

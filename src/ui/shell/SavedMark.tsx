@@ -1,7 +1,7 @@
 import type { OpenState } from "../../app/storage/openFitting";
 import { placeAddress } from "../kit/place";
 import { savedWords } from "../../text/saved";
-import { timeText } from "../kit/shelf/moment";
+import { timeText } from "../../text/moment";
 import { useShelf } from "../kit/shelf/shelf";
 
 /**

@@ -12,7 +12,7 @@ import type { FittingState, FittingStore } from "../../app/session/store";
 import { goTo } from "../kit/place";
 import { OtherFittings } from "../kit/rescue/FailedPage";
 import { failedLast, noteLeft, noteStart } from "../kit/rescue/startWatch";
-import { lookForGone } from "../kit/shelf/lookForGone";
+import { lookForGone } from "../kit/shelf/useListing";
 import { KeepingNotice } from "./NoticePlace";
 import { isUnchanged, receiveLink } from "./receiveLink";
 import { reloadWhenKept } from "./reloadWhenKept";

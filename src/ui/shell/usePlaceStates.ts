@@ -1,6 +1,6 @@
 import { isConfirmed, type PadProgress } from "../../app/progress/padProgress";
 import { levelNames, requiredMeasurementNames } from "../../core/body/vocabulary";
-import { type FormStanding, formStanding } from "../kit/formStanding";
+import { type FormStanding, formStanding } from "../../app/session/formStanding";
 import type { WorkPlace } from "../kit/place";
 import { placeStates } from "../../text/workroom";
 import { useDerived } from "../kit/useDerived";

@@ -7,7 +7,7 @@ import { questionsWords } from "../../../text/questions";
 import { shownLength } from "../../../text/shownLength";
 import { useFitting, useLengths } from "../useStore";
 import { MeasureBench } from "./MeasureBench";
-import { bodyGroups, formGroups, type MeasureGroup, measurementAfter } from "./measureGroups";
+import { bodyGroups, formGroups, type MeasureGroup, measurementAfter } from "../../../app/progress/measureGroups";
 import { MeasureRow } from "./MeasureRow";
 
 /**

@@ -1,5 +1,5 @@
 import { BattingLine } from "../batting/BattingLine";
-import { FirstProblem, firstContradiction } from "../measure/FirstProblem";
+import { firstContradiction, FirstProblem } from "../measure/MeasureProblems";
 import { placeAddress } from "../place";
 import { measurementInSentence } from "../../../text/measurements";
 import { planningWords } from "../../../text/planning";

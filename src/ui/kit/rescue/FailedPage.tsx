@@ -1,6 +1,6 @@
 import { fileName, offerFile } from "../../../app/share/fileOffer";
 import { writeFitting } from "../../../document/fitting";
-import { presentInstant } from "../shelf/moment";
+import { presentInstant } from "../../../text/moment";
 import { placeAddress } from "../place";
 import { rescueWords } from "../../../text/rescue";
 import { useFittingState, useStoreItself } from "../useStore";

@@ -10,8 +10,7 @@ import { formMatterText } from "../../../text/formMatters";
 import { levelLineNames, linesSheetWords, linesWords, markSpacing } from "../../../text/linesAtForm";
 import { useFitting, useLengths } from "../useStore";
 import { type LinesProps, LinesTable } from "./LinesTable";
-import { usePrintedName } from "./printedName";
-import { SheetPage } from "./SheetPage";
+import { SheetPage, usePrintedName } from "./SheetPage";
 
 /**
  * The sheet of the person's lines: how they are marked on the bare form, how far each lies below the nape, what the tape reads

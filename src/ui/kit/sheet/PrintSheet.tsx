@@ -6,11 +6,10 @@ import { linesWords } from "../../../text/linesAtForm";
 import { planWords } from "../../../text/plan";
 import { printingWords } from "../../../text/printing";
 import { useFitting, useLengths } from "../useStore";
-import { PrintMeasurements } from "./PrintMeasurements";
+import { PrintMeasurements } from "./SheetReadings";
 import { PrintSteps } from "./PrintSteps";
-import { usePrintedName } from "./printedName";
-import { SheetFoot } from "./SheetFoot";
-import { SheetHead } from "./SheetHead";
+import { usePrintedName } from "./SheetPage";
+import { SheetFoot, SheetHead } from "./SheetHeadFoot";
 import { sheetParts } from "./sheetSteps";
 
 /**

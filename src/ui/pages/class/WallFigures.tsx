@@ -1,7 +1,7 @@
 import { Fragment } from "react";
 import { type TapePart, tapeParts } from "../../../app/progress/padProgress";
 import { formatLength, tapeStep } from "../../../core/lengthText";
-import { remaining, remainingText } from "../../kit/readings/remaining";
+import { remaining, remainingText } from "../../../text/remaining";
 import { levelWords } from "../../../text/pictures";
 import { capital, wallWords } from "../../../text/wall";
 import type { WallView } from "./wallView";

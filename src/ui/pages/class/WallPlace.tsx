@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import type { LengthUnit } from "../../../core/lengthText";
 import { useAnnounce } from "../../kit/Announcer";
-import { useWakeLock } from "../../kit/readings/useWakeLock";
+import { useWakeLock } from "../../kit/useWakeLock";
 import { wallWords } from "../../../text/wall";
 import { useDerived } from "../../kit/useDerived";
 import { useFitting, useUnit } from "../../kit/useStore";

@@ -4,7 +4,7 @@ import { levelNames } from "../../../core/body/vocabulary";
 import { formatLength } from "../../../core/lengthText";
 import type { Plan } from "../../../core/plan/plan";
 import { homeTape, tapeAgreement } from "../../../core/tolerances";
-import { amountText, remainingText } from "../../kit/readings/remaining";
+import { amountText, remainingText } from "../../../text/remaining";
 import { doneSentence, doneWords, levelList } from "../../../text/learning";
 import { levelWords } from "../../../text/pictures";
 import { useLengths } from "../../kit/useStore";

@@ -1,12 +1,11 @@
 import type { PadProgress } from "../../../app/progress/padProgress";
 import type { Measurements } from "../../../core/body/measurements";
 import type { Plan } from "../../../core/plan/plan";
-import { formatArea } from "../../kit/area";
-import { battingNeeds } from "../../kit/batting/battingUse";
+import { battingNeeds, formatArea } from "../../../text/battingNeeds";
 import { Cautions } from "../../kit/Cautions";
 import { OverCover } from "./OverCover";
 import { Sentences } from "./Sentences";
-import { waistTape } from "../../kit/waistTape";
+import { waistTape } from "../../../core/plan/waistTape";
 import { placeAddress } from "../../kit/place";
 import { PlanWaiting } from "../../kit/plan/PlanWaiting";
 import { battingNeed } from "../../../text/batting";

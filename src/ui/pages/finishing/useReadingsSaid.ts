@@ -3,8 +3,7 @@ import { type PadProgress, readingName, tapeParts } from "../../../app/progress/
 import { levelNames } from "../../../core/body/vocabulary";
 import type { Plan } from "../../../core/plan/plan";
 import { impossibleSentence } from "./impossible";
-import { remainingWords } from "../../kit/readings/remainingWords";
-import { standingOf } from "../../kit/readings/standing";
+import { remainingWords, standingOf } from "../../../text/remaining";
 import { paddingWords, tapePartNames } from "../../../text/padding";
 import { levelWords } from "../../../text/pictures";
 import { useDerived } from "../../kit/useDerived";

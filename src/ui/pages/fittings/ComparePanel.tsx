@@ -7,7 +7,7 @@ import { compareWords, libraryWords } from "../../../text/library";
 import { measurementTexts } from "../../../text/measurements";
 import { useLengths } from "../../kit/useStore";
 import type { ListedEntry } from "./listedEntry";
-import { dayText } from "../../kit/shelf/moment";
+import { dayText } from "../../../text/moment";
 import { useOpened } from "./openedEntry";
 import { useProgress } from "./useProgress";
 

@@ -1,7 +1,7 @@
 import type { Keeping } from "../../../app/storage/keeping";
 import { fileWords } from "../../../text/library";
 import { OpenFile } from "../../kit/shelf/OpenFile";
-import { dayText } from "../../kit/shelf/moment";
+import { dayText } from "../../../text/moment";
 import { SaveAll } from "./SaveAll";
 import type { Listing } from "../../kit/shelf/useListing";
 

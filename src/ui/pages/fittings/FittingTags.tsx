@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { Boundary } from "../../kit/rescue/Boundary";
+import { Boundary } from "../../kit/rescue/PageBoundary";
 import { libraryWords } from "../../../text/library";
 import { rescueWords } from "../../../text/rescue";
 import { FittingTag } from "./FittingTag";

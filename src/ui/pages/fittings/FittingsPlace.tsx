@@ -1,7 +1,7 @@
 import { useState } from "react";
 import type { Keeping } from "../../../app/storage/keeping";
 import { useAnnounce } from "../../kit/Announcer";
-import { newFitting } from "../../kit/newFitting";
+import { newFitting } from "../../../app/session/newFitting";
 import { goTo } from "../../kit/place";
 import { notListedTexts } from "../../../text/files";
 import { libraryWords } from "../../../text/library";

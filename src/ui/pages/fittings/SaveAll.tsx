@@ -5,7 +5,7 @@ import type { FittingStorage } from "../../../app/storage/fittingStorage";
 import type { Fitting } from "../../../document/fitting";
 import { backupWords, notListedTexts } from "../../../text/files";
 import { fileWords } from "../../../text/library";
-import { presentInstant } from "../../kit/shelf/moment";
+import { presentInstant } from "../../../text/moment";
 import { listMayHaveChanged } from "../../kit/shelf/shelf";
 
 interface SaveAllProps {

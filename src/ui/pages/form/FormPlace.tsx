@@ -1,7 +1,7 @@
 import { useDerived } from "../../kit/useDerived";
 import { Cautions } from "../../kit/Cautions";
 import { FormSizes } from "./FormSizes";
-import { FirstProblem, firstContradiction } from "../../kit/measure/FirstProblem";
+import { firstContradiction, FirstProblem } from "../../kit/measure/MeasureProblems";
 import { MeasureChart } from "../../kit/measure/MeasureChart";
 import { placeAddress } from "../../kit/place";
 import { DraftNote } from "../../kit/plan/DraftNote";

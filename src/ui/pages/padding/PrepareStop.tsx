@@ -1,7 +1,7 @@
 import type { ReactNode } from "react";
 import type { Plan } from "../../../core/plan/plan";
 import { LengthField } from "../../kit/field/LengthField";
-import { useBenchField } from "../../kit/measure/useBenchField";
+import { useBenchField } from "../../kit/measure/useMeasurement";
 import { placeAddress } from "../../kit/place";
 import { linesWords } from "../../../text/linesAtForm";
 import { useDispatch, useLengths } from "../../kit/useStore";

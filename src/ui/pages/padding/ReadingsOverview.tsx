@@ -1,9 +1,7 @@
 import { isConfirmed, type PadProgress, tapeParts } from "../../../app/progress/padProgress";
 import type { Plan } from "../../../core/plan/plan";
 import { LengthFigure } from "../../kit/LengthFigure";
-import { remaining } from "../../kit/readings/remaining";
-import { remainingWords } from "../../kit/readings/remainingWords";
-import { standingOf } from "../../kit/readings/standing";
+import { remaining, remainingWords, standingOf } from "../../../text/remaining";
 import { paddingWords, tapePartNames } from "../../../text/padding";
 import { levelWords } from "../../../text/pictures";
 import { useLengths } from "../../kit/useStore";

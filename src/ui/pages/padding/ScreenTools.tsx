@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { paddingWords } from "../../../text/padding";
-import { useWakeLock } from "../../kit/readings/useWakeLock";
+import { useWakeLock } from "../../kit/useWakeLock";
 
 /** Keeping the screen awake. */
 export function ScreenTools() {

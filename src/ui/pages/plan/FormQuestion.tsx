@@ -1,4 +1,4 @@
-import { formStanding } from "../../kit/formStanding";
+import { formStanding } from "../../../app/session/formStanding";
 import { placeAddress } from "../../kit/place";
 import { planningWords } from "../../../text/planning";
 import { useDerived } from "../../kit/useDerived";

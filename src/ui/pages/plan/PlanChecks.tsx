@@ -1,5 +1,5 @@
 import { isContradiction } from "../../../core/body/plausibility";
-import { UnitSlipButton } from "../../kit/measure/UnitSlipButton";
+import { UnitSlipButton } from "../../kit/measure/MeasureProblems";
 import { placeAddress } from "../../kit/place";
 import { measurementProblemText } from "../../../text/problems";
 import { planningWords } from "../../../text/planning";

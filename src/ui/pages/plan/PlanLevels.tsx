@@ -9,7 +9,7 @@ import { tapeParts } from "../../../app/progress/padProgress";
 import { Drawing } from "../../drawing/Drawing";
 import { lengthWriter } from "../../drawing/lengthWriter";
 import { sectionScene } from "../../drawing/sectionScene";
-import { formStanding } from "../../kit/formStanding";
+import { formStanding } from "../../../app/session/formStanding";
 import { LengthFigure } from "../../kit/LengthFigure";
 import { placeAddress } from "../../kit/place";
 import { levelWords } from "../../../text/pictures";

@@ -1,6 +1,6 @@
 import { memo } from "react";
 import type { MeasurementName } from "../../../core/body/vocabulary";
-import { MeasureFigure } from "../../drawing/measuring/MeasureFigure";
+import { MeasureFigure } from "../../kit/measure/MeasureGuide";
 import { measureSides } from "../../drawing/measuring/measureScene";
 import { shortCautions } from "../../../text/cautions";
 import { measurementTexts } from "../../../text/measurements";

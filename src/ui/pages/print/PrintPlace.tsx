@@ -7,10 +7,10 @@ import { useDerived } from "../../kit/useDerived";
 import { CutSheet } from "./CutSheet";
 import { LinesSheet } from "../../kit/sheet/LinesSheet";
 import { MeasureSheet } from "./MeasureSheet";
-import { NamePrinted } from "../../kit/sheet/printedName";
+import { NamePrinted } from "../../kit/sheet/SheetPage";
 import { PrintSheet } from "../../kit/sheet/PrintSheet";
 import { SheetChoice } from "./SheetChoice";
-import { type SheetKind, sheetKinds, usualSheets } from "../../kit/sheet/sheetKind";
+import { type SheetKind, sheetKinds, usualSheets } from "../../kit/sheet/sheetPages";
 import { SmallCutSheet } from "../../kit/sheet/SmallCutSheet";
 
 /** The sheets as they will lie on paper, which of them, and the patch that prints them. */

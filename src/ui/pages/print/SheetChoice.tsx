@@ -1,5 +1,5 @@
 import { printingWords } from "../../../text/printing";
-import { type SheetKind, sheetKinds } from "../../kit/sheet/sheetKind";
+import { type SheetKind, sheetKinds } from "../../kit/sheet/sheetPages";
 
 /** Which sheets to print: any of them; those of the plan wait until there is one. */
 export interface SheetChoiceProps {

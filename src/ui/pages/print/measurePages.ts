@@ -1,9 +1,9 @@
 import { measurementFacts } from "../../../core/body/measurementFacts";
 import type { MeasurementName } from "../../../core/body/vocabulary";
-import { sheetGroups } from "../../kit/measure/measureGroups";
+import { sheetGroups } from "../../../app/progress/measureGroups";
 import { measurementTexts } from "../../../text/measurements";
 import { improvementGroups } from "../../../text/measuring";
-import { type CardPage, cardPages } from "../../kit/sheet/cardPages";
+import { type CardPage, cardPages } from "../../kit/sheet/sheetPages";
 
 /** One reading on the measuring sheet: those that decide most have the large drawing with its words. */
 export interface MeasureCardFacts {

@@ -1,10 +1,12 @@
-import { type BattingRole, battingRoles } from "../../../core/material";
-import { cutArea } from "../../../core/padding/layerCuts";
-import { pieceBatting } from "../../../core/padding/piece";
-import type { Plan } from "../../../core/plan/plan";
-import { squareMm, type SquareMillimetres } from "../../../core/units";
-import type { Fitting } from "../../../document/fitting";
-import { battingWords, twoBattingNames } from "../../../text/batting";
+import type { LengthUnit } from "../core/lengthText";
+import { type BattingRole, battingRoles } from "../core/material";
+import { cutArea } from "../core/padding/layerCuts";
+import { pieceBatting } from "../core/padding/piece";
+import type { Plan } from "../core/plan/plan";
+import { type SquareMillimetres, squareMm } from "../core/units";
+import type { Fitting } from "../document/fitting";
+import { battingWords, twoBattingNames } from "./batting";
+import { unbroken } from "./shownLength";
 
 /** How much of each batting the pieces of a plan take, laid flat (mm²). */
 function battingUse({ pieces }: Plan): { readonly [role in BattingRole]: SquareMillimetres } {
@@ -22,7 +24,7 @@ function battingUse({ pieces }: Plan): { readonly [role in BattingRole]: SquareM
 const withWaste = (area: SquareMillimetres): SquareMillimetres => squareMm(area * 1.25);
 
 /** One batting a plan takes: what it is called and how much of it to have (mm²). */
-export interface BattingNeed {
+interface BattingNeed {
   readonly role: BattingRole;
   readonly name: string;
   readonly area: SquareMillimetres;
@@ -49,3 +51,14 @@ export function onlyBatting({ pieces }: Plan): BattingRole | null {
   const [first, ...others] = pieces.map(pieceBatting);
   return first !== undefined && others.every((batting) => batting === first) ? first : null;
 }
+
+/** An area of batting as it is bought: square yards where lengths are in inches, else square metres; to a tenth, upwards. */
+export function formatArea(area: SquareMillimetres, unit: LengthUnit): string {
+  const perUnit = unit === "in" ? squareYardMm2 : squareMetreMm2;
+  const amount = Math.ceil((area / perUnit) * 10) / 10;
+  return unbroken(`${amount} ${unit === "in" ? "sq yd" : "m²"}`);
+}
+
+/** One yard is 914.4 mm by the international yard and pound agreement of 1959. */
+const squareYardMm2 = 914.4 ** 2;
+const squareMetreMm2 = 1e6;

@@ -1,10 +1,10 @@
-import { readingName, type TapePart, tapeParts } from "../../../app/progress/padProgress";
-import { type LevelName, levelNames, type MeasurementName } from "../../../core/body/vocabulary";
-import type { Millimetres } from "../../../core/units";
-import { entryLength, type Fitting } from "../../../document/fitting";
+import { type LevelName, levelNames, type MeasurementName } from "../../core/body/vocabulary";
+import type { Millimetres } from "../../core/units";
+import { entryLength, type Fitting } from "../../document/fitting";
+import { readingName, type TapePart, tapeParts } from "./padProgress";
 
 /** One reading that was taken, by its place and its length. */
-export interface TakenReading {
+interface TakenReading {
   readonly name: MeasurementName;
   readonly length: Millimetres;
 }
@@ -37,7 +37,7 @@ export function readingsAfter({
 }
 
 /** The same readings level by level, all round before front and back. */
-export interface LevelTaken {
+interface LevelTaken {
   readonly level: LevelName;
   readonly parts: readonly { readonly part: TapePart; readonly length: Millimetres }[];
 }

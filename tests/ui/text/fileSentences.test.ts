@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { importFile } from "../../../src/app/share/fileImport";
 import { writeBundle } from "../../../src/app/share/fittingFile";
 import { fittingStorage } from "../../../src/app/storage/fittingStorage";
-import { importSentences } from "../../../src/ui/kit/shelf/fileSentences";
+import { importSentences } from "../../../src/text/fileSentences";
 import { memoryDrawers } from "../../app/storage/memoryDrawers";
 import { sampleTitled } from "../../app/storage/sampleFittings";
 

@@ -4,7 +4,7 @@ import { useEffect, useState } from "react";
  * Keeps the screen awake while someone is pinning. Browsers give the lock up whenever the page is hidden, so it is
  * asked for again on coming back; one that refuses, or knows no lock, is simply reported.
  */
-export type WakeState = "off" | "on" | "refused" | "unknown";
+type WakeState = "off" | "on" | "refused" | "unknown";
 
 export function useWakeLock(wanted: boolean): WakeState {
   const [state, setState] = useState<WakeState>("off");

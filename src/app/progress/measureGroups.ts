@@ -1,7 +1,7 @@
-import { type QuestionId, questionOrder } from "../../../app/progress/questions";
-import { type Improvement, measurementFacts } from "../../../core/body/measurementFacts";
-import { type MeasurementName, measurementNames } from "../../../core/body/vocabulary";
-import type { Millimetres } from "../../../core/units";
+import { type Improvement, measurementFacts } from "../../core/body/measurementFacts";
+import { type MeasurementName, measurementNames } from "../../core/body/vocabulary";
+import type { Millimetres } from "../../core/units";
+import { type QuestionId, questionOrder } from "./questions";
 
 /**
  * The order in which measurements are asked for: the three girths a plan starts from, then whatever brings the plan

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { formatLength, roundLength, tapeStep } from "../../src/core/lengthText";
-import { tapeAgreement } from "../../src/core/tolerances";
-import { mm } from "../../src/core/units";
-import { amountText, remaining, remainingText } from "../../src/ui/kit/readings/remaining";
-import { remainingSentence, type Standing } from "../../src/text/padding";
+import { formatLength, roundLength, tapeStep } from "../../../src/core/lengthText";
+import { tapeAgreement } from "../../../src/core/tolerances";
+import { mm } from "../../../src/core/units";
+import { amountText, remaining, remainingText } from "../../../src/text/remaining";
+import { remainingSentence, type Standing } from "../../../src/text/padding";
 
 const plain = (text: string): string => text.replaceAll("\u00a0", " ");
 const say = (wanted: number, now: number, standing: Standing = "read"): string => {

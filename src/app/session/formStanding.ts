@@ -1,6 +1,6 @@
 import { requiredMeasurementNames } from "../../core/body/vocabulary";
-import type { Planning } from "../../app/session/derived";
 import type { Fitting } from "../../document/fitting";
+import type { Planning } from "./derived";
 
 /**
  * How well the form is known: its own girths were read, the person said which size it is, the tool took the size that suits

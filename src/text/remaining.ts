@@ -1,11 +1,12 @@
-import { formatLength, type LengthStep, lengthSteps, roundLength } from "../../../core/lengthText";
-import { tapeAgreement } from "../../../core/tolerances";
-import { type Millimetres, mm } from "../../../core/units";
-import type { RemainingKind } from "../../../text/padding";
-import { shownLength } from "../../../text/shownLength";
+import { isConfirmed, type NowReading, type TapePart } from "../app/progress/padProgress";
+import { formatLength, type LengthStep, lengthSteps, roundLength } from "../core/lengthText";
+import { tapeAgreement } from "../core/tolerances";
+import { type Millimetres, mm } from "../core/units";
+import { type RemainingKind, remainingSentence, type Standing } from "./padding";
+import { shownLength } from "./shownLength";
 
 /** What is left to go between a reading and the one wanted: a kind, and an amount that is never negative. */
-export interface Remaining {
+interface Remaining {
   readonly kind: RemainingKind;
   readonly amount: Millimetres;
 }
@@ -33,3 +34,19 @@ export function amountText(amount: Millimetres, step: LengthStep): string {
 
 const oneStep = (step: LengthStep): Millimetres => mm(unitMm[lengthSteps[step].unit] / lengthSteps[step].parts);
 const unitMm = { in: 25.4, cm: 10, mm: 1 } as const;
+
+/** One stretch of the tape: what it reads on the person, what it reads now, and on what ground. */
+interface Stretch {
+  readonly part: TapePart;
+  readonly wanted: Millimetres;
+  readonly now: Millimetres;
+  readonly standing: Standing;
+}
+
+/** What is left to go of a stretch, in the same words wherever it is written or said. */
+export const remainingWords = ({ part, wanted, now, standing }: Stretch, step: LengthStep): string =>
+  remainingSentence(remaining(wanted, now).kind, remainingText(wanted, now, step), part, standing);
+
+/** What is behind a figure of the tape, as the sentences tell it: a reading that follows from two others is one. */
+export const standingOf = (now: NowReading): Standing =>
+  isConfirmed(now) ? "read" : now.kind === "bare" ? "bare" : "expected";

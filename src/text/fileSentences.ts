@@ -1,12 +1,14 @@
-import type { ImportOutcome } from "../../../app/share/fileImport";
-import type { FileProblem } from "../../../app/share/fittingFile";
-import type { SheetProblem } from "../../../app/share/measurementSheet";
-import type { AddedFitting } from "../../../app/storage/addFittings";
-import { type LengthUnit, tapeStep } from "../../../core/lengthText";
-import { intakeWords, refusedTexts } from "../../../text/files";
-import { fileProblemTexts, fileWords, libraryWords, sheetProblemTexts } from "../../../text/library";
-import { measurementTexts } from "../../../text/measurements";
-import { fittingProblemText, lengthProblemText, limitWords } from "../../../text/problems";
+import type { ImportOutcome } from "../app/share/fileImport";
+import type { FileProblem } from "../app/share/fittingFile";
+import type { SheetProblem } from "../app/share/measurementSheet";
+import type { AddedFitting } from "../app/storage/addFittings";
+import type { NotSaved } from "../app/storage/fittingOutcome";
+import type { OpenState } from "../app/storage/openFitting";
+import { type LengthUnit, tapeStep } from "../core/lengthText";
+import { intakeWords, refusedTexts } from "./files";
+import { fileProblemTexts, fileWords, libraryWords, sheetProblemTexts, troubleTexts } from "./library";
+import { measurementTexts } from "./measurements";
+import { fittingProblemText, lengthProblemText, limitWords } from "./problems";
 
 /** What came of opening a file, as sentences: every fitting of it, or every reason against it. */
 export function importSentences(outcome: ImportOutcome, unit: LengthUnit): readonly string[] {
@@ -32,7 +34,7 @@ export const sheetSentences = (problems: readonly SheetProblem[], unit: LengthUn
   ...problems.slice(0, most).map((problem) => sheetProblemSentence(problem, unit)),
 ];
 
-export function addedSentence(added: AddedFitting): string {
+function addedSentence(added: AddedFitting): string {
   const title = added.title === "" ? libraryWords.untitled : added.title;
   return fileWords[added.kind](title);
 }
@@ -81,3 +83,17 @@ function sheetProblemSentence(problem: SheetProblem, unit: LengthUnit): string {
       return sheetProblemTexts[problem.code];
   }
 }
+
+/** What a person is told where a wish was refused; null where it was done. */
+export const refusalOf = (outcome: { readonly kind: string } | NotSaved): string | null =>
+  isNotSaved(outcome) ? refusedTexts[outcome.reason] : null;
+
+const isNotSaved = (outcome: { readonly kind: string } | NotSaved): outcome is NotSaved => outcome.kind === "notSaved";
+
+/** The first of several refusals. */
+export const refusalAmong = (outcomes: readonly ({ readonly kind: string } | NotSaved)[]): string | null =>
+  outcomes.map(refusalOf).find((refusal) => refusal !== null) ?? null;
+
+/** Why the newest change of the open fitting is not saved; that is tried again by itself. */
+export const unsavedText = (open: OpenState | null): string =>
+  troubleTexts[open?.saving.kind === "notSaved" ? open.saving.refusal.reason : "failed"];

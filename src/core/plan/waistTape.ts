@@ -1,9 +1,9 @@
-import type { Measurements } from "../../core/body/measurements";
-import type { Plan } from "../../core/plan/plan";
-import { type Millimetres, mm } from "../../core/units";
+import type { Measurements } from "../body/measurements";
+import { type Millimetres, mm } from "../units";
+import type { Plan } from "./plan";
 
 /** The waist tape: where it is sewn at centre back, how long it is, and what is known of its tilt. */
-export interface WaistTape {
+interface WaistTape {
   readonly height: { readonly kind: "alongBack" | "straightDown"; readonly value: Millimetres };
   readonly length: Millimetres;
   readonly tilt: { readonly front: Millimetres; readonly back: Millimetres } | null;
