@@ -2,9 +2,8 @@ import { describe, expect, test } from "vitest";
 import { parseLength } from "../../src/core/lengthText";
 import { assert } from "../../src/core/result";
 import { cutOutline, type FlatCut, isEven } from "../../src/ui/drawing/cutOutline";
-import { lengthWriter } from "../../src/ui/drawing/lengthWriter";
-import type { PiecePicture, ShownOn } from "../../src/ui/drawing/panelScene";
-import { layerPictures, pieceScene } from "../../src/ui/drawing/pieceScene";
+import { lengthWriter } from "../../src/text/lengthWriter";
+import { layerPictures, type PiecePicture, pieceScene, type ShownOn } from "../../src/ui/drawing/pieceScene";
 import { levelWords } from "../../src/text/pictures";
 import { demoPlan, largestPlan } from "./demoPlan";
 

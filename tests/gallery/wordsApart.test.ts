@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { Plan } from "../../src/core/plan/plan";
 import { figureScene } from "../../src/ui/drawing/figureScene";
 import { figureViews } from "../../src/ui/drawing/figureView";
-import { lengthWriter } from "../../src/ui/drawing/lengthWriter";
+import { lengthWriter } from "../../src/text/lengthWriter";
 import { layerPictures, pieceScene } from "../../src/ui/drawing/pieceScene";
 import type { Scene } from "../../src/ui/drawing/scene";
 import { levelNames, mapLevels, measurementNames } from "../../src/core/body/vocabulary";

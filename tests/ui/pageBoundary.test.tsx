@@ -7,7 +7,7 @@ import { newFitting } from "../../src/app/session/newFitting";
 import { askForMissing, latePart } from "../../src/ui/kit/rescue/latePart";
 import { MissingPage } from "../../src/ui/shell/MissingPart";
 import { PageBoundary } from "../../src/ui/kit/rescue/PageBoundary";
-import { failedLast, noteLeft, noteStart } from "../../src/ui/kit/rescue/startWatch";
+import { failedLast, noteLeft, noteStart } from "../../src/ui/kit/rescue/FailedPage";
 import { StoreProvider, useFittingState } from "../../src/ui/kit/useStore";
 import { usePlace } from "../../src/ui/kit/place";
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { PlannedPiece } from "../../src/core/plan/plan";
 import type { WorkEntry } from "../../src/document/fitting";
 import { pieceToFile } from "../../src/document/pieceFile";
-import { lengthWriter } from "../../src/ui/drawing/lengthWriter";
+import { lengthWriter } from "../../src/text/lengthWriter";
 import { cutCards, sheetKinds, smallCutPages, usualSheets } from "../../src/ui/kit/sheet/sheetPages";
 import { readingsAfter, takenByLevel } from "../../src/app/progress/readingsAfter";
 import { printingWords } from "../../src/text/printing";

@@ -3,11 +3,21 @@ import { describe, expect, test } from "vitest";
 import { reachOf } from "../../src/core/geometry/support";
 import type { Section } from "../../src/core/body/section";
 import { plannedExample } from "../gallery/plannedExample";
-import { facesToward, seenRing } from "../../src/ui/pages/view3d/turningFaces";
+import {
+  facesToward,
+  frontView,
+  type Look,
+  lookFrom,
+  ringDrops,
+  seenRing,
+  standing,
+  type StandingRing,
+  turned,
+  turningSurface,
+  wrapped,
+} from "../../src/ui/pages/view3d/turningSurface";
 import { turningModel } from "../../src/ui/pages/view3d/turningModel";
 import { pieceEdges } from "../../src/ui/pages/view3d/pieceEdges";
-import { ringDrops, standing, type StandingRing, turningSurface } from "../../src/ui/pages/view3d/turningSurface";
-import { frontView, type Look, lookFrom, turned, wrapped } from "../../src/ui/pages/view3d/turningView";
 import { mm, ratio } from "../../src/core/units";
 
 const { levels, pieces } = plannedExample;

@@ -2,13 +2,19 @@ import { type Piece, pieceExtent } from "../../core/padding/piece";
 import type { PlannedLevel } from "../../core/plan/plan";
 import { levelWords, pictureWords } from "../../text/pictures";
 import { columnCallouts } from "./callouts";
-import { type FigureView, viewWords } from "./figureView";
-import { armholeDrop, formFigure, formMarks } from "./formFigure";
-import type { LengthWriter } from "./lengthWriter";
-import { paddedSurface, type PaddedSurface, silhouette, torsoCurves } from "./paddedSurface";
+import { armholeDrop, type FigureView, formFigure, formMarks, viewWords } from "./figureView";
+import type { LengthWriter } from "../../text/lengthWriter";
+import {
+  type FacingStrip,
+  paddedSurface,
+  type PaddedSurface,
+  pieceOnFigure,
+  silhouette,
+  stripOutline,
+  torsoCurves,
+} from "./paddedSurface";
 import { closedPath, openPath, segment } from "./pathText";
 import { at, between, type Frame, label, type Label, mark, type Mark, type PicturePoint, type Scene } from "./scene";
-import { type FacingStrip, pieceOnFigure, stripOutline } from "./pieceOnFigure";
 import { scaleBar } from "./rulers";
 
 /**

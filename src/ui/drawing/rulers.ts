@@ -1,4 +1,4 @@
-import { inchMm, type LengthWriter } from "./lengthWriter";
+import { inchMm, type LengthWriter } from "../../text/lengthWriter";
 import { closedPath, segment } from "./pathText";
 import { at, label, type Label, mark, type Mark, type PicturePoint } from "./scene";
 

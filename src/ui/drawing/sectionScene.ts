@@ -5,7 +5,7 @@ import { sectionOutline } from "../../core/geometry/outline";
 import { reachOf } from "../../core/geometry/support";
 import { levelWords, pictureWords } from "../../text/pictures";
 import { bandMarks, layeredSection, type LayeredSection, outlinePoints } from "./layeredSection";
-import type { LengthWriter } from "./lengthWriter";
+import type { LengthWriter } from "../../text/lengthWriter";
 import { arrow, closedPath, openPath, segment } from "./pathText";
 import { at, type Frame, label, type Label, mark, type Mark, type PicturePoint, type Scene } from "./scene";
 import { scaleBar } from "./rulers";

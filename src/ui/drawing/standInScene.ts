@@ -3,11 +3,9 @@ import type { PlannedLevel } from "../../core/plan/plan";
 import { ribbon } from "./rulers";
 import { pictureWords } from "../../text/pictures";
 import { bodyMarks, figureExtent, levelLines, paddingMarks, pieceMarks } from "./figureScene";
-import type { FigureView } from "./figureView";
-import { formFigure, formMarks } from "./formFigure";
-import { type PaddedSurface, paddedSurface, silhouette, torsoCurves } from "./paddedSurface";
+import { type FigureView, formFigure, formMarks } from "./figureView";
+import { type PaddedSurface, paddedSurface, pieceOnFigure, silhouette, torsoCurves } from "./paddedSurface";
 import { at, type Mark, mark, type Scene } from "./scene";
-import { pieceOnFigure } from "./pieceOnFigure";
 
 /**
  * What the whole work comes to, in three figures without a word in them, seen from the front: the bare form inside the

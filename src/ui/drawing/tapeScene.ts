@@ -1,5 +1,5 @@
 import { pictureWords } from "../../text/pictures";
-import { inchMm, type LengthWriter } from "./lengthWriter";
+import { inchMm, type LengthWriter } from "../../text/lengthWriter";
 import { circle, closedPath, number, openPath, segment } from "./pathText";
 import { at, label, type Label, mark, type Mark, type Scene } from "./scene";
 

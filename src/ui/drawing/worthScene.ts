@@ -1,5 +1,5 @@
 import { pictureWords } from "../../text/pictures";
-import { inchMm, type LengthWriter } from "./lengthWriter";
+import { inchMm, type LengthWriter } from "../../text/lengthWriter";
 import { circle, closedPath, segment } from "./pathText";
 import { at, type Label, label, type Mark, mark, type Scene } from "./scene";
 

@@ -1,7 +1,16 @@
 import type { LengthName } from "../../../core/body/vocabulary";
 import { at, between, type PicturePoint } from "../scene";
 import { landmarkWords } from "../../../text/pictures";
-import { armRoute, backRoute, neckRoute, shoulderDropRoute, shoulderRoute } from "./upperBodyRoute";
+import {
+  apexToUnderbustRoute,
+  armRoute,
+  backRoute,
+  belowNapeRoute,
+  heightRoute,
+  neckRoute,
+  shoulderDropRoute,
+  shoulderRoute,
+} from "./bodyRoutes";
 import {
   type FigureShape,
   type Landmark,
@@ -12,7 +21,6 @@ import {
   type Side,
   type TapeRoute,
 } from "./tapeRoute";
-import { apexToUnderbustRoute, belowNapeRoute, heightRoute } from "./placeRoute";
 
 /** How the tape is led for a measurement that belongs to no single level. */
 export function lengthRoute(name: LengthName, shape: FigureShape): TapeRoute {

@@ -9,7 +9,7 @@ import {
 import { landmarkWords, levelWords } from "../../../text/pictures";
 import { at, type PicturePoint } from "../scene";
 import { lengthRoute } from "./lengthRoute";
-import { belowNapeRoute, depthRoute, heightRoute } from "./placeRoute";
+import { belowNapeRoute, depthRoute, heightRoute } from "./bodyRoutes";
 import { type FigureShape, plainRoute, type TapeRoute } from "./tapeRoute";
 
 /** How the tape is led for a measurement on a figure: round or across a level, or along one of the lengths. */

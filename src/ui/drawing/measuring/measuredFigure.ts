@@ -1,6 +1,5 @@
 import { levelNames } from "../../../core/body/vocabulary";
-import type { FigureView } from "../figureView";
-import { formFigure } from "../formFigure";
+import { type FigureView, formFigure } from "../figureView";
 import { circle, closedPath, openPath, segment, smoothPath, smoothRuns } from "../pathText";
 import { at, mark, type Mark, mirrored, type PicturePoint } from "../scene";
 import { formShape } from "./tapeRoute";

@@ -6,7 +6,7 @@ import { secondBatting, thinStep } from "../../../text/battingText";
 import { battingProblemText } from "../../../text/problems";
 import { unbroken } from "../../../text/shownLength";
 import { LengthField } from "../field/LengthField";
-import { lengthFieldState } from "../field/lengthFieldState";
+import { lengthFieldState } from "../../../app/session/lengthFieldState";
 import { useDoAndSay } from "../shelf/useDone";
 import { useDerived } from "../useDerived";
 import { useDispatch, useDrafts, useFitting, useLengths, useUnit } from "../useStore";

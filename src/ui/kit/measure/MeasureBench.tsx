@@ -7,7 +7,7 @@ import { FractionPad, pressKey } from "../field/FractionPad";
 import { LengthField } from "../field/LengthField";
 import { placeAddress } from "../place";
 import { derivationOf, useDerived } from "../useDerived";
-import { touchQuery, useMediaQuery, wideQuery } from "../useMediaQuery";
+import { touchQuery, useMediaQuery, wideQuery } from "../useScreen";
 import { useLengths, useStoreItself } from "../useStore";
 import { MeasureGuide, MeasureMore } from "./MeasureGuide";
 import { isContradicted, MeasureProblems } from "./MeasureProblems";

@@ -2,7 +2,7 @@ import { type ReactNode, useEffect, useRef, useState } from "react";
 import { type MeasurementName, measurementNames, requiredMeasurementNames } from "../../../core/body/vocabulary";
 import { useAskedThing } from "../place";
 import { improvementGroups, measuringWords } from "../../../text/measuring";
-import { useMediaQuery, wideQuery } from "../useMediaQuery";
+import { useMediaQuery, wideQuery } from "../useScreen";
 import { questionsWords } from "../../../text/questions";
 import { shownLength } from "../../../text/shownLength";
 import { useFitting, useLengths } from "../useStore";

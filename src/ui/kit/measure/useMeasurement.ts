@@ -3,7 +3,7 @@ import type { Reading } from "../../../core/body/reading";
 import { type LevelName, levelNames, type MeasurementName } from "../../../core/body/vocabulary";
 import type { Millimetres } from "../../../core/units";
 import { entryLength } from "../../../document/fitting";
-import { lengthFieldState } from "../field/lengthFieldState";
+import { lengthFieldState } from "../../../app/session/lengthFieldState";
 import { useDerived } from "../useDerived";
 import { useDispatch, useDrafts, useFitting, useLengths, useStoreItself } from "../useStore";
 

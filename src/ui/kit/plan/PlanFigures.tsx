@@ -3,7 +3,7 @@ import type { Plan } from "../../../core/plan/plan";
 import { Drawing } from "../../drawing/Drawing";
 import { type FigurePlace, figureScene } from "../../drawing/figureScene";
 import type { FigureView } from "../../drawing/figureView";
-import { lengthWriter } from "../../drawing/lengthWriter";
+import { lengthWriter } from "../../../text/lengthWriter";
 import { planningWords } from "../../../text/planning";
 import { useLengths } from "../useStore";
 

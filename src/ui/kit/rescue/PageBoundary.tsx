@@ -2,8 +2,7 @@ import { Component, type ReactNode, useEffect } from "react";
 import type { SettledFitting } from "../../../document/fitting";
 import { type Place, usePlace } from "../place";
 import { useFitting } from "../useStore";
-import { FailedPage } from "./FailedPage";
-import { noteFailure, noteShown } from "./startWatch";
+import { FailedPage, noteFailure, noteShown } from "./FailedPage";
 
 interface PageBoundaryProps {
   /**

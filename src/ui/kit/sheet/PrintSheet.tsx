@@ -10,7 +10,7 @@ import { PrintMeasurements } from "./SheetReadings";
 import { PrintSteps } from "./PrintSteps";
 import { usePrintedName } from "./SheetPage";
 import { SheetFoot, SheetHead } from "./SheetHeadFoot";
-import { sheetParts } from "./sheetSteps";
+import { sheetParts } from "../../../app/steps/sheetSteps";
 
 /**
  * The padding sheet: what padding cannot do, the figure, the measurements, and every step of the work in its order with boxes to tick and

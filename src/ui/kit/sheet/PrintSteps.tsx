@@ -3,7 +3,7 @@ import type { Step } from "../../../app/steps/step";
 import { type LengthStep, formatLength } from "../../../core/lengthText";
 import type { LayerCut } from "../../../core/padding/layerCut";
 import type { Plan, PlannedPiece } from "../../../core/plan/plan";
-import { useCutFrom } from "../batting/useCutFrom";
+import { useCutFrom } from "../useDerived";
 import { cutSketch } from "../../drawing/cutOutline";
 import { Drawing } from "../../drawing/Drawing";
 import { shortCautions } from "../../../text/cautions";
@@ -15,7 +15,7 @@ import { useFitting, useLengths } from "../useStore";
 import { readingsAfter, takenByLevel } from "../../../app/progress/readingsAfter";
 import { SheetBox } from "./SheetPage";
 import { SheetReadings } from "./SheetReadings";
-import type { SheetPart, SheetStep } from "./sheetSteps";
+import type { SheetPart, SheetStep } from "../../../app/steps/sheetSteps";
 import { StepRoom, TuningLegend, TuningTable } from "./StepRoom";
 
 /** Every step of the work in its order, in the sentences that the screen and the command say, with boxes to tick and room to write. */

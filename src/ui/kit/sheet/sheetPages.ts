@@ -1,7 +1,6 @@
 import type { PlannedPiece } from "../../../core/plan/plan";
-import type { LengthWriter } from "../../drawing/lengthWriter";
-import type { ShownOn } from "../../drawing/panelScene";
-import { layerPictures, pieceScene } from "../../drawing/pieceScene";
+import type { LengthWriter } from "../../../text/lengthWriter";
+import { layerPictures, pieceScene, type ShownOn } from "../../drawing/pieceScene";
 import type { Scene } from "../../drawing/scene";
 
 /** The sheets that can be printed, in the order they come out. */

@@ -2,7 +2,7 @@ import { Cautions } from "../../kit/Cautions";
 import { placeAddress } from "../../kit/place";
 import { firstContradiction, FirstProblem } from "../../kit/measure/MeasureProblems";
 import { MeasureChart } from "../../kit/measure/MeasureChart";
-import { NextQuestions } from "../../kit/plan/DraftNote";
+import { NextQuestions } from "../../kit/plan/PlanWaiting";
 import { measuringWords } from "../../../text/measuring";
 import { useDerived } from "../../kit/useDerived";
 import { useDispatch, useFitting } from "../../kit/useStore";

@@ -4,8 +4,7 @@ import { formatLength, tapeStep } from "../../../core/lengthText";
 import { remaining, remainingText } from "../../../text/remaining";
 import { levelWords } from "../../../text/pictures";
 import { capital, wallWords } from "../../../text/wall";
-import type { WallView } from "./wallView";
-import { stripSpan } from "./wallReadings";
+import { stripSpan, type WallView } from "./wallView";
 import { WallStrip } from "./WallStrip";
 
 /** The tape's figures at the level, large: wanted, after this piece, left to go; all round, front and back apart. */

@@ -1,7 +1,7 @@
 import type { Reading } from "../../../core/body/reading";
 import type { LengthUnit } from "../../../core/lengthText";
 import type { Millimetres } from "../../../core/units";
-import { lengthWriter } from "../../drawing/lengthWriter";
+import { lengthWriter } from "../../../text/lengthWriter";
 import { tapeScale } from "../../drawing/tapeScene";
 
 /**

@@ -10,7 +10,7 @@ import { paddingWords, tapePartNames } from "../../../text/padding";
 import { levelWords } from "../../../text/pictures";
 import { lengthProblemText } from "../../../text/problems";
 import { useDraftsSoon, useLengths, useStoreItself } from "../../kit/useStore";
-import { keepReadings, unreadable } from "./useReadingsKept";
+import { keepReadings, unreadable } from "./readingsOverCover";
 
 /**
  * The pad of the padding bench: it writes into the stretch at hand, and keeps what was written at one press. On a phone

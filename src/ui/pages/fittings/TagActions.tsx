@@ -10,9 +10,8 @@ import { newFitting } from "../../../app/session/newFitting";
 import { againTitle, copyTitle } from "../../../text/copyTitles";
 import { libraryWords } from "../../../text/library";
 import { useDispatch, useUnit } from "../../kit/useStore";
-import { type TagPanel, type TagProps, titleOf, type WayBack } from "./listedEntry";
+import { openedEntry, type TagPanel, type TagProps, titleOf, type WayBack } from "./fittingEntry";
 import { dayText, presentInstant } from "../../../text/moment";
-import { openedEntry } from "./openedEntry";
 import { refusalAmong, refusalOf, unsavedText } from "../../../text/fileSentences";
 import { shelf } from "../../kit/shelf/shelf";
 

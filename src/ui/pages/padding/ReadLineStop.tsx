@@ -11,7 +11,7 @@ import { levelLineNames, linesWords } from "../../../text/linesAtForm";
 import { measuringWords } from "../../../text/measuring";
 import { measurementProblemText } from "../../../text/problems";
 import { unbroken } from "../../../text/shownLength";
-import { touchQuery, useMediaQuery } from "../../kit/useMediaQuery";
+import { touchQuery, useMediaQuery } from "../../kit/useScreen";
 import { useLengths } from "../../kit/useStore";
 import { LineChoice, LineParts } from "./LineChoice";
 import type { LineStopProps } from "./MarkStop";

@@ -6,11 +6,11 @@ import { parseLength } from "../../../core/lengthText";
 import { type Millimetres, mm } from "../../../core/units";
 import { FractionPad, usePadInto } from "../../kit/field/FractionPad";
 import { LengthField } from "../../kit/field/LengthField";
-import { lengthFieldState } from "../../kit/field/lengthFieldState";
+import { lengthFieldState } from "../../../app/session/lengthFieldState";
 import { LengthFigure } from "../../kit/LengthFigure";
 import { measuringWords } from "../../../text/measuring";
 import { bandWords } from "../../../text/stops";
-import { phoneQuery, touchQuery, useMediaQuery } from "../../kit/useMediaQuery";
+import { phoneQuery, touchQuery, useMediaQuery } from "../../kit/useScreen";
 import { useDispatch, useDraft, useLengths } from "../../kit/useStore";
 import { TapeKeys } from "./TapeKeys";
 

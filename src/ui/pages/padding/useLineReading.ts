@@ -9,7 +9,7 @@ import type { Plan } from "../../../core/plan/plan";
 import { type LineChange, lineChange } from "../../../core/plan/lineChange";
 import { type Millimetres, mm } from "../../../core/units";
 import { useAnnounce } from "../../kit/Announcer";
-import { lengthFieldState } from "../../kit/field/lengthFieldState";
+import { lengthFieldState } from "../../../app/session/lengthFieldState";
 import { levelLineNames, linesWords } from "../../../text/linesAtForm";
 import { derivationOf, useDerived } from "../../kit/useDerived";
 import { useDispatch, useDraft, useLengths, useStoreItself } from "../../kit/useStore";

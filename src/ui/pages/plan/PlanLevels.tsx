@@ -7,7 +7,7 @@ import { tapeAgreement } from "../../../core/tolerances";
 import { mm, type Millimetres } from "../../../core/units";
 import { tapeParts } from "../../../app/progress/padProgress";
 import { Drawing } from "../../drawing/Drawing";
-import { lengthWriter } from "../../drawing/lengthWriter";
+import { lengthWriter } from "../../../text/lengthWriter";
 import { sectionScene } from "../../drawing/sectionScene";
 import { formStanding } from "../../../app/session/formStanding";
 import { LengthFigure } from "../../kit/LengthFigure";

@@ -1,8 +1,8 @@
 import { useMemo } from "react";
 import type { Plan } from "../../../core/plan/plan";
-import { useCutFrom } from "../../kit/batting/useCutFrom";
+import { useCutFrom } from "../../kit/useDerived";
 import { Drawing } from "../../drawing/Drawing";
-import { lengthWriter } from "../../drawing/lengthWriter";
+import { lengthWriter } from "../../../text/lengthWriter";
 import { testSquareScene, testSquareSide } from "../../drawing/pieceScene";
 import { cutSentence, numberedName, placeSentence } from "../../../text/pieces";
 import { cuttingSheetWords, printingWords } from "../../../text/printing";
