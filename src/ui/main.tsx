@@ -1,22 +1,22 @@
 import { createRoot } from "react-dom/client";
 import { newFitting, unitOfLanguage } from "../app/session/newFitting";
-import { fittingStore, type FittingStore } from "../app/session/store";
+import { type FittingStore, fittingStore } from "../app/session/store";
 import { takeLink } from "../app/share/linkAddress";
 import { assert } from "../core/result";
+import "./shell/tokens.css";
+import "./shell/base.css";
+import "./shell/length.css";
+import "./shell/workroom.css";
+import "./shell/field.css";
 import "./drawing/drawing.css";
+import "./shell/places.css";
+import "./shell/print.css";
+import "./shell/library.css";
 import { ToolBoundary } from "./kit/rescue/PageBoundary";
 import { tell } from "./kit/shelf/shelf";
 import { demoAddress, openDemo } from "./kit/shelf/useDemo";
 import { StoreProvider } from "./kit/useStore";
 import { Workroom } from "./shell/Workroom";
-import "./shell/base.css";
-import "./shell/field.css";
-import "./shell/length.css";
-import "./shell/library.css";
-import "./shell/places.css";
-import "./shell/print.css";
-import "./shell/tokens.css";
-import "./shell/workroom.css";
 
 /** The one place where things are joined: the store, what keeps it, and the screens. */
 const store = fittingStore(newFitting(unitOfLanguage(navigator.language)));

@@ -21,7 +21,7 @@ import { scaleBar } from "./rulers";
  * The form with its padding and the body round it, from the front, the back or the left side, built from the plan's own
  * sections. Every piece lies where it goes; the piece at hand is filled and hatched.
  */
-export interface FigurePicture {
+interface FigurePicture {
   readonly levels: readonly PlannedLevel[];
   readonly pieces: readonly Piece[];
   readonly view: FigureView;
@@ -99,7 +99,7 @@ export function figureExtent(
 }
 
 /** The frame of a figure with a gutter for the numbers of pieces on either side and one more for the names of the levels. */
-export function figureFrame(
+function figureFrame(
   view: FigureView,
   surfaces: readonly PaddedSurface[],
   bottom: number,
@@ -202,12 +202,7 @@ function firmRuns(
   return runs;
 }
 
-export function viewLabels(
-  levels: readonly PlannedLevel[],
-  view: FigureView,
-  frame: Frame,
-  size: number,
-): readonly Label[] {
+function viewLabels(levels: readonly PlannedLevel[], view: FigureView, frame: Frame, size: number): readonly Label[] {
   const words =
     view === "front"
       ? [pictureWords.right, pictureWords.left]

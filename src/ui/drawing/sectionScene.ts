@@ -15,7 +15,7 @@ import { numberCallouts } from "./callouts";
  * One level seen from above, to scale, front towards the reader: the form, every piece of batting that lies across this
  * level, and the body as a chalk line, dashed in front or behind where that arc was estimated.
  */
-export interface SectionPicture {
+interface SectionPicture {
   readonly level: PlannedLevel;
   /** All pieces of the plan; those beyond `pinned` are left out, but the picture keeps room for them. */
   readonly pieces: readonly Piece[];

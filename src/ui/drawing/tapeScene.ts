@@ -36,7 +36,7 @@ export const tapeSpan = (gains: readonly number[]): number =>
 const shortestSpan = 70;
 
 /** What of the picture stays while a reading is typed: the tape with its numbers and the pin, and where a reading lies on it. */
-export interface TapeGround {
+interface TapeGround {
   readonly first: number;
   readonly pin: number;
   readonly beneath: readonly Mark[];
@@ -44,7 +44,7 @@ export interface TapeGround {
   readonly labels: readonly Label[];
 }
 
-export type TapeGroundOf = Pick<TapePicture, "wanted" | "isEstimated" | "span" | "lengths">;
+type TapeGroundOf = Pick<TapePicture, "wanted" | "isEstimated" | "span" | "lengths">;
 
 export function tapeGround({ wanted, isEstimated, span, lengths }: TapeGroundOf): TapeGround {
   const first = wanted - span * pinShare;

@@ -11,7 +11,7 @@ import { markScene } from "./markScene";
 import { formTorso } from "./torsoShape";
 
 /** How one of the person's lines is marked on the form, with every line and its distance below the nape. */
-export interface MarkPictureProps {
+interface MarkPictureProps {
   readonly plan: Plan;
   readonly lines: readonly LineAtForm[];
   readonly level: LevelName;

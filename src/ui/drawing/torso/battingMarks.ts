@@ -6,7 +6,7 @@ import { hang } from "./torsoFigure";
 import type { TorsoShape } from "./torsoShape";
 
 /** The outline of batting on the form as it lies on it: level edges hang as level lines do. */
-export interface BattingOutline {
+interface BattingOutline {
   readonly path: string;
   /** The outline as points, from the top left corner around to the right. */
   readonly ring: readonly PicturePoint[];

@@ -21,7 +21,7 @@ export interface MarkPicture {
   readonly words: MarkPictureWords;
 }
 
-export interface MarkPictureWords {
+interface MarkPictureWords {
   readonly title: string;
   readonly description: string;
   readonly front: string;

@@ -5,7 +5,7 @@ import { at, type Mark, mark, type Scene } from "../scene";
 import { frontTorso, levelTape, sideTorso } from "./torsoFigure";
 import type { TorsoShape } from "./torsoShape";
 
-export interface ReadLinePicture {
+interface ReadLinePicture {
   readonly shape: TorsoShape;
   readonly level: LevelName;
   readonly part: LinePart;

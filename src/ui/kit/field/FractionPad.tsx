@@ -94,10 +94,7 @@ export function usePadInto(key: string): (pressed: PadKey) => void {
   );
 }
 
-/**
- * The pad beside a length field: whole inches and then eighths, or centimetres and then a half, a key at a time. Keys
- * work on the text of the field and know nothing of lengths, so whatever was typed by hand stays readable to them.
- */
+/** Keys work on the text of the field and know nothing of lengths, so whatever was typed by hand stays readable to them. */
 export const digitKeys = ["1", "2", "3", "4", "5", "6", "7", "8", "9", "0"] as const;
 export const eighthKeys = ["1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8"] as const;
 const halfKeys = [".5"] as const;

@@ -11,7 +11,7 @@ import type { LengthFieldState } from "../../../app/session/lengthFieldState";
  * The field a length is typed into. It takes whatever a person writes, says what it understood, and explains in words
  * what it could not read, without ever changing the text under the fingers.
  */
-export interface LengthFieldProps {
+interface LengthFieldProps {
   readonly label: string;
   readonly labelShown?: boolean;
   readonly state: LengthFieldState;

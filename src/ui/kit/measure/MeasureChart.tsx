@@ -14,7 +14,7 @@ import { MeasureRow } from "./MeasureRow";
  * The measuring chart and, beside it, the bench with the one measurement at hand. On a narrow screen the bench opens
  * under its row. The same chart serves the body and the form.
  */
-export interface MeasureChartProps {
+interface MeasureChartProps {
   readonly whose: "body" | "form";
   /** What stands between the girths and the other readings once the girths are in. */
   readonly enough?: ReactNode;

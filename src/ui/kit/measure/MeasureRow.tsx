@@ -10,7 +10,7 @@ import { isContradicted } from "./MeasureProblems";
 import { useMeasurement } from "./useMeasurement";
 
 /** One line of the chart: what is measured, and what is known of it: read, guessed, or nothing yet. */
-export interface MeasureRowProps {
+interface MeasureRowProps {
   readonly whose: "body" | "form";
   readonly name: MeasurementName;
   readonly isChosen: boolean;

@@ -7,7 +7,7 @@ import type { WallKey, WallState } from "./wallState";
 import type { WallView } from "./wallView";
 
 /** The strip at the foot for whoever stands beside the wall: everything the keys do, each with its key. */
-export interface WallControlsProps {
+interface WallControlsProps {
   readonly state: WallState;
   readonly view: WallView;
   readonly hasOwn: boolean;

@@ -14,7 +14,7 @@ import { wallPicture } from "../../../text/wall";
  * is still to fill. It holds no length, so that it can stay on the wall while the figures are covered; the frame has room
  * for the whole padding from the first step on, so that nothing jumps.
  */
-export interface WallPicture {
+interface WallPicture {
   readonly level: PlannedLevel;
   readonly pieces: readonly Piece[];
   /** How many pieces are on, in the order of pinning. */

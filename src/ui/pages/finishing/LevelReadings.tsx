@@ -21,7 +21,7 @@ import { ReadingLine } from "./ReadingLine";
  * One level under the tape: what it reads on the person, what it reads now, and what is left, all around and front and back apart,
  * moving while a reading is typed.
  */
-export interface LevelReadingsProps {
+interface LevelReadingsProps {
   readonly plan: Plan;
   readonly progress: PadProgress;
   readonly level: LevelName;

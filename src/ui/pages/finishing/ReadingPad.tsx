@@ -16,7 +16,7 @@ import { keepReadings, unreadable } from "./readingsOverCover";
  * The pad of the padding bench: it writes into the stretch at hand, and keeps what was written at one press. On a phone
  * it stands before the fields, so there it says itself what it has written and which stretch comes next.
  */
-export interface ReadingPadProps {
+interface ReadingPadProps {
   readonly plan: Plan;
   readonly level: LevelName;
   readonly part: TapePart;

@@ -19,7 +19,7 @@ import { StopFrame } from "./StopFrame";
 import { askedAfter, useLineReading } from "./useLineReading";
 
 /** One reading of the bare form on one of the person's lines; what is typed goes there. */
-export interface ReadLineStopProps extends LineStopProps {
+interface ReadLineStopProps extends LineStopProps {
   readonly part: LinePart;
   readonly news: ReactNode;
   readonly skipped: readonly LineReadingAsked[];

@@ -14,7 +14,7 @@ import { phoneQuery, touchQuery, useMediaQuery } from "../../kit/useScreen";
 import { useDispatch, useDraft, useLengths } from "../../kit/useStore";
 import { TapeKeys } from "./TapeKeys";
 
-export interface ReadingInputProps {
+interface ReadingInputProps {
   /** Where its text is kept while it is typed. */
   readonly draftKey: string;
   readonly label: string;

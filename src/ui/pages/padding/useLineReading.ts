@@ -14,7 +14,7 @@ import { levelLineNames, linesWords } from "../../../text/linesAtForm";
 import { derivationOf, useDerived } from "../../kit/useDerived";
 import { useDispatch, useDraft, useLengths, useStoreItself } from "../../kit/useStore";
 
-export interface LineReadingInput extends LineReadingAsked {
+interface LineReadingInput extends LineReadingAsked {
   readonly plan: Plan;
   readonly lines: readonly LineAtForm[];
   /** Asked for after this one; null for the last. */

@@ -72,7 +72,7 @@ interface LevelSectionProps {
   readonly pinned?: number;
 }
 
-export function LevelSection({ plan, level, pinned }: LevelSectionProps) {
+function LevelSection({ plan, level, pinned }: LevelSectionProps) {
   const { unit, step } = useLengths();
   const scene = useMemo(() => {
     const seamShift = plan.seamShifts.find((shift) => shift.level === level.name);
