@@ -60,7 +60,7 @@ export const battingNeed = (name: string, area: string): string =>
 export const battingAmount = (area: string): string => `Have ${area}: the pieces and a quarter more.`;
 
 /** Bonded batting of 140 to 170 g/m²: 4 to 8 mm a layer under a snug tape, a starting figure that the tape corrects. */
-export const usualLayer = {
+const usualLayer = {
   in: startingBatting("in").layerThickness,
   cm: startingBatting("cm").layerThickness,
   mm: startingBatting("mm").layerThickness,

@@ -36,7 +36,6 @@ export const measuringWords = {
   more: "More measurements, by what they improve",
   countIn: (known: number, all: number): string => `${known} of ${all}`,
   name: "Whose fitting this is",
-  nameNote: "Only for you; leave it empty if you like.",
   guessNow: (length: string, spread: string): string => `Estimated for now: about ${length}, give or take ${spread}.`,
   tableNow: (length: string): string => `The size chart gives ${length}.`,
 } as const;

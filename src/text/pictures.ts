@@ -18,7 +18,6 @@ export const pictureWords = {
   frontView: "from the front",
   backView: "from the back",
   sideView: "from the left side",
-  notMeasured: "drawn from averages, not measured",
   atLine: (width: string, level: LevelName) => `${width} at the ${levelWords[level]}`,
   atEnd: (distance: string, side: "above" | "below", level: LevelName) =>
     `${distance} ${side} the ${levelWords[level]}`,
@@ -39,9 +38,6 @@ export const pictureWords = {
   butt: "edges meet, no overlap",
   diameter: (length: string) => `${length} across`,
   testSquare: (length: string) => `this square measures ${length} each way`,
-  depth: (from: string | null, to: string | null) =>
-    from === null ? (to === null ? "any thickness" : `up to ${to}`) : to === null ? `over ${from}` : `${from} to ${to}`,
-  about: (length: string) => `about ${length}`,
   notRead: "not measured yet",
   worth: "What one layer adds under the tape",
   wanted: "person",

@@ -52,7 +52,6 @@ export const planningWords = {
   guessed: "estimated",
   figure: { front: "Front", back: "Back", side: "Side" },
   showPiece: (order: number): string => `Show piece ${order} on the figure`,
-  allPieces: "All pieces",
 } as const;
 
 export const listed = (words: readonly string[]): string =>

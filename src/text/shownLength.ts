@@ -1,5 +1,6 @@
-import { formatLength, type LengthStep } from "../core/lengthText";
+import { fineStep, formatLength, type LengthStep, type LengthUnit, tapeStep } from "../core/lengthText";
 import type { Millimetres } from "../core/units";
+import type { FittingSettings } from "../document/fitting";
 
 /**
  * A length in words that are shown: the number, its fraction and its unit stay on one line, for half a length at the end
@@ -16,3 +17,7 @@ export const unbroken = (sentence: string): string =>
   );
 
 export const noBreakSpace = "\u00a0";
+
+/** The step lengths are written to: as fine as a tape is read, or a sixteenth where the person asked for it. */
+export const lengthStepOf = (unit: LengthUnit, roundInches: FittingSettings["roundInches"]): LengthStep =>
+  unit === "in" && roundInches === "1/16" ? fineStep.in : tapeStep[unit];

@@ -1,5 +1,7 @@
 import { createRoot } from "react-dom/client";
-import { fittingStore } from "../app/session/store";
+import { newFitting, unitOfLanguage } from "../app/session/newFitting";
+import { type FittingStore, fittingStore } from "../app/session/store";
+import { takeLink } from "../app/share/linkAddress";
 import { assert } from "../core/result";
 import "./shell/tokens.css";
 import "./shell/base.css";
@@ -10,9 +12,8 @@ import "./drawing/drawing.css";
 import "./shell/places.css";
 import "./shell/print.css";
 import "./shell/library.css";
-import { startShelf } from "./shell/startShelf";
-import { newFitting, unitOfLanguage } from "./kit/newFitting";
 import { ToolBoundary } from "./kit/rescue/PageBoundary";
+import { tell } from "./kit/shelf/shelf";
 import { demoAddress, openDemo } from "./kit/shelf/useDemo";
 import { StoreProvider } from "./kit/useStore";
 import { Workroom } from "./shell/Workroom";
@@ -35,3 +36,15 @@ createRoot(root).render(
     </ToolBoundary>
   </StoreProvider>,
 );
+
+/**
+ * Takes a shared fitting out of the address before anything else sees it, and loads the keeping once the first screen
+ * is there. Where the keeping cannot be loaded the tool works on, and says that nothing is kept.
+ */
+function startShelf(store: FittingStore): void {
+  const shared = takeLink(window);
+  void import("./shell/openShelf").then(
+    ({ openShelf }) => openShelf(store, shared),
+    () => tell({ kind: "notLoaded" }),
+  );
+}

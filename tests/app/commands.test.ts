@@ -5,7 +5,7 @@ import { measurementNames } from "../../src/core/body/vocabulary";
 import { battingRoles } from "../../src/core/material";
 import { type Fitting, writeFitting } from "../../src/document/fitting";
 import { readFitting } from "../../src/document/readFitting";
-import { newFitting } from "../../src/ui/kit/newFitting";
+import { newFitting } from "../../src/app/session/newFitting";
 
 const at = "2026-01-02T03:04:05.000Z";
 const empty = newFitting("in");

@@ -8,7 +8,7 @@ import { tapeAgreement } from "../../src/core/tolerances";
 import type { Fitting } from "../../src/document/fitting";
 import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
-import { newFitting } from "../../src/ui/kit/newFitting";
+import { newFitting } from "../../src/app/session/newFitting";
 
 const read = readFitting(demoFile);
 assert(read.ok, "the demo fitting can be read");

@@ -3,7 +3,7 @@ import { apply } from "../../src/app/session/commands";
 import { derivation } from "../../src/app/session/derived";
 import { fittingStore } from "../../src/app/session/store";
 import type { Fitting } from "../../src/document/fitting";
-import { newFitting } from "../../src/ui/kit/newFitting";
+import { newFitting } from "../../src/app/session/newFitting";
 
 const typed: Fitting = {
   ...newFitting("in"),

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { fittingStore, longestPast } from "../../src/app/session/store";
-import { newFitting } from "../../src/ui/kit/newFitting";
+import { newFitting } from "../../src/app/session/newFitting";
 
 const start = newFitting("in");
 const waist = (text: string) => ({ does: "measure", whose: "body", name: "waistGirth", text }) as const;

@@ -1,10 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { parseLength } from "../../src/core/lengthText";
 import { assert } from "../../src/core/result";
-import { isEven, cutOutline, type FlatCut } from "../../src/ui/drawing/cutOutline";
-import { lengthWriter } from "../../src/ui/drawing/lengthWriter";
-import type { PiecePicture, ShownOn } from "../../src/ui/drawing/piecePicture";
-import { layerPictures, pieceScene } from "../../src/ui/drawing/pieceScene";
+import { cutOutline, type FlatCut, isEven } from "../../src/ui/drawing/cutOutline";
+import { lengthWriter } from "../../src/text/lengthWriter";
+import { layerPictures, type PiecePicture, pieceScene, type ShownOn } from "../../src/ui/drawing/pieceScene";
 import { levelWords } from "../../src/text/pictures";
 import { demoPlan, largestPlan } from "./demoPlan";
 

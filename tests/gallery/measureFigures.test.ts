@@ -1,8 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { type MeasurementName, measurementNames } from "../../src/core/body/vocabulary";
-import { type FigureShape, formShape, personShape } from "../../src/ui/drawing/measuring/figureShape";
+import { type FigureShape, formShape, personShape } from "../../src/ui/drawing/measuring/tapeRoute";
 import { levelOf, measureRoute } from "../../src/ui/drawing/measuring/measureRoute";
-import { lineLength, type PicturePoint } from "../../src/ui/drawing/picturePoint";
+import type { PicturePoint } from "../../src/ui/drawing/scene";
+import { lineLength } from "./lineLength";
 import { measureScene } from "../../src/ui/drawing/measuring/measureScene";
 
 const figures = [

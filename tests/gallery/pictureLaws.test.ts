@@ -5,25 +5,22 @@ import { describe, expect, test } from "vitest";
 import type { Piece, PieceZone } from "../../src/core/padding/piece";
 import type { Plan, PlannedLevel } from "../../src/core/plan/plan";
 import { mm } from "../../src/core/units";
-import { contourRings } from "../../src/ui/drawing/contourRings";
+import { contourRings, insetRings } from "../../src/ui/drawing/featherMarks";
 import { figureScene } from "../../src/ui/drawing/figureScene";
 import { figureViews } from "../../src/ui/drawing/figureView";
 import { layerPictures, pieceScene } from "../../src/ui/drawing/pieceScene";
-import type { Scene } from "../../src/ui/drawing/scene";
-import { measurePages } from "../../src/ui/pages/print/measurePages";
+import { at, type PicturePoint, type Scene } from "../../src/ui/drawing/scene";
+import { measurePages } from "../../src/ui/pages/print/MeasureSheet";
 import { measureScene } from "../../src/ui/drawing/measuring/measureScene";
 import { reachOf } from "../../src/core/geometry/support";
 import { measurementNames } from "../../src/core/body/vocabulary";
-import { thicknessScene } from "../../src/ui/drawing/thicknessScene";
-import { insetRings } from "../../src/ui/drawing/insetRings";
-import { layeredSection } from "../../src/ui/drawing/layerOutlines";
-import { inchMm, lengthWriter } from "../../src/ui/drawing/lengthWriter";
-import { at, lineLength, type PicturePoint } from "../../src/ui/drawing/picturePoint";
+import { layeredSection } from "../../src/ui/drawing/layeredSection";
+import { inchMm, lengthWriter } from "../../src/text/lengthWriter";
 import { bodyHalves, sectionScene } from "../../src/ui/drawing/sectionScene";
-import { spreadOut } from "../../src/ui/drawing/columnCallouts";
+import { spreadOut } from "../../src/ui/drawing/callouts";
 import { type StandInStage, standInScene, standInStages } from "../../src/ui/drawing/standInScene";
 import { tapeScale, tapeScene } from "../../src/ui/drawing/tapeScene";
-import { depthBands } from "../../src/ui/drawing/depthBands";
+import { lineLength } from "./lineLength";
 import { plannedExample } from "./plannedExample";
 import { largestPlan } from "./demoPlan";
 import { examplePlan } from "./examplePlan";
@@ -325,19 +322,6 @@ describe("lines of equal depth", () => {
   });
 });
 
-describe("bands of depth", () => {
-  test("reach from what is felt to the deepest without a hole, four at most", () => {
-    expect(depthBands(0, lengths)).toEqual([]);
-    for (const deepest of [3, 8, 17, 31, 64, 90, 300]) {
-      const bands = depthBands(deepest, lengths);
-      expect(bands.length).toBeGreaterThan(0);
-      expect(bands.length).toBeLessThanOrEqual(4);
-      for (const [i, { from }] of bands.slice(1).entries()) expect(bands[i]?.to).toBe(from);
-      expect(bands.at(-1)?.to).toBeNull();
-    }
-  });
-});
-
 describe("words beside a figure", () => {
   test("keep their order and their distance", () => {
     const places = spreadOut([10, 11, 12, 90], 8, 0, 100);
@@ -354,11 +338,10 @@ describe("a plan without any piece", () => {
     ...figureViews.flatMap((view) => [
       figureScene({ levels, pieces: [], view, lengths }),
       figureScene({ levels, pieces: [], view, now: 1, lengths }),
-      thicknessScene({ levels, pieces: [], view, lengths }),
     ]),
   ];
   test("still has its pictures, with form and body and no batting", () => {
-    expect(scenes.length).toBe(14);
+    expect(scenes.length).toBe(11);
     for (const { marks, description, frame } of scenes) {
       const drawn = marks.filter(({ path }) => path !== "").map(({ role }) => role);
       expect(drawn).toContain("form");

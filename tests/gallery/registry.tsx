@@ -4,19 +4,18 @@ import { levelNames, measurementNames } from "../../src/core/body/vocabulary";
 import { Drawing } from "../../src/ui/drawing/Drawing";
 import { figureScene } from "../../src/ui/drawing/figureScene";
 import { figureViews } from "../../src/ui/drawing/figureView";
-import { lengthWriter } from "../../src/ui/drawing/lengthWriter";
+import { lengthWriter } from "../../src/text/lengthWriter";
 import { layerPictures, pieceScene, testSquareScene } from "../../src/ui/drawing/pieceScene";
 import { pieceName } from "../../src/text/plan";
 import type { Scene } from "../../src/ui/drawing/scene";
 import { sectionScene } from "../../src/ui/drawing/sectionScene";
 import { standInScene, standInStages } from "../../src/ui/drawing/standInScene";
-import { TapeReadout, type TapeReadoutRow } from "../../src/ui/drawing/TapeReadout";
-import { thicknessScene } from "../../src/ui/drawing/thicknessScene";
-import { WorthPlot } from "../../src/ui/drawing/WorthPlot";
-import { MeasureFigure } from "../../src/ui/drawing/measuring/MeasureFigure";
+import { tapeScene } from "../../src/ui/drawing/tapeScene";
+import { WorthPlot } from "../../src/ui/pages/padding/WorthPart";
+import { MeasureFigure } from "../../src/ui/kit/measure/MeasureGuide";
 import { lineParts } from "../../src/core/form/linePart";
 import { MarkPicture } from "../../src/ui/drawing/torso/MarkPicture";
-import { formTorso } from "../../src/ui/drawing/torso/planTorso";
+import { formTorso } from "../../src/ui/drawing/torso/torsoShape";
 import { readLineScene } from "../../src/ui/drawing/torso/readLineScene";
 import { levelLineNames, linesWords } from "../../src/text/linesAtForm";
 import { examplePlan } from "./examplePlan";
@@ -86,17 +85,6 @@ const figures = figureViews.flatMap((view) =>
   ),
 );
 
-const depths = figureViews.map((view) =>
-  scenePicture("depth", view, () =>
-    thicknessScene({
-      levels: examplePlan.levels,
-      pieces: examplePlan.pieces,
-      view,
-      lengths: view === "side" ? inInches : inCentimetres,
-    }),
-  ),
-);
-
 const standIns = standInStages.map((stage) =>
   scenePicture("stand-in", stage, () => standInScene(examplePlan.levels, examplePlan.pieces, stage)),
 );
@@ -113,47 +101,17 @@ const measuring = (["body", "form"] as const).flatMap((whose) =>
   measurementNames.map((name) => picture(`measure-${whose}`, name, () => <MeasureFigure name={name} whose={whose} />)),
 );
 
-const tapeRow = (
-  id: string,
-  name: string,
-  bare: number,
-  wanted: number,
-  now: number | null,
-  state: TapeReadoutRow["state"],
-  words: string,
-): TapeReadoutRow => ({
-  id,
-  name,
-  bare,
-  wanted,
-  now,
-  state,
-  words,
-  isEstimated: id !== "girth",
-});
+const tape = { name: "waist", wanted: 876, span: 295, isEstimated: false };
 const tapes = [
-  picture("tape", "waist-inches", () => (
-    <TapeReadout
-      label="waist"
-      lengths={inInches}
-      rows={[
-        tapeRow("girth", "all around", 673, 876, 810, "toGo", "2 5/8 in to go"),
-        tapeRow("front", "front", 352, 496, 420, "toGo", "3 in to go"),
-        tapeRow("back", "back", 321, 380, 390, "over", "3/8 in over"),
-      ]}
-    />
-  )),
-  picture("tape", "bust-centimetres", () => (
-    <TapeReadout
-      label="bust"
-      lengths={inCentimetres}
-      rows={[
-        tapeRow("girth", "all around", 860, 910, 909, "there", "on target"),
-        tapeRow("front", "front", 460, 500, 484, "toGo", "1.5 cm to go"),
-        tapeRow("back", "back", 400, 410, null, "unread", "not measured yet"),
-      ]}
-    />
-  )),
+  scenePicture("tape", "to-go-inches", () =>
+    tapeScene({ ...tape, now: 810, words: "2 5/8 in to go", lengths: inInches }),
+  ),
+  scenePicture("tape", "over-centimetres", () =>
+    tapeScene({ ...tape, now: 890, isEstimated: true, words: "1.5 cm over", lengths: inCentimetres }),
+  ),
+  scenePicture("tape", "not-read", () =>
+    tapeScene({ ...tape, now: null, words: "not measured yet", lengths: inCentimetres }),
+  ),
 ];
 const worths = [
   picture("worth", "three-readings", () => (
@@ -219,10 +177,9 @@ const planned = [
       sectionScene({ level, pieces, lengths: inInches, ...(seamShift ? { seamShift } : {}) }),
     );
   }),
-  ...figureViews.flatMap((view) => [
+  ...figureViews.map((view) =>
     scenePicture("plan", `figure-${view}`, () => figureScene({ levels, pieces, view, lengths: inInches })),
-    scenePicture("plan", `depth-${view}`, () => thicknessScene({ levels, pieces, view, lengths: inInches })),
-  ]),
+  ),
   ...(["paper", "screen"] as const).flatMap((shownOn) =>
     pieces.flatMap((piece) =>
       layerPictures(piece, pieceName(piece), inInches, shownOn).map((drawing, i) =>
@@ -238,7 +195,6 @@ export const pictures: readonly Picture[] = [
   ...sections,
   ...workingSections,
   ...figures,
-  ...depths,
   ...standIns,
   ...cuts,
   testSquare,

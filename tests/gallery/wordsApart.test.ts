@@ -2,15 +2,14 @@ import { describe, expect, test } from "vitest";
 import type { Plan } from "../../src/core/plan/plan";
 import { figureScene } from "../../src/ui/drawing/figureScene";
 import { figureViews } from "../../src/ui/drawing/figureView";
-import { lengthWriter } from "../../src/ui/drawing/lengthWriter";
+import { lengthWriter } from "../../src/text/lengthWriter";
 import { layerPictures, pieceScene } from "../../src/ui/drawing/pieceScene";
 import type { Scene } from "../../src/ui/drawing/scene";
-import { thicknessScene } from "../../src/ui/drawing/thicknessScene";
 import { levelNames, mapLevels, measurementNames } from "../../src/core/body/vocabulary";
 import { measured } from "../../src/core/body/reading";
 import { mm } from "../../src/core/units";
 import { markScene } from "../../src/ui/drawing/torso/markScene";
-import { formTorso } from "../../src/ui/drawing/torso/planTorso";
+import { formTorso } from "../../src/ui/drawing/torso/torsoShape";
 import { shownLength } from "../../src/text/shownLength";
 import { measureScene } from "../../src/ui/drawing/measuring/measureScene";
 import { levelWords, pictureWords } from "../../src/text/pictures";
@@ -61,11 +60,6 @@ describe.each(plans)("on the plan of %s", (_, { levels, pieces }) => {
         expect(clashes(scene), view).toEqual([]);
         expect(scene.labels.some(({ text }) => text === "underbust")).toBe(isNamed);
       }
-  });
-
-  test("no words touch on the picture of depths", () => {
-    for (const view of figureViews)
-      expect(clashes(thicknessScene({ levels, pieces, view, lengths })), view).toEqual([]);
   });
 
   test.each(["paper", "largePaper", "screen"] as const)("no words touch on the cut drawings, on %s", (shownOn) => {

@@ -4,7 +4,7 @@ import { importSheet } from "../../src/app/share/sheetImport";
 import { fittingStorage } from "../../src/app/storage/fittingStorage";
 import { fittingText } from "../../src/app/storage/fittingText";
 import { writeFitting } from "../../src/document/fitting";
-import { importSentences, sheetSentences } from "../../src/ui/kit/shelf/fileSentences";
+import { importSentences, sheetSentences } from "../../src/text/fileSentences";
 import { memoryDrawers } from "../app/storage/memoryDrawers";
 import { sampleFitting, sampleTitled } from "../app/storage/sampleFittings";
 import { hostileLog } from "../support/hostileLogs";

@@ -2,7 +2,7 @@ import { fireEvent, render, screen } from "@testing-library/react";
 import { beforeEach, expect, test } from "vitest";
 import { fittingStore } from "../../src/app/session/store";
 import type { Fitting } from "../../src/document/fitting";
-import { newFitting } from "../../src/ui/kit/newFitting";
+import { newFitting } from "../../src/app/session/newFitting";
 import { BodyPlace } from "../../src/ui/pages/body/BodyPlace";
 import { StoreProvider } from "../../src/ui/kit/useStore";
 

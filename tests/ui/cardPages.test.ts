@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { measurementNames, requiredMeasurementNames } from "../../src/core/body/vocabulary";
-import { cardPages } from "../../src/ui/kit/sheet/cardPages";
-import { measurePages } from "../../src/ui/pages/print/measurePages";
+import { cardPages } from "../../src/ui/kit/sheet/sheetPages";
+import { measurePages } from "../../src/ui/pages/print/MeasureSheet";
 
 const room = { heightOf: (height: number) => height, first: 500, later: 600, heading: 20 };
 const part = fc.record({

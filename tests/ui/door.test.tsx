@@ -1,7 +1,7 @@
 import { render, screen } from "@testing-library/react";
 import { expect, test } from "vitest";
 import { fittingStore } from "../../src/app/session/store";
-import { newFitting } from "../../src/ui/kit/newFitting";
+import { newFitting } from "../../src/app/session/newFitting";
 import { Door } from "../../src/ui/pages/home/Door";
 import { StoreProvider } from "../../src/ui/kit/useStore";
 

@@ -12,7 +12,7 @@ import { type Fitting, type WorkEntry, writeFitting } from "../../src/document/f
 
 import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
-import { newFitting } from "../../src/ui/kit/newFitting";
+import { newFitting } from "../../src/app/session/newFitting";
 import { PrintedSheet } from "../../src/ui/shell/PrintedSheet";
 import { BodyPlace } from "../../src/ui/pages/body/BodyPlace";
 import { FormPlace } from "../../src/ui/pages/form/FormPlace";

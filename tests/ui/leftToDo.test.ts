@@ -5,8 +5,8 @@ import { derivation } from "../../src/app/session/derived";
 import type { Fitting } from "../../src/document/fitting";
 import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
-import { girthsLeft, leftToDo } from "../../src/ui/pages/fittings/leftToDo";
-import { newFitting } from "../../src/ui/kit/newFitting";
+import { girthsLeft, leftToDo } from "../../src/ui/pages/fittings/fittingEntry";
+import { newFitting } from "../../src/app/session/newFitting";
 import { sampleBody } from "../support/sample";
 
 const read = readFitting(demoFile);

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import type { Keeping } from "../../src/app/storage/keeping";
 import { fittingStore } from "../../src/app/session/store";
 import { shelf } from "../../src/ui/kit/shelf/shelf";
-import { newFitting } from "../../src/ui/kit/newFitting";
+import { newFitting } from "../../src/app/session/newFitting";
 import { openDemo } from "../../src/ui/kit/shelf/useDemo";
 
 const answering = (answer: "put" | "notKept", asked: unknown[]): Keeping =>

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { parseLength } from "../../src/core/lengthText";
-import { type digitKeys, eighthKeys, type PadKey, pressKey } from "../../src/ui/kit/field/padKeys";
+import { type digitKeys, eighthKeys, type PadKey, pressKey } from "../../src/ui/kit/field/FractionPad";
 
 const pressed = (...keys: readonly PadKey[]): string =>
   keys.reduce((text, key, i) => pressKey(text, key, i === 0), "30 1/2");

@@ -3,11 +3,11 @@ import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import type { Keeping } from "../../src/app/storage/keeping";
 import { fittingStore } from "../../src/app/session/store";
 import { shelf } from "../../src/ui/kit/shelf/shelf";
-import { newFitting } from "../../src/ui/kit/newFitting";
+import { newFitting } from "../../src/app/session/newFitting";
 import { askForMissing, latePart } from "../../src/ui/kit/rescue/latePart";
 import { MissingPage } from "../../src/ui/shell/MissingPart";
 import { PageBoundary } from "../../src/ui/kit/rescue/PageBoundary";
-import { failedLast, noteLeft, noteStart } from "../../src/ui/kit/rescue/startWatch";
+import { failedLast, noteLeft, noteStart } from "../../src/ui/kit/rescue/FailedPage";
 import { StoreProvider, useFittingState } from "../../src/ui/kit/useStore";
 import { usePlace } from "../../src/ui/kit/place";
 

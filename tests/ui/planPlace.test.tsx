@@ -7,7 +7,7 @@ import { fittingStore } from "../../src/app/session/store";
 import type { Fitting } from "../../src/document/fitting";
 import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
-import { newFitting } from "../../src/ui/kit/newFitting";
+import { newFitting } from "../../src/app/session/newFitting";
 import { PlaceState } from "../../src/ui/shell/PlaceState";
 import { PrintedSheet } from "../../src/ui/shell/PrintedSheet";
 import { FinishingPlace } from "../../src/ui/pages/finishing/FinishingPlace";

@@ -2,10 +2,9 @@ import { describe, expect, test } from "vitest";
 import type { PlannedPiece } from "../../src/core/plan/plan";
 import type { WorkEntry } from "../../src/document/fitting";
 import { pieceToFile } from "../../src/document/pieceFile";
-import { lengthWriter } from "../../src/ui/drawing/lengthWriter";
-import { cutCards, smallCutPages } from "../../src/ui/kit/sheet/cutPages";
-import { readingsAfter, takenByLevel } from "../../src/ui/kit/sheet/readingsAfter";
-import { sheetKinds, usualSheets } from "../../src/ui/kit/sheet/sheetKind";
+import { lengthWriter } from "../../src/text/lengthWriter";
+import { cutCards, sheetKinds, smallCutPages, usualSheets } from "../../src/ui/kit/sheet/sheetPages";
+import { readingsAfter, takenByLevel } from "../../src/app/progress/readingsAfter";
 import { printingWords } from "../../src/text/printing";
 import { examplePlan as plan } from "../gallery/examplePlan";
 

@@ -8,7 +8,7 @@ import { writeFittingFile } from "../../src/app/share/fittingFile";
 import { Announcer } from "../../src/ui/kit/Announcer";
 import { FittingsPlace } from "../../src/ui/pages/fittings/FittingsPlace";
 import { shelf } from "../../src/ui/kit/shelf/shelf";
-import { newFitting } from "../../src/ui/kit/newFitting";
+import { newFitting } from "../../src/app/session/newFitting";
 import { deviceWords, libraryWords } from "../../src/text/library";
 import { intakeWords, refusedTexts } from "../../src/text/files";
 import { savedWords } from "../../src/text/saved";

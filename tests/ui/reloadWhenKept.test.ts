@@ -1,8 +1,7 @@
 import { expect, test } from "vitest";
 import type { OpenState } from "../../src/app/storage/openFitting";
 import { notSaved } from "../../src/app/storage/fittingOutcome";
-import { reloadWhenKept } from "../../src/ui/shell/reloadWhenKept";
-import { shelf } from "../../src/ui/kit/shelf/shelf";
+import { reloadWhenKept, shelf } from "../../src/ui/kit/shelf/shelf";
 
 const saving = (state: OpenState["saving"]): void =>
   shelf.setState({ open: { access: "writing", saving: state, entry: null } });

@@ -3,7 +3,7 @@ import { afterEach, expect, test, vi } from "vitest";
 import { readBlob } from "../../src/app/share/fittingFile";
 import { knownFittings } from "../../src/app/storage/knownFittings";
 import { fittingStorage } from "../../src/app/storage/fittingStorage";
-import { SaveAll } from "../../src/ui/pages/fittings/SaveAll";
+import { SaveAll } from "../../src/ui/pages/fittings/FilePart";
 import { fileWords } from "../../src/text/library";
 import { fakeNotes } from "../app/storage/fakeNotes";
 import { memoryDrawers } from "../app/storage/memoryDrawers";

@@ -1,7 +1,7 @@
 import { act, render, screen } from "@testing-library/react";
 import { afterEach, expect, test } from "vitest";
 import type { OpenState } from "../../src/app/storage/openFitting";
-import { SavedMark } from "../../src/ui/shell/SavedMark";
+import { SavedMark } from "../../src/ui/shell/RailTools";
 import { shelf } from "../../src/ui/kit/shelf/shelf";
 import { savedWords } from "../../src/text/saved";
 

@@ -3,11 +3,21 @@ import { describe, expect, test } from "vitest";
 import { reachOf } from "../../src/core/geometry/support";
 import type { Section } from "../../src/core/body/section";
 import { plannedExample } from "../gallery/plannedExample";
-import { facesToward, seenBreadth } from "../../src/ui/pages/view3d/turningFaces";
+import {
+  facesToward,
+  frontView,
+  type Look,
+  lookFrom,
+  ringDrops,
+  seenRing,
+  standing,
+  type StandingRing,
+  turned,
+  turningSurface,
+  wrapped,
+} from "../../src/ui/pages/view3d/turningSurface";
 import { turningModel } from "../../src/ui/pages/view3d/turningModel";
 import { pieceEdges } from "../../src/ui/pages/view3d/pieceEdges";
-import { ringDrops, standing, turningSurface } from "../../src/ui/pages/view3d/turningSurface";
-import { frontView, lookFrom, turned, wrapped } from "../../src/ui/pages/view3d/turningView";
 import { mm, ratio } from "../../src/core/units";
 
 const { levels, pieces } = plannedExample;
@@ -177,3 +187,9 @@ test("a piece in front is seen from the front and hidden from the back", () => {
   expect(runs(0).length).toBeGreaterThan(10);
   expect(runs(180).length).toBeLessThan(runs(0).length / 2);
 });
+
+/** How broad a ring looks on the page (mm). */
+function seenBreadth(ring: StandingRing, look: Look): number {
+  const across = seenRing(ring, look).map((point) => point.across);
+  return Math.max(...across) - Math.min(...across);
+}

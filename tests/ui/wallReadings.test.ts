@@ -5,7 +5,7 @@ import { formatLength } from "../../src/core/lengthText";
 import { mm } from "../../src/core/units";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { madeUpPeople, madeUpPerson } from "../../src/ui/pages/class/wallPeople";
-import { wallReadings } from "../../src/ui/pages/class/wallReadings";
+import { wallReadings } from "../../src/ui/pages/class/wallView";
 import { wallScene } from "../../src/ui/pages/class/wallScene";
 
 const { plan, progress } = madeUpPerson(0);

@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { wallKey } from "../../src/ui/pages/class/wallKey";
 import {
   type WallAction,
   wallAfter,
+  wallKey,
   type WallRoom,
-  type WallState,
   wallStart,
+  type WallState,
 } from "../../src/ui/pages/class/wallState";
 
 const room: WallRoom = { steps: 13, ownStep: 3, madeUpPeople: 4 };

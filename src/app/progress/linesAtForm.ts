@@ -82,6 +82,19 @@ export const openParts = (lines: readonly LineAtForm[]): readonly LineReadingAsk
     askedParts.filter((part) => read[part] === undefined).map((part) => ({ level, part })),
   );
 
+/** What was picked out comes first; then the next reading that was not left out on this visit. */
+export function linesStepHere(
+  next: LinesStep,
+  open: readonly LineReadingAsked[],
+  skipped: readonly LineReadingAsked[],
+  chosen: LineReadingAsked | null,
+): LinesStep {
+  if (next.do === "prepare" || next.do === "mark") return next;
+  if (chosen !== null) return { do: "read", ...chosen };
+  const asked = next.do === "done" ? undefined : open.find((one) => !isAmong(skipped, one));
+  return asked === undefined ? { do: "done" } : { do: "read", ...asked };
+}
+
 const depthsOf = (plan: Plan): ByLevel<Millimetres> =>
   Object.fromEntries(plan.levels.map(({ name, drop }) => [name, mm(drop.value)])) as ByLevel<Millimetres>;
 

@@ -7,7 +7,7 @@ import type { Label, Scene } from "./scene";
  * the style sheet by role, and scales with the width it is given. At true size it is as many millimetres wide on paper
  * as the scene says.
  */
-export interface DrawingProps {
+interface DrawingProps {
   readonly scene: Scene;
   readonly size?: "fitted" | "true";
   /** Only for a picture beside words that say the same. */

@@ -1,23 +1,27 @@
 import { type Piece, pieceExtent } from "../../core/padding/piece";
 import type { PlannedLevel } from "../../core/plan/plan";
 import { levelWords, pictureWords } from "../../text/pictures";
-import { columnCallouts } from "./columnCallouts";
-import { type FigureView, viewWords } from "./figureView";
-import { armholeDrop, formFigure, formMarks } from "./formFigure";
-import type { LengthWriter } from "./lengthWriter";
-import { paddedSurface, silhouette, type PaddedSurface } from "./paddedSurface";
+import { columnCallouts } from "./callouts";
+import { armholeDrop, type FigureView, formFigure, formMarks, viewWords } from "./figureView";
+import type { LengthWriter } from "../../text/lengthWriter";
+import {
+  type FacingStrip,
+  paddedSurface,
+  type PaddedSurface,
+  pieceOnFigure,
+  silhouette,
+  stripOutline,
+  torsoCurves,
+} from "./paddedSurface";
 import { closedPath, openPath, segment } from "./pathText";
-import { at, between, type PicturePoint } from "./picturePoint";
-import { type FacingStrip, pieceOnFigure, stripOutline } from "./pieceOnFigure";
-import { label, mark, type Frame, type Label, type Mark, type Scene } from "./scene";
-import { scaleBar } from "./scaleBar";
-import { torsoCurves } from "./torsoCurves";
+import { at, between, type Frame, label, type Label, mark, type Mark, type PicturePoint, type Scene } from "./scene";
+import { scaleBar } from "./rulers";
 
 /**
  * The form with its padding and the body round it, from the front, the back or the left side, built from the plan's own
  * sections. Every piece lies where it goes; the piece at hand is filled and hatched.
  */
-export interface FigurePicture {
+interface FigurePicture {
   readonly levels: readonly PlannedLevel[];
   readonly pieces: readonly Piece[];
   readonly view: FigureView;
@@ -95,7 +99,7 @@ export function figureExtent(
 }
 
 /** The frame of a figure with a gutter for the numbers of pieces on either side and one more for the names of the levels. */
-export function figureFrame(
+function figureFrame(
   view: FigureView,
   surfaces: readonly PaddedSurface[],
   bottom: number,
@@ -198,12 +202,7 @@ function firmRuns(
   return runs;
 }
 
-export function viewLabels(
-  levels: readonly PlannedLevel[],
-  view: FigureView,
-  frame: Frame,
-  size: number,
-): readonly Label[] {
+function viewLabels(levels: readonly PlannedLevel[], view: FigureView, frame: Frame, size: number): readonly Label[] {
   const words =
     view === "front"
       ? [pictureWords.right, pictureWords.left]

@@ -1,15 +1,18 @@
-import { type Outline, sectionOutline } from "../../core/geometry/outline";
-import type { Piece } from "../../core/padding/piece";
-import { piecesThickness } from "../../core/padding/layerThickness";
-import { acrossPage, type FigureView } from "./figureView";
-import { at, type PicturePoint } from "./picturePoint";
-import type { SectionAt } from "../../core/body/torsoCurve";
+import { type SectionAt, torsoCurve } from "../../core/body/torsoCurve";
+import { type Outline, quarterLengths, sectionOutline } from "../../core/geometry/outline";
+import { alongSurface, piecesThickness } from "../../core/padding/layerThickness";
+import { outermostLayer, type Piece } from "../../core/padding/piece";
+import type { PlannedLevel } from "../../core/plan/plan";
+import { mm } from "../../core/units";
+import { acrossPage, facingStretch, type FigureView } from "./figureView";
+import { smoothRuns } from "./pathText";
+import { at, type PicturePoint } from "./scene";
 
 /**
  * The form with its padding as rings, one for every few millimetres of drop, from which figures take their silhouettes
  * and onto which pieces are laid. On the page x runs across as the view says and y is the drop below the nape.
  */
-export interface PaddedRing {
+interface PaddedRing {
   readonly drop: number;
   readonly outline: Outline;
   /** All batting together at each point of the outline (mm). */
@@ -65,7 +68,7 @@ function ringPoint({ outline, thickness }: PaddedRing, i: number, view: FigureVi
 }
 
 /** Where a place on the form, given by its way along the bare surface and its drop, lies on the page. */
-export function placeOnPage(surface: PaddedSurface, view: FigureView, along: number, drop: number): PicturePoint {
+function placeOnPage(surface: PaddedSurface, view: FigureView, along: number, drop: number): PicturePoint {
   const below = surface.findIndex((ring) => ring.drop >= drop);
   const lower = surface[below === -1 ? surface.length - 1 : below];
   const upper = surface[Math.max(0, (below === -1 ? surface.length : below) - 1)];
@@ -78,12 +81,6 @@ export function placeOnPage(surface: PaddedSurface, view: FigureView, along: num
 function acrossRing(ring: PaddedRing, view: FigureView, along: number): number {
   const { from, to, share } = placeOnRing(ring, along);
   return ringPoint(ring, from, view) * (1 - share) + ringPoint(ring, to, view) * share;
-}
-
-/** How deep the batting lies at a place on a ring, given by its way along the bare surface (mm). */
-export function depthAt(ring: PaddedRing, along: number): number {
-  const { from, to, share } = placeOnRing(ring, along);
-  return (ring.thickness[from] ?? 0) * (1 - share) + (ring.thickness[to] ?? 0) * share;
 }
 
 /** The two points of a ring between which a place lies, and how far from the first; any number of turns round is the same place. */
@@ -103,3 +100,76 @@ function placeOnRing(
   const end = beyond === outline.count ? first + girth : (outline.along[beyond] ?? 0);
   return { from, to: beyond % outline.count, share: end === start ? 0 : (turned - start) / (end - start) };
 }
+
+/**
+ * A section for every height below the nape, from the levels of a plan and what is known between them. Above the bust
+ * nothing was measured; there the chest is drawn falling back towards the neck by a rule of ours.
+ */
+export function torsoCurves(levels: readonly PlannedLevel[], whose: "formSection" | "bodySection"): SectionAt {
+  const sectionAt = torsoCurve(
+    levels.flatMap((level) => [
+      { name: level.name, depthBelowNape: level.drop.value, section: level[whose] },
+      ...level.below[whose === "formSection" ? "form" : "body"],
+    ]),
+  );
+  const bust = levels.find(({ name }) => name === "bust")?.drop.value ?? 0;
+  return (depthBelowNape) => {
+    const section = sectionAt(depthBelowNape);
+    const share = chestShare(bust - depthBelowNape, bust);
+    return "frontDepth" in section && share < 1 ? { ...section, frontDepth: mm(section.frontDepth * share) } : section;
+  };
+}
+
+/** Depth of the chest above the bust as a share of the depth at the bust: all of it there, six tenths at the neck. */
+const chestShare = (above: number, bust: number): number =>
+  above <= 0 ? 1 : 1 - 0.4 * Math.sin((Math.min(1, above / bust) * Math.PI) / 2) ** 1.5;
+
+/**
+ * The parts of a piece that face the reader, as strips from top to bottom: the left and right edge on the page at each
+ * of its rows. A piece that goes round both sides of the form can show two parts from behind.
+ */
+export type FacingStrip = readonly { readonly left: PicturePoint; readonly right: PicturePoint }[];
+
+export function pieceOnFigure(
+  piece: Piece,
+  view: FigureView,
+  sectionAt: SectionAt,
+  surface: PaddedSurface,
+): readonly FacingStrip[] {
+  const rows = outermostLayer(piece).rows.map((row) => {
+    const quarters = quarterLengths(sectionAt(row.depthBelowNape));
+    const girth = quarters.leftFront + quarters.rightFront + quarters.leftBack + quarters.rightBack;
+    const { start, end } = alongSurface(row, piece.anchor, quarters);
+    return { row: { drop: row.depthBelowNape, start, end }, girth, facing: facingStretch(view, quarters) };
+  });
+  return [-1, 0, 1].flatMap((turn) => {
+    const strips: { left: PicturePoint; right: PicturePoint }[][] = [];
+    let open: { left: PicturePoint; right: PicturePoint }[] | null = null;
+    for (const { row, girth, facing } of rows) {
+      const from = Math.max(facing.from, row.start + turn * girth);
+      const to = Math.min(facing.to, row.end + turn * girth);
+      if (to < from) {
+        open = null;
+        continue;
+      }
+      if (open === null) {
+        open = [];
+        strips.push(open);
+      }
+      const ends = [from, to].map((along) => placeOnPage(surface, view, along, row.drop));
+      const [one, other] = ends;
+      if (one !== undefined && other !== undefined)
+        open.push(one.x <= other.x ? { left: one, right: other } : { left: other, right: one });
+    }
+    return strips.filter((strip) => strip.length > 1 && widest(strip) > narrowestShown);
+  });
+}
+
+const widest = (strip: FacingStrip): number =>
+  strip.reduce((most, { left, right }) => Math.max(most, right.x - left.x), 0);
+
+/** A part narrower than this is an edge seen from the side and is left out (mm). */
+const narrowestShown = 3;
+
+export const stripOutline = (strip: FacingStrip): string =>
+  smoothRuns([strip.map(({ left }) => left), strip.map(({ right }) => right).toReversed()]);

@@ -1,4 +1,4 @@
-import { at, between, type PicturePoint } from "./picturePoint";
+import { at, between, type PicturePoint } from "./scene";
 
 /**
  * Path data for SVG. Numbers are written to a tenth of a millimetre: finer than any printer's line, and short.

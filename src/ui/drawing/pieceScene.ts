@@ -1,13 +1,14 @@
 import type { LengthUnit } from "../../core/lengthText";
+import type { Anchor, Layer } from "../../core/padding/layer";
+import type { LayerCut } from "../../core/padding/layerCut";
 import type { Piece } from "../../core/padding/piece";
+import { inchMm, type LengthWriter } from "../../text/lengthWriter";
 import { pictureWords } from "../../text/pictures";
-import { ticksInward } from "./featherMarks";
-import { inchMm, type LengthWriter } from "./lengthWriter";
-import { panelScene } from "./panelScene";
-import { circle, closedPath, dimension, segment } from "./pathText";
-import { at, type PicturePoint } from "./picturePoint";
-import { linesOver, type PiecePicture, type ShownOn } from "./piecePicture";
-import { label, mark, type Scene } from "./scene";
+import { spreadOut } from "./callouts";
+import { cutOutline, type CutWidth, type FlatCut, isEven } from "./cutOutline";
+import { featherMarks, ticksInward } from "./featherMarks";
+import { circle, closedPath, dimension, openPath, segment } from "./pathText";
+import { at, label, type Label, mark, type PicturePoint, type Scene } from "./scene";
 
 /** One layer of a piece as it is cut: outline, anchor line, the band that is feathered, and every size it takes to cut it. */
 export function pieceScene(picture: PiecePicture): Scene {
@@ -45,7 +46,7 @@ function discScene({ layer, title, lengths, shownOn = "paper" }: PiecePicture, d
   const size = diameter / down;
   const thin = layer.feather;
   const width = across * size;
-  const left = -radius - (width - diameter - wordRoom * size) / 2;
+  const left = -radius - (width - diameter - discWordRoom * size) / 2;
   return {
     title,
     description: `A disc ${lengths.write(diameter)} across.`,
@@ -67,7 +68,7 @@ function discScene({ layer, title, lengths, shownOn = "paper" }: PiecePicture, d
 }
 
 /** Room for the words on the right, in lines of words. */
-const wordRoom = 9;
+const discWordRoom = 9;
 
 const ringPoints = (radius: number): readonly PicturePoint[] =>
   Array.from({ length: 49 }, (_, i) =>
@@ -94,3 +95,173 @@ export function testSquareScene(lengths: LengthWriter): Scene {
     labels: [label("name", at(0, side + 4.5), pictureWords.testSquare(lengths.write(side)), "start")],
   };
 }
+
+/**
+ * One layer of a piece as it is cut, lying flat, top edge up and its outer side towards the reader. On the page the wearer's left
+ * is on the right, as on a form that faces the reader.
+ */
+export interface PiecePicture {
+  readonly piece: Piece;
+  readonly layer: Layer;
+  readonly cut: LayerCut;
+  readonly title: string;
+  readonly lengths: LengthWriter;
+  /** A screen is smaller than a sheet and farther off: its words are larger beside the piece. On paper if left out. */
+  readonly shownOn?: ShownOn;
+}
+
+/** A small card on paper, a large drawing on paper, or a screen. */
+export type ShownOn = "paper" | "largePaper" | "screen";
+
+/** How many lines of words would cover the whole picture across, and the piece in it down. */
+const linesOver: { readonly [place in ShownOn]: { readonly across: number; readonly down: number } } = {
+  paper: { across: 28, down: 7.5 },
+  largePaper: { across: 36, down: 12 },
+  screen: { across: 24, down: 11 },
+};
+
+/**
+ * A strip or a panel as it is cut. Beside it stands its width at every level line it crosses, on a line of its own that leads there: of an
+ * even layer the whole width, of any other the widths to both sides of the anchor line; and at both ends where they lie.
+ */
+function panelScene({ piece, layer, title, lengths, shownOn = "paper" }: PiecePicture, cut: FlatCut): Scene {
+  const outline = cutOutline(cut);
+  const rows = outline;
+  const even = isEven(outline);
+  const [right, left] = [Math.max(...outline.map((row) => row.right)), Math.max(...outline.map((row) => row.left))];
+  const height = outline.at(-1)?.belowTop ?? 0;
+  const { across, down } = linesOver[shownOn];
+  const beside = { left: even ? 1 : sideRoom, right: wordRoom };
+  const size = Math.max((right + left) / (across - beside.left - beside.right), height / down);
+  const words = writtenWords(rows, even, lengths);
+  const sizes = widthWords(rows, words, { left, right, height, size, even });
+  const corners = [
+    ...outline.map((row) => at(row.left, row.belowTop)),
+    ...outline.toReversed().map((row) => at(-row.right, row.belowTop)),
+  ];
+  const slack = across * size - (beside.left + beside.right) * size - right - left;
+  const foot = sizes.bottom + size * 0.9;
+  const tall = pictureWords.topToLower(lengths.write(height));
+  const centre = layer.wrap ? pictureWords.butt : anchorWords[piece.anchor];
+  const edges = pictureWords.edges(lengths.write(cut.topWidth), lengths.write(cut.bottomWidth));
+  const darts = cut.darts.map(({ from, count, width, depth }) =>
+    pictureWords.darts(from, count, lengths.write(width), lengths.write(depth)),
+  );
+  const foots = [tall, edges, centre, ...darts];
+  const frameLeft = -right - beside.left * size - slack / 2;
+  const middle = frameLeft + (across * size) / 2;
+  return {
+    title,
+    description: `${pictureWords.cutShape(layer.wrap, lengths.write(height))}: ${words.map(({ spoken }) => spoken).join(", ")}.`,
+    frame: {
+      x: frameLeft,
+      y: sizes.top - size * 0.9,
+      width: across * size,
+      height: foot - sizes.top + size * (foots.length * 1.2 + 0.9),
+    },
+    textSize: size,
+    marks: [
+      mark("layer", closedPath(corners)),
+      ...featherMarks(layer, corners),
+      mark("leader", ...dartMarks(cut)),
+      mark("centre", segment(at(0, 0), at(0, height))),
+      mark("leader", sizes.path),
+    ],
+    labels: [
+      ...sizes.labels,
+      ...foots.map((words, i) => label(i === 0 ? "number" : "name", at(middle, foot + size * (0.5 + 1.2 * i)), words)),
+    ],
+  };
+}
+
+/** Every dart as a thin wedge, evenly spread: from an edge inward, or to both sides of a line. */
+const dartMarks = (cut: FlatCut): readonly string[] =>
+  cut.darts.flatMap(({ from, count, width, depth }) => {
+    const y =
+      from === "top"
+        ? 0
+        : from === "bottom"
+          ? cut.height
+          : (cut.widths.find((one) => one.level === from)?.belowTop ?? 0);
+    const whole = cut.topWidth + ((cut.bottomWidth - cut.topWidth) * y) / cut.height;
+    return Array.from({ length: count }, (_, i) => {
+      const x = ((i + 0.5) / count - 0.5) * whole;
+      const tips = [...(from === "top" ? [] : [y - depth]), ...(from === "bottom" ? [] : [y + depth])];
+      return tips.map((tip) => openPath([at(x - width / 2, y), at(x, tip), at(x + width / 2, y)])).join("");
+    });
+  });
+
+/** Room for the words of a row on the right, and for the width alone on the left of an uneven piece, in lines of words. */
+const wordRoom = 15;
+const sideRoom = 6;
+const rowGap = 1.15;
+
+/** One width in words: beside the drawing, on its left of an uneven piece as well, and for who hears it. */
+interface WidthWords {
+  readonly onRight: string;
+  readonly onLeft: string;
+  readonly spoken: string;
+}
+
+function writtenWords(rows: readonly CutWidth[], even: boolean, { write }: LengthWriter): readonly WidthWords[] {
+  const { atLine, atEnd, wide, besideCentre } = pictureWords;
+  return rows.map(({ written: { left, right }, at: place }) => {
+    if ("end" in place) {
+      const words = atEnd(write(place.end.distance), place.end.side, place.end.level);
+      return { onRight: words, onLeft: "", spoken: words };
+    }
+    const whole = write(left + right);
+    return {
+      onRight: atLine(even ? whole : write(left), place.line),
+      onLeft: even ? "" : write(right),
+      spoken: atLine(even ? wide(whole) : besideCentre(write(right), write(left)), place.line),
+    };
+  });
+}
+
+interface PieceRoom {
+  readonly left: number;
+  readonly right: number;
+  readonly height: number;
+  readonly size: number;
+  readonly even: boolean;
+}
+
+/** The written widths as lines across the piece, with leaders to their words in a column beside it. */
+function widthWords(
+  rows: readonly CutWidth[],
+  words: readonly WidthWords[],
+  { left, right, height, size, even }: PieceRoom,
+): { readonly path: string; readonly labels: readonly Label[]; readonly top: number; readonly bottom: number } {
+  const over = Math.max(0, (rows.length - 1) * rowGap * size - height) / 2;
+  const [top, bottom] = [-over, height + over];
+  const lines = spreadOut(
+    rows.map(({ belowTop }) => belowTop),
+    rowGap * size,
+    top,
+    bottom,
+  );
+  const paths = rows.map((row, i) => {
+    const y = row.belowTop;
+    const leader = (edge: number, side: 1 | -1, from: number): string =>
+      openPath([at(side * edge, y), at(side * (from + size * 0.3), y), at(side * (from + size * 0.95), lines[i] ?? y)]);
+    const across = row.left + row.right > 0 ? dimension(at(-row.right, y), at(row.left, y), size * 0.5) : "";
+    return across + leader(row.left, 1, left) + (even ? "" : leader(row.right, -1, right));
+  });
+  return {
+    path: paths.join(""),
+    top,
+    bottom,
+    labels: words.flatMap(({ onRight, onLeft }, i) => [
+      label("number", at(left + size * 1.1, lines[i] ?? 0), onRight, "start"),
+      ...(onLeft === "" ? [] : [label("number", at(-right - size * 1.1, lines[i] ?? 0), onLeft, "end")]),
+    ]),
+  };
+}
+
+const anchorWords: { readonly [anchor in Anchor]: string } = {
+  centerFront: pictureWords.centreFront,
+  centerBack: pictureWords.centreBack,
+  leftSide: pictureWords.leftSeam,
+  rightSide: pictureWords.rightSeam,
+};

@@ -18,11 +18,8 @@ export const markRoles = [
   "feather", // where the batting is pulled thin
   "hatch",
   "hatchNow",
-  "shade1", // depths of batting, from thin to thick, always hatched as well
+  "shade1", // tints for what lies between two lines
   "shade2",
-  "shade3",
-  "shade4",
-  "contour", // lines of equal depth
   "tape", // a tape measure: a filled ribbon
   "tapeTick",
   "tapeHidden", // the tape where the figure hides it
@@ -58,7 +55,7 @@ export const markRoles = [
   "pinShaft", // a pin in the batting; its head is a dot
   "book", // a thing held against the form
 ] as const;
-export type MarkRole = (typeof markRoles)[number];
+type MarkRole = (typeof markRoles)[number];
 
 export interface Mark {
   readonly role: MarkRole;
@@ -68,7 +65,7 @@ export interface Mark {
   readonly shift?: number;
 }
 
-export const labelRoles = ["name", "strong", "quiet", "onTape", "atHand", "number", "size", "place"] as const;
+const labelRoles = ["name", "strong", "quiet", "onTape", "atHand", "number", "size", "place"] as const;
 export type LabelRole = (typeof labelRoles)[number];
 
 /** Words at a place. The anchor says which end of the words lies there; they are centred on their height. */
@@ -111,3 +108,17 @@ export const label = (
 /** Marks as a second figure beside the first: the same, further to the right on the page. */
 export const movedRight = (by: number, marks: readonly Mark[]): readonly Mark[] =>
   marks.map((item) => ({ ...item, shift: (item.shift ?? 0) + by }));
+
+/** A place in a picture, in millimetres of the thing drawn: x to the right of the page, y down the page. */
+export interface PicturePoint {
+  readonly x: number;
+  readonly y: number;
+}
+
+export const at = (x: number, y: number): PicturePoint => ({ x, y });
+
+export const mirrored = (points: readonly PicturePoint[]): readonly PicturePoint[] =>
+  points.map(({ x, y }) => at(-x, y)).reverse();
+
+export const between = (from: PicturePoint, to: PicturePoint, share: number): PicturePoint =>
+  at(from.x + (to.x - from.x) * share, from.y + (to.y - from.y) * share);

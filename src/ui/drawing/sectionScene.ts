@@ -4,20 +4,18 @@ import type { PlannedLevel, SeamShift } from "../../core/plan/plan";
 import { sectionOutline } from "../../core/geometry/outline";
 import { reachOf } from "../../core/geometry/support";
 import { levelWords, pictureWords } from "../../text/pictures";
-import { layeredSection, outlinePoints, type LayeredSection } from "./layerOutlines";
-import type { LengthWriter } from "./lengthWriter";
+import { bandMarks, layeredSection, type LayeredSection, outlinePoints } from "./layeredSection";
+import type { LengthWriter } from "../../text/lengthWriter";
 import { arrow, closedPath, openPath, segment } from "./pathText";
-import { at, type PicturePoint } from "./picturePoint";
-import { label, mark, type Frame, type Label, type Mark, type Scene } from "./scene";
-import { scaleBar } from "./scaleBar";
-import { bandMarks } from "./sectionBands";
-import { numberCallouts } from "./sectionCallouts";
+import { at, type Frame, label, type Label, mark, type Mark, type PicturePoint, type Scene } from "./scene";
+import { scaleBar } from "./rulers";
+import { numberCallouts } from "./callouts";
 
 /**
  * One level seen from above, to scale, front towards the reader: the form, every piece of batting that lies across this
  * level, and the body as a chalk line, dashed in front or behind where that arc was estimated.
  */
-export interface SectionPicture {
+interface SectionPicture {
   readonly level: PlannedLevel;
   /** All pieces of the plan; those beyond `pinned` are left out, but the picture keeps room for them. */
   readonly pieces: readonly Piece[];

@@ -1,15 +1,11 @@
 import type { Piece } from "../../core/padding/piece";
 import type { PlannedLevel } from "../../core/plan/plan";
-import { ribbon } from "./ribbon";
+import { ribbon } from "./rulers";
 import { pictureWords } from "../../text/pictures";
 import { bodyMarks, figureExtent, levelLines, paddingMarks, pieceMarks } from "./figureScene";
-import type { FigureView } from "./figureView";
-import { formFigure, formMarks } from "./formFigure";
-import { type PaddedSurface, paddedSurface, silhouette } from "./paddedSurface";
-import { at } from "./picturePoint";
-import { pieceOnFigure } from "./pieceOnFigure";
-import { type Mark, mark, type Scene } from "./scene";
-import { torsoCurves } from "./torsoCurves";
+import { type FigureView, formFigure, formMarks } from "./figureView";
+import { type PaddedSurface, paddedSurface, pieceOnFigure, silhouette, torsoCurves } from "./paddedSurface";
+import { at, type Mark, mark, type Scene } from "./scene";
 
 /**
  * What the whole work comes to, in three figures without a word in them, seen from the front: the bare form inside the

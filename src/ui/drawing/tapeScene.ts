@@ -1,8 +1,7 @@
 import { pictureWords } from "../../text/pictures";
-import { inchMm, type LengthWriter } from "./lengthWriter";
+import { inchMm, type LengthWriter } from "../../text/lengthWriter";
 import { circle, closedPath, number, openPath, segment } from "./pathText";
-import { at } from "./picturePoint";
-import { label, mark, type Label, type Mark, type Scene } from "./scene";
+import { at, label, type Label, mark, type Mark, type Scene } from "./scene";
 
 /**
  * One reading on a drawn tape. The tape lies along the foot with its own numbers; on it lies the padded form as a band
@@ -37,7 +36,7 @@ export const tapeSpan = (gains: readonly number[]): number =>
 const shortestSpan = 70;
 
 /** What of the picture stays while a reading is typed: the tape with its numbers and the pin, and where a reading lies on it. */
-export interface TapeGround {
+interface TapeGround {
   readonly first: number;
   readonly pin: number;
   readonly beneath: readonly Mark[];
@@ -45,7 +44,7 @@ export interface TapeGround {
   readonly labels: readonly Label[];
 }
 
-export type TapeGroundOf = Pick<TapePicture, "wanted" | "isEstimated" | "span" | "lengths">;
+type TapeGroundOf = Pick<TapePicture, "wanted" | "isEstimated" | "span" | "lengths">;
 
 export function tapeGround({ wanted, isEstimated, span, lengths }: TapeGroundOf): TapeGround {
   const first = wanted - span * pinShare;

@@ -1,8 +1,7 @@
 import { pictureWords } from "../../text/pictures";
-import { inchMm, type LengthWriter } from "./lengthWriter";
+import { inchMm, type LengthWriter } from "../../text/lengthWriter";
 import { circle, closedPath, segment } from "./pathText";
-import { at } from "./picturePoint";
-import { type Label, label, type Mark, mark, type Scene } from "./scene";
+import { at, type Label, label, type Mark, mark, type Scene } from "./scene";
 
 /**
  * What one layer is believed to be worth, against the readings that say so: the belief from before as a hatched band, each

@@ -5,7 +5,7 @@ import type { Millimetres } from "../../core/units";
  * A length set large: the whole number, its fraction stacked beside it as on a paper chart, and the unit. A screen
  * reader hears the formatter's own text. An estimate stands on a dashed line.
  */
-export interface LengthFigureProps {
+interface LengthFigureProps {
   readonly length: Millimetres;
   readonly step: LengthStep;
   readonly estimated?: boolean;

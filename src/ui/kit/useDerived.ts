@@ -1,7 +1,9 @@
-import { type Derived, derivation } from "../../app/session/derived";
+import { useMemo } from "react";
+import { derivation, type Derived } from "../../app/session/derived";
 import type { FittingStore } from "../../app/session/store";
 import type { SettledFitting } from "../../document/fitting";
-import { useFitting, useStoreItself } from "./useStore";
+import { type CutFrom, cutFrom } from "../../text/batting";
+import { useFitting, useFittingState, useStoreItself } from "./useStore";
 
 /**
  * What follows from the fitting on the table: problems, plan, progress. All screens of one store share the same
@@ -19,4 +21,11 @@ export function derivationOf(store: FittingStore): (fitting: SettledFitting) => 
   const made = derivation();
   derivations.set(store, made);
   return made;
+}
+
+/** Says of a piece of this fitting which batting it is cut from. */
+export function useCutFrom(): CutFrom {
+  const building = useFittingState(({ fitting }) => fitting.batting.name);
+  const finishing = useFittingState(({ fitting }) => fitting.finishingBatting?.name ?? null);
+  return useMemo(() => cutFrom(building, finishing), [building, finishing]);
 }

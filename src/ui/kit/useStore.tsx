@@ -6,8 +6,7 @@ import type { LengthStep, LengthUnit } from "../../core/lengthText";
 import type { Millimetres } from "../../core/units";
 import type { Drafts, SettledFitting } from "../../document/fitting";
 import { remembered } from "../../app/session/remembered";
-import { lengthStepOf } from "./lengthStep";
-import { shownLength } from "../../text/shownLength";
+import { lengthStepOf, shownLength } from "../../text/shownLength";
 import { useSoon } from "./useSoon";
 
 /** How the screens reach the store: the fitting and the way to change it. What follows from it is in `useDerived`. */

@@ -5,10 +5,9 @@ import type { NotSaved } from "../../app/storage/fittingOutcome";
 import type { Keeping } from "../../app/storage/keeping";
 import { linkProblemTexts, newsTexts, noticeWords, troubleTexts } from "../../text/library";
 import { useFittingState, useStoreItself } from "../kit/useStore";
-import { GoneNotice } from "./GoneNotice";
-import { presentInstant } from "../kit/shelf/moment";
-import { LinkNotice } from "./LinkNotice";
-import { forget, type ShelfNews, shelf, useShelf } from "../kit/shelf/shelf";
+import { GoneNotice, LinkNotice } from "./NewsNotices";
+import { presentInstant } from "../../text/moment";
+import { forget, shelf, type ShelfNews, useShelf } from "../kit/shelf/shelf";
 
 /** What a person must know about keeping, above the work: what happened, and what can be done now. */
 export function KeepingNotice() {

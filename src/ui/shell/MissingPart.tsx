@@ -1,6 +1,6 @@
 import { useEffect, useState } from "react";
 import { useStore } from "zustand";
-import { reloadWhenKept } from "./reloadWhenKept";
+import { reloadWhenKept } from "../kit/shelf/shelf";
 import { placeAddress } from "../kit/place";
 import { rescueWords } from "../../text/rescue";
 import { askForMissing, lateParts } from "../kit/rescue/latePart";

@@ -10,13 +10,11 @@ import { askToKeep } from "../../app/storage/room";
 import { tabChannel } from "../../app/storage/tabChannel";
 import type { FittingState, FittingStore } from "../../app/session/store";
 import { goTo } from "../kit/place";
-import { OtherFittings } from "../kit/rescue/FailedPage";
-import { failedLast, noteLeft, noteStart } from "../kit/rescue/startWatch";
-import { lookForGone } from "../kit/shelf/lookForGone";
-import { KeepingNotice } from "./NoticePlace";
+import { failedLast, noteLeft, noteStart, OtherFittings } from "../kit/rescue/FailedPage";
+import { lookForGone } from "../kit/shelf/useListing";
+import { KeepingNotice } from "./lateContents";
 import { isUnchanged, receiveLink } from "./receiveLink";
-import { reloadWhenKept } from "./reloadWhenKept";
-import { listMayHaveChanged, shelf, tell } from "../kit/shelf/shelf";
+import { listMayHaveChanged, reloadWhenKept, shelf, tell } from "../kit/shelf/shelf";
 
 /** Opens the database, puts the last fitting (or the one out of a link) on the table, and keeps it from then on. */
 export async function openShelf(store: FittingStore, shared: string | null): Promise<void> {

@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { bundleFormat, readFile } from "../../../src/app/share/fittingFile";
 import { readSheet } from "../../../src/app/share/measurementSheet";
-import { sheetSentences } from "../../../src/ui/kit/shelf/fileSentences";
+import { sheetSentences } from "../../../src/text/fileSentences";
 import { readFittingText } from "../../../src/document/readFitting";
 
 /**

@@ -7,7 +7,7 @@ import { basis } from "../../../src/core/plan/basis";
 import type { Plan } from "../../../src/core/plan/plan";
 import { planFitting } from "../../../src/core/plan/planFitting";
 import { tapeQuarters } from "../../../src/core/tape/tape";
-import { waistTape } from "../../../src/ui/kit/waistTape";
+import { waistTape } from "../../../src/core/plan/waistTape";
 import { batting, body, bodyWith, form, level, levelOf, meanThickness, stationOf, untoldMisses } from "./examplePerson";
 
 /**

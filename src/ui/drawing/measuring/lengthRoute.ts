@@ -1,12 +1,26 @@
 import type { LengthName } from "../../../core/body/vocabulary";
-import { at, between, type PicturePoint } from "../picturePoint";
+import { at, between, type PicturePoint } from "../scene";
 import { landmarkWords } from "../../../text/pictures";
-import { armRoute } from "./armRoute";
-import { type FigureShape, nape } from "./figureShape";
-import { apexToUnderbustRoute, belowNapeRoute, heightRoute } from "./placeRoute";
-import { backRoute, neckRoute, shoulderDropRoute, shoulderRoute } from "./shoulderRoute";
-import { mirror, onSide, type Side } from "./side";
-import { type Landmark, plainRoute, type TapeRoute } from "./tapeRoute";
+import {
+  apexToUnderbustRoute,
+  armRoute,
+  backRoute,
+  belowNapeRoute,
+  heightRoute,
+  neckRoute,
+  shoulderDropRoute,
+  shoulderRoute,
+} from "./bodyRoutes";
+import {
+  type FigureShape,
+  type Landmark,
+  mirror,
+  nape,
+  onSide,
+  plainRoute,
+  type Side,
+  type TapeRoute,
+} from "./tapeRoute";
 
 /** How the tape is led for a measurement that belongs to no single level. */
 export function lengthRoute(name: LengthName, shape: FigureShape): TapeRoute {

@@ -1,17 +1,14 @@
 import type { MeasurementName } from "../../../core/body/vocabulary";
 import { viewWords } from "../figureView";
-import { spreadOut } from "../columnCallouts";
+import { spreadOut } from "../callouts";
 import { circle, closedPath, dimension, openPath, segment, smoothPath } from "../pathText";
-import { at, type PicturePoint } from "../picturePoint";
-import { label, mark, type Frame, type Label, type Mark, type Scene } from "../scene";
+import { at, type Frame, label, type Label, mark, type Mark, type PicturePoint, type Scene } from "../scene";
 import { measurementTexts } from "../../../text/measurements";
 import { pictureWords } from "../../../text/pictures";
-import { formShape, personShape } from "./figureShape";
-import { formMarksOnStand } from "./formOnStand";
+import { formShape, type Landmark, personShape, type TapeRoute } from "./tapeRoute";
+import { formMarksOnStand, personMarks } from "./measuredFigure";
 import { measureRoute } from "./measureRoute";
-import { personMarks } from "./personOutline";
-import { ribbon } from "../ribbon";
-import type { Landmark, TapeRoute } from "./tapeRoute";
+import { ribbon } from "../rulers";
 
 /** One measurement on the person or on the form: the figure, the tape where it runs, its landmarks pinned and named. */
 export function measureScene(name: MeasurementName, whose: "body" | "form"): Scene {

@@ -8,10 +8,10 @@ import { levelWords } from "../../../text/pictures";
 import { shownLength } from "../../../text/shownLength";
 import { Drawing } from "../Drawing";
 import { markScene } from "./markScene";
-import { formTorso } from "./planTorso";
+import { formTorso } from "./torsoShape";
 
 /** How one of the person's lines is marked on the form, with every line and its distance below the nape. */
-export interface MarkPictureProps {
+interface MarkPictureProps {
   readonly plan: Plan;
   readonly lines: readonly LineAtForm[];
   readonly level: LevelName;

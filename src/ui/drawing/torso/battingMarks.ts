@@ -1,12 +1,12 @@
 import type { FigureView } from "../figureView";
 import { circle, closedPath, openPath, segment } from "../pathText";
-import { at, between, type PicturePoint } from "../picturePoint";
-import type { FacingStrip } from "../pieceOnFigure";
-import { hang } from "./frontTorso";
+import { at, between, type PicturePoint } from "../scene";
+import type { FacingStrip } from "../paddedSurface";
+import { hang } from "./torsoFigure";
 import type { TorsoShape } from "./torsoShape";
 
 /** The outline of batting on the form as it lies on it: level edges hang as level lines do. */
-export interface BattingOutline {
+interface BattingOutline {
   readonly path: string;
   /** The outline as points, from the top left corner around to the right. */
   readonly ring: readonly PicturePoint[];

@@ -1,10 +1,7 @@
 import { type ByLevel, type LevelName, levelNames, mapLevels } from "../../../core/body/vocabulary";
 import { circle, closedPath, segment } from "../pathText";
-import { at } from "../picturePoint";
-import { label, type Label, type Mark, mark, movedRight, type Scene } from "../scene";
-import { frontTorso } from "./frontTorso";
-import { levelTape } from "./levelTape";
-import { sideTorso } from "./sideTorso";
+import { at, label, type Label, type Mark, mark, movedRight, type Scene } from "../scene";
+import { frontTorso, levelTape, sideTorso } from "./torsoFigure";
 import { napeBack, type TorsoShape } from "./torsoShape";
 
 /**
@@ -24,7 +21,7 @@ export interface MarkPicture {
   readonly words: MarkPictureWords;
 }
 
-export interface MarkPictureWords {
+interface MarkPictureWords {
   readonly title: string;
   readonly description: string;
   readonly front: string;

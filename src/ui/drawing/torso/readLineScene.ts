@@ -1,14 +1,11 @@
 import { levelNames, type LevelName } from "../../../core/body/vocabulary";
 import type { LinePart } from "../../../core/form/linePart";
 import { closedPath, segment } from "../pathText";
-import { at } from "../picturePoint";
-import { type Mark, mark, type Scene } from "../scene";
-import { frontTorso } from "./frontTorso";
-import { levelTape } from "./levelTape";
-import { sideTorso } from "./sideTorso";
+import { at, type Mark, mark, type Scene } from "../scene";
+import { frontTorso, levelTape, sideTorso } from "./torsoFigure";
 import type { TorsoShape } from "./torsoShape";
 
-export interface ReadLinePicture {
+interface ReadLinePicture {
   readonly shape: TorsoShape;
   readonly level: LevelName;
   readonly part: LinePart;

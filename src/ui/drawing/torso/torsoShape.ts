@@ -1,11 +1,13 @@
-import { type ByLevel, levelNames } from "../../../core/body/vocabulary";
+import { type ByLevel, type LevelName, levelNames, mapLevels } from "../../../core/body/vocabulary";
 import { type HeightCurve, heightCurve } from "../../../core/geometry/heightCurve";
+import { reachOf } from "../../../core/geometry/support";
+import type { PlannedLevel } from "../../../core/plan/plan";
 
 /**
  * What a torso is drawn from: at each level its distance below the nape and how far its outline lies from the middle, to
  * the side, to the front and to the back (mm). A form is drawn from its own sections, so no two forms look alike.
  */
-export interface TorsoLevel {
+interface TorsoLevel {
   readonly depthBelowNape: number;
   readonly half: number;
   readonly front: number;
@@ -26,7 +28,7 @@ export interface TorsoShape {
   readonly hem: number;
 }
 
-export function torsoShape(levels: ByLevel<TorsoLevel>): TorsoShape {
+function torsoShape(levels: ByLevel<TorsoLevel>): TorsoShape {
   const { bust, underbust, fullHip } = levels;
   const armholeBottom = Math.min(205, bust.depthBelowNape - 24);
   const shoulderHalf = Math.min(190, Math.max(150, 0.72 * bust.half + 70));
@@ -79,3 +81,20 @@ export const heightsDown = (from: number, to: number): readonly number[] => {
   const count = Math.max(2, Math.ceil((to - from) / 9));
   return Array.from({ length: count + 1 }, (_, i) => from + ((to - from) * i) / count);
 };
+
+/** The bare form of a plan as it is drawn: at the person's level lines, from the sections the plan stands on. */
+export function formTorso(levels: readonly PlannedLevel[]): TorsoShape {
+  return torsoShape(
+    mapLevels((name) => {
+      const { drop, formSection } = planned(levels, name);
+      const { left, right, front, back } = reachOf(formSection);
+      return { depthBelowNape: drop.value, half: (left + right) / 2, front, back };
+    }),
+  );
+}
+
+function planned(levels: readonly PlannedLevel[], name: LevelName): PlannedLevel {
+  const level = levels.find((item) => item.name === name);
+  if (level === undefined) throw new Error(`Broken promise in the drawings: a plan without the level ${name}`);
+  return level;
+}

@@ -4,18 +4,12 @@ import type { PlannedLevel } from "../../../core/plan/plan";
 import type { SectionAt } from "../../../core/body/torsoCurve";
 import type { FigureView } from "../figureView";
 import { bodyMarks } from "../figureScene";
-import { type PaddedSurface, paddedSurface, silhouette } from "../paddedSurface";
+import { type PaddedSurface, paddedSurface, pieceOnFigure, silhouette, torsoCurves } from "../paddedSurface";
 import { closedPath, segment } from "../pathText";
-import { at, type PicturePoint } from "../picturePoint";
-import { pieceOnFigure } from "../pieceOnFigure";
-import { type Frame, label, type Label, type Mark, mark, type Scene } from "../scene";
-import { torsoCurves } from "../torsoCurves";
+import { at, type Frame, label, type Label, type Mark, mark, type PicturePoint, type Scene } from "../scene";
 import { battingPath, fibersAlong, pinsAlong, stitchesInside } from "./battingMarks";
-import { frontTorso } from "./frontTorso";
-import { levelTape } from "./levelTape";
-import { formTorso } from "./planTorso";
-import { sideTorso } from "./sideTorso";
-import type { TorsoShape } from "./torsoShape";
+import { frontTorso, levelTape, sideTorso } from "./torsoFigure";
+import { formTorso, type TorsoShape } from "./torsoShape";
 
 /**
  * The form as it stands in front of a person at one step of the work: white what is on, yellow what the hands are on, and on

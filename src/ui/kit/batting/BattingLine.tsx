@@ -2,11 +2,10 @@ import { useState } from "react";
 import type { Plan } from "../../../core/plan/plan";
 import { battingWords, twoBattingNames } from "../../../text/batting";
 import { useDispatch, useFitting } from "../useStore";
-import { BattingBench } from "./BattingBench";
-import { BattingGuesses } from "./BattingGuesses";
-import { isBattingSupposed } from "./battingStanding";
-import { battingText } from "./battingText";
-import { onlyBatting } from "./battingUse";
+import { BattingBench, BattingGuesses } from "./BattingBench";
+import { isBattingSupposed } from "../../../app/session/newFitting";
+import { battingText } from "../../../text/battingText";
+import { onlyBatting } from "../../../text/battingNeeds";
 
 /**
  * Which batting the plan is worked out for, or which two, and the way to others; open at once where a batting stops the

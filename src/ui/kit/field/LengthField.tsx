@@ -5,13 +5,13 @@ import { fieldWords } from "../../../text/field";
 import { lengthProblemText } from "../../../text/problems";
 import { unitMarks, unitNames } from "../../../text/workroom";
 import { useLater } from "../useSoon";
-import type { LengthFieldState } from "./lengthFieldState";
+import type { LengthFieldState } from "../../../app/session/lengthFieldState";
 
 /**
  * The field a length is typed into. It takes whatever a person writes, says what it understood, and explains in words
  * what it could not read, without ever changing the text under the fingers.
  */
-export interface LengthFieldProps {
+interface LengthFieldProps {
   readonly label: string;
   readonly labelShown?: boolean;
   readonly state: LengthFieldState;

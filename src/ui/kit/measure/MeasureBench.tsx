@@ -1,23 +1,20 @@
-import { useId } from "react";
+import { useId, useRef } from "react";
 import type { MeasurementName } from "../../../core/body/vocabulary";
-import { FractionPad } from "../field/FractionPad";
-import { LengthField } from "../field/LengthField";
-import { pressKey } from "../field/padKeys";
 import { fieldWords } from "../../../text/field";
-import { placeAddress } from "../place";
 import { measurementTexts } from "../../../text/measurements";
 import { measuringWords } from "../../../text/measuring";
-import { touchQuery, useMediaQuery, wideQuery } from "../useMediaQuery";
-import { useDerived } from "../useDerived";
-import { useLengths } from "../useStore";
+import { FractionPad, pressKey } from "../field/FractionPad";
+import { LengthField } from "../field/LengthField";
+import { placeAddress } from "../place";
+import { derivationOf, useDerived } from "../useDerived";
+import { touchQuery, useMediaQuery, wideQuery } from "../useScreen";
+import { useLengths, useStoreItself } from "../useStore";
 import { MeasureGuide, MeasureMore } from "./MeasureGuide";
-import { MeasureProblems } from "./MeasureProblems";
-import { useBenchField } from "./useBenchField";
-import { useMeasurement } from "./useMeasurement";
-import { useStaysAtSlip } from "./useStaysAtSlip";
+import { isContradicted, MeasureProblems } from "./MeasureProblems";
+import { useBenchField, useMeasurement } from "./useMeasurement";
 
 /** The bench: one measurement at hand, how to take it, the field and the pad, and the way to the next. */
-export interface MeasureBenchProps {
+interface MeasureBenchProps {
   readonly whose: "body" | "form";
   readonly name: MeasurementName;
   readonly next: MeasurementName | undefined;
@@ -107,4 +104,21 @@ function Known({ known }: { readonly known: ReturnType<typeof useMeasurement> })
     return <p className="bench-known">{measuringWords.guessNow(write(known.value), write(known.spread))}</p>;
   if (known.kind === "table") return <p className="bench-known">{measuringWords.tableNow(write(known.value))}</p>;
   return null;
+}
+
+/**
+ * Whoever has just typed a reading that cannot be stays with it, once, and sees what is the matter; the next press goes
+ * on all the same.
+ */
+function useStaysAtSlip(whose: "body" | "form", name: MeasurementName): () => boolean {
+  const store = useStoreItself();
+  const looked = useRef(store.getState().fitting[whose][name]);
+  return () => {
+    const { fitting } = store.getState();
+    const entry = fitting[whose][name];
+    const isNew = entry !== looked.current;
+    looked.current = entry;
+    const { problems } = derivationOf(store)(fitting);
+    return isNew && isContradicted(problems.measurements, whose, name);
+  };
 }

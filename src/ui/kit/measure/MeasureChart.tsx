@@ -2,19 +2,19 @@ import { type ReactNode, useEffect, useRef, useState } from "react";
 import { type MeasurementName, measurementNames, requiredMeasurementNames } from "../../../core/body/vocabulary";
 import { useAskedThing } from "../place";
 import { improvementGroups, measuringWords } from "../../../text/measuring";
-import { useMediaQuery, wideQuery } from "../useMediaQuery";
+import { useMediaQuery, wideQuery } from "../useScreen";
 import { questionsWords } from "../../../text/questions";
 import { shownLength } from "../../../text/shownLength";
 import { useFitting, useLengths } from "../useStore";
 import { MeasureBench } from "./MeasureBench";
-import { bodyGroups, formGroups, type MeasureGroup, measurementAfter } from "./measureGroups";
+import { bodyGroups, formGroups, type MeasureGroup, measurementAfter } from "../../../app/progress/measureGroups";
 import { MeasureRow } from "./MeasureRow";
 
 /**
  * The measuring chart and, beside it, the bench with the one measurement at hand. On a narrow screen the bench opens
  * under its row. The same chart serves the body and the form.
  */
-export interface MeasureChartProps {
+interface MeasureChartProps {
   readonly whose: "body" | "form";
   /** What stands between the girths and the other readings once the girths are in. */
   readonly enough?: ReactNode;

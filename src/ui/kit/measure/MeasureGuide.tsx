@@ -1,11 +1,13 @@
+import { memo } from "react";
 import { measurementFacts } from "../../../core/body/measurementFacts";
 import type { MeasurementName } from "../../../core/body/vocabulary";
-import { MeasureFigure } from "../../drawing/measuring/MeasureFigure";
 import { improvementText, measurementTexts } from "../../../text/measurements";
 import { measuringWords } from "../../../text/measuring";
+import { Drawing } from "../../drawing/Drawing";
+import { measureScene } from "../../drawing/measuring/measureScene";
 
 /** How to take one measurement, on a person or on the form: the picture, what to do, and what goes wrong most often. */
-export interface MeasureGuideProps {
+interface MeasureGuideProps {
   readonly whose: "body" | "form";
   readonly name: MeasurementName;
 }
@@ -47,3 +49,13 @@ export function MeasureMore({ whose, name }: MeasureGuideProps) {
     </dl>
   );
 }
+
+/** How the tape runs for one measurement, on a person or on the form. */
+interface MeasureFigureProps {
+  readonly name: MeasurementName;
+  readonly whose: "body" | "form";
+}
+
+export const MeasureFigure = memo(function MeasureFigure({ name, whose }: MeasureFigureProps) {
+  return <Drawing scene={measureScene(name, whose)} />;
+});

@@ -6,11 +6,11 @@ import { measurementTexts } from "../../../text/measurements";
 import { measuringWords } from "../../../text/measuring";
 import { useDerived } from "../useDerived";
 import { useLengths } from "../useStore";
-import { isContradicted } from "./FirstProblem";
+import { isContradicted } from "./MeasureProblems";
 import { useMeasurement } from "./useMeasurement";
 
 /** One line of the chart: what is measured, and what is known of it: read, guessed, or nothing yet. */
-export interface MeasureRowProps {
+interface MeasureRowProps {
   readonly whose: "body" | "form";
   readonly name: MeasurementName;
   readonly isChosen: boolean;

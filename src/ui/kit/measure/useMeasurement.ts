@@ -1,12 +1,14 @@
+import { useEffect, useRef } from "react";
 import type { Reading } from "../../../core/body/reading";
 import { type LevelName, levelNames, type MeasurementName } from "../../../core/body/vocabulary";
 import type { Millimetres } from "../../../core/units";
 import { entryLength } from "../../../document/fitting";
+import { lengthFieldState } from "../../../app/session/lengthFieldState";
 import { useDerived } from "../useDerived";
-import { useDrafts, useFitting } from "../useStore";
+import { useDispatch, useDrafts, useFitting, useLengths, useStoreItself } from "../useStore";
 
 /** What is known of one measurement now: read by a person, guessed by the tool or a table, half typed, or nothing. */
-export type KnownMeasurement =
+type KnownMeasurement =
   | { readonly kind: "measured"; readonly value: Millimetres }
   | { readonly kind: "guessed"; readonly value: Millimetres; readonly spread: Millimetres }
   | { readonly kind: "table"; readonly value: Millimetres }
@@ -48,3 +50,36 @@ const levelParts = (level: LevelName) =>
     { name: `${level}FrontArc`, part: "frontArc" },
     { name: `${level}BackArc`, part: "backArc" },
   ] as const;
+
+/** The field of the measurement at hand: it takes the caret when somebody came for it, and is finished when she leaves. */
+export function useBenchField(whose: "body" | "form", name: MeasurementName, focusTurn: number) {
+  const input = useRef<HTMLInputElement>(null);
+  const fitting = useFitting();
+  const drafts = useDrafts();
+  const store = useStoreItself();
+  const dispatch = useDispatch();
+  const { unit, step } = useLengths();
+
+  useEffect(() => {
+    if (focusTurn > 0) input.current?.focus();
+  }, [focusTurn]);
+
+  // Whoever leaves the bench in any way has finished typing.
+  useEffect(
+    () => () => {
+      const text = store.getState().fitting.drafts[whose][name];
+      if (text !== undefined) store.dispatch({ does: "measure", whose, name, text });
+    },
+    [store, whose, name],
+  );
+
+  const field = lengthFieldState({
+    entry: fitting[whose][name],
+    draft: drafts[whose][name],
+    unit,
+    step,
+    onDraft: (text) => dispatch({ does: "draft", of: whose, key: name, text }),
+    onCommit: (text) => dispatch({ does: "measure", whose, name, text }),
+  });
+  return { field, input };
+}

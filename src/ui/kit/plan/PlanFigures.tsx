@@ -3,12 +3,12 @@ import type { Plan } from "../../../core/plan/plan";
 import { Drawing } from "../../drawing/Drawing";
 import { type FigurePlace, figureScene } from "../../drawing/figureScene";
 import type { FigureView } from "../../drawing/figureView";
-import { lengthWriter } from "../../drawing/lengthWriter";
+import { lengthWriter } from "../../../text/lengthWriter";
 import { planningWords } from "../../../text/planning";
 import { useLengths } from "../useStore";
 
 /** The padded form from the front and the back, with every piece where it goes and one of them picked out. */
-export interface PlanFiguresProps {
+interface PlanFiguresProps {
   readonly plan: Plan;
   readonly shown: number | null;
   readonly onShow: (order: number | null) => void;
@@ -63,7 +63,7 @@ export const FigureOf = memo(function FigureOf({
 });
 
 /** A pin for every piece; pressing one shows it on the figure. */
-export function PieceDots({ plan, shown, onShow }: PlanFiguresProps) {
+function PieceDots({ plan, shown, onShow }: PlanFiguresProps) {
   return (
     <ul className="pins" aria-label={planningWords.pieceList}>
       {plan.pieces.map(({ id, order }) => (

@@ -1,8 +1,10 @@
 import { fileName, offerFile } from "../../../app/share/fileOffer";
+import { startMark } from "../../../app/storage/startMark";
 import { writeFitting } from "../../../document/fitting";
-import { presentInstant } from "../shelf/moment";
-import { placeAddress } from "../place";
+import { presentInstant } from "../../../text/moment";
 import { rescueWords } from "../../../text/rescue";
+import { placeAddress } from "../place";
+import { shelf } from "../shelf/shelf";
 import { useFittingState, useStoreItself } from "../useStore";
 import { latePart } from "./latePart";
 
@@ -44,3 +46,38 @@ export function FailedPage({ error, onRetry }: FailedPageProps) {
     </>
   );
 }
+
+/** Whether the fitting that is open shows as it should, noted for the next start. */
+const mark = (): ReturnType<typeof startMark> => startMark(window);
+const openId = (): string | null => shelf.getState().keeping?.openId() ?? null;
+let isFailing = false;
+
+/** Whether the fitting made a page fail, or hang, when it was opened last. */
+export const failedLast = (id: string): boolean => mark().read() === id;
+
+/** Before a fitting is opened at a start: a page that then hangs can write no note any more. */
+export const noteStart = (id: string): void => mark().write(id);
+
+export function noteFailure(): void {
+  isFailing = true;
+  const id = openId();
+  if (id !== null) mark().write(id);
+}
+
+/** What is shown now stands; taken back by the function that is given back, when something else is shown. */
+export function noteShown(): () => void {
+  isFailing = false;
+  const timer = setTimeout(noteWell, steadyAfter);
+  return () => clearTimeout(timer);
+}
+
+/** A page that is left while it works has not hung. */
+export const noteLeft = (): void => (isFailing ? undefined : noteWell());
+
+const noteWell = (): void => {
+  const id = mark().read();
+  if (id !== null && id === openId()) mark().write(null);
+};
+
+/** Milliseconds on the screen after which a page is taken to be whole: parts loaded and plan worked out. */
+const steadyAfter = 2_000;

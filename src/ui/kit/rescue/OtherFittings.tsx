@@ -5,7 +5,7 @@ import type { FittingStorage } from "../../../app/storage/fittingStorage";
 import { rawText } from "../../../app/storage/quarantine";
 import type { Keeping } from "../../../app/storage/keeping";
 import { writeFitting } from "../../../document/fitting";
-import { momentText, presentInstant } from "../shelf/moment";
+import { momentText, presentInstant } from "../../../text/moment";
 import { useShelf } from "../shelf/shelf";
 import { useListing } from "../shelf/useListing";
 import { goTo } from "../place";

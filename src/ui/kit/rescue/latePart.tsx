@@ -7,7 +7,7 @@ import { createStore } from "zustand/vanilla";
  * it does not arrive, `Missing` stands in its place, and it can be asked for again: a part is only asked for once at a
  * time, and comes into its place wherever it is shown.
  */
-export type LatePart<Props extends object> = ComponentType<Props> & {
+type LatePart<Props extends object> = ComponentType<Props> & {
   /** Asks for it ahead of need. Where it does not arrive, nothing is said until it is shown. */
   readonly fetch: () => void;
 };

@@ -4,14 +4,13 @@ import { askedParts } from "../../../core/form/linePart";
 import type { Plan } from "../../../core/plan/plan";
 import { Drawing } from "../../drawing/Drawing";
 import { MarkPicture } from "../../drawing/torso/MarkPicture";
-import { formTorso } from "../../drawing/torso/planTorso";
+import { formTorso } from "../../drawing/torso/torsoShape";
 import { readLineScene } from "../../drawing/torso/readLineScene";
 import { formMatterText } from "../../../text/formMatters";
 import { levelLineNames, linesSheetWords, linesWords, markSpacing } from "../../../text/linesAtForm";
 import { useFitting, useLengths } from "../useStore";
 import { type LinesProps, LinesTable } from "./LinesTable";
-import { usePrintedName } from "./printedName";
-import { SheetPage } from "./SheetPage";
+import { SheetPage, usePrintedName } from "./SheetPage";
 
 /**
  * The sheet of the person's lines: how they are marked on the bare form, how far each lies below the nape, what the tape reads

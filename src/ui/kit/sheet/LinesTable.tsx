@@ -10,7 +10,7 @@ import { printingWords } from "../../../text/printing";
 import { unitNames } from "../../../text/workroom";
 import { useDerived } from "../useDerived";
 import { useLengths } from "../useStore";
-import { SheetBox } from "./SheetBox";
+import { SheetBox } from "./SheetPage";
 
 export interface LinesProps {
   readonly plan: Plan;

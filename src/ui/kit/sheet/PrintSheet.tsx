@@ -6,12 +6,11 @@ import { linesWords } from "../../../text/linesAtForm";
 import { planWords } from "../../../text/plan";
 import { printingWords } from "../../../text/printing";
 import { useFitting, useLengths } from "../useStore";
-import { PrintMeasurements } from "./PrintMeasurements";
+import { PrintMeasurements } from "./SheetReadings";
 import { PrintSteps } from "./PrintSteps";
-import { usePrintedName } from "./printedName";
-import { SheetFoot } from "./SheetFoot";
-import { SheetHead } from "./SheetHead";
-import { sheetParts } from "./sheetSteps";
+import { usePrintedName } from "./SheetPage";
+import { SheetFoot, SheetHead } from "./SheetHeadFoot";
+import { sheetParts } from "../../../app/steps/sheetSteps";
 
 /**
  * The padding sheet: what padding cannot do, the figure, the measurements, and every step of the work in its order with boxes to tick and

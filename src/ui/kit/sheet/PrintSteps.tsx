@@ -3,8 +3,8 @@ import type { Step } from "../../../app/steps/step";
 import { type LengthStep, formatLength } from "../../../core/lengthText";
 import type { LayerCut } from "../../../core/padding/layerCut";
 import type { Plan, PlannedPiece } from "../../../core/plan/plan";
-import { useCutFrom } from "../batting/useCutFrom";
-import { cutSketch } from "../../drawing/cutSketch";
+import { useCutFrom } from "../useDerived";
+import { cutSketch } from "../../drawing/cutOutline";
 import { Drawing } from "../../drawing/Drawing";
 import { shortCautions } from "../../../text/cautions";
 import { numberedName } from "../../../text/pieces";
@@ -12,12 +12,11 @@ import { levelWords } from "../../../text/pictures";
 import { printingWords } from "../../../text/printing";
 import { stepSentence } from "../../../text/steps";
 import { useFitting, useLengths } from "../useStore";
-import { readingsAfter, takenByLevel } from "./readingsAfter";
-import { SheetBox } from "./SheetBox";
+import { readingsAfter, takenByLevel } from "../../../app/progress/readingsAfter";
+import { SheetBox } from "./SheetPage";
 import { SheetReadings } from "./SheetReadings";
-import type { SheetPart, SheetStep } from "./sheetSteps";
-import { StepRoom } from "./StepRoom";
-import { TuningLegend, TuningTable } from "./TuningTable";
+import type { SheetPart, SheetStep } from "../../../app/steps/sheetSteps";
+import { StepRoom, TuningLegend, TuningTable } from "./StepRoom";
 
 /** Every step of the work in its order, in the sentences that the screen and the command say, with boxes to tick and room to write. */
 export function PrintSteps({ plan, parts }: { readonly plan: Plan; readonly parts: readonly SheetPart[] }) {

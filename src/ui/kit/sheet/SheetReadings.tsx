@@ -1,17 +1,19 @@
-import { readingName, type TapePart } from "../../../app/progress/padProgress";
+import { readingName, type TapePart, tapeParts } from "../../../app/progress/padProgress";
 import type { Step } from "../../../app/steps/step";
-import { onTarget } from "../../../core/tolerances";
+import type { Reading } from "../../../core/body/reading";
 import type { LevelName, MeasurementName } from "../../../core/body/vocabulary";
 import { formatLength } from "../../../core/lengthText";
 import type { Plan, PlannedPiece } from "../../../core/plan/plan";
+import { onTarget } from "../../../core/tolerances";
 import { mm } from "../../../core/units";
 import { levelWords } from "../../../text/pictures";
 import { printingWords } from "../../../text/printing";
+import { unitNames } from "../../../text/workroom";
 import { useFitting, useLengths } from "../useStore";
-import { readingsAfter } from "./readingsAfter";
+import { readingsAfter } from "../../../app/progress/readingsAfter";
 
 /** What the tape should read at every line, room for what it reads, and after the structure for what is still missing. */
-export interface SheetReadingsProps {
+interface SheetReadingsProps {
   readonly plan: Plan;
   readonly step: Step;
   /** The piece that went on last before. */
@@ -72,5 +74,55 @@ export function SheetReadings({ plan, step, after }: SheetReadingsProps) {
       </table>
       <p>{isLast ? finalRead(write(onTarget)) : structureRead}</p>
     </>
+  );
+}
+
+/** What the tape says of the body and of the bare form at each level, guesses marked as such. */
+export function PrintMeasurements({ plan }: { readonly plan: Plan }) {
+  const { unit, step } = useLengths();
+  const { measureHead } = printingWords;
+  const bare = (value: Reading["value"]): string => formatLength(value, step, "bare");
+  const shown = ({ kind, value }: Reading): string => `${kind === "estimated" ? "≈ " : ""}${bare(value)}`;
+  const parts = { body: tapeParts, form: ["girth", "frontArc"] } as const;
+  return (
+    <div>
+      <table className="sheet-table sheet-measures">
+        <thead>
+          <tr>
+            <th scope="col" rowSpan={2}>
+              {measureHead.level}, {unitNames[unit]}
+            </th>
+            {(["body", "form"] as const).map((whose) => (
+              <th key={whose} scope="colgroup" colSpan={parts[whose].length}>
+                {measureHead[whose]}
+              </th>
+            ))}
+          </tr>
+          <tr>
+            {(["body", "form"] as const).flatMap((whose) =>
+              parts[whose].map((part) => (
+                <th key={`${whose}${part}`} scope="col">
+                  {measureHead.parts[part]}
+                </th>
+              )),
+            )}
+          </tr>
+        </thead>
+        <tbody>
+          {plan.levels.map(({ name, body, form }) => (
+            <tr key={name}>
+              <th scope="row">{levelWords[name]}</th>
+              {parts.body.map((part) => (
+                <td key={`body${part}`}>{shown(body[part])}</td>
+              ))}
+              {parts.form.map((part) => (
+                <td key={`form${part}`}>{shown(form[part])}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p>{printingWords.guessNote}</p>
+    </div>
   );
 }

@@ -1,12 +1,15 @@
+import { useMemo } from "react";
 import type { PadProgress } from "../../../app/progress/padProgress";
+import { outermostLayer } from "../../../core/padding/piece";
 import type { Plan } from "../../../core/plan/plan";
-import { Drawing } from "../../drawing/Drawing";
+import { featherWords, numberedName } from "../../../text/pieces";
 import { cuttingSheetWords } from "../../../text/printing";
-import { type CutCard, smallCutPages } from "./cutPages";
-import { usePrintedName } from "./printedName";
-import { SheetBox } from "./SheetBox";
-import { SheetPage } from "./SheetPage";
-import { useSmallCards } from "./useSmallCards";
+import { Drawing } from "../../drawing/Drawing";
+import { lengthWriter } from "../../../text/lengthWriter";
+import { useCutFrom } from "../useDerived";
+import { useLengths } from "../useStore";
+import { SheetBox, SheetPage, usePrintedName } from "./SheetPage";
+import { type CutCard, cutCards, smallCutPages } from "./sheetPages";
 
 /** Every piece drawn small, two abreast, to lie beside the padding sheet: its sizes, its centre line and its thin edge. */
 export function SmallCutSheet({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
@@ -44,5 +47,28 @@ function SmallCard({ card: { name, words, scene }, isPinned }: { readonly card: 
       </h3>
       <Drawing scene={scene} />
     </section>
+  );
+}
+
+/** The small cut drawing of every piece, with its name and how many to cut. */
+function useSmallCards(plan: Plan): readonly CutCard[] {
+  const { unit, step } = useLengths();
+  const cutFrom = useCutFrom();
+  return useMemo(
+    () =>
+      plan.pieces.flatMap((piece) =>
+        cutCards(
+          piece,
+          numberedName(piece),
+          cuttingSheetWords.howMany(
+            piece.layers.length,
+            cutFrom(piece),
+            featherWords(outermostLayer(piece).feather, step),
+          ),
+          lengthWriter(unit, step),
+          "paper",
+        ),
+      ),
+    [plan, step, unit, cutFrom],
   );
 }

@@ -1,7 +1,13 @@
 import type { Step } from "../../../app/steps/step";
-import { onTarget } from "../../../core/tolerances";
+import { tuningWidths } from "../../../app/tuningWidths";
 import type { MeasurementName } from "../../../core/body/vocabulary";
+import { formatLength, type LengthUnit } from "../../../core/lengthText";
+import { leastHalfWidth } from "../../../core/padding/sideLevel";
+import type { Plan, PlannedPiece } from "../../../core/plan/plan";
+import { onTarget } from "../../../core/tolerances";
+import { mm } from "../../../core/units";
 import { measurementTexts } from "../../../text/measurements";
+import { levelWords } from "../../../text/pictures";
 import { printingWords } from "../../../text/printing";
 import { thinText } from "../../../text/thinText";
 import { useDerived } from "../useDerived";
@@ -58,3 +64,60 @@ const Cells = ({ words, before }: { readonly words: readonly string[]; readonly 
     ))}
   </p>
 );
+
+/** How wide to cut a tuning layer at each line by what is short there, so that the work goes on with nothing but paper. */
+export function TuningTable({ plan, piece }: { readonly plan: Plan; readonly piece: PlannedPiece }) {
+  const { input } = useDerived();
+  const { unit, step, write } = useLengths();
+  if (input === null) return null;
+  const half = piece.anchor === "centerBack" ? "back" : "front";
+  const { tuning, tuningShort, tuningNone, tuningBeyond } = printingWords;
+  const shortages = shortagesIn[unit];
+  return (
+    <div className="sheet-tuning">
+      <p>{tuning(half)}</p>
+      <table className="sheet-table">
+        <thead>
+          <tr>
+            <th scope="col">{tuningShort}</th>
+            {shortages.map((short) => (
+              <th key={short} scope="col">
+                {write(mm(short))}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {tuningWidths(input, plan, piece, shortages).map(({ level, widths }) => (
+            <tr key={level}>
+              <th scope="row">{levelWords[level]}</th>
+              {widths.map((width, i) => (
+                <td key={shortages[i]}>
+                  {width === "none"
+                    ? tuningNone
+                    : width === "beyond"
+                      ? tuningBeyond
+                      : formatLength(width, step, "bare")}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+/** What the signs in these tables mean, once. */
+export function TuningLegend() {
+  const { write } = useLengths();
+  return <p>{printingWords.tuningLegend(write(mm(2 * leastHalfWidth)))}</p>;
+}
+
+/** From what a tape just tells to more than one layer of most battings adds to a half (mm). */
+const eighth = 25.4 / 8;
+const shortagesIn: { readonly [unit in LengthUnit]: readonly number[] } = {
+  in: [2, 3, 4, 5, 6, 7].map((eighths) => eighths * eighth),
+  cm: [5, 10, 15, 20, 25],
+  mm: [5, 8, 11, 14, 17, 20],
+};

@@ -6,14 +6,13 @@ import type { Keeping } from "../../../app/storage/keeping";
 import type { LengthUnit } from "../../../core/lengthText";
 import type { Fitting } from "../../../document/fitting";
 import { useAnnounce } from "../Announcer";
-import { newFitting } from "../newFitting";
+import { newFitting } from "../../../app/session/newFitting";
 import { copyTitle } from "../../../text/copyTitles";
 import { intakeWords } from "../../../text/files";
 import { fileWords, libraryWords } from "../../../text/library";
 import { useUnit } from "../useStore";
-import { importSentences, sheetSentences } from "./fileSentences";
-import { lookForGone } from "./lookForGone";
-import { refusalAmong } from "./refusal";
+import { importSentences, refusalAmong, sheetSentences } from "../../../text/fileSentences";
+import { lookForGone } from "./useListing";
 import { listMayHaveChanged } from "./shelf";
 
 interface OpenFileProps {

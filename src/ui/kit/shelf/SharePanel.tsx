@@ -6,7 +6,7 @@ import { useAnnounce } from "../Announcer";
 import { shareWords } from "../../../text/library";
 
 /** A link with the fitting inside it, and the same as a code for the wall, with names left out unless wanted. */
-export interface SharePanelProps {
+interface SharePanelProps {
   readonly fitting: Fitting;
   readonly title: string;
   /** A made-up person before a class: her name goes along, and the code is there at once. */

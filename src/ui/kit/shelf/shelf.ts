@@ -1,8 +1,8 @@
 import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
 import type { OfflineState } from "../../../app/offline/offlineState";
-import type { Keeping } from "../../../app/storage/keeping";
 import type { FoundBySave } from "../../../app/storage/fittingOutcome";
+import type { Keeping } from "../../../app/storage/keeping";
 import type { KnownFitting } from "../../../app/storage/knownFittings";
 import type { OpenState } from "../../../app/storage/openFitting";
 import type { Fitting } from "../../../document/fitting";
@@ -47,7 +47,7 @@ export type ShelfNews =
   | { readonly kind: "historyLost" }
   | { readonly kind: "notLoaded" };
 
-export type LinkRefusal = "notALink" | "tooLong" | "newerLink" | "damaged" | "cannotUnpack" | "badFitting";
+type LinkRefusal = "notALink" | "tooLong" | "newerLink" | "damaged" | "cannotUnpack" | "badFitting";
 
 export const shelf = createStore<ShelfState>(() => ({
   keeping: null,
@@ -67,3 +67,20 @@ export const forget = (kind: ShelfNews["kind"]): void =>
   shelf.setState(({ news }) => ({ news: news.filter((one) => one.kind !== kind) }));
 
 export const listMayHaveChanged = (): void => shelf.setState(({ turn }) => ({ turn: turn + 1 }));
+
+/** Loads the page anew, and never overtakes a save: what was typed in the last moment is kept first. */
+export function reloadWhenKept(reload: () => void = () => window.location.reload()): void {
+  if (isAtRest(shelf.getState())) {
+    reload();
+    return;
+  }
+  const stop = shelf.subscribe((state) => {
+    if (!isAtRest(state)) return;
+    stop();
+    reload();
+  });
+}
+
+const isAtRest = ({ open }: ShelfState): boolean => open === null || restingStates.has(open.saving.kind);
+
+const restingStates: ReadonlySet<string> = new Set(["saved", "nothingYet"]);

@@ -1,7 +1,7 @@
 import { useCallback } from "react";
 import type { Command } from "../../../app/session/commands";
 import { useAnnounce } from "../Announcer";
-import { type ShelfState, shelf } from "./shelf";
+import { shelf, type ShelfState } from "./shelf";
 import { savedWords } from "../../../text/saved";
 import { useStoreItself } from "../useStore";
 

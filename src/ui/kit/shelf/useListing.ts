@@ -3,8 +3,7 @@ import type { DeviceSettings } from "../../../app/storage/deviceSettings";
 import type { ListedFitting, ListOutcome, NotRead } from "../../../app/storage/fittingOutcome";
 import type { Keeping } from "../../../app/storage/keeping";
 import type { QuarantinedItem } from "../../../app/storage/quarantine";
-import { lookForGone } from "./lookForGone";
-import { useShelf } from "./shelf";
+import { forget, tell, useShelf } from "./shelf";
 
 /** Everything that lies on the shelf, read anew whenever it may have changed. */
 export interface Listing {
@@ -15,10 +14,7 @@ export interface Listing {
   readonly settings: DeviceSettings;
 }
 
-export type FoundListing =
-  | { readonly kind: "listed"; readonly listing: Listing }
-  | { readonly kind: "looking" }
-  | NotRead;
+type FoundListing = { readonly kind: "listed"; readonly listing: Listing } | { readonly kind: "looking" } | NotRead;
 
 export function useListing(keeping: Keeping): FoundListing {
   const { storage } = keeping.desk;
@@ -58,3 +54,11 @@ const newestFirst = (fittings: readonly ListedFitting[]): readonly ListedFitting
   fittings.toSorted((one, other) => (changeOf(one) < changeOf(other) ? 1 : -1));
 
 const changeOf = (listed: ListedFitting): string => (listed.kind === "fitting" ? listed.entry.changedAt : "");
+
+/** Tells which fittings are lost, if any are, and stops telling it once they are back. */
+export async function lookForGone(keeping: Keeping): Promise<void> {
+  const fittings = await keeping.lost();
+  if (fittings === null) return;
+  if (fittings.length > 0) tell({ kind: "gone", fittings });
+  else forget("gone");
+}

@@ -1,8 +1,8 @@
 import { Cautions } from "../../kit/Cautions";
 import { placeAddress } from "../../kit/place";
-import { FirstProblem, firstContradiction } from "../../kit/measure/FirstProblem";
+import { firstContradiction, FirstProblem } from "../../kit/measure/MeasureProblems";
 import { MeasureChart } from "../../kit/measure/MeasureChart";
-import { NextQuestions } from "../../kit/plan/NextQuestions";
+import { NextQuestions } from "../../kit/plan/PlanWaiting";
 import { measuringWords } from "../../../text/measuring";
 import { useDerived } from "../../kit/useDerived";
 import { useDispatch, useFitting } from "../../kit/useStore";

@@ -2,13 +2,12 @@ import { levelNames } from "../../../core/body/vocabulary";
 import { placeAddress } from "../../kit/place";
 import { levelWords } from "../../../text/pictures";
 import { wallControls, wallWords } from "../../../text/wall";
-import type { FullScreen } from "./useFullScreen";
-import type { WallKey } from "./wallKey";
+import type { FullScreen } from "../../kit/useScreen";
+import type { WallKey, WallState } from "./wallState";
 import type { WallView } from "./wallView";
-import type { WallState } from "./wallState";
 
 /** The strip at the foot for whoever stands beside the wall: everything the keys do, each with its key. */
-export interface WallControlsProps {
+interface WallControlsProps {
   readonly state: WallState;
   readonly view: WallView;
   readonly hasOwn: boolean;

@@ -1,11 +1,10 @@
 import { Fragment } from "react";
 import { type TapePart, tapeParts } from "../../../app/progress/padProgress";
 import { formatLength, tapeStep } from "../../../core/lengthText";
-import { remaining, remainingText } from "../../kit/readings/remaining";
+import { remaining, remainingText } from "../../../text/remaining";
 import { levelWords } from "../../../text/pictures";
 import { capital, wallWords } from "../../../text/wall";
-import type { WallView } from "./wallView";
-import { stripSpan } from "./wallReadings";
+import { stripSpan, type WallView } from "./wallView";
 import { WallStrip } from "./WallStrip";
 
 /** The tape's figures at the level, large: wanted, after this piece, left to go; all round, front and back apart. */

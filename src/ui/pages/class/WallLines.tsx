@@ -5,7 +5,7 @@ import { MarkPicture } from "../../drawing/torso/MarkPicture";
 import { formMatterText } from "../../../text/formMatters";
 import { linesSheetWords, linesWords, markSpacing } from "../../../text/linesAtForm";
 import { shownLength } from "../../../text/shownLength";
-import { phoneQuery, useMediaQuery } from "../../kit/useMediaQuery";
+import { phoneQuery, useMediaQuery } from "../../kit/useScreen";
 import { capital, wallWords } from "../../../text/wall";
 import type { WallView } from "./wallView";
 

@@ -1,7 +1,11 @@
 import { type ReactNode, useEffect, useRef } from "react";
+import type { Fitting } from "../../../document/fitting";
+import { takeHomeWords } from "../../../text/library";
+import { keyHelp, keyHelpWords, wallControls } from "../../../text/wall";
+import { SharePanel } from "../../kit/shelf/SharePanel";
 
 /** A panel over the wall: it takes the focus, gives it back, and goes at Escape. */
-export interface WallPanelProps {
+interface WallPanelProps {
   readonly id: string;
   readonly title: string;
   readonly className?: string;
@@ -9,7 +13,7 @@ export interface WallPanelProps {
   readonly children: ReactNode;
 }
 
-export function WallPanel({ id, title, className = "", onClose, children }: WallPanelProps) {
+function WallPanel({ id, title, className = "", onClose, children }: WallPanelProps) {
   const panel = useRef<HTMLElement>(null);
   useEffect(() => {
     const before = document.activeElement;
@@ -33,5 +37,57 @@ export function WallPanel({ id, title, className = "", onClose, children }: Wall
       <h2 id={id}>{title}</h2>
       {children}
     </section>
+  );
+}
+
+/** All keys in one list, and the switch that puts the letter keys out of action for those whom they hinder. */
+interface WallHelpProps {
+  readonly lettersWork: boolean;
+  readonly onLetters: (work: boolean) => void;
+  /** Shows the made-up person as a link and a code; null while the own fitting stands on the wall. */
+  readonly onTakeHome: (() => void) | null;
+  readonly onClose: () => void;
+}
+
+export function WallHelp({ lettersWork, onLetters, onTakeHome, onClose }: WallHelpProps) {
+  return (
+    <WallPanel id="wall-help-title" title={keyHelpWords.title} onClose={onClose}>
+      <dl className="wall-help-keys">
+        {[...keyHelp, takeHomeWords].map(({ keys, does }) => (
+          <div key={keys}>
+            <dt>{keys}</dt>
+            <dd>{does}</dd>
+          </div>
+        ))}
+      </dl>
+      <div className="row">
+        <label className="tick">
+          <input type="checkbox" checked={lettersWork} onChange={(event) => onLetters(event.target.checked)} />
+          {keyHelpWords.letters}
+        </label>
+        {onTakeHome && (
+          <button type="button" className="patch" onClick={onTakeHome}>
+            {takeHomeWords.control}
+          </button>
+        )}
+        <button type="button" className="patch" onClick={onClose}>
+          {wallControls.closeKeys}
+        </button>
+      </div>
+      <p className="quiet">{keyHelpWords.private}</p>
+    </WallPanel>
+  );
+}
+
+/** The made-up person on the wall as a link and as a code for the class to take home. Nobody's own fitting goes out here. */
+export function WallTakeHome({ fitting, onClose }: { readonly fitting: Fitting; readonly onClose: () => void }) {
+  return (
+    <WallPanel id="wall-home-title" title={takeHomeWords.title} className="wall-home" onClose={onClose}>
+      <p>{takeHomeWords.lead}</p>
+      <SharePanel fitting={fitting} title={fitting.title} isMadeUp />
+      <button type="button" className="patch" onClick={onClose}>
+        {wallControls.closeKeys}
+      </button>
+    </WallPanel>
   );
 }

@@ -1,24 +1,18 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import type { LengthUnit } from "../../../core/lengthText";
 import { useAnnounce } from "../../kit/Announcer";
-import { useWakeLock } from "../../kit/readings/useWakeLock";
+import { useFullScreen, useWakeLock } from "../../kit/useScreen";
 import { wallWords } from "../../../text/wall";
 import { useAnswer } from "../../kit/useAnswer";
 import { useDerived } from "../../kit/useDerived";
 import { useFitting, useUnit } from "../../kit/useStore";
-import { useFullScreen } from "./useFullScreen";
-import { useWallKeys } from "./useWallKeys";
+import { useWallKeys, wallAfter, type WallKey, type WallRoom, wallStart, type WallState } from "./wallState";
 import "./wall.css";
 import { WallControls } from "./WallControls";
-import { WallFoot } from "./WallFoot";
-import { WallHead } from "./WallHead";
-import { WallHelp } from "./WallHelp";
+import { WallFoot, WallHead, wallSaid } from "./WallWords";
+import { WallHelp, WallTakeHome } from "./WallPanel";
 import { WallStage } from "./WallStage";
-import { WallTakeHome } from "./WallTakeHome";
-import type { WallKey } from "./wallKey";
 import { madeUpPeople, madeUpPerson, wallPerson, type WallPerson } from "./wallPeople";
-import { wallSaid } from "./wallSaid";
-import { wallAfter, type WallRoom, type WallState, wallStart } from "./wallState";
 import { type WallView, wallView } from "./wallView";
 
 /**

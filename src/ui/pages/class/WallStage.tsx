@@ -1,18 +1,18 @@
 import { useMemo } from "react";
-import type { PlannedPiece } from "../../../core/plan/plan";
 import { tapeStep } from "../../../core/lengthText";
-import { cutSketch } from "../../drawing/cutSketch";
-import { Drawing } from "../../drawing/Drawing";
-import type { FigureView } from "../../drawing/figureView";
-import { figureScene } from "../../drawing/figureScene";
-import { lengthWriter } from "../../drawing/lengthWriter";
+import type { PlannedPiece } from "../../../core/plan/plan";
 import { cutSize, featherWords, layerCount } from "../../../text/pieces";
 import { pieceName, planWords } from "../../../text/plan";
 import { unbroken } from "../../../text/shownLength";
 import { capital, wallWords } from "../../../text/wall";
+import { Drawing } from "../../drawing/Drawing";
+import { cutSketch } from "../../drawing/cutOutline";
+import { figureScene } from "../../drawing/figureScene";
+import type { FigureView } from "../../drawing/figureView";
+import { lengthWriter } from "../../../text/lengthWriter";
 import { WallFigures } from "./WallFigures";
 import { WallLines } from "./WallLines";
-import { WallSection } from "./WallSection";
+import { wallScene } from "./wallScene";
 import type { WallView } from "./wallView";
 
 /** The middle of the wall: where the hands are now, and what they need to know. */
@@ -116,4 +116,16 @@ function WallForm({
 function viewOf({ zone }: PlannedPiece): FigureView {
   if (/back/i.test(zone)) return "back";
   return zone === "leftSide" || zone === "rightSide" ? "side" : "front";
+}
+
+/** The section at the level, filling up. It is drawn anew at each step, so that the new piece can come in. */
+function WallSection({ view: { plan, level, pinned: step } }: { readonly view: WallView }) {
+  const scene = useMemo(() => wallScene({ level, pieces: plan.pieces, step }), [plan, level, step]);
+  return (
+    <section className="wall-section" aria-label={wallWords.picture}>
+      <div className="wall-picture" key={`${level.name}${String(step)}`}>
+        <Drawing scene={scene} />
+      </div>
+    </section>
+  );
 }

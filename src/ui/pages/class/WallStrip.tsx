@@ -1,7 +1,7 @@
 import type { Reading } from "../../../core/body/reading";
 import type { LengthUnit } from "../../../core/lengthText";
 import type { Millimetres } from "../../../core/units";
-import { lengthWriter } from "../../drawing/lengthWriter";
+import { lengthWriter } from "../../../text/lengthWriter";
 import { tapeScale } from "../../drawing/tapeScene";
 
 /**
@@ -9,7 +9,7 @@ import { tapeScale } from "../../drawing/tapeScene";
  * at the reading wanted. What lies bare between them is left to go. Without marks while the figures are covered, so that
  * nothing can be counted off it.
  */
-export interface WallStripProps {
+interface WallStripProps {
   readonly wanted: Reading;
   readonly now: Millimetres;
   readonly span: number;

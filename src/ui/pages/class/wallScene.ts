@@ -1,12 +1,10 @@
 import { reachOf } from "../../../core/geometry/support";
 import type { Piece } from "../../../core/padding/piece";
 import type { PlannedLevel } from "../../../core/plan/plan";
-import { layeredSection } from "../../drawing/layerOutlines";
+import { bandMarks, layeredSection } from "../../drawing/layeredSection";
 import { closedPath, openPath } from "../../drawing/pathText";
-import { at, type PicturePoint } from "../../drawing/picturePoint";
-import { type Frame, label, mark, type Scene } from "../../drawing/scene";
-import { bandMarks } from "../../drawing/sectionBands";
-import { numberCallouts } from "../../drawing/sectionCallouts";
+import { at, type Frame, label, mark, type PicturePoint, type Scene } from "../../drawing/scene";
+import { numberCallouts } from "../../drawing/callouts";
 import { bodyHalves } from "../../drawing/sectionScene";
 import { levelWords, pictureWords } from "../../../text/pictures";
 import { wallPicture } from "../../../text/wall";
@@ -16,7 +14,7 @@ import { wallPicture } from "../../../text/wall";
  * is still to fill. It holds no length, so that it can stay on the wall while the figures are covered; the frame has room
  * for the whole padding from the first step on, so that nothing jumps.
  */
-export interface WallPicture {
+interface WallPicture {
   readonly level: PlannedLevel;
   readonly pieces: readonly Piece[];
   /** How many pieces are on, in the order of pinning. */

@@ -1,18 +1,16 @@
 import type { PadProgress } from "../../../app/progress/padProgress";
 import type { Measurements } from "../../../core/body/measurements";
 import type { Plan } from "../../../core/plan/plan";
-import { formatArea } from "../../kit/area";
-import { battingNeeds } from "../../kit/batting/battingUse";
+import { waistTape } from "../../../core/plan/waistTape";
+import { battingNeed } from "../../../text/batting";
+import { battingNeeds, formatArea } from "../../../text/battingNeeds";
+import { finishingWords } from "../../../text/finishing";
 import { Cautions } from "../../kit/Cautions";
-import { OverCover } from "./OverCover";
-import { Sentences } from "./Sentences";
-import { waistTape } from "../../kit/waistTape";
 import { placeAddress } from "../../kit/place";
 import { PlanWaiting } from "../../kit/plan/PlanWaiting";
-import { battingNeed } from "../../../text/batting";
-import { finishingWords } from "../../../text/finishing";
 import { useDerived } from "../../kit/useDerived";
 import { useFitting, useLengths, useUnit } from "../../kit/useStore";
+import { OverCover } from "./OverCover";
 
 /** Finishing: the cover, the tape laid once more, the waist tape, what it takes, and the pins counted back. */
 export function FinishingPlace() {
@@ -116,3 +114,14 @@ function Supplies({ plan, body }: PartProps) {
 
 /** Common practice, no source: a dozen pins to each piece. */
 const pinsPerPiece = 12;
+
+/** Sentences under one another, numbered where their order matters. */
+interface SentencesProps {
+  readonly sentences: readonly string[];
+  readonly ordered?: boolean;
+}
+
+function Sentences({ sentences, ordered = false }: SentencesProps) {
+  const items = sentences.map((sentence) => <li key={sentence}>{sentence}</li>);
+  return ordered ? <ol className="plain-list numbered">{items}</ol> : <ul className="plain-list">{items}</ul>;
+}

@@ -11,19 +11,17 @@ import type { Plan } from "../../../core/plan/plan";
 import { tapeSpan } from "../../drawing/tapeScene";
 import { levelWords } from "../../../text/pictures";
 import { paddingWords } from "../../../text/padding";
-import { touchQuery, useMediaQuery } from "../../kit/useMediaQuery";
+import { touchQuery, useMediaQuery } from "../../kit/useScreen";
 import { useLengths } from "../../kit/useStore";
-import { useReadingsKept } from "./useReadingsKept";
-import { useReadingsSaid } from "./useReadingsSaid";
+import { useReadingsKept, useReadingsSaid, useRefused } from "./readingsOverCover";
 import "./padding.css";
 import { ReadingLine } from "./ReadingLine";
-import { useRefused } from "./useRefused";
 
 /**
  * One level under the tape: what it reads on the person, what it reads now, and what is left, all around and front and back apart,
  * moving while a reading is typed.
  */
-export interface LevelReadingsProps {
+interface LevelReadingsProps {
   readonly plan: Plan;
   readonly progress: PadProgress;
   readonly level: LevelName;

@@ -1,15 +1,21 @@
 import { useMemo, useState } from "react";
 import { coverProgress } from "../../../app/progress/coverProgress";
+import { doneness, type LevelDoneness } from "../../../app/progress/doneness";
 import type { PadProgress, TapePart } from "../../../app/progress/padProgress";
 import { possibleWork } from "../../../app/progress/replay";
-import type { LevelName } from "../../../core/body/vocabulary";
+import { type LevelName, levelNames } from "../../../core/body/vocabulary";
+import { formatLength } from "../../../core/lengthText";
 import type { Plan } from "../../../core/plan/plan";
-import { DoneBoard } from "./DoneBoard";
+import { homeTape, tapeAgreement } from "../../../core/tolerances";
+import { finishingWords } from "../../../text/finishing";
+import { doneSentence, doneWords, levelList } from "../../../text/learning";
+import { levelWords } from "../../../text/pictures";
+import { amountText, remainingText } from "../../../text/remaining";
+import "../../kit/learning/learning.css";
+import { useDerived } from "../../kit/useDerived";
+import { useFitting, useLengths } from "../../kit/useStore";
 import { LevelReadings } from "./LevelReadings";
 import { ReadingPad } from "./ReadingPad";
-import { finishingWords } from "../../../text/finishing";
-import { useDerived } from "../../kit/useDerived";
-import { useFitting } from "../../kit/useStore";
 
 /** The tape once more, over the cover: what was read before it went on is only expected of it. */
 export function OverCover({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
@@ -34,4 +40,65 @@ export function OverCover({ plan, progress }: { readonly plan: Plan; readonly pr
       <DoneBoard plan={plan} progress={covered} />
     </>
   );
+}
+
+/**
+ * Whether it is done: one answer for all, and each level there, not yet or over. What was not read over the cover is only
+ * expected.
+ */
+interface DoneBoardProps {
+  readonly plan: Plan;
+  readonly progress: PadProgress;
+}
+
+function DoneBoard({ plan, progress }: DoneBoardProps) {
+  const { unit, step } = useLengths();
+  const { levels, overall } = doneness(plan, progress);
+  const aim = unit === "cm" ? formatLength(tapeAgreement, "1 mm") : amountText(tapeAgreement, step);
+  return (
+    <section className="done stitched">
+      <h2>{doneWords.title}</h2>
+      <p className={`done-answer done-${overall}`}>{answer({ levels, overall }, progress)}</p>
+      <ul className="done-levels">
+        {levels.map((level) => (
+          <LevelTag key={level.level} plan={plan} progress={progress} state={level} />
+        ))}
+      </ul>
+      <p className="quiet">
+        {doneWords.why(amountText(homeTape, step), aim)} {doneWords.again}
+      </p>
+    </section>
+  );
+}
+
+function LevelTag({ plan, progress, state }: DoneBoardProps & { readonly state: LevelDoneness }) {
+  const { step } = useLengths();
+  const { level, kind, part, read } = state;
+  const wanted = plan.levels.find(({ name }) => name === level)?.body[part].value;
+  const amount = wanted === undefined ? "" : remainingText(wanted, progress.now[level][part].value, step);
+  const isTold = read === "all" || (read === "girthOnly" && part === "girth" && kind !== "there");
+  return (
+    <li className={`done-level done-${kind}${isTold ? "" : " done-unread"}`}>
+      <span className="done-name">{levelWords[level]}</span>
+      <span className="done-state">
+        <span className="done-mark" aria-hidden />
+        {doneSentence(kind, amount, part, isTold ? "read" : "expected")}
+      </span>
+      {read === "all" ? null : <span className="small">{doneWords.unread[read]}</span>}
+    </li>
+  );
+}
+
+function answer({ levels, overall }: ReturnType<typeof doneness>, { pieces, pinnedCount, next }: PadProgress): string {
+  const names = (pick: (level: LevelDoneness) => boolean): string =>
+    levelList(
+      levels.filter(pick).map(({ level }) => level),
+      levelNames.length,
+    );
+  const words = doneWords.overall;
+  if (overall === "stopHere") return words.stopHere;
+  if (next !== null) return words.pinning(pieces.length - pinnedCount);
+  if (overall === "notYet") return words.off(names(({ kind }) => kind === "notYet" || kind === "over"));
+  if (overall === "unread") return words.unread(names(({ read }) => read !== "all"));
+  return levels.some(({ kind }) => kind === "asNearAsItGets") ? words.doneShort : words.done;
 }

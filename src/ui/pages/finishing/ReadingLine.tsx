@@ -1,26 +1,25 @@
-import { memo, useId } from "react";
+import { memo, useId, useMemo } from "react";
 import { isConfirmed, type LevelNow, readingName, type TapePart } from "../../../app/progress/padProgress";
 import { readingDraftKey } from "../../../app/session/commands";
-import { formatLength } from "../../../core/lengthText";
 import type { Reading } from "../../../core/body/reading";
 import type { LevelName } from "../../../core/body/vocabulary";
-import { Drawing } from "../../drawing/Drawing";
-import { lengthWriter } from "../../drawing/lengthWriter";
-import { useTapeScene } from "../../drawing/useTapeScene";
-import { LengthField } from "../../kit/field/LengthField";
-import { lengthFieldState } from "../../kit/field/lengthFieldState";
-import { LengthFigure } from "../../kit/LengthFigure";
-import { remaining } from "../../kit/readings/remaining";
-import { remainingWords } from "../../kit/readings/remainingWords";
-import { standingOf } from "../../kit/readings/standing";
+import { formatLength } from "../../../core/lengthText";
 import { paddingWords, tapePartNames } from "../../../text/padding";
 import { levelWords } from "../../../text/pictures";
+import { remaining, remainingWords, standingOf } from "../../../text/remaining";
+import { Drawing } from "../../drawing/Drawing";
+import { lengthWriter } from "../../../text/lengthWriter";
+import type { Scene } from "../../drawing/scene";
+import { tapeGround, type TapePicture, tapeScene } from "../../drawing/tapeScene";
+import { LengthFigure } from "../../kit/LengthFigure";
+import { LengthField } from "../../kit/field/LengthField";
+import { lengthFieldState } from "../../../app/session/lengthFieldState";
+import { useLater } from "../../kit/useSoon";
 import { useDispatch, useLengths } from "../../kit/useStore";
-import { LeftWords } from "./LeftWords";
-import { useTypedReading } from "./useTypedReading";
+import { useTypedReading } from "./readingsOverCover";
 
 /** One stretch of the tape: wanted, now, left to go, and the field for what it reads. */
-export interface ReadingLineProps {
+interface ReadingLineProps {
   readonly level: LevelName;
   readonly part: TapePart;
   readonly wanted: Reading;
@@ -92,3 +91,41 @@ export const ReadingLine = memo(function ReadingLine(line: ReadingLineProps) {
     </div>
   );
 });
+
+/**
+ * What is left to go, in words. They stand in a place of their own whose height they do not change themselves: it is
+ * made anew a frame after them, so that the frame that shows a letter need not lay out the page.
+ */
+interface LeftWordsProps {
+  /** So that the field beside them is described by them. */
+  readonly id: string;
+  readonly words: string;
+  /** Nobody has read this stretch yet: the words are lighter, and may need less room. */
+  readonly isUnread: boolean;
+}
+
+function LeftWords({ id, words, isUnread }: LeftWordsProps) {
+  const isLight = useLater(isUnread);
+  return (
+    <div className={`reading-left-place${isLight ? " reading-left-light" : ""}`} data-words={useLater(words)}>
+      <p className="reading-left">
+        <span className="reading-mark" aria-hidden />
+        <span id={id} className="reading-left-words">
+          {words}
+        </span>
+      </p>
+    </div>
+  );
+}
+
+/** A drawn tape of which, while a reading is typed, only what the letter moves is made anew. */
+function useTapeScene({ name, wanted, now, isEstimated, span, words, lengths }: TapePicture): Scene {
+  const ground = useMemo(
+    () => tapeGround({ wanted, isEstimated, span, lengths }),
+    [wanted, isEstimated, span, lengths],
+  );
+  return useMemo(
+    () => tapeScene({ name, wanted, now, isEstimated, span, words, lengths }, ground),
+    [name, wanted, now, isEstimated, span, words, lengths, ground],
+  );
+}

@@ -4,21 +4,19 @@ import type { Plan } from "../../../core/plan/plan";
 import { isConfirmed, type LevelNow, readingName, type TapePart, tapeParts } from "../../../app/progress/padProgress";
 import type { LevelName } from "../../../core/body/vocabulary";
 import { useAnnounce } from "../../kit/Announcer";
-import { FractionPad } from "../../kit/field/FractionPad";
-import { usePadInto } from "../../kit/field/usePadInto";
-import { remainingWords } from "../../kit/readings/remainingWords";
-import { standingOf } from "../../kit/readings/standing";
+import { FractionPad, usePadInto } from "../../kit/field/FractionPad";
+import { remainingWords, standingOf } from "../../../text/remaining";
 import { paddingWords, tapePartNames } from "../../../text/padding";
 import { levelWords } from "../../../text/pictures";
 import { lengthProblemText } from "../../../text/problems";
 import { useDraftsSoon, useLengths, useStoreItself } from "../../kit/useStore";
-import { keepReadings, unreadable } from "./useReadingsKept";
+import { keepReadings, unreadable } from "./readingsOverCover";
 
 /**
  * The pad of the padding bench: it writes into the stretch at hand, and keeps what was written at one press. On a phone
  * it stands before the fields, so there it says itself what it has written and which stretch comes next.
  */
-export interface ReadingPadProps {
+interface ReadingPadProps {
   readonly plan: Plan;
   readonly level: LevelName;
   readonly part: TapePart;

@@ -6,10 +6,8 @@ import type { Millimetres } from "../../../core/units";
 import { compareWords, libraryWords } from "../../../text/library";
 import { measurementTexts } from "../../../text/measurements";
 import { useLengths } from "../../kit/useStore";
-import type { ListedEntry } from "./listedEntry";
-import { dayText } from "../../kit/shelf/moment";
-import { useOpened } from "./openedEntry";
-import { useProgress } from "./useProgress";
+import { type ListedEntry, useOpened, useProgress } from "./fittingEntry";
+import { dayText } from "../../../text/moment";
 
 interface CompareProps {
   readonly storage: FittingStorage;

@@ -2,10 +2,10 @@ import { useEffect, useState } from "react";
 import type { Keeping } from "../../../app/storage/keeping";
 import { type KeepAnswer, keepAnswer } from "../../../app/storage/room";
 import { useAnnounce } from "../../kit/Announcer";
-import { newFitting } from "../../kit/newFitting";
+import { newFitting } from "../../../app/session/newFitting";
 import { deviceWords } from "../../../text/library";
 import { useUnit } from "../../kit/useStore";
-import { refusalOf } from "../../kit/shelf/refusal";
+import { refusalOf } from "../../../text/fileSentences";
 import { forget, listMayHaveChanged, useShelf } from "../../kit/shelf/shelf";
 
 /** What this device does for the fittings: opening without a network, keeping them, and forgetting everything. */

@@ -1,8 +1,14 @@
+import { useState } from "react";
+import { fileName, offerFile } from "../../../app/share/fileOffer";
+import { bundleParts, writeBundle } from "../../../app/share/fittingFile";
+import type { FittingStorage } from "../../../app/storage/fittingStorage";
 import type { Keeping } from "../../../app/storage/keeping";
+import type { Fitting } from "../../../document/fitting";
+import { backupWords, notListedTexts } from "../../../text/files";
 import { fileWords } from "../../../text/library";
+import { dayText, presentInstant } from "../../../text/moment";
 import { OpenFile } from "../../kit/shelf/OpenFile";
-import { dayText } from "../../kit/shelf/moment";
-import { SaveAll } from "./SaveAll";
+import { listMayHaveChanged } from "../../kit/shelf/shelf";
 import type { Listing } from "../../kit/shelf/useListing";
 
 /** Files out and in: everything as files, and a file of fittings or a table of measurements back. */
@@ -26,5 +32,66 @@ export function FilePart({ keeping, listing }: { readonly keeping: Keeping; read
       <SaveAll storage={keeping.desk.storage} ids={readable.map(({ entry }) => entry.id)} />
       <OpenFile keeping={keeping} titles={found.map(({ entry }) => entry.title)} />
     </section>
+  );
+}
+
+interface SaveAllProps {
+  readonly storage: FittingStorage;
+  readonly ids: readonly string[];
+}
+
+/** Files that are still to be handed out, when everything is too much for one. */
+interface Parts {
+  readonly at: string;
+  readonly fittings: readonly (readonly Fitting[])[];
+  readonly next: number;
+}
+
+/** Everything as one file; where that could not be opened again, as several, one with each press. */
+export function SaveAll({ storage, ids }: SaveAllProps) {
+  const [parts, setParts] = useState<Parts | null>(null);
+  const [isReading, setReading] = useState(false);
+  const [trouble, setTrouble] = useState<string | null>(null);
+  /** Everything is read only now: the list is shown without. */
+  const firstPart = async (): Promise<Parts | null> => {
+    setReading(true);
+    const read = await storage.read(ids);
+    setReading(false);
+    if (read.kind === "notRead") {
+      setTrouble(notListedTexts[read.reason]);
+      return null;
+    }
+    const fittings = read.fittings.flatMap((one) => (one.kind === "fitting" ? [one.fitting] : []));
+    setTrouble(fittings.length < ids.length ? fileWords.leftOut(ids.length - fittings.length) : null);
+    return { at: presentInstant(), fittings: bundleParts(fittings), next: 0 };
+  };
+  const save = async () => {
+    const now = parts ?? (await firstPart());
+    if (now === null) return;
+    const { at, fittings, next } = now;
+    const part = fittings[next] ?? [];
+    const name = fittings.length === 1 ? "" : backupWords.part(next + 1, fittings.length);
+    const file = fileName("fittings", name, at, "json");
+    offerFile(document, file, writeBundle(part, at), "json");
+    storage.noteFile(
+      part.flatMap(({ id }) => id ?? []),
+      file,
+    );
+    if (next + 1 < fittings.length) return setParts({ at, fittings, next: next + 1 });
+    setParts(null);
+    await storage.saveSettings({ lastFileAt: at });
+    listMayHaveChanged();
+  };
+  return (
+    <>
+      {isReading && <p className="quiet">{backupWords.reading}</p>}
+      {trouble !== null && <p className="caution">{trouble}</p>}
+      {parts && <p className="caution">{backupWords.divided(parts.fittings.length)}</p>}
+      <div className="row">
+        <button type="button" className="patch" disabled={ids.length === 0 || isReading} onClick={() => void save()}>
+          {parts ? backupWords.saveNext(parts.next + 1, parts.fittings.length) : fileWords.saveAll(ids.length)}
+        </button>
+      </div>
+    </>
   );
 }

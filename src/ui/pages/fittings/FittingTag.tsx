@@ -2,14 +2,12 @@ import { useId, useState } from "react";
 import { goTo } from "../../kit/place";
 import { libraryWords } from "../../../text/library";
 import { ComparePanel } from "./ComparePanel";
-import { type TagPanel, type TagProps, titleOf } from "./listedEntry";
-import { momentText } from "../../kit/shelf/moment";
-import { useOpened } from "./openedEntry";
-import { refusalOf } from "../../kit/shelf/refusal";
+import { type TagPanel, type TagProps, titleOf, useOpened, useProgress } from "./fittingEntry";
+import { momentText } from "../../../text/moment";
+import { refusalOf } from "../../../text/fileSentences";
 import { SharePanel } from "../../kit/shelf/SharePanel";
 import { listMayHaveChanged, useShelf } from "../../kit/shelf/shelf";
 import { TagActions } from "./TagActions";
-import { useProgress } from "./useProgress";
 
 /** One fitting on the shelf, as a tag tied to it: whose it is, what is left to do, and what can be done with it. */
 export function FittingTag(props: TagProps) {

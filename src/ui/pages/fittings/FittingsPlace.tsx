@@ -1,18 +1,17 @@
 import { useState } from "react";
 import type { Keeping } from "../../../app/storage/keeping";
 import { useAnnounce } from "../../kit/Announcer";
-import { newFitting } from "../../kit/newFitting";
+import { newFitting } from "../../../app/session/newFitting";
 import { goTo } from "../../kit/place";
 import { notListedTexts } from "../../../text/files";
 import { libraryWords } from "../../../text/library";
 import { useUnit } from "../../kit/useStore";
 import { DevicePart } from "./DevicePart";
 import { FilePart } from "./FilePart";
-import { FittingTags } from "./FittingTags";
-import type { ListedEntry, WayBack } from "./listedEntry";
+import { FittingTags, UnkeptTag } from "./FittingTags";
+import type { ListedEntry, WayBack } from "./fittingEntry";
 import { SetAsidePart } from "./SetAsidePart";
 import { listMayHaveChanged, useShelf } from "../../kit/shelf/shelf";
-import { UnkeptTag } from "./UnkeptTag";
 import { type Listing, useListing } from "../../kit/shelf/useListing";
 
 /** The shelf: every fitting kept on this device, files in and out, and what was set aside. */

@@ -6,8 +6,8 @@ import type { Keeping } from "../../../app/storage/keeping";
 import { useAnnounce } from "../../kit/Announcer";
 import { goTo } from "../../kit/place";
 import { asideWords, libraryWords } from "../../../text/library";
-import { momentText, presentInstant } from "../../kit/shelf/moment";
-import { refusalOf } from "../../kit/shelf/refusal";
+import { momentText, presentInstant } from "../../../text/moment";
+import { refusalOf } from "../../../text/fileSentences";
 import { listMayHaveChanged } from "../../kit/shelf/shelf";
 import type { Listing } from "../../kit/shelf/useListing";
 

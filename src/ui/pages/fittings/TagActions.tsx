@@ -6,14 +6,13 @@ import { writeSheet } from "../../../app/share/measurementSheet";
 import type { NotSaved } from "../../../app/storage/fittingOutcome";
 import { renameFitting } from "../../../app/storage/renameFitting";
 import type { Fitting } from "../../../document/fitting";
-import { newFitting } from "../../kit/newFitting";
+import { newFitting } from "../../../app/session/newFitting";
 import { againTitle, copyTitle } from "../../../text/copyTitles";
 import { libraryWords } from "../../../text/library";
 import { useDispatch, useUnit } from "../../kit/useStore";
-import { type TagPanel, type TagProps, titleOf, type WayBack } from "./listedEntry";
-import { dayText, presentInstant } from "../../kit/shelf/moment";
-import { openedEntry } from "./openedEntry";
-import { refusalAmong, refusalOf, unsavedText } from "../../kit/shelf/refusal";
+import { openedEntry, type TagPanel, type TagProps, titleOf, type WayBack } from "./fittingEntry";
+import { dayText, presentInstant } from "../../../text/moment";
+import { refusalAmong, refusalOf, unsavedText } from "../../../text/fileSentences";
 import { shelf } from "../../kit/shelf/shelf";
 
 interface ActionProps extends TagProps {

@@ -1,23 +1,17 @@
-import { useMemo, useState } from "react";
-import {
-  isAmong,
-  type LineReadingAsked,
-  linesAtForm,
-  type LinesStep,
-  openParts,
-} from "../../../app/progress/linesAtForm";
-import type { Plan } from "../../../core/plan/plan";
+import { type ReactNode, useMemo, useState } from "react";
+import { type LineReadingAsked, linesAtForm, linesStepHere, openParts } from "../../../app/progress/linesAtForm";
 import type { LineChange } from "../../../core/plan/lineChange";
+import type { Plan } from "../../../core/plan/plan";
 import { linesWords } from "../../../text/linesAtForm";
-import { goTo } from "../../kit/place";
+import { goTo, placeAddress } from "../../kit/place";
 import { useDispatch, useFitting, useLengths } from "../../kit/useStore";
-import { FinishedStop } from "./FinishedStop";
 import { MarkStop } from "./MarkStop";
-import { PrepareStop } from "./PrepareStop";
+import { PrepareStop } from "./PreparationStops";
 import { ReadLineStop } from "./ReadLineStop";
+import { StopFrame } from "./StopFrame";
 
 /** The work on the bare form before the first piece, one stop at a time. */
-export interface LinesStopProps {
+interface LinesStopProps {
   readonly plan: Plan;
   /** Looked at again by its own address, and not because it is next. */
   readonly isAsked: boolean;
@@ -31,7 +25,7 @@ export function LinesStop({ plan, isAsked, onLater }: LinesStopProps) {
   const [skipped, setSkipped] = useState<readonly LineReadingAsked[]>([]);
   const [chosen, setChosen] = useState<LineReadingAsked | null>(null);
   const [change, setChange] = useState<LineChange | null>(null);
-  const step = stepHere(next, openParts(lines), skipped, chosen);
+  const step = linesStepHere(next, openParts(lines), skipped, chosen);
   const news = change === null ? null : <ChangeNews change={change} />;
   /** What was left out is not asked for again, and the work goes on. */
   const passOver = () => {
@@ -87,19 +81,6 @@ export function LinesStop({ plan, isAsked, onLater }: LinesStopProps) {
   }
 }
 
-/** What was picked out comes first; then the next reading that was not left out on this visit. */
-function stepHere(
-  next: LinesStep,
-  open: readonly LineReadingAsked[],
-  skipped: readonly LineReadingAsked[],
-  chosen: LineReadingAsked | null,
-): LinesStep {
-  if (next.do === "prepare" || next.do === "mark") return next;
-  if (chosen !== null) return { do: "read", ...chosen };
-  const asked = next.do === "done" ? undefined : open.find((one) => !isAmong(skipped, one));
-  return asked === undefined ? { do: "done" } : { do: "read", ...asked };
-}
-
 /** What the last reading changed in the plan. */
 function ChangeNews({ change }: { readonly change: LineChange }) {
   const { write } = useLengths();
@@ -108,5 +89,47 @@ function ChangeNews({ change }: { readonly change: LineChange }) {
     <p className="stop-news">
       <strong>{first}</strong> <span className="stop-news-first">{where}</span> <span>{rest.join(" ")}</span>
     </p>
+  );
+}
+
+interface FinishedStopProps {
+  readonly plan: Plan;
+  readonly news: ReactNode;
+  readonly isAllRead: boolean;
+  readonly onAgain: () => void;
+  readonly onGoOn: () => void;
+}
+
+/** Every line is measured, or what was left out is: how firm the plan is now, and the way on. */
+function FinishedStop({ plan, news, isAllRead, onAgain, onGoOn }: FinishedStopProps) {
+  const { write } = useLengths();
+  const { finished, region, trail } = linesWords;
+  const isDraft = plan.basis === "draft";
+  return (
+    <StopFrame
+      region={region}
+      trail={trail}
+      act="read"
+      kind="working"
+      title={isDraft ? finished.stillDraft : finished.title}
+      sentence={finished.sentence(write(plan.mayMiss))}
+      picture={null}
+      news={news}
+      ways={
+        <>
+          {isAllRead ? null : (
+            <button type="button" className="patch patch-plain" onClick={onAgain}>
+              {finished.again}
+            </button>
+          )}
+          <a className="patch patch-plain" href={placeAddress("plan")}>
+            {finished.toPlan}
+          </a>
+        </>
+      }
+      slab={{ words: finished.goOn, press: onGoOn, isReady: true }}
+    >
+      <p>{finished.next(plan.pieces.length)}</p>
+    </StopFrame>
   );
 }

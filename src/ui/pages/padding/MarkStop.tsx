@@ -8,7 +8,7 @@ import { placeAddress } from "../../kit/place";
 import { formMatterText } from "../../../text/formMatters";
 import { levelLineNames, linesWords, markSpacing } from "../../../text/linesAtForm";
 import { unbroken } from "../../../text/shownLength";
-import { phoneQuery, useMediaQuery } from "../../kit/useMediaQuery";
+import { phoneQuery, useMediaQuery } from "../../kit/useScreen";
 import { useDerived } from "../../kit/useDerived";
 import { useDispatch, useFitting, useLengths } from "../../kit/useStore";
 import { HandSteps, StopFrame } from "./StopFrame";

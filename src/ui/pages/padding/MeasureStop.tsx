@@ -1,17 +1,19 @@
 import { paddedDraftKey } from "../../../app/session/commands";
+import { readingsOfPlace } from "../../../app/steps/placeReadings";
 import { stepMinutes } from "../../../app/steps/stepMinutes";
 import type { MeasurementName } from "../../../core/body/vocabulary";
 import { mm } from "../../../core/units";
+import { learningWords } from "../../../text/learning";
 import { measurementTexts } from "../../../text/measurements";
 import { stepWords } from "../../../text/steps";
-import { bandWords, stopWords, tapeTrail } from "../../../text/stops";
+import { bandWords, checkStop, stopWords, tapeTrail } from "../../../text/stops";
+import { useDoAndSay } from "../../kit/shelf/useDone";
+import { useDerived } from "../../kit/useDerived";
 import { useLengths } from "../../kit/useStore";
-import { CheckReading } from "./CheckReading";
 import { Bands, ReadingInput, useTypedLength } from "./ReadingInput";
 import { StopFrame } from "./StopFrame";
-import { type ReadingAsked, useReadingAsked } from "./useReadingAsked";
-import type { StepAtHand } from "./useStep";
 import { ReadingPicture } from "./WorkPictureOf";
+import { type ReadingAsked, type StepAtHand, useReadingAsked } from "./useStep";
 
 /** The readings of one level, one after the other: what is typed goes to the one that is asked, and the last one goes on by itself. */
 export function MeasureStop({ at }: { readonly at: StepAtHand }) {
@@ -88,5 +90,30 @@ function PartButton({ name, reading }: { readonly name: MeasurementName; readonl
     <button type="button" aria-current={name === reading.asked ? "step" : undefined} onClick={() => reading.take(name)}>
       {partOf(name)} <strong>{length === null ? "–" : write(length)}</strong>
     </button>
+  );
+}
+
+/** What was typed of a place, what can be read there, and the way to let go of it. */
+function CheckReading({ at, name }: { readonly at: StepAtHand; readonly name: MeasurementName }) {
+  const { write } = useLengths();
+  const { impossible } = useDerived();
+  const doAndSay = useDoAndSay();
+  const typed = readingsOfPlace(at.fitting, name).at(-1);
+  if (typed === undefined) return null;
+  const beyond = impossible.find((one) => one.entry === typed.at && one.name === name);
+  const surprise = at.replan.belief.surprises.find((one) => one.name === name);
+  return (
+    <p className="stop-news">
+      <strong>{checkStop.read(write(typed.length))}</strong>{" "}
+      {beyond !== undefined ? checkStop.can(write(beyond.least), write(beyond.most)) : null}{" "}
+      {beyond === undefined && surprise !== undefined ? checkStop.should(write(surprise.expected)) : null}{" "}
+      <button
+        type="button"
+        className="patch patch-plain"
+        onClick={() => doAndSay({ does: "ignore", readings: [{ entry: typed.at, name }] }, learningWords.leftOut)}
+      >
+        {checkStop.ignore}
+      </button>
+    </p>
   );
 }

@@ -3,16 +3,15 @@ import type { LineReadingAsked } from "../../../app/progress/linesAtForm";
 import type { LinePart } from "../../../core/form/linePart";
 import type { LineChange } from "../../../core/plan/lineChange";
 import { Drawing } from "../../drawing/Drawing";
-import { formTorso } from "../../drawing/torso/planTorso";
+import { formTorso } from "../../drawing/torso/torsoShape";
 import { readLineScene } from "../../drawing/torso/readLineScene";
-import { FractionPad } from "../../kit/field/FractionPad";
+import { FractionPad, usePadInto } from "../../kit/field/FractionPad";
 import { LengthField } from "../../kit/field/LengthField";
-import { usePadInto } from "../../kit/field/usePadInto";
 import { levelLineNames, linesWords } from "../../../text/linesAtForm";
 import { measuringWords } from "../../../text/measuring";
 import { measurementProblemText } from "../../../text/problems";
 import { unbroken } from "../../../text/shownLength";
-import { touchQuery, useMediaQuery } from "../../kit/useMediaQuery";
+import { touchQuery, useMediaQuery } from "../../kit/useScreen";
 import { useLengths } from "../../kit/useStore";
 import { LineChoice, LineParts } from "./LineChoice";
 import type { LineStopProps } from "./MarkStop";
@@ -20,7 +19,7 @@ import { StopFrame } from "./StopFrame";
 import { askedAfter, useLineReading } from "./useLineReading";
 
 /** One reading of the bare form on one of the person's lines; what is typed goes there. */
-export interface ReadLineStopProps extends LineStopProps {
+interface ReadLineStopProps extends LineStopProps {
   readonly part: LinePart;
   readonly news: ReactNode;
   readonly skipped: readonly LineReadingAsked[];

@@ -4,18 +4,17 @@ import { type Band, bandOf } from "../../../app/steps/tapeKeys";
 import { onTarget } from "../../../core/tolerances";
 import { parseLength } from "../../../core/lengthText";
 import { type Millimetres, mm } from "../../../core/units";
-import { FractionPad } from "../../kit/field/FractionPad";
+import { FractionPad, usePadInto } from "../../kit/field/FractionPad";
 import { LengthField } from "../../kit/field/LengthField";
-import { lengthFieldState } from "../../kit/field/lengthFieldState";
-import { usePadInto } from "../../kit/field/usePadInto";
+import { lengthFieldState } from "../../../app/session/lengthFieldState";
 import { LengthFigure } from "../../kit/LengthFigure";
 import { measuringWords } from "../../../text/measuring";
 import { bandWords } from "../../../text/stops";
-import { phoneQuery, touchQuery, useMediaQuery } from "../../kit/useMediaQuery";
+import { phoneQuery, touchQuery, useMediaQuery } from "../../kit/useScreen";
 import { useDispatch, useDraft, useLengths } from "../../kit/useStore";
 import { TapeKeys } from "./TapeKeys";
 
-export interface ReadingInputProps {
+interface ReadingInputProps {
   /** Where its text is kept while it is typed. */
   readonly draftKey: string;
   readonly label: string;

@@ -1,14 +1,22 @@
 import type { CurrentStep } from "../../../app/steps/currentStep";
+import { plannedChanges } from "../../../app/steps/planAnew";
+import { stepMinutes } from "../../../app/steps/stepMinutes";
 import type { Piece } from "../../../core/padding/piece";
+import type { PlannedPiece } from "../../../core/plan/plan";
+import { learningWords } from "../../../text/learning";
+import { layerCount, pinSentence } from "../../../text/pieces";
+import { planWords } from "../../../text/plan";
+import { changeWords, doneWords, planAnewStop, planTrail, stopWords } from "../../../text/stops";
+import { useDoAndSay } from "../../kit/shelf/useDone";
+import { useLengths } from "../../kit/useStore";
 import { BasteStop } from "./BasteStop";
 import { MeasureStop } from "./MeasureStop";
-import { PieceLook } from "./PieceLook";
-import { PlanAnewStop } from "./PlanAnewStop";
-import { PrepareStop } from "./PrepareStop";
-import { TrialStop } from "./TrialStop";
+import { PrepareStop, TrialStop } from "./PreparationStops";
+import { StopFrame } from "./StopFrame";
 import { TwiceStop } from "./TwiceStop";
-import { useStepAtHand } from "./useStep";
+import { WorkPictureOf } from "./WorkPictureOf";
 import { WorkStop } from "./WorkStop";
+import { type StepAtHand, useStepAtHand } from "./useStep";
 
 interface StepStopProps {
   readonly current: CurrentStep;
@@ -42,3 +50,91 @@ export function StepStop({ current, isWorking, looked, onBack }: StepStopProps) 
 }
 
 const keyOf = ({ step }: CurrentStep): string => `${step.do} ${step.names.join()}`;
+
+interface PieceLookProps {
+  readonly at: StepAtHand;
+  readonly piece: Piece;
+  readonly onBack: () => void;
+}
+
+/** Another piece, looked at from the route: the step does not change by it. */
+function PieceLook({ at: { plan, pinned }, piece, onBack }: PieceLookProps) {
+  const { step } = useLengths();
+  const doAndSay = useDoAndSay();
+  const isOn = pinned.some(({ id }) => id === piece.id);
+  const place = planWords(step).piecePlace(piece as PlannedPiece, plan.levels);
+  const takeOff = () => {
+    doAndSay(
+      { does: "record", entry: { did: "unpinned", pieceId: piece.id, at: new Date().toISOString() } },
+      stopWords.takenOff,
+    );
+    onBack();
+  };
+  return (
+    <StopFrame
+      region={stopWords.region}
+      trail={{}}
+      act="look-at"
+      kind="working"
+      title={pinSentence(piece)}
+      sentence={`${place.charAt(0).toUpperCase()}${place.slice(1)}, ${layerCount(piece.layers.length)}.`}
+      picture={<WorkPictureOf plan={plan} on={pinned} now={[piece]} doing="pin" title={pinSentence(piece)} />}
+      slab={{ words: stopWords.back, press: onBack, isReady: true }}
+      ways={
+        isOn ? (
+          <button type="button" className="patch patch-plain" onClick={takeOff}>
+            {stopWords.takeOff}
+          </button>
+        ) : null
+      }
+    >
+      <p>{stopWords.lookedAt}</p>
+    </StopFrame>
+  );
+}
+
+/** Before the remaining pieces are updated: which of them stay, which change, which are new or not needed any more. */
+function PlanAnewStop({ at }: { readonly at: StepAtHand }) {
+  const { step, plan, replan, pinned, words, record, fitting } = at;
+  const changes = plannedChanges(at, fitting);
+  const moving = changes.filter(({ fate }) => fate === "isNew" || fate === "changes").map(({ piece }) => piece);
+  return (
+    <StopFrame
+      region={stopWords.region}
+      trail={planTrail}
+      act="plan-anew"
+      kind="working"
+      title={words[0]}
+      speech={words.join(" ").trim()}
+      sentence={words[1]}
+      minutes={stepMinutes(step)}
+      picture={
+        <WorkPictureOf
+          plan={plan}
+          on={pinned}
+          now={moving.length > 0 ? moving : replan.plan.pieces}
+          doing="plan"
+          title={words[0]}
+        />
+      }
+      slab={{ words: doneWords(step), press: () => record(learningWords.replanned), isReady: true }}
+      ways={null}
+    >
+      <p>{planAnewStop.pinned(pinned.length)}</p>
+      {changes.length === 0 ? (
+        <p>{planAnewStop.none}</p>
+      ) : (
+        <ul className="changes" aria-label={planAnewStop.list}>
+          {changes.map((change) => {
+            const [name, fate] = changeWords(change);
+            return (
+              <li key={`${change.piece.id} ${change.fate}`} className={`change change-${change.fate}`}>
+                <strong>{name}</strong> <span>{fate}</span>
+              </li>
+            );
+          })}
+        </ul>
+      )}
+    </StopFrame>
+  );
+}

@@ -1,13 +1,13 @@
-import { type ReactNode, useEffect, useRef } from "react";
+import { type ReactNode, useCallback, useEffect, useRef } from "react";
+import { paddingWords } from "../../../text/padding";
 import { stopWords } from "../../../text/stops";
-import { SpeakButton } from "./SpeakButton";
 import "./stop.css";
 
 /**
  * One stop of the work at the form: which act it is, the instruction in one sentence, one picture, what the hands do in
  * order, and one slab to press when it is done.
  */
-export interface StopFrameProps<Act extends string> {
+interface StopFrameProps<Act extends string> {
   readonly region: string;
   readonly trail: { readonly [act in Act]?: string };
   readonly act: Act;
@@ -108,4 +108,33 @@ export function HandSteps({ steps }: { readonly steps: readonly { readonly title
       ))}
     </ol>
   );
+}
+
+/** Reads the action at hand aloud, where the browser has a voice. */
+function SpeakButton({ sentence }: { readonly sentence: string }) {
+  const speak = useSpeech();
+  if (speak === null) return null;
+  return (
+    <button type="button" className="stop-speak" aria-label={paddingWords.speak} onClick={() => speak(sentence)}>
+      <svg width="26" height="22" viewBox="0 0 26 22" aria-hidden focusable="false">
+        <path
+          d="M2 8V14H6L12 19V3L6 8ZM16 7Q19 11 16 15M19 4Q25 11 19 18"
+          fill="none"
+          stroke="currentColor"
+          strokeWidth="2.2"
+        />
+      </svg>
+    </button>
+  );
+}
+
+/** Reads a sentence aloud with the browser's own voice, where there is one; null where there is none. */
+function useSpeech(): ((sentence: string) => void) | null {
+  const isThere = "speechSynthesis" in window;
+  useEffect(() => () => (isThere ? window.speechSynthesis.cancel() : undefined), [isThere]);
+  const speak = useCallback((sentence: string) => {
+    window.speechSynthesis.cancel();
+    window.speechSynthesis.speak(new SpeechSynthesisUtterance(sentence));
+  }, []);
+  return isThere ? speak : null;
 }

@@ -6,7 +6,7 @@ import { Drawing } from "../../drawing/Drawing";
 import { type WorkPicture, workScene } from "../../drawing/torso/workScene";
 import { measurementTexts } from "../../../text/measurements";
 import { levelWords } from "../../../text/pictures";
-import { phoneQuery, useMediaQuery } from "../../kit/useMediaQuery";
+import { phoneQuery, useMediaQuery } from "../../kit/useScreen";
 import { useLengths } from "../../kit/useStore";
 import type { StepAtHand } from "./useStep";
 

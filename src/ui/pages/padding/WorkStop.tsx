@@ -1,22 +1,25 @@
 import type { ReactNode } from "react";
 import { levelToMeasure } from "../../../app/progress/levelToMeasure";
+import { readingsOfPlace } from "../../../app/steps/placeReadings";
 import { stepMinutes } from "../../../app/steps/stepMinutes";
+import type { MeasurementName } from "../../../core/body/vocabulary";
 import type { Plan } from "../../../core/plan/plan";
-import { useCutFrom } from "../../kit/batting/useCutFrom";
-import { Cautions } from "../../kit/Cautions";
-import { goTo } from "../../kit/place";
 import { battingWords } from "../../../text/batting";
 import type { CautionPlace } from "../../../text/cautions";
+import { learningWords } from "../../../text/learning";
 import { paddingWords } from "../../../text/padding";
-import { featherWords } from "../../../text/pieces";
 import { levelWords } from "../../../text/pictures";
-import { doneWords, firstTrail, handSteps, pieceTrail, stopWords, tapeTrail } from "../../../text/stops";
+import { featherWords } from "../../../text/pieces";
+import { doneWords, firstTrail, handSteps, pieceTrail, stopWords, tapeTrail, tuneWays } from "../../../text/stops";
+import { Cautions } from "../../kit/Cautions";
+import { useCutFrom } from "../../kit/useDerived";
+import { goTo } from "../../kit/place";
+import { useDoAndSay } from "../../kit/shelf/useDone";
 import { useLengths } from "../../kit/useStore";
 import { CutOfPiece, StackOfPiece } from "./PiecePictures";
 import { HandSteps, StopFrame } from "./StopFrame";
-import { TuneWays } from "./TuneWays";
-import type { StepAtHand } from "./useStep";
 import { WorkPictureOf } from "./WorkPictureOf";
+import type { StepAtHand } from "./useStep";
 
 /** A step of the hands: cut, stacked, pinned, lines carried out, tuned, looked at, done. One picture, and one slab that notes it. */
 export function WorkStop({ at }: { readonly at: StepAtHand }) {
@@ -108,5 +111,38 @@ function After({ at: { step, plan, replan } }: { readonly at: StepAtHand }) {
   const level = levelToMeasure(has(plan) || !has(replan.plan) ? plan : replan.plan, piece);
   return (
     <p className="stop-then">{stopWords.afterwards(levelWords[level], write(piece.readingsAfter[level].girth))}</p>
+  );
+}
+
+/** Small beside the act: leave it as it is, or ignore the reading that asks for it. */
+function TuneWays({ at: { step, fitting, passOver } }: { readonly at: StepAtHand }) {
+  const doAndSay = useDoAndSay();
+  const { act } = step;
+  if (act === null) return null;
+  const { level, half } = act.off;
+  const names: readonly MeasurementName[] = [
+    half === "front" ? `${level}FrontArc` : `${level}BackArc`,
+    `${level}Girth`,
+  ];
+  const readings = names.flatMap((name) =>
+    readingsOfPlace(fitting, name)
+      .slice(-1)
+      .map(({ at }) => ({ entry: at, name })),
+  );
+  return (
+    <>
+      <button type="button" className="patch patch-plain" onClick={() => passOver(tuneWays.leave)}>
+        {tuneWays.leave}
+      </button>
+      {readings.length === 0 ? null : (
+        <button
+          type="button"
+          className="patch patch-plain"
+          onClick={() => doAndSay({ does: "ignore", readings }, learningWords.leftOut)}
+        >
+          {tuneWays.ignore}
+        </button>
+      )}
+    </>
   );
 }

@@ -9,12 +9,12 @@ import type { Plan } from "../../../core/plan/plan";
 import { type LineChange, lineChange } from "../../../core/plan/lineChange";
 import { type Millimetres, mm } from "../../../core/units";
 import { useAnnounce } from "../../kit/Announcer";
-import { lengthFieldState } from "../../kit/field/lengthFieldState";
+import { lengthFieldState } from "../../../app/session/lengthFieldState";
 import { levelLineNames, linesWords } from "../../../text/linesAtForm";
 import { derivationOf, useDerived } from "../../kit/useDerived";
 import { useDispatch, useDraft, useLengths, useStoreItself } from "../../kit/useStore";
 
-export interface LineReadingInput extends LineReadingAsked {
+interface LineReadingInput extends LineReadingAsked {
   readonly plan: Plan;
   readonly lines: readonly LineAtForm[];
   /** Asked for after this one; null for the last. */

@@ -1,13 +1,19 @@
-import { useMemo } from "react";
+import { useMemo, useRef, useState } from "react";
+import { paddedDraftKey } from "../../../app/session/commands";
 import { type CurrentStep, piecesNamed } from "../../../app/steps/currentStep";
 import { pinnedPieces } from "../../../app/steps/route";
 import { workEntry } from "../../../app/steps/workEntry";
+import type { MeasurementName } from "../../../core/body/vocabulary";
+import { parseLength } from "../../../core/lengthText";
 import type { Piece } from "../../../core/padding/piece";
+import type { Millimetres } from "../../../core/units";
 import type { SettledFitting } from "../../../document/fitting";
-import { type StepSaying, type StepWords, stepWords } from "../../../text/steps";
+import { measurementTexts } from "../../../text/measurements";
 import { planWords } from "../../../text/plan";
+import { type StepSaying, type StepWords, stepWords } from "../../../text/steps";
+import { bandWords } from "../../../text/stops";
 import { useDoAndSay } from "../../kit/shelf/useDone";
-import { useFitting, useLengths } from "../../kit/useStore";
+import { useFitting, useLengths, useStoreItself } from "../../kit/useStore";
 
 /** The one next step with all that a stop needs to show it. */
 export interface StepAtHand extends CurrentStep {
@@ -46,3 +52,57 @@ export function useStepAtHand(current: CurrentStep, isWorking: boolean): StepAtH
     };
   }, [current, fitting, lengths, isWorking, doAndSay]);
 }
+
+export interface ReadingAsked {
+  readonly asked: MeasurementName;
+  /** Asked after it at this level; null for the last, after which the readings are noted. */
+  readonly next: MeasurementName | null;
+  readonly keep: () => void;
+  readonly leaveOut: () => void;
+  readonly take: (name: MeasurementName) => void;
+}
+
+/** Which reading is asked. Texts stay drafts until the level is done: they are noted together, as one look at the tape. */
+export function useReadingAsked({ record }: StepAtHand, names: readonly MeasurementName[]): ReadingAsked {
+  const store = useStoreItself();
+  const { write } = useLengths();
+  const [settled, setSettled] = useState<readonly MeasurementName[]>([]);
+  const left = useRef(new Set<MeasurementName>());
+  const [chosen, setChosen] = useState<MeasurementName | null>(null);
+  const open = names.filter((name) => !settled.includes(name));
+  const asked = chosen ?? open[0] ?? names[0] ?? "waistGirth";
+  const next = open.find((name) => name !== asked) ?? null;
+  const readings = () => {
+    const { drafts, unit } = store.getState().fitting;
+    return names.flatMap((name) => {
+      const text = drafts.other[paddedDraftKey(name)];
+      const length = text === undefined || left.current.has(name) ? null : parseLength(text, unit);
+      return text !== undefined && length?.ok ? [{ name, text: text.trim(), length: length.value }] : [];
+    });
+  };
+  const goOn = () => {
+    setChosen(null);
+    if (next !== null) return setSettled([...settled, asked]);
+    const taken = readings();
+    record(said(taken, write), { readings: Object.fromEntries(taken.map(({ name, text }) => [name, text])) });
+  };
+  return {
+    asked,
+    next,
+    take: setChosen,
+    keep: () => {
+      left.current.delete(asked);
+      if (readings().some(({ name }) => name === asked)) goOn();
+    },
+    leaveOut: () => {
+      if (asked.endsWith("Girth")) return void record(bandWords.leaveAllOut, { readings: {} });
+      left.current.add(asked);
+      goOn();
+    },
+  };
+}
+
+const said = (
+  taken: readonly { readonly name: MeasurementName; readonly length: Millimetres }[],
+  write: (length: Millimetres) => string,
+): string => taken.map(({ name, length }) => `${measurementTexts[name].label} ${write(length)}.`).join(" ");

@@ -7,9 +7,9 @@ import { tapeAgreement } from "../../../core/tolerances";
 import { mm, type Millimetres } from "../../../core/units";
 import { tapeParts } from "../../../app/progress/padProgress";
 import { Drawing } from "../../drawing/Drawing";
-import { lengthWriter } from "../../drawing/lengthWriter";
+import { lengthWriter } from "../../../text/lengthWriter";
 import { sectionScene } from "../../drawing/sectionScene";
-import { formStanding } from "../../kit/formStanding";
+import { formStanding } from "../../../app/session/formStanding";
 import { LengthFigure } from "../../kit/LengthFigure";
 import { placeAddress } from "../../kit/place";
 import { levelWords } from "../../../text/pictures";
@@ -72,7 +72,7 @@ interface LevelSectionProps {
   readonly pinned?: number;
 }
 
-export function LevelSection({ plan, level, pinned }: LevelSectionProps) {
+function LevelSection({ plan, level, pinned }: LevelSectionProps) {
   const { unit, step } = useLengths();
   const scene = useMemo(() => {
     const seamShift = plan.seamShifts.find((shift) => shift.level === level.name);

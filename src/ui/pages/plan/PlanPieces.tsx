@@ -1,13 +1,16 @@
-import { memo } from "react";
+import { memo, useMemo } from "react";
 import type { Plan, PlannedPiece } from "../../../core/plan/plan";
-import { useCutFrom } from "../../kit/batting/useCutFrom";
-import { CutPicture } from "./CutPicture";
-import { planningWords } from "../../../text/planning";
 import { cutSentence, numberedName, placeSentence } from "../../../text/pieces";
+import { pieceName } from "../../../text/plan";
+import { planningWords } from "../../../text/planning";
+import { Drawing } from "../../drawing/Drawing";
+import { lengthWriter } from "../../../text/lengthWriter";
+import { layerPictures, pieceScene } from "../../drawing/pieceScene";
+import { useCutFrom } from "../../kit/useDerived";
 import { useLengths } from "../../kit/useStore";
 
 /** Every piece in the order of pinning: its cut drawing, its size, where it lies. */
-export interface PlanPiecesProps {
+interface PlanPiecesProps {
   readonly plan: Plan;
   readonly shown: number | null;
   readonly onShow: (order: number | null) => void;
@@ -45,3 +48,19 @@ const PieceCard = memo(function PieceCard({ plan, piece }: { readonly plan: Plan
     </>
   );
 });
+
+/** Every layer of a piece as it is cut. */
+function CutPicture({ piece }: { readonly piece: PlannedPiece }) {
+  const { unit, step } = useLengths();
+  const scenes = useMemo(
+    () => layerPictures(piece, pieceName(piece), lengthWriter(unit, step), "screen").map(pieceScene),
+    [piece, unit, step],
+  );
+  return (
+    <div className="piece-cut">
+      {scenes.map((scene) => (
+        <Drawing key={scene.title} scene={scene} />
+      ))}
+    </div>
+  );
+}

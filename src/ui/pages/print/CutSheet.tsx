@@ -1,15 +1,14 @@
 import { useMemo } from "react";
 import type { Plan } from "../../../core/plan/plan";
-import { useCutFrom } from "../../kit/batting/useCutFrom";
+import { useCutFrom } from "../../kit/useDerived";
 import { Drawing } from "../../drawing/Drawing";
-import { lengthWriter } from "../../drawing/lengthWriter";
+import { lengthWriter } from "../../../text/lengthWriter";
 import { testSquareScene, testSquareSide } from "../../drawing/pieceScene";
 import { cutSentence, numberedName, placeSentence } from "../../../text/pieces";
 import { cuttingSheetWords, printingWords } from "../../../text/printing";
 import { useLengths, useUnit } from "../../kit/useStore";
-import { type CutCard, cutCards, cutPages } from "../../kit/sheet/cutPages";
-import { usePrintedName } from "../../kit/sheet/printedName";
-import { SheetPage } from "../../kit/sheet/SheetPage";
+import { type CutCard, cutCards, cutPages } from "../../kit/sheet/sheetPages";
+import { SheetPage, usePrintedName } from "../../kit/sheet/SheetPage";
 
 /** The cut drawings: every piece with its sizes in the order of pinning, after a square that tests the printer. */
 export function CutSheet({ plan }: { readonly plan: Plan }) {

@@ -1,17 +1,16 @@
 import { useState } from "react";
 import type { PadProgress } from "../../../app/progress/padProgress";
 import type { Plan } from "../../../core/plan/plan";
-import { placeAddress } from "../../kit/place";
 import { printingWords } from "../../../text/printing";
+import { placeAddress } from "../../kit/place";
+import { LinesSheet } from "../../kit/sheet/LinesSheet";
+import { PrintSheet } from "../../kit/sheet/PrintSheet";
+import { NamePrinted } from "../../kit/sheet/SheetPage";
+import { SmallCutSheet } from "../../kit/sheet/SmallCutSheet";
+import { type SheetKind, sheetKinds, usualSheets } from "../../kit/sheet/sheetPages";
 import { useDerived } from "../../kit/useDerived";
 import { CutSheet } from "./CutSheet";
-import { LinesSheet } from "../../kit/sheet/LinesSheet";
 import { MeasureSheet } from "./MeasureSheet";
-import { NamePrinted } from "../../kit/sheet/printedName";
-import { PrintSheet } from "../../kit/sheet/PrintSheet";
-import { SheetChoice } from "./SheetChoice";
-import { type SheetKind, sheetKinds, usualSheets } from "../../kit/sheet/sheetKind";
-import { SmallCutSheet } from "../../kit/sheet/SmallCutSheet";
 
 /** The sheets as they will lie on paper, which of them, and the patch that prints them. */
 export function PrintPlace() {
@@ -79,5 +78,39 @@ function PrintButton({ isReady }: { readonly isReady: boolean }) {
     <button type="button" className="patch patch-main" disabled={!isReady} onClick={() => window.print()}>
       {printingWords.print}
     </button>
+  );
+}
+
+/** Which sheets to print: any of them; those of the plan wait until there is one. */
+interface SheetChoiceProps {
+  readonly chosen: readonly SheetKind[];
+  readonly hasPlan: boolean;
+  readonly onChoose: (chosen: readonly SheetKind[]) => void;
+}
+
+function SheetChoice({ chosen, hasPlan, onChoose }: SheetChoiceProps) {
+  return (
+    <fieldset className="sheet-choice">
+      <legend>{printingWords.which}</legend>
+      {sheetKinds.map((kind) => {
+        const { name, buys } = printingWords.sheets[kind];
+        const waits = !hasPlan && kind !== "measuring";
+        return (
+          <label key={kind} className="tick">
+            <input
+              type="checkbox"
+              checked={chosen.includes(kind)}
+              disabled={waits}
+              onChange={({ target }) =>
+                onChoose(target.checked ? [...chosen, kind] : chosen.filter((other) => other !== kind))
+              }
+            />
+            <span>
+              <strong>{name}</strong> <span className="quiet">{waits ? printingWords.needsPlan : buys}</span>
+            </span>
+          </label>
+        );
+      })}
+    </fieldset>
   );
 }

@@ -1,7 +1,6 @@
 import { alongSurface } from "../../../core/padding/layerThickness";
 import { outermostLayer, type Piece } from "../../../core/padding/piece";
-import type { Look, SeenPoint } from "./turningView";
-import type { StandingRing, TurningRing } from "./turningSurface";
+import type { Look, SeenPoint, StandingRing, TurningRing } from "./turningSurface";
 
 /** The outline of a piece where it lies on the padded form, as runs of places that face the viewer. */
 export function pieceEdges(

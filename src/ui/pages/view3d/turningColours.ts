@@ -31,7 +31,7 @@ export function turningColours(element: HTMLElement, context: CanvasRenderingCon
 }
 
 /** A canvas answers with `#rrggbb` whatever the colour was written as. */
-export function rgbOf(hex: string): Rgb {
+function rgbOf(hex: string): Rgb {
   const part = (from: number): number => Number.parseInt(hex.slice(from, from + 2), 16) || 0;
   return { red: part(1), green: part(3), blue: part(5) };
 }

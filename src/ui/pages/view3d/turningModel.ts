@@ -5,7 +5,7 @@ import { reachBeyond } from "../../../core/padding/levelGaps";
 import { reachOf } from "../../../core/geometry/support";
 import { mm, ratio } from "../../../core/units";
 import { figureExtent } from "../../drawing/figureScene";
-import { torsoCurves } from "../../drawing/torsoCurves";
+import { torsoCurves } from "../../drawing/paddedSurface";
 import { ringDrops, standing, type StandingRing, type TurningRing, turningSurface } from "./turningSurface";
 
 /**

@@ -1,10 +1,18 @@
 import { levelWords } from "../../../text/pictures";
 import { facingRuns, pieceEdges } from "./pieceEdges";
 import { mixed, type Rgb, rgbText, shaded, type TurningColours } from "./turningColours";
-import { type Face, facesToward, seenRing } from "./turningFaces";
+import {
+  type Face,
+  facesToward,
+  type Look,
+  lookFrom,
+  type SeenPoint,
+  seenRing,
+  standing,
+  type StandingRing,
+  type TurningView,
+} from "./turningSurface";
 import { crownTop, type TurningModel } from "./turningModel";
-import { standing, type StandingRing } from "./turningSurface";
-import { type Look, lookFrom, type SeenPoint, type TurningView } from "./turningView";
 
 /** One picture of the figure: from where, how many pieces on, with or without the body round it. */
 export interface TurningPicture {

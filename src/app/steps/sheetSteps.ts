@@ -1,0 +1,87 @@
+import { isStructure } from "../../core/padding/piece";
+import type { Plan, PlannedPiece } from "../../core/plan/plan";
+import type { Fitting } from "../../document/fitting";
+import { isReadAtLines } from "./isReadAtLines";
+import { plannedSteps } from "./plannedSteps";
+import type { Step } from "./step";
+import { lineDrops, workFacts } from "./workFacts";
+import { nothingDone, type WorkState, workState } from "./workState";
+
+/** A step as it stands on paper, ticked where the log tells of it. */
+export interface SheetStep {
+  readonly step: Step;
+  readonly isDone: boolean;
+}
+
+/** Steps that belong together: what comes before, everything about one piece, or what is done to all of it. */
+export interface SheetPart {
+  readonly kind: "before" | "structure" | "measure" | "tuning" | "ending";
+  readonly piece: PlannedPiece | null;
+  /** The piece that went on last before these steps. */
+  readonly after: PlannedPiece | null;
+  readonly steps: readonly SheetStep[];
+}
+
+/** The whole job on paper: the very steps that would follow one another, if the tape reads what the plan expects. */
+export function sheetParts(plan: Plan, { work, form }: Pick<Fitting, "work" | "form">): readonly SheetPart[] {
+  const isAtLines = isReadAtLines(plan, { form });
+  const done = workState(workFacts(work, lineDrops(plan)));
+  const parts: SheetPart[] = [];
+  let after: PlannedPiece | null = null;
+  for (const { step } of plannedSteps({ plan, state: nothingDone, isAtLines })) {
+    if (step.do === "done") break;
+    const last = parts.at(-1);
+    const [kind, piece] = partOf(step, last ?? null);
+    const own: SheetStep = { step, isDone: isStepDone(step, done) };
+    if (last !== undefined && last.kind === kind && last.piece === piece)
+      parts[parts.length - 1] = { ...last, steps: [...last.steps, own] };
+    else parts.push({ kind, piece, after, steps: [own] });
+    if (step.do === "pin") after = piece;
+  }
+  return parts;
+}
+
+/** Lines are carried out over the piece that was just pinned. */
+function partOf({ do: name, piece }: Step, last: SheetPart | null): readonly [SheetPart["kind"], PlannedPiece | null] {
+  if (piece !== null) return [isStructure(piece) ? "structure" : "tuning", piece];
+  switch (name) {
+    case "carry-lines":
+      return [last?.kind ?? "structure", last?.piece ?? null];
+    case "read":
+    case "read-all":
+      return ["measure", null];
+    case "baste":
+    case "look":
+      return ["ending", null];
+    default:
+      return ["before", null];
+  }
+}
+
+function isStepDone({ do: name, piece, pieceIds }: Step, done: WorkState): boolean {
+  const id = piece?.id ?? "";
+  switch (name) {
+    case "prepare-form":
+      return done.isPrepared;
+    case "mark-lines":
+      return done.areLinesMarked;
+    case "read-lines":
+      return done.areLinesRead;
+    case "trial":
+      return done.isTried;
+    case "cut":
+      return done.cut.has(id) || done.pinned.has(id);
+    case "stack":
+      return done.stacked.has(id);
+    case "pin":
+      return done.pinned.has(id);
+    case "carry-lines":
+      return pieceIds.every((carried) => done.carriedOver.has(carried));
+    case "baste":
+      return pieceIds.every((basted) => done.basted.has(basted));
+    case "look":
+      return done.hasLooked;
+    default:
+      return false;
+  }
+}

@@ -1,0 +1,27 @@
+import type { Measurements } from "../body/measurements";
+import { type Millimetres, mm } from "../units";
+import type { Plan } from "./plan";
+
+/** The waist tape: where it is sewn at centre back, how long it is, and what is known of its tilt. */
+interface WaistTape {
+  readonly height: { readonly kind: "alongBack" | "straightDown"; readonly value: Millimetres };
+  readonly length: Millimetres;
+  readonly tilt: { readonly front: Millimetres; readonly back: Millimetres } | null;
+}
+
+export function waistTape(plan: Plan, body: Measurements): WaistTape | null {
+  const waist = plan.levels.find(({ name }) => name === "waist");
+  if (waist === undefined) return null;
+  const { napeToWaist, waistToFloorFront: front, waistToFloorBack: back } = body;
+  return {
+    height:
+      napeToWaist === undefined
+        ? { kind: "straightDown", value: waist.drop.value }
+        : { kind: "alongBack", value: napeToWaist },
+    length: mm(waist.body.girth.value + overlapMm),
+    tilt: front === undefined || back === undefined ? null : { front, back },
+  };
+}
+
+/** Common practice, no source: enough to turn one end under and stitch it down. */
+const overlapMm = 25;

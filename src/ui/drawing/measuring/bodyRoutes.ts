@@ -1,0 +1,212 @@
+import type { LevelName } from "../../../core/body/vocabulary";
+import { heightCurve } from "../../../core/geometry/heightCurve";
+import { landmarkWords } from "../../../text/pictures";
+import { at, type PicturePoint } from "../scene";
+import { armInside, armOutside } from "./measuredFigure";
+import { type FigureShape, mirror, nape, onSide, plainRoute, type Side, type TapeRoute } from "./tapeRoute";
+
+/** How heights, vertical distances and depths are read: straight through the air, with a ruler or books to help. */
+export function belowNapeRoute(drop: number, words: string, { back }: FigureShape): TapeRoute {
+  const beside = back(drop) + 60;
+  return {
+    ...plainRoute,
+    view: "side",
+    straight: [{ from: at(beside, 0), to: at(beside, drop), helper: ruler(at(back(drop), drop), at(beside, drop)) }],
+    landmarks: [
+      { place: nape, words: landmarkWords.nape },
+      { place: at(back(drop), drop), words },
+    ],
+    guides: [{ role: "seam", line: [nape, at(beside, 0)] }],
+  };
+}
+
+/** From the floor straight up beside the figure to the height of a place. */
+export function heightRoute(drop: number, words: string, { half, floor }: FigureShape): TapeRoute {
+  const reach = drop === 0 ? 0 : half(drop);
+  // On the side of the page where no words stand, clear of the hand.
+  const beside = -390;
+  return {
+    ...plainRoute,
+    view: drop === 0 ? "back" : "front",
+    shot: "whole",
+    straight: [{ from: at(beside, floor), to: at(beside, drop), helper: ruler(at(-reach, drop), at(beside, drop)) }],
+    landmarks: [{ place: at(reach, drop), words }],
+    guides: drop === 0 ? [] : [{ role: "seam", line: [at(-reach, drop), at(reach, drop)] }],
+  };
+}
+
+/** Straight through from front to back, between two books held flat on the line. */
+export function depthRoute(level: LevelName, { drops, front, back }: FigureShape): TapeRoute {
+  const drop = drops[level];
+  const [from, to] = [at(-front(drop), drop), at(back(drop), drop)];
+  const helper = [...book(from, -1), ...book(to, 1)];
+  return { ...plainRoute, view: "side", straight: [{ from, to, helper }] };
+}
+
+/** From the fullest point straight down to the underbust line, beside the bust. */
+export function apexToUnderbustRoute({ drops, front, apex }: FigureShape): TapeRoute {
+  const beside = -front(apex.y) - 18;
+  return {
+    ...plainRoute,
+    view: "side",
+    straight: [
+      {
+        from: at(beside, apex.y),
+        to: at(beside, drops.underbust),
+        helper: ruler(at(-front(drops.underbust), drops.underbust), at(beside, drops.underbust)),
+      },
+    ],
+    landmarks: [
+      { place: at(-front(apex.y), apex.y), words: landmarkWords.apex },
+      { place: at(-front(drops.underbust), drops.underbust), words: landmarkWords.underbust },
+    ],
+  };
+}
+
+/** A ruler lying level between two places, as the corners of its edge. */
+const ruler = (from: PicturePoint, to: PicturePoint): readonly PicturePoint[] => [
+  at(from.x, from.y - rulerHalf),
+  at(to.x, to.y - rulerHalf),
+  at(to.x, to.y + rulerHalf),
+  at(from.x, from.y + rulerHalf),
+];
+const rulerHalf = 5;
+
+const book = ({ x, y }: PicturePoint, way: 1 | -1): readonly PicturePoint[] => [
+  at(x, y - 8),
+  at(x + way * 70, y - 8),
+  at(x + way * 70, y + 8),
+  at(x, y + 8),
+];
+
+/** Tapes round the neck, along the shoulders and across the back. */
+export function shoulderRoute({ neckSide, shoulderPoint }: FigureShape, sides: readonly Side[]): TapeRoute {
+  const line = [neckSide, at(neckSide.x + 38, neckSide.y + 19), shoulderPoint];
+  return {
+    ...plainRoute,
+    shot: "shoulders",
+    tapes: sides.map((side) => onSide(side, line)),
+    landmarks: sides.flatMap((side) =>
+      onSide(side, [neckSide, shoulderPoint]).map((place, i) => ({
+        place,
+        words: i === 0 ? landmarkWords.neckSide : landmarkWords.shoulderPoint,
+      })),
+    ),
+  };
+}
+
+export function shoulderDropRoute({ neckSide, shoulderPoint }: FigureShape): TapeRoute {
+  const corner = at(shoulderPoint.x, neckSide.y);
+  return {
+    ...plainRoute,
+    shot: "shoulders",
+    straight: [{ from: corner, to: shoulderPoint, helper: [neckSide, at(corner.x + 40, corner.y)] }],
+    landmarks: [
+      { place: neckSide, words: "" },
+      { place: shoulderPoint, words: "" },
+      { place: mirror(neckSide), words: landmarkWords.neckSide },
+      { place: mirror(shoulderPoint), words: landmarkWords.shoulderPoint },
+    ],
+  };
+}
+
+export function backRoute(
+  name: "acrossShoulders" | "upperBackWidth",
+  { neckSide, shoulderPoint, armCrease }: FigureShape,
+): TapeRoute {
+  const line =
+    name === "acrossShoulders"
+      ? [mirror(shoulderPoint), at(-110, 22), at(-50, 4), nape, at(50, 4), at(110, 22), shoulderPoint]
+      : [mirror(armCrease), at(0, armCrease.y + 5), armCrease];
+  const ends = name === "acrossShoulders" ? landmarkWords.shoulderPoint : landmarkWords.armCrease;
+  const places = [line[0] ?? neckSide, line.at(-1) ?? neckSide].map((place) => ({ place, words: ends }));
+  return {
+    ...plainRoute,
+    view: "back",
+    shot: "shoulders",
+    tapes: [line],
+    landmarks: name === "acrossShoulders" ? [...places, { place: nape, words: landmarkWords.nape }] : places,
+  };
+}
+
+export function neckRoute({ neckSide, throat }: FigureShape): TapeRoute {
+  const curve = (dip: number): readonly PicturePoint[] =>
+    [-1, -0.85, -0.6, -0.3, 0, 0.3, 0.6, 0.85, 1].map((share) =>
+      at(share * neckSide.x, neckSide.y + (dip - neckSide.y) * (1 - share * share) ** 0.7),
+    );
+  return {
+    ...plainRoute,
+    shot: "shoulders",
+    tapes: [curve(throat.y)],
+    hidden: [curve(neckSide.y - 12)],
+    landmarks: [
+      { place: throat, words: landmarkWords.throat },
+      { place: at(neckSide.x, neckSide.y), words: landmarkWords.neckSide },
+    ],
+  };
+}
+
+/** Tapes round and along the arm. */
+export function armRoute(
+  name: "upperArmGirth" | "elbowGirth" | "wristGirth" | "armLength" | "shoulderToElbow",
+  shape: FigureShape,
+): TapeRoute {
+  const base: TapeRoute = { ...plainRoute, shot: "arm" };
+  switch (name) {
+    case "upperArmGirth":
+      return { ...base, ...armRing(200, shape, landmarkWords.midArm) };
+    case "elbowGirth":
+      return { ...base, ...armRing(360, shape, landmarkWords.elbow) };
+    case "wristGirth":
+      return { ...base, ...armRing(574, shape, landmarkWords.wrist) };
+    case "armLength":
+    case "shoulderToElbow": {
+      const line = armLine(name === "armLength" ? 574 : 354, shape);
+      const end = name === "armLength" ? landmarkWords.wrist : landmarkWords.elbow;
+      return {
+        ...base,
+        tapes: [line],
+        landmarks: [
+          { place: shape.shoulderPoint, words: landmarkWords.shoulderPoint },
+          ...(name === "armLength" ? [{ place: armLine(354, shape).at(-1) ?? nape, words: landmarkWords.elbow }] : []),
+          { place: line.at(-1) ?? nape, words: end },
+        ],
+      };
+    }
+  }
+}
+
+/** The left arm, on the right of the page seen from the front: its two edges at a drop, above the hand. */
+const down = (points: readonly PicturePoint[]) =>
+  heightCurve(
+    points.map(({ y }) => y),
+    points.map(({ x }) => x),
+  );
+const outside = down(armOutside.slice(0, 10));
+const inside = down(armInside.slice(4).toReversed());
+
+/** Round the arm at a drop, square to the way it hangs, with the hidden half behind it. */
+function armRing(
+  drop: number,
+  { armShift }: FigureShape,
+  words: string,
+): Pick<TapeRoute, "tapes" | "hidden" | "landmarks"> {
+  const [from, to] = [at(inside(drop + 5) + armShift, drop + 5), at(outside(drop - 5) + armShift, drop - 5)];
+  const bow = (sag: number): readonly PicturePoint[] =>
+    [0, 0.1, 0.3, 0.5, 0.7, 0.9, 1].map((share) =>
+      at(
+        from.x + (to.x - from.x) * share,
+        from.y + (to.y - from.y) * share + sag * Math.sqrt(Math.max(0, 1 - (2 * share - 1) ** 2)),
+      ),
+    );
+  return { tapes: [bow(9)], hidden: [bow(-9)], landmarks: [{ place: to, words }] };
+}
+
+/** Down the outside of the arm from the end of the shoulder to a drop, just inside its edge. */
+function armLine(drop: number, { armShift, shoulderPoint }: FigureShape): readonly PicturePoint[] {
+  const steps = Math.ceil((drop - shoulderPoint.y) / 30);
+  return Array.from({ length: steps + 1 }, (_, i) => {
+    const y = shoulderPoint.y + ((drop - shoulderPoint.y) * i) / steps;
+    return i === 0 ? shoulderPoint : at(outside(y) + armShift - 9, y);
+  });
+}

@@ -1,0 +1,81 @@
+import type { Learning } from "../../../app/progress/learning";
+import type { BattingRole } from "../../../core/material";
+import type { Plan } from "../../../core/plan/plan";
+import { waistTape } from "../../../core/plan/waistTape";
+import { battingAmount } from "../../../text/batting";
+import { battingNeeds, formatArea } from "../../../text/battingNeeds";
+import { shortCautions } from "../../../text/cautions";
+import { finishingWords } from "../../../text/finishing";
+import { printingWords } from "../../../text/printing";
+import { thinText } from "../../../text/thinText";
+import { useDerived } from "../useDerived";
+import { useFitting, useLengths } from "../useStore";
+import { usePrintedName } from "./SheetPage";
+
+/** The head of a sheet: whose it is, the batting or both of them with the worth that is believed now, and how much of each. */
+export function SheetHead({ plan }: { readonly plan: Plan }) {
+  const fitting = useFitting();
+  const { batting, finishingBatting, unit } = fitting;
+  const title = usePrintedName();
+  const needs = battingNeeds(plan, fitting);
+  const amount = (role: BattingRole): string => {
+    const need = needs.find((one) => one.role === role);
+    return need === undefined ? printingWords.unused : battingAmount(formatArea(need.area, unit));
+  };
+  const learned = useLearned();
+  const { lengths } = useDerived();
+  const sentence = (role: BattingRole, name: string): string => {
+    const words = role === "building" ? printingWords.batting : printingWords.finishing;
+    const guess = role === "building" ? lengths?.batting : lengths?.finishingBatting;
+    const worth = learned?.replan.belief[role].layer ?? guess?.layerThickness;
+    const told = worth === undefined ? "" : printingWords.worth(thinText(worth, unit), learned?.readingCount ?? 0);
+    return [words(name), told, amount(role)].join(" ");
+  };
+  return (
+    <header className="sheet-head">
+      <h2 className="sheet-title">{printingWords.sheetTitle(title)}</h2>
+      <p>
+        {sentence("building", batting.name)}
+        {finishingBatting === undefined ? null : ` ${sentence("finishing", finishingBatting.name)}`}{" "}
+        {plan.pieces.length === 0 ? null : printingWords.count(plan.pieces.length, plan.shapesToCut)}
+      </p>
+    </header>
+  );
+}
+
+/** The foot of the padding sheet: what finishing takes. */
+export function SheetFoot({ plan }: { readonly plan: Plan }) {
+  return plan.pieces.length === 0 ? null : (
+    <footer className="sheet-foot sheet-keep">
+      <Finishing plan={plan} />
+    </footer>
+  );
+}
+
+/** The cover, the waist tape and the pins counted back, in the words of the finishing. */
+function Finishing({ plan }: { readonly plan: Plan }) {
+  const { unit, write } = useLengths();
+  const { lengths } = useDerived();
+  const tape = lengths === null ? null : waistTape(plan, lengths.body);
+  return (
+    <p>
+      <strong>{finishingWords.title}.</strong> {shortCautions("covering")} {finishingWords.supplyCover(unit)}{" "}
+      {tape === null ? null : (
+        <>
+          <strong>{finishingWords.tapeTitle}.</strong>{" "}
+          {tape.height.kind === "alongBack"
+            ? finishingWords.tapeHeight(write(tape.height.value))
+            : finishingWords.tapeGuessed(write(tape.height.value))}{" "}
+          {finishingWords.tapeLength(write(tape.length), unit)}{" "}
+        </>
+      )}
+      {finishingWords.count}
+    </p>
+  );
+}
+
+/**
+ * What the tape has taught, for paper: worked out at once, because a page that is being printed waits for nothing. It is
+ * remembered, so a fitting whose padding was looked at costs nothing more.
+ */
+const useLearned = (): Learning | null => useDerived().learning();

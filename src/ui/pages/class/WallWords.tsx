@@ -1,0 +1,129 @@
+import { levelToMeasure } from "../../../app/progress/levelToMeasure";
+import type { Step } from "../../../app/steps/step";
+import { levelNames } from "../../../core/body/vocabulary";
+import { tapeStep } from "../../../core/lengthText";
+import { onTarget } from "../../../core/tolerances";
+import { mm } from "../../../core/units";
+import { shortCautions } from "../../../text/cautions";
+import { levelWords } from "../../../text/pictures";
+import { shownLength } from "../../../text/shownLength";
+import { stepWords } from "../../../text/steps";
+import { wallWords } from "../../../text/wall";
+import { LengthFigure } from "../../kit/LengthFigure";
+import type { WallPerson } from "./wallPeople";
+import type { WallView } from "./wallView";
+
+/** At the top of the wall: what is done now, how far the job has come, and whose plan this is. */
+interface WallHeadProps {
+  readonly person: WallPerson;
+  readonly whose: "own" | "madeUp";
+  readonly view: WallView;
+}
+
+export function WallHead({ person, whose, view }: WallHeadProps) {
+  const { plan, step, place, count, pinned, isCovered } = view;
+  const { headline, rest } = wallSaid(view, step);
+  const ownWords = isCovered ? wallWords.ownCovered : wallWords.own;
+  const isSided = step.piece !== null && /left|right/i.test(step.piece.zone);
+  return (
+    <header className="wall-head">
+      <p className="wall-whose">
+        <span className="wall-count">{wallWords.step(place, count)}</span>
+        {whose === "own" ? ownWords : wallWords.madeUp(person.name)}
+      </p>
+      <ol className="wall-pins" aria-hidden>
+        {plan.pieces.map(({ id, order }) => (
+          <li
+            key={id}
+            className="wall-pin"
+            data-state={id === step.piece?.id ? "now" : order <= pinned ? "on" : "waits"}
+          />
+        ))}
+      </ol>
+      <h1 className="wall-action">{headline}</h1>
+      <p className="wall-where">
+        {[rest, isSided ? wallWords.wearersSide : "", careOf(view)].filter((words) => words !== "").join(" ")}
+      </p>
+    </header>
+  );
+}
+
+/** The caution belongs to the step where the hand is. */
+function careOf({ step }: WallView): string {
+  switch (step.do) {
+    case "prepare-form":
+      return shortCautions("handlingForm");
+    case "cut":
+      return shortCautions("cutting");
+    case "baste":
+      return shortCautions("securing");
+    default:
+      return "";
+  }
+}
+
+/** The dark foot, the same in every state: the reading to expect in its corner, and what comes next. */
+export function WallFoot({ view }: { readonly view: WallView }) {
+  const { next, unit, isCovered } = view;
+  const expected = expectedReading(view);
+  const step = tapeStep[unit];
+  return (
+    <div className="wall-foot">
+      {expected === null || isCovered ? (
+        <p>{expected === null ? "" : wallWords.figuresCovered}</p>
+      ) : (
+        <>
+          <p className="wall-foot-words">
+            {wallWords.shouldRead(levelWords[expected.level], view.step.piece === null)}
+          </p>
+          <p className="wall-expected">
+            <LengthFigure length={mm(expected.value)} step={step} />
+          </p>
+          <p>{wallWords.tolerance(shownLength(onTarget, step))}</p>
+        </>
+      )}
+      <p className="wall-next">
+        {next === null ? null : (
+          <>
+            {wallWords.comesNext} <strong>{wallSaid(view, next).headline}</strong>
+          </>
+        )}
+      </p>
+    </div>
+  );
+}
+
+/** After a piece the level it changes most; of a reading the level that is looked at. */
+function expectedReading({ plan, step, level }: WallView) {
+  if (step.piece !== null) {
+    const name = levelToMeasure(plan, step.piece);
+    return { level: name, value: step.piece.readingsAfter[name].girth };
+  }
+  const asked = levelNames.find((name) => name === level.name && step.expected[`${name}Girth`] !== undefined);
+  const value = asked === undefined ? undefined : step.expected[`${asked}Girth`];
+  return asked === undefined || value === undefined ? null : { level: asked, value };
+}
+
+/** What the wall says of a step: its act as the headline, and the rest of the very same sentence. */
+interface WallSaid {
+  readonly headline: string;
+  readonly rest: string;
+}
+
+export function wallSaid(
+  { plan, unit, isCovered }: Pick<WallView, "plan" | "unit" | "isCovered">,
+  step: Step,
+): WallSaid {
+  const lengths = tapeStep[unit];
+  const [headline, rest] = stepWords(step, { lengths, levels: plan.levels, pieces: plan.pieces });
+  return { headline: hidden(headline, isCovered), rest: hidden(rest, isCovered) };
+}
+
+/** Covered, no length is told: what has none stays. */
+function hidden(text: string, isCovered: boolean): string {
+  if (!isCovered) return text;
+  return text
+    .split(/(?<=\.)\s+/)
+    .filter((sentence) => !/\d[\s\u00a0]*(?:in|cm|mm)\b|\d\/\d/.test(sentence))
+    .join(" ");
+}

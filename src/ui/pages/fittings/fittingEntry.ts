@@ -1,0 +1,132 @@
+import { useEffect, useState } from "react";
+import { doneness } from "../../../app/progress/doneness";
+import { derivation } from "../../../app/session/derived";
+import type { ListedFitting, OpenedFitting } from "../../../app/storage/fittingOutcome";
+import type { FittingEntry } from "../../../app/storage/fittingRecord";
+import type { FittingStorage } from "../../../app/storage/fittingStorage";
+import type { Keeping } from "../../../app/storage/keeping";
+import { requiredMeasurementNames } from "../../../core/body/vocabulary";
+import type { Fitting } from "../../../document/fitting";
+import { libraryWords, progressTexts } from "../../../text/library";
+import { measurementInSentence } from "../../../text/measurements";
+
+/** A fitting of the list that can be read. */
+export type ListedEntry = Extract<ListedFitting, { readonly kind: "fitting" }>;
+
+export const titleOf = ({ entry }: ListedEntry): string => (entry.title === "" ? libraryWords.untitled : entry.title);
+
+/** What every part of a tag needs: its fitting, the others on the shelf, and a way to say what came of something. */
+export interface TagProps {
+  readonly keeping: Keeping;
+  readonly listed: ListedEntry;
+  readonly others: readonly ListedEntry[];
+  /** Something was done with a fitting, and there is a way back. */
+  readonly onDone: (sentence: string, undo: WayBack) => void;
+  readonly say: (sentence: string) => void;
+}
+
+/** Undoes what was done; null where that was done, or why it was not. */
+export type WayBack = () => Promise<string | null>;
+
+export type TagPanel = "actions" | "share" | "compare";
+
+/** A fitting of the list with what it says, which is read only when it is asked for. */
+type OpenedEntry = Extract<OpenedFitting, { readonly kind: "fitting" }>;
+
+/** Null where it cannot be read after all, or is not there any more. */
+export async function openedEntry(storage: FittingStorage, id: string): Promise<OpenedEntry | null> {
+  const read = await storage.read([id]);
+  const [found] = read.kind === "read" ? read.fittings : [];
+  return found?.kind === "fitting" ? found : null;
+}
+
+/** What a fitting of the list says, as soon as it has been read. */
+export function useOpened(storage: FittingStorage, { id, revision }: FittingEntry): Fitting | null {
+  const [fitting, setFitting] = useState<Fitting | null>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new revision is the reason to read again.
+  useEffect(() => {
+    let isStale = false;
+    void openedEntry(storage, id).then((opened) => {
+      if (!isStale) setFitting(opened?.fitting ?? null);
+    });
+    return () => {
+      isStale = true;
+    };
+  }, [storage, id, revision]);
+  return fitting;
+}
+
+/**
+ * What is left to do in a fitting of the list, in a few words. It is read and planned when the browser has nothing better
+ * to do, one after the other, since that takes a while for a whole list.
+ */
+export function useProgress(storage: FittingStorage, entry: FittingEntry): string {
+  const { id } = entry;
+  const key = stateKey(entry);
+  const [text, setText] = useState(() => known.get(key) ?? "");
+  useEffect(() => {
+    const before = known.get(key);
+    if (before !== undefined) {
+      setText(before);
+      return;
+    }
+    let isStale = false;
+    const callOff = whenIdle(async () => {
+      const opened = await openedEntry(storage, id);
+      if (isStale || opened === null) return;
+      const found = leftOrFailed(opened.fitting);
+      known.set(stateKey(opened.entry), found);
+      setText(found);
+    });
+    return () => {
+      isStale = true;
+      callOff();
+    };
+  }, [storage, id, key]);
+  return text;
+}
+
+/** One fitting that the planner fails on leaves the rest of the list as it is. */
+function leftOrFailed(fitting: Fitting): string {
+  try {
+    return girthsLeft(fitting) ?? leftToDo(fitting);
+  } catch {
+    return progressTexts.failed;
+  }
+}
+
+/** What was worked out in this visit, by fitting and state. */
+const known = new Map<string, string>();
+
+const stateKey = ({ id, revision, changedAt }: FittingEntry): string => `${id} ${revision} ${changedAt}`;
+
+function whenIdle(work: () => void): () => void {
+  if (typeof window.requestIdleCallback === "function") {
+    const handle = window.requestIdleCallback(work);
+    return () => window.cancelIdleCallback(handle);
+  }
+  const timer = window.setTimeout(work, 50);
+  return () => window.clearTimeout(timer);
+}
+
+/** Which of the girths that a plan needs are left to measure; nothing once they are all there. Quick enough for any list. */
+export function girthsLeft({ body }: Fitting): string | undefined {
+  const left = requiredMeasurementNames.filter((name) => body[name] === undefined);
+  if (left.length === 0) return undefined;
+  if (left.length === requiredMeasurementNames.length) return progressTexts.unmeasured;
+  return progressTexts.girthsLeft(left.map((name) => measurementInSentence(name)));
+}
+
+/** What is left to do in a fitting with its girths: it plans the whole body, which takes a while. */
+export function leftToDo(fitting: Fitting): string {
+  const { planning, progress } = derivation()(fitting);
+  if (planning.kind === "waiting" || progress === null) return progressTexts.waiting;
+  const { pinnedCount } = progress;
+  const all = progress.pieces.length;
+  const { overall } = doneness(planning.plan, progress);
+  if (all === 0) return progressTexts.nothing;
+  if (overall === "stopHere" && pinnedCount > 0) return progressTexts.stopHere(pinnedCount, all);
+  if (pinnedCount === 0) return progressTexts.planned(all);
+  if (pinnedCount < all) return progressTexts.pinned(pinnedCount, all);
+  return progressTexts.allPinned[overall === "stopHere" ? "done" : overall](all);
+}

@@ -1,0 +1,75 @@
+import type { Keeping } from "../../app/storage/keeping";
+import type { KnownFitting } from "../../app/storage/knownFittings";
+import type { Fitting } from "../../document/fitting";
+import { goneWords, libraryWords, newsTexts, noticeWords } from "../../text/library";
+import { dayText } from "../../text/moment";
+import { OpenFile } from "../kit/shelf/OpenFile";
+import { forget } from "../kit/shelf/shelf";
+import { keepFromLink, openFromLink } from "./receiveLink";
+
+/** Which fittings are lost, which file each of them was last saved to, and the way to open it. */
+export function GoneNotice({ keeping, fittings }: { readonly keeping: Keeping; readonly fittings: Gone }) {
+  const letBe = () => {
+    keeping.desk.storage.forgetGone(fittings.map(({ id }) => id));
+    forget("gone");
+  };
+  return (
+    <div className="notice notice-trouble">
+      {goneSentences(fittings).map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+      <OpenFile keeping={keeping} titles={[]} text={goneWords.openFile} />
+      <div className="row">
+        <button type="button" className="patch" onClick={letBe}>
+          {goneWords.letBe}
+        </button>
+      </div>
+    </div>
+  );
+}
+
+type Gone = readonly KnownFitting[];
+
+/** First what is lost, by name; then, file by file, what can be had back from where. */
+function goneSentences(fittings: Gone): readonly string[] {
+  const files = new Map<string, readonly KnownFitting[]>();
+  const unsaved = fittings.filter(({ file }) => file === null);
+  for (const one of fittings) {
+    if (one.file === null) continue;
+    const key = goneWords.file(one.file.name, dayText(one.file.savedAt));
+    files.set(key, [...(files.get(key) ?? []), one]);
+  }
+  const saved = [...files].map(([file, inside]) =>
+    inside.length === fittings.length ? goneWords.allIn(file) : goneWords.someIn(names(inside), file),
+  );
+  const never = unsaved.length === fittings.length ? goneWords.noneSaved : goneWords.neverSaved(names(unsaved));
+  return [goneWords.lost(names(fittings), fittings.length), ...saved, ...(unsaved.length > 0 ? [never] : [])];
+}
+
+const named = 5;
+
+function names(fittings: Gone): string {
+  const titles = fittings.slice(0, named).map(({ title }) => `“${title === "" ? libraryWords.untitled : title}”`);
+  return goneWords.names(titles, Math.max(0, fittings.length - named));
+}
+
+/** A link brought a fitting while somebody was at work on another: which of the two is to be open, or both be kept. */
+export function LinkNotice({ keeping, fitting }: { readonly keeping: Keeping; readonly fitting: Fitting }) {
+  const ways: readonly (readonly [string, () => void])[] = [
+    [noticeWords.openFromLink, () => void openFromLink(keeping, fitting)],
+    [noticeWords.keepFromLink, () => void keepFromLink(keeping, fitting)],
+    [noticeWords.leaveFromLink, () => forget("linkWaits")],
+  ];
+  return (
+    <div className="notice">
+      <p>{newsTexts.linkWaits(fitting.title)}</p>
+      <div className="row">
+        {ways.map(([text, take]) => (
+          <button key={text} type="button" className="patch" onClick={take}>
+            {text}
+          </button>
+        ))}
+      </div>
+    </div>
+  );
+}

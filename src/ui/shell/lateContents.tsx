@@ -1,0 +1,69 @@
+import { type ComponentType, useEffect, useState } from "react";
+import { flushSync } from "react-dom";
+import type { Place } from "../kit/place";
+import { latePart } from "../kit/rescue/latePart";
+import { type ShelfState, useShelf } from "../kit/shelf/shelf";
+import { Door } from "../pages/home/Door";
+import { MissingPage, NoSheet } from "./MissingPart";
+
+const latePage = (load: () => Promise<ComponentType>) => latePart(load, MissingPage);
+
+/**
+ * What lies in each place. Only the door is loaded at once; the others follow as soon as the browser is idle, so that
+ * the first screen is quick and no later one has to wait.
+ */
+const latePages = {
+  body: latePage(() => import("../pages/body/BodyPlace").then(({ BodyPlace }) => BodyPlace)),
+  form: latePage(() => import("../pages/form/FormPlace").then(({ FormPlace }) => FormPlace)),
+  plan: latePage(() => import("../pages/plan/PlanPlace").then(({ PlanPlace }) => PlanPlace)),
+  padding: latePage(() => import("../pages/padding/PaddingPage").then(({ PaddingPage }) => PaddingPage)),
+  finishing: latePage(() => import("../pages/finishing/FinishingPlace").then(({ FinishingPlace }) => FinishingPlace)),
+  print: latePage(() => import("../pages/print/PrintPlace").then(({ PrintPlace }) => PrintPlace)),
+  wall: latePage(() => import("../pages/class/WallPlace").then(({ WallPlace }) => WallPlace)),
+  turning: latePage(() => import("../pages/view3d/TurningPlace").then(({ TurningPlace }) => TurningPlace)),
+  fittings: latePage(() => import("../pages/fittings/FittingsPlace").then(({ FittingsPlace }) => FittingsPlace)),
+} as const satisfies { readonly [place in Exclude<Place, "door">]: ComponentType };
+
+export const placeContents: { readonly [place in Place]: ComponentType } = { door: Door, ...latePages };
+
+/** Fetches the places of the work ahead of need; the wall and the turning figure wait until someone asks for them. */
+export const fetchPlaces = (): void => {
+  const { wall: _wall, turning: _turning, ...work } = latePages;
+  for (const page of Object.values(work)) page.fetch();
+};
+
+/** Where notices about keeping appear. What they are made of is loaded with the shelf, before there is one to show. */
+export function NoticePlace() {
+  const isNeeded = useShelf(hasNotice);
+  return isNeeded ? <KeepingNotice /> : null;
+}
+
+export const KeepingNotice = latePart(() => import("./KeepingNotice").then(({ KeepingNotice }) => KeepingNotice));
+
+const hasNotice = ({ open, news, offline }: ShelfState): boolean =>
+  news.length > 0 ||
+  open?.saving.kind === "notSaved" ||
+  (open !== null && open.access !== "writing") ||
+  offline.kind === "newReleaseWaits" ||
+  offline.kind === "newReleaseElsewhere";
+
+/** The sheet that is on the page while the browser prints, wherever the person is. */
+export const PrintedSheet = latePart(() => import("./PrintedSheet").then(({ PrintedSheet }) => PrintedSheet), NoSheet);
+
+/** Whether the browser is printing, so that the sheet is wanted. */
+export function usePrinting(): boolean {
+  const [isPrinting, setPrinting] = useState(false);
+  useEffect(() => {
+    PrintedSheet.fetch();
+    // The browser takes its picture as soon as this event is over.
+    const begin = () => flushSync(() => setPrinting(true));
+    const end = () => setPrinting(false);
+    window.addEventListener("beforeprint", begin);
+    window.addEventListener("afterprint", end);
+    return () => {
+      window.removeEventListener("beforeprint", begin);
+      window.removeEventListener("afterprint", end);
+    };
+  }, []);
+  return isPrinting;
+}
