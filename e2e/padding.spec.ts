@@ -5,13 +5,13 @@ import { rulesBroken } from "./support/rulesBroken";
 import { tsImport } from "tsx/esm/api";
 import type * as Fittings from "../src/document/readFitting";
 import type * as Next from "../src/command/nextOfText";
-import type * as Walk from "../tests/support/stopWalk";
+import type * as Walk from "../tests/tools/stopWalk";
 
 /** The command beside the browser: its modules read tables as the tool does, which the runner of these stories does not. */
 const beside = async <Module>(path: string) => (await tsImport(path, import.meta.url)) as Module;
 const { readFitting } = await beside<typeof Fittings>("../src/document/readFitting.ts");
 const { nextOfFitting } = await beside<typeof Next>("../src/command/nextOfText.ts");
-const { walkStops } = await beside<typeof Walk>("../tests/support/stopWalk.ts");
+const { walkStops } = await beside<typeof Walk>("../tests/tools/stopWalk.ts");
 
 const read = readFitting(JSON.parse(readFileSync("shared/demo-fitting.json", "utf8")));
 if (!read.ok) throw new Error("the sample cannot be read");

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { checkHostileLogs } from "../support/hostileCheck";
-import { hostileLog, logKinds } from "../support/hostileLogs";
+import { checkHostileLogs } from "../tools/hostileCheck";
+import { hostileLog, logKinds } from "../tools/hostileLogs";
 
 /**
  * From any fitting the schema admits to a plan or a clear sentence; `study:hostile -- 50 1 logs` takes ten thousand. Seen to fail where

@@ -7,9 +7,9 @@ import { nextHelp } from "../../src/command/nextHelp";
 import { nextOfText } from "../../src/command/nextOfText";
 import { type Fitting, writeFitting } from "../../src/document/fitting";
 import { stepFileSchema } from "../../src/document/stepFile";
-import { drawRoom, type JobWalk, type Shortcuts, walkJob } from "../support/jobWalk";
-import { people } from "../support/people";
-import { chance } from "../support/peopleChance";
+import { drawRoom, type JobWalk, type Shortcuts, walkJob } from "../tools/jobWalk";
+import { people } from "../tools/people";
+import { chance } from "../tools/peopleChance";
 
 // Whole jobs, each some dozens of plans, and a program of its own.
 vi.setConfig({ testTimeout: 240_000 });

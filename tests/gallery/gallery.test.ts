@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { measurementNames } from "../../src/core/body/vocabulary";
 import { markRoles } from "../../src/ui/drawing/scene";
-import { roundedSvg } from "../support/roundedSvg";
+import { roundedSvg } from "./roundedSvg";
 import { pictures } from "./registry";
 
 const steady = pictures.filter(({ kind }) => kind === "steady");

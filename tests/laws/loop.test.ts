@@ -1,7 +1,7 @@
 import { afterAll, describe, expect, test, vi } from "vitest";
-import { drawRoom, type JobWalk, walkJob } from "../support/jobWalk";
-import { people } from "../support/people";
-import { chance } from "../support/peopleChance";
+import { drawRoom, type JobWalk, walkJob } from "../tools/jobWalk";
+import { people } from "../tools/people";
+import { chance } from "../tools/peopleChance";
 
 /** Whole fittings carried out one after the other, and other work may share the machine. */
 vi.setConfig({ testTimeout: 240_000 });

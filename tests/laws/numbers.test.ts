@@ -5,8 +5,8 @@ import { checkMeasurements, isContradiction } from "../../src/core/body/plausibi
 import { measurementNames } from "../../src/core/body/vocabulary";
 import { mm } from "../../src/core/units";
 import { readFitting } from "../../src/document/readFitting";
-import { fittingFileOf, type Person } from "../support/people";
-import type { PlanFile } from "../support/planCheckerFile";
+import { fittingFileOf, type Person } from "../tools/people";
+import type { PlanFile } from "../tools/planCheckerFile";
 import { anybody, chances } from "./planned";
 
 /** The laws about numbers: units change nothing, and numbers that cannot be a body never become a plan. */

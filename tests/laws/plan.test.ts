@@ -3,8 +3,8 @@ import { afterAll, describe, expect, test, vi } from "vitest";
 import type { Measurements } from "../../src/core/body/measurements";
 import { mm, ratio } from "../../src/core/units";
 import { formTables } from "../../src/document/formTables";
-import { type Person, person } from "../support/people";
-import { agreementMm, bodyAgreementMm, checkRebuilt, rebuildReadings } from "../support/planChecker";
+import { type Person, person } from "../tools/people";
+import { agreementMm, bodyAgreementMm, checkRebuilt, rebuildReadings } from "../tools/planChecker";
 import {
   type CheckedLevelName,
   checkedLevelNames,
@@ -14,10 +14,10 @@ import {
   type FileRow,
   type PlanFile,
   readingKeys,
-} from "../support/planCheckerFile";
-import { bareOutline } from "../support/planCheckerOutline";
-import { statedRules } from "../support/planCheckerTape";
-import { fromAnchor, pieceThickness, rowAt } from "../support/planCheckerThickness";
+} from "../tools/planCheckerFile";
+import { bareOutline } from "../tools/planCheckerOutline";
+import { statedRules } from "../tools/planCheckerTape";
+import { fromAnchor, pieceThickness, rowAt } from "../tools/planCheckerThickness";
 import { anybody, chances, changed, planFor } from "./planned";
 
 /**

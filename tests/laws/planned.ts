@@ -2,8 +2,8 @@ import fc from "fast-check";
 import { planOfText } from "../../src/command/planOfText";
 import type { Measurements } from "../../src/core/body/measurements";
 import { mm } from "../../src/core/units";
-import { fittingFileOf, type Person, person } from "../support/people";
-import type { PlanFile } from "../support/planCheckerFile";
+import { fittingFileOf, type Person, person } from "../tools/people";
+import type { PlanFile } from "../tools/planCheckerFile";
 
 /**
  * What the laws share: made-up people by chance, and their plans, made through the same door as the command (text of a

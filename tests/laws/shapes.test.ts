@@ -6,7 +6,7 @@ import { featherLength, leastHeight, levelGaps, tallest } from "../../src/core/p
 import { outermostLayer, pieceExtent } from "../../src/core/padding/piece";
 import type { Plan, PlannedPiece } from "../../src/core/plan/plan";
 import { planFitting } from "../../src/core/plan/planFitting";
-import type { Person } from "../support/people";
+import type { Person } from "../tools/people";
 import { anybody, chances } from "./planned";
 
 /** Many plans to a test, and other work may share the machine. */

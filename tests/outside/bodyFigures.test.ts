@@ -18,8 +18,8 @@ import { sectionReading } from "../../src/core/body/sectionReading";
 import { solveSection } from "../../src/core/body/solveSection";
 import { levelNames } from "../../src/core/body/vocabulary";
 import { mm } from "../../src/core/units";
-import { bareOutline } from "../support/planCheckerOutline";
-import { trueBodies, trueForms, type TrueShape } from "../support/trueShapes";
+import { bareOutline } from "../tools/planCheckerOutline";
+import { trueBodies, trueForms, type TrueShape } from "../tools/trueShapes";
 
 /**
  * What the core assumes of bodies against the published figures in shared/body-data.json, which names the sources:

@@ -4,12 +4,12 @@ import { torsoReadings } from "../../src/core/body/levelReadings";
 import { chooseForm } from "../../src/core/plan/chooseForm";
 import { mm } from "../../src/core/units";
 import { formTables } from "../../src/document/formTables";
-import { people } from "../support/people";
-import { checkPlan } from "../support/planChecker";
-import type { FileLayer, FileLevel, FilePiece, PlanFile } from "../support/planCheckerFile";
-import { bareOutline } from "../support/planCheckerOutline";
-import { statedRules } from "../support/planCheckerTape";
-import { pieceThickness, rowAt } from "../support/planCheckerThickness";
+import { people } from "../tools/people";
+import { checkPlan } from "../tools/planChecker";
+import type { FileLayer, FileLevel, FilePiece, PlanFile } from "../tools/planCheckerFile";
+import { bareOutline } from "../tools/planCheckerOutline";
+import { statedRules } from "../tools/planCheckerTape";
+import { pieceThickness, rowAt } from "../tools/planCheckerThickness";
 
 /**
  * What a plan for an everyday body looks like, as check values on whole plans. Each is common practice, no source, unless

@@ -1,6 +1,6 @@
 import { expect, test, vi } from "vitest";
 import committed from "../../shared/measuring-gains.json";
-import { gainsFile } from "../support/trueGains";
+import { gainsFile } from "../tools/trueGains";
 
 /** Hundreds of plans, and other work may share the machine. */
 vi.setConfig({ testTimeout: 300_000 });

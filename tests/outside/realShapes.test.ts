@@ -1,11 +1,11 @@
 import { describe, expect, test, vi } from "vitest";
 import { supportsOf } from "../../src/core/geometry/support";
 import { quarterLengths } from "../../src/core/geometry/outline";
-import { checkedLevelNames } from "../support/planCheckerFile";
-import { type PairPlan, pairPlan, shareWithin } from "../support/trueMayMiss";
-import { outlineMiss } from "../support/trueOutline";
-import { bodyWithHeights, onLines, type Scenario, scenarios } from "../support/trueScenarios";
-import { statedLevels, trueBodies, trueForms } from "../support/trueShapes";
+import { checkedLevelNames } from "../tools/planCheckerFile";
+import { type PairPlan, pairPlan, shareWithin } from "../tools/trueMayMiss";
+import { outlineMiss } from "../tools/trueOutline";
+import { bodyWithHeights, onLines, type Scenario, scenarios } from "../tools/trueScenarios";
+import { statedLevels, trueBodies, trueForms } from "../tools/trueShapes";
 import {
   breadths,
   type Entries,
@@ -19,7 +19,7 @@ import {
   spreadOf,
   type TruePair,
   truePairs,
-} from "../support/trueTrials";
+} from "../tools/trueTrials";
 
 /** Hundreds of plans, and other work may share the machine. */
 vi.setConfig({ testTimeout: 300_000 });

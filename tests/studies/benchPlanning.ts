@@ -6,7 +6,7 @@ import { planFitting } from "../../src/core/plan/planFitting";
 import type { PaddingSoFar } from "../../src/core/plan/paddingSoFar";
 import { replanFitting } from "../../src/core/plan/replanFitting";
 import { mm, ratio } from "../../src/core/units";
-import { people } from "../support/people";
+import { people } from "../tools/people";
 import { largestFitting } from "./benchLargest";
 import { machine } from "./benchMachine";
 

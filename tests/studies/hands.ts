@@ -1,9 +1,9 @@
 import { planOfText } from "../../src/command/planOfText";
 import { planFitting } from "../../src/core/plan/planFitting";
-import { handErrors } from "../support/handErrors";
-import { fittingFileOf, people } from "../support/people";
-import { chance } from "../support/peopleChance";
-import { afterSeamShift } from "../support/planChecker";
+import { handErrors } from "./handErrors";
+import { fittingFileOf, people } from "../tools/people";
+import { chance } from "../tools/peopleChance";
+import { afterSeamShift } from "../tools/planChecker";
 import {
   type FileLayer,
   type FilePiece,
@@ -11,10 +11,10 @@ import {
   type FileRow,
   type PlanFile,
   readingKeys,
-} from "../support/planCheckerFile";
-import { bareOutline, type Outline } from "../support/planCheckerOutline";
-import { wholeReading } from "../support/planCheckerTape";
-import { layerThickness, rowAt } from "../support/planCheckerThickness";
+} from "../tools/planCheckerFile";
+import { bareOutline, type Outline } from "../tools/planCheckerOutline";
+import { wholeReading } from "../tools/planCheckerTape";
+import { layerThickness, rowAt } from "../tools/planCheckerThickness";
 
 /**
  * What becomes of plans in hands: an independent tape over every plan as drawn, and over the same pieces with edges that came out

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { builtHarness } from "../../e2e/savingHarness/builtHarness";
 import { folderServer } from "../../e2e/savingHarness/folderServer";
-import { checkHostileLogs } from "../support/hostileCheck";
+import { checkHostileLogs } from "../tools/hostileCheck";
 import { machine } from "./benchMachine";
 import { hostileFiles } from "./hostileFiles";
 import { hostileTabs } from "./hostileTabs";

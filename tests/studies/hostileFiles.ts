@@ -7,8 +7,8 @@ import { writeFitting } from "../../src/document/fitting";
 import { importSentences, sheetSentences } from "../../src/text/fileSentences";
 import { memoryDrawers } from "../app/storage/memoryDrawers";
 import { sampleFitting, sampleTitled } from "../app/storage/sampleFittings";
-import { hostileLog } from "../support/hostileLogs";
-import { type Chance, chance } from "../support/peopleChance";
+import { hostileLog } from "../tools/hostileLogs";
+import { type Chance, chance } from "../tools/peopleChance";
 
 /**
  * Files as anybody may make them, opened as the list opens them: whatever was added is there again word for word, whatever

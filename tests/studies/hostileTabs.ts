@@ -4,7 +4,7 @@ import { failureReasons } from "../../src/app/storage/drawers";
 import { readRecord } from "../../src/app/storage/fittingRecord";
 import { fittingText } from "../../src/app/storage/fittingText";
 import { sampleTitled } from "../app/storage/sampleFittings";
-import { type Chance, chance } from "../support/peopleChance";
+import { type Chance, chance } from "../tools/peopleChance";
 import { type HostileBrowser, hostileBrowser, type HostileTab } from "./hostileTab";
 
 /**

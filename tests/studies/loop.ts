@@ -1,6 +1,6 @@
 import { fork } from "node:child_process";
 import { fileURLToPath } from "node:url";
-import type { JobWalk } from "../support/jobWalk";
+import type { JobWalk } from "../tools/jobWalk";
 import { loopRows, walkOf } from "./loopRows";
 
 /**

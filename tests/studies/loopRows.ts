@@ -1,10 +1,10 @@
 import { mm, ratio } from "../../src/core/units";
-import { drawRoom, type JobWalk, type Padded, type Shortcuts, walkJob } from "../support/jobWalk";
-import { people } from "../support/people";
-import { chance } from "../support/peopleChance";
-import { scenarios } from "../support/trueScenarios";
-import { type TruePair, truePairs } from "../support/trueTrials";
-import type { TrueShape } from "../support/trueShapes";
+import { drawRoom, type JobWalk, type Padded, type Shortcuts, walkJob } from "../tools/jobWalk";
+import { people } from "../tools/people";
+import { chance } from "../tools/peopleChance";
+import { scenarios } from "../tools/trueScenarios";
+import { type TruePair, truePairs } from "../tools/trueTrials";
+import type { TrueShape } from "../tools/trueShapes";
 import type { Measurements } from "../../src/core/body/measurements";
 
 /** A row of the study: whose jobs they are, and how they are done. */

@@ -1,17 +1,17 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { planOfText } from "../../src/command/planOfText";
-import { fittingFileOf, type Person, people } from "../support/people";
+import { fittingFileOf, type Person, people } from "../tools/people";
 import {
   afterSeamShift,
   bodyAgreementMm,
   checkRebuilt,
   type RebuiltLevel,
   rebuildReadings,
-} from "../support/planChecker";
-import { type FileReading, type PlanFile, readingKeys } from "../support/planCheckerFile";
-import type { Finding } from "../support/planCheckerFinding";
-import { statedRules, type TapeRules } from "../support/planCheckerTape";
+} from "../tools/planChecker";
+import { type FileReading, type PlanFile, readingKeys } from "../tools/planCheckerFile";
+import type { Finding } from "../tools/planCheckerFinding";
+import { statedRules, type TapeRules } from "../tools/planCheckerTape";
 
 /**
  * Plans many made-up people through the same door as the command (text of a fitting file in, plan file out), checks

@@ -1,10 +1,10 @@
 import { writeFileSync } from "node:fs";
-import { earlierFigures } from "../support/trueEarlier";
-import { exponentCheck } from "../support/trueExponents";
-import { gainsFile, gainsPath, greedyOrder } from "../support/trueGains";
-import { pairPlan, shareWithin, widthsNeeded } from "../support/trueMayMiss";
-import { type ScenarioId, scenarios } from "../support/trueScenarios";
-import { leftOut, type Miss, missesBetween, pairName, spreadOf, truePairs } from "../support/trueTrials";
+import { earlierFigures } from "./trueEarlier";
+import { exponentCheck } from "./trueExponents";
+import { gainsFile, gainsPath, greedyOrder } from "../tools/trueGains";
+import { pairPlan, shareWithin, widthsNeeded } from "../tools/trueMayMiss";
+import { type ScenarioId, scenarios } from "../tools/trueScenarios";
+import { leftOut, type Miss, missesBetween, pairName, spreadOf, truePairs } from "../tools/trueTrials";
 
 /**
  * Plans laid on bodies and forms that nobody here drew (shared/real-sections.json), by how much was measured. Misses of

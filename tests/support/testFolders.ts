@@ -1,3 +1,12 @@
 /** Which folders of tests/ run without a browser, and which need the elements of a page. Each test lies in one. */
-export const plainTestFolders = ["core", "laws", "outside", "document", "command", "gallery", "support"] as const;
+export const plainTestFolders = [
+  "core",
+  "laws",
+  "outside",
+  "document",
+  "command",
+  "gallery",
+  "tools",
+  "support",
+] as const;
 export const pageTestFolders = ["ui", "app"] as const;

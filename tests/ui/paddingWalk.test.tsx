@@ -8,7 +8,7 @@ import { readFitting } from "../../src/document/readFitting";
 import { Announcer } from "../../src/ui/kit/Announcer";
 import { PaddingPage } from "../../src/ui/pages/padding/PaddingPage";
 import { StoreProvider } from "../../src/ui/kit/useStore";
-import { type StopScreen, walkStops } from "../support/stopWalk";
+import { type StopScreen, walkStops } from "../tools/stopWalk";
 
 // A whole job is some dozens of plans.
 vi.setConfig({ testTimeout: 240_000 });

@@ -78,6 +78,25 @@ export function stackDivider(depths: readonly number[], gaps: readonly Gap[], mo
   return { cost, stacks };
 }
 
+/**
+ * What a profile costs at least, told at a glance: a piece, or two where it rises anew after it fell; and every layer
+ * covers one run of levels, so it rises once.
+ */
+export function leastCostOfStacks(key: number): number {
+  let [rest, below, rises] = [key, 0, 0];
+  let [fell, again] = [false, false];
+  while (rest > 0) {
+    const layers = rest % 64;
+    if (layers > below) {
+      rises += layers - below;
+      again ||= fell;
+    } else if (layers < below) fell = true;
+    below = layers;
+    rest = Math.floor(rest / 64);
+  }
+  return rises === 0 ? 0 : (again ? 2 : 1) + layerCost * rises;
+}
+
 /** The first level of a run that is higher than what lies beside it. */
 function isPeak(profile: Profile, at: number): boolean {
   const height = profile[at] as number;

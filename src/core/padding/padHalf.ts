@@ -1,4 +1,4 @@
-import { longerKey, type StackDivider, type StacksCost } from "./fewestStacks";
+import { leastCostOfStacks, longerKey, type StackDivider, type StacksCost } from "./fewestStacks";
 import type { HalfFit } from "./sideLevel";
 
 /** One way to pad a half at one level: left and right side, and the structure that both share and that either has alone. */
@@ -57,18 +57,35 @@ function choice(left: HalfFit, right: HalfFit): LevelChoice {
 
 export const isTuned = ({ left, right }: LevelChoice): boolean => left.layers > 0 || right.layers > 0;
 
-/** The cheapest way through all levels: depth first, given up as soon as it can no longer be the cheapest. */
-export function padHalf(levels: readonly (readonly LevelChoice[])[], divide: StackDivider): PaddedHalf {
-  let best: PaddedHalf = { cost: Number.POSITIVE_INFINITY, pieces: 0, choices: [] };
+/**
+ * The cheapest way through all levels, if there is one that costs less than a limit: depth first, given up as soon as it can no
+ * longer be the cheapest.
+ */
+export function padHalf(
+  levels: readonly (readonly LevelChoice[])[],
+  divide: StackDivider,
+  limit: number,
+): PaddedHalf | null {
+  let best: PaddedHalf | null = null;
+  let least = limit;
   const taken: LevelChoice[] = [];
+  const finish = (without: number, runs: number, keys: StackKeys): void => {
+    let cost = without;
+    let pieces = runs;
+    for (let i = 0; i < keys.length; i++) {
+      const stacks = divide.cost(keys[i] as number);
+      cost += stacks.cost;
+      pieces += stacks.pieces;
+      if (cost >= least) return;
+    }
+    least = cost;
+    best = { cost, pieces, choices: taken.slice() };
+  };
   const go = (at: number, missed: number, runs: number, shared: number, left: number, right: number): void => {
-    if (missed + runs >= best.cost) return;
+    const stacks = leastCostOfStacks(shared) + leastCostOfStacks(left) + leastCostOfStacks(right);
+    if (missed + runs + stacks > least) return;
     if (at === levels.length) {
-      const stacks = [divide.cost(shared), divide.cost(left), divide.cost(right)];
-      const cost = stacks.reduce((sum, one) => sum + one.cost, missed + runs);
-      if (cost >= best.cost) return;
-      const pieces = stacks.reduce((sum, one) => sum + one.pieces, runs);
-      best = { cost, pieces, choices: taken.slice() };
+      finish(missed + runs, runs, [shared, left, right]);
       return;
     }
     const wasTuned = at > 0 && isTuned(taken[at - 1] as LevelChoice);
@@ -87,3 +104,6 @@ export function padHalf(levels: readonly (readonly LevelChoice[])[], divide: Sta
   go(0, 0, 0, 0, 0, 0);
   return best;
 }
+
+/** The layers that both sides share, that the left has alone, and the right. */
+type StackKeys = readonly [shared: number, left: number, right: number];

@@ -39,8 +39,10 @@ export function searchShape(problem: ShapingProblem): readonly Shape[] {
     .sort((a, b) => a.least - b.least);
   let best: readonly Candidate[] = [];
   for (const { wraps, least } of candidates) {
-    if (best.length === keptShapes && least >= (best[keptShapes - 1] as Candidate).cost) break;
-    best = [...best, shapeWith(wraps, search)].sort((a, b) => a.cost - b.cost).slice(0, keptShapes);
+    const limit = best.length < keptShapes ? Number.POSITIVE_INFINITY : (best[keptShapes - 1] as Candidate).cost;
+    if (least >= limit) break;
+    const shape = shapeWith(wraps, search, limit);
+    if (shape !== null) best = [...best, shape].sort((a, b) => a.cost - b.cost).slice(0, keptShapes);
   }
   return best.map((candidate) => ({
     ...candidate,
@@ -200,22 +202,28 @@ const noCupsCost = 2.5;
 /** Pieces beyond so many cost twice: nobody pins a dozen. */
 const manyPieces = 9;
 
-function shapeWith(wraps: WrapSet, search: Search): Candidate {
+/** The cheapest shape with these wraps, if it costs less than a limit. */
+function shapeWith(wraps: WrapSet, search: Search, limit: number): Candidate | null {
   const { choices, divide } = search;
-  const half = (which: Half, discs: number) =>
+  const half = (which: Half, discs: number, most: number) =>
     padHalf(
       wraps.turns.map((turns, level) => choices(level, which, turns, level === 0 ? discs : 0)),
       divide,
+      most,
     );
   const around = wrapsCost(wraps, search);
-  const shapes = search.discs.map((discs): Candidate => {
-    const [front, back] = [half("front", discs), half("back", discs)];
-    const pieces = wraps.wraps.length + front.pieces + back.pieces + (discs > 0 ? 1 : 0);
+  let best: Candidate | null = null;
+  for (const discs of search.discs) {
     const cups = search.discs.length === 1 ? 0 : discs > 0 ? cupsCost : noCupsCost;
+    const left: number = (best?.cost ?? limit) - around - cups;
+    const front = half("front", discs, left);
+    const back: PaddedHalf | null = front && half("back", discs, left - front.cost);
+    if (!front || !back) continue;
+    const pieces = wraps.wraps.length + front.pieces + back.pieces + (discs > 0 ? 1 : 0);
     const cost = around + cups + front.cost + back.cost + crossCost(front, back) + Math.max(0, pieces - manyPieces);
-    return { wraps, halves: { front, back }, discs, cost };
-  });
-  return shapes.reduce((best, shape) => (shape.cost < best.cost ? shape : best));
+    if (cost < (best?.cost ?? limit)) best = { wraps, halves: { front, back }, discs, cost };
+  }
+  return best;
 }
 
 /** Layers that front and back both have could have been a wrap; very tall stacks cost more; and so does a girth that is missed. */

@@ -4,7 +4,7 @@ import { levelNames } from "../../../src/core/body/vocabulary";
 import { belief } from "../../../src/core/calibration/belief";
 import type { BelievedWorth } from "../../../src/core/calibration/believed";
 import type { LearnedPiece } from "../../../src/core/learning/layerCounts";
-import { chance } from "../../support/peopleChance";
+import { chance } from "../../tools/peopleChance";
 import { bareGirth, batting, evidenceOf, read, spreads, waistRead, waistRound } from "./roundForm";
 
 /**

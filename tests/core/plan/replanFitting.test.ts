@@ -12,8 +12,8 @@ import { planFitting } from "../../../src/core/plan/planFitting";
 import { replanFitting } from "../../../src/core/plan/replanFitting";
 import { trialPiece } from "../../../src/core/plan/trialPiece";
 import { mm } from "../../../src/core/units";
-import { chance } from "../../support/peopleChance";
-import { readTape, type TrueRoom, trueStations } from "../../support/trueRoom";
+import { chance } from "../../tools/peopleChance";
+import { readTape, type TrueRoom, trueStations } from "./trueRoom";
 import { batting, body, bodyWith, form, level, levelOf, stationOf, untoldMisses } from "./examplePerson";
 
 /** Plans from where the tape stands: what is pinned stays, what was read is believed, the rest is worked out anew. */

@@ -1,13 +1,13 @@
-import type { Measurements } from "../../src/core/body/measurements";
-import { type LevelName, levelNames } from "../../src/core/body/vocabulary";
-import type { TapeReadingName } from "../../src/core/calibration/evidence";
-import { formCurve } from "../../src/core/form/formLines";
-import { formAtDrops } from "../../src/core/form/formAtDrops";
-import { sectionOutline } from "../../src/core/geometry/outline";
-import { addLayer, type Laid, type LevelOutline } from "../../src/core/padding/layerThickness";
-import { tapeQuarters } from "../../src/core/tape/tape";
-import { type Millimetres, mm } from "../../src/core/units";
-import type { Chance } from "./peopleChance";
+import type { Measurements } from "../../../src/core/body/measurements";
+import { type LevelName, levelNames } from "../../../src/core/body/vocabulary";
+import type { TapeReadingName } from "../../../src/core/calibration/evidence";
+import { formCurve } from "../../../src/core/form/formLines";
+import { formAtDrops } from "../../../src/core/form/formAtDrops";
+import { sectionOutline } from "../../../src/core/geometry/outline";
+import { addLayer, type Laid, type LevelOutline } from "../../../src/core/padding/layerThickness";
+import { tapeQuarters } from "../../../src/core/tape/tape";
+import { type Millimetres, mm } from "../../../src/core/units";
+import type { Chance } from "../../tools/peopleChance";
 
 /**
  * The room in which a plan is carried out, as it truly is and nobody there knows it: the form's true shape, what a layer of

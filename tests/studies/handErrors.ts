@@ -1,5 +1,5 @@
-import type { FileLayer, FilePiece, FileRow } from "./planCheckerFile";
-import type { Chance } from "./peopleChance";
+import type { FileLayer, FilePiece, FileRow } from "../tools/planCheckerFile";
+import type { Chance } from "../tools/peopleChance";
 
 /** What hands do to the pieces of a plan: the same pieces, not quite as they were drawn. */
 export interface HandError {

@@ -1,7 +1,7 @@
 import { type ExponentEstimate, exponentEstimates } from "../../src/core/body/estimates";
 import { mapLevels } from "../../src/core/body/vocabulary";
-import type { Scenario } from "./trueScenarios";
-import { levelMisses, type Miss, planOfGiven, type TruePair, truePairs } from "./trueTrials";
+import type { Scenario } from "../tools/trueScenarios";
+import { levelMisses, type Miss, planOfGiven, type TruePair, truePairs } from "../tools/trueTrials";
 
 /**
  * Whether the assumed exponents say something of figures they were not chosen on. Two numbers are free: one exponent of

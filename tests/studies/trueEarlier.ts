@@ -1,4 +1,4 @@
-import type { ScenarioId } from "./trueScenarios";
+import type { ScenarioId } from "../tools/trueScenarios";
 
 /**
  * What plans missed before: with heights only by tape over the surface, the form guessed between its own levels, and one
