@@ -59,10 +59,16 @@ const stories: { readonly [story: string]: { readonly [state: string]: (page: Pa
 };
 
 for (const [story, states] of Object.entries(stories)) {
-  test(`nothing stands in the way in ${story} @phone`, async ({ page }) => {
+  test(`nothing stands in the way in ${story}, on a tablet and on a phone`, async ({ page }) => {
+    test.slow();
+    const tablet = page.viewportSize() ?? { width: 1180, height: 820 };
     for (const [state, open] of Object.entries(states)) {
+      await page.setViewportSize(tablet);
       await open(page);
       expect.soft(await rulesBroken(page), state).toEqual([]);
+      await page.setViewportSize({ width: 390, height: 844 });
+      await unfoldPlan(page);
+      expect.soft(await rulesBroken(page), `${state}, on a phone`).toEqual([]);
     }
   });
 }

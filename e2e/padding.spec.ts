@@ -3,12 +3,15 @@ import { expect, type Page, test } from "@playwright/test";
 import { openDemo } from "./support/workroom";
 import { rulesBroken } from "./support/rulesBroken";
 import { tsImport } from "tsx/esm/api";
+import type * as Derived from "../src/app/session/derived";
+import type { Fitting } from "../src/document/fitting";
 import type * as Fittings from "../src/document/readFitting";
 import type * as Next from "../src/command/nextOfText";
 import type * as Walk from "../tests/tools/stopWalk";
 
 /** The command beside the browser: its modules read tables as the tool does, which the runner of these stories does not. */
 const beside = async <Module>(path: string) => (await tsImport(path, import.meta.url)) as Module;
+const { derivation } = await beside<typeof Derived>("../src/app/session/derived.ts");
 const { readFitting } = await beside<typeof Fittings>("../src/document/readFitting.ts");
 const { nextOfFitting } = await beside<typeof Next>("../src/command/nextOfText.ts");
 const { walkStops } = await beside<typeof Walk>("../tests/tools/stopWalk.ts");
@@ -19,6 +22,24 @@ const sample = read.value;
 
 const title = (page: Page) => page.getByRole("heading", { level: 1 });
 const slab = (page: Page) => page.locator(".stop-slab");
+
+const withoutTime = (work: Fitting["work"]) => work.map(({ at: _, ...entry }: { readonly at?: unknown }) => entry);
+
+/** The log of the fitting as the page gives it out in a file. */
+async function savedWork(page: Page): Promise<Fitting["work"]> {
+  await page.goto("/#fittings");
+  await page
+    .getByRole("button", { name: /^More for/ })
+    .first()
+    .tap();
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "Save to a file" }).first().tap(),
+  ]);
+  const kept = readFitting(JSON.parse(readFileSync(await download.path(), "utf8")));
+  if (!kept.ok) throw new Error("the saved file cannot be read");
+  return kept.value.work;
+}
 
 /** A press counts once the step before it is worked out, as for anybody who reads first. */
 const inBrowser = (page: Page): Walk.StopScreen => ({
@@ -72,12 +93,13 @@ test("the sample’s job from the bare form to the end, each headline as the com
   test.setTimeout(420_000);
   await openDemo(page, "padding");
   const seen = new Set<string>();
-  const { steps, last } = await walkStops(
+  const derive = derivation();
+  const { steps, taps, last } = await walkStops(
     sample,
     inBrowser(page),
     (_, expected) => expected + 1,
     async (step, fitting) => {
-      const next = nextOfFitting(fitting);
+      const next = nextOfFitting(fitting, derive);
       // Before the first piece a stop of the command is several here, one for each line.
       if (next.ok && !["prepare", "mark", "read-line", "read", "read-all"].includes(step))
         expect(next.value.step.say).toContain((await title(page).textContent()) ?? "nothing");
@@ -92,6 +114,16 @@ test("the sample’s job from the bare form to the end, each headline as the com
   expect([...seen]).toEqual(expect.arrayContaining(["baste", "look", "done"]));
   expect(last.work.filter(({ did }) => did === "basted")).toHaveLength(1);
   expect(await rulesBroken(page)).toEqual([]);
+  const firstPin = taps.findIndex(({ step }) => step === "pin");
+  expect(taps.slice(0, firstPin + 1).reduce((sum, { count }) => sum + count, 0)).toBeLessThanOrEqual(6);
+  for (const piece of new Set(taps.flatMap((tap) => tap.piece ?? [])))
+    expect(taps.filter((tap) => tap.piece === piece).length).toBeLessThanOrEqual(3);
+  const end = (await title(page).textContent()) ?? "nothing";
+  await page.getByRole("button", { name: "Undo" }).tap();
+  await expect(title(page)).toHaveText(/^Look at the form/);
+  await page.getByRole("button", { name: "Redo" }).tap();
+  await expect(title(page)).toHaveText(end);
   await slab(page).tap();
   await expect(title(page)).toHaveText("Finishing");
+  expect(withoutTime(await savedWork(page))).toEqual(withoutTime(last.work));
 });
