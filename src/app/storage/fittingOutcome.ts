@@ -11,12 +11,8 @@ export interface NotRead {
   readonly detail: string;
 }
 
-/** What lies under an id and is not opened here; "newer" was kept by a newer release, and can be handed out. */
-interface Unopened {
-  readonly kind: "newer" | "unreadable";
-  readonly id: string;
-  readonly rawText: string;
-}
+/** What lies under an id and cannot be opened here, or only be looked at; its raw text can be handed out. */
+type Unopened = Pick<Exclude<StoredFitting, { readonly kind: "fitting" }>, "kind" | "id" | "rawText">;
 
 export type ListedFitting = { readonly kind: "fitting"; readonly entry: FittingEntry } | Unopened;
 

@@ -47,15 +47,11 @@ export function readRecord(key: string, value: unknown): RecordReading {
   return record.check === check ? { kind: "whole", record } : { kind: "damaged" };
 }
 
-/**
- * The entry by itself, laid beside the record so that a long list opens none of them. It only ever stands for a record
- * that can be read; where it is missing or damaged the record is read.
- */
-export const summaryOf = (entry: FittingEntry): unknown => ({
-  ...entryOf(entry),
-  format: recordFormat,
-  check: sealOf(entry),
-});
+/** The entry by itself, laid beside a record that can be read, so that a long list opens none of them. */
+export function summaryOf(fields: FittingEntry): unknown {
+  const entry = entryOf(fields);
+  return { ...entry, format: recordFormat, check: sealOf(entry) };
+}
 
 /** The entry that a summary stands for; null where it is not exactly what was written. */
 export function readSummary(key: string, value: unknown): FittingEntry | null {

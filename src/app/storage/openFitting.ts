@@ -36,15 +36,10 @@ export interface Desk {
   readonly takeOverPatience?: number;
 }
 
+type Loaded = Extract<LoadOutcome, { readonly kind: "loaded" }>;
 export type OpenOutcome =
-  | {
-      readonly kind: "open";
-      readonly open: OpenFitting;
-      readonly fitting: Fitting;
-      readonly history: FittingHistory;
-      readonly historyLost: boolean;
-    }
-  | Exclude<LoadOutcome, { readonly kind: "loaded" }>;
+  | (Omit<Loaded, "kind"> & { readonly kind: "open"; readonly open: OpenFitting })
+  | Exclude<LoadOutcome, Loaded>;
 
 /** Opens a fitting that is kept. Whatever cannot be opened for writing comes back as the storage told it. */
 export async function openFitting(desk: Desk, id: string, events: OpenEvents): Promise<OpenOutcome> {

@@ -55,15 +55,10 @@ async function saveInto(open: DrawersToChange, request: SaveRequest, now: string
 }
 
 /** Steps to undo that cannot be read any more are about to be replaced; they go into quarantine first. */
-async function rescueSteps(
-  open: DrawersToChange,
-  id: string,
-  before: FittingRecord | null,
-  now: string,
-): Promise<void> {
-  const steps = await open.read("histories", id);
-  const isReadable = steps === undefined || (before !== null && isHistoryOf(steps, before.text, before.revision));
-  if (!isReadable) await layInQuarantine(open, "history", { key: id, value: steps }, now);
+async function rescueSteps(open: DrawersToChange, key: string, before: FittingRecord | null, now: string) {
+  const value = await open.read("histories", key);
+  const isReadable = value === undefined || (before !== null && isHistoryOf(value, before.text, before.revision));
+  if (!isReadable) await layInQuarantine(open, "history", { key, value }, now);
 }
 
 /** Room for a change, and what was there before of this writer's. */
