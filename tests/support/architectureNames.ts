@@ -1,9 +1,39 @@
+import { posix } from "node:path";
 import ts from "typescript";
-import { emptyNames, toolConfigurations, topLevelNames } from "./architectureLayers";
-import type { Wall } from "./architectureProject";
+import { emptyNames, layers, toolConfigurations, topLevelNames } from "./architectureLayers";
+import { lineOf, nodesOf, type Wall } from "./architectureProject";
 import { pageTestFolders, plainTestFolders } from "./testFolders";
 
-/** No file is a list of what other files export: who imports from a place should see the place. */
+/** Every module of src belongs to a layer, and there is no layer without a module. */
+export const layersFilled: Wall = (project) => {
+  const paths = [...project.modules.keys()].filter((path) => path.startsWith("src/"));
+  const isIn = (path: string, folder: string) => path.startsWith(`${folder}/`);
+  const strays = paths.filter((path) => !layers.some(({ folder }) => isIn(path, folder)));
+  const empty = layers.filter(({ name, folder }) => name !== "data" && !paths.some((path) => isIn(path, folder)));
+  return [
+    ...strays.map((path) => ({ path, line: 1, message: "belongs to no layer" })),
+    ...empty.map(({ name, folder }) => ({ path: folder, line: 1, message: `no module of ${name} was read` })),
+  ];
+};
+
+/** The address of a worker is an import that dependency-cruiser does not see: from a page or app, to app. */
+export const workerAddresses: Wall = (project) =>
+  [...project.modules.values()]
+    .filter(({ path }) => path.startsWith("src/"))
+    .flatMap(({ path, syntax }) =>
+      [...nodesOf(syntax)].filter(ts.isNewExpression).flatMap((node) => {
+        const [address, base] = node.arguments ?? [];
+        if (address === undefined || !ts.isStringLiteralLike(address) || base?.getText() !== "import.meta.url")
+          return [];
+        const target = posix.join(posix.dirname(path), address.text);
+        const isAllowed = /^src\/(?:ui|app)\//.test(path) && target.startsWith("src/app/") && project.files.has(target);
+        return isAllowed ? [] : [{ path, line: lineOf(node), message: `may not give the address of ${target}` }];
+      }),
+    );
+
+/**
+ * No file is a list of what other files export. (The linter's rule also forbids passing one thing on beside one's own.)
+ */
 export const barrels: Wall = (project) =>
   [...project.modules.values()].flatMap(({ path, syntax }) => {
     const { statements } = syntax;

@@ -1,3 +1,4 @@
+import type { ImportWall } from "./architectureRules";
 import type { WallName } from "./architectureWalls";
 
 /** A made-up project, and the path at which a wall must find fault; undefined where it must be content. */
@@ -26,6 +27,13 @@ const goodEdge = (from: string, to: string) => good(`${from} imports ${to}`, edg
 const badEdge = (from: string, to: string, statement = usesLeaf) =>
   bad(from, `${from} imports ${to} with ${statement.split("\n")[0]}`, edge(from, to, statement));
 
+/** A module that starts a worker beside two that can be started. */
+const address = (from: string, to: string): Plant["files"] => ({
+  [from]: `new Worker(new URL("${to}", import.meta.url));`,
+  "src/app/answers/answerWorker.ts": leaf,
+  "src/ui/answerWorker.ts": leaf,
+});
+
 const usesPackage = (name: string) => `import type { Thing } from "${name}";`;
 const goodPackage = (from: string, name: string) => good(`${from} uses ${name}`, { [from]: usesPackage(name) });
 const badPackage = (from: string, name: string) => bad(from, `${from} uses ${name}`, { [from]: usesPackage(name) });
@@ -48,7 +56,7 @@ const everyLayer: Plant["files"] = {
   "src/ui/main.tsx": leaf,
 };
 
-export const plants: Readonly<Record<WallName, readonly Plant[]>> = {
+export const plants: Readonly<Record<WallName | ImportWall, readonly Plant[]>> = {
   layersFilled: [
     good("a module in every layer", { ...everyLayer, "src/command/plan.ts": leaf }),
     bad("src/command", "a layer of which nothing was read", everyLayer),
@@ -72,7 +80,6 @@ export const plants: Readonly<Record<WallName, readonly Plant[]>> = {
     badEdge("src/core/plan.ts", "src/app/store.ts", 'export type { Leaf } from "ADDRESS";'),
     badEdge("src/core/plan.ts", "src/app/store.ts", 'type Leaf = import("ADDRESS").Leaf;'),
     badEdge("src/core/plan.ts", "src/app/store.ts", 'const later = () => import("ADDRESS");'),
-    badEdge("src/core/plan.ts", "src/app/store.ts", 'const place = new URL("ADDRESS", import.meta.url);'),
     badEdge("src/document/fitting.ts", "src/app/store.ts"),
     badEdge("src/app/store.ts", "src/ui/steps/Body.tsx"),
     badEdge("src/app/store.ts", "src/command/plan.ts"),
@@ -82,6 +89,13 @@ export const plants: Readonly<Record<WallName, readonly Plant[]>> = {
     badEdge("src/ui/steps/Body.tsx", "src/command/plan.ts"),
     badEdge("src/ui/steps/Body.tsx", "tests/support/people.ts"),
     bad(coreFile, "an import of nothing", { [coreFile]: 'import { gone } from "./gone";' }),
+  ],
+  workerAddresses: [
+    good("a worker of app, from a page", address("src/ui/plan/useAnswer.ts", "../../app/answers/answerWorker.ts")),
+    good("a worker of app, from app", address("src/app/answers/ask.ts", "./answerWorker.ts")),
+    bad("src/core/plan.ts", "one from the core", address("src/core/plan.ts", "../app/answers/answerWorker.ts")),
+    bad("src/app/ask.ts", "a page as a worker", address("src/app/ask.ts", "../ui/answerWorker.ts")),
+    bad("src/app/ask.ts", "a worker that is not there", address("src/app/ask.ts", "./gone.ts")),
   ],
   packages: [
     goodPackage("src/document/fitting.ts", "zod"),

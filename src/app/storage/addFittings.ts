@@ -1,19 +1,15 @@
 import type { Fitting } from "../../document/fitting";
-import { orNotSaved } from "./changeFitting";
-import type { Drawers, DrawersToChange } from "./drawers";
+import type { DrawersToChange } from "./drawers";
 import { type NotSaved, notSaved } from "./fittingOutcome";
-import { type FittingRecord, readRecord, sealedRecord } from "./fittingRecord";
-import { writeNewRecord, writeRecord } from "./fittingSummary";
+import { readRecord, sealedRecord } from "./fittingRecord";
 import { fittingText, isReadBack } from "./fittingText";
-import { lostInWriting } from "./readBack";
+import type { Change } from "./keptChange";
+import { writeNewRecord, writeRecord } from "./storedFitting";
 
-/**
- * Adds fittings that come from a file, a link or a copy: all of them or none. Nothing that is already there is touched;
- * a fitting that is there already, word for word, is not added twice, whatever its id, and another state of it is laid
- * beside it. What could not be read again is not added, and added is said of what has been read again.
- */
+/** What became of a fitting that came from a file, a link or a copy. */
 export type AddedFitting =
   | { readonly kind: "added"; readonly id: string; readonly title: string }
+  /** It was there already, word for word, whatever its id. */
   | { readonly kind: "alreadyHere"; readonly id: string; readonly title: string }
   /** There is another state of the same fitting under `besideId`; both are kept, and the person compares them. */
   | { readonly kind: "addedBeside"; readonly id: string; readonly title: string; readonly besideId: string };
@@ -25,88 +21,73 @@ export interface AddTools {
   readonly newId: () => string;
 }
 
-export async function addFittings(
-  drawers: Drawers,
-  fittings: readonly Fitting[],
-  { now, newId }: AddTools,
-): Promise<AddOutcome> {
+/** Adds all of these fittings or none; nothing that is already there is touched. */
+export async function addFittings(change: Change, fittings: readonly Fitting[], tools: AddTools): Promise<AddOutcome> {
   const unwritable = fittings.find((fitting) => !isReadBack({ ...fitting, id: longestId }));
   if (unwritable !== undefined) return notSaved("unwritable", "a fitting could not be read back from its own text");
-  const done = await orNotSaved<Additions | NotSaved>(drawers, async (open) => {
-    const adding = new Adding(open, now, newId);
-    for (const fitting of fittings) await adding.add(fitting);
-    return { kind: "additions", fittings: adding.fittings, written: adding.written };
+  return change(async (open) => {
+    const contents = new Contents(open);
+    const added: AddedFitting[] = [];
+    for (const fitting of fittings) added.push(await addFitting(open, contents, fitting, tools));
+    return { kind: "added", fittings: added };
   });
-  if (done.kind === "notSaved") return done;
-  return (await lostInWriting(drawers, done.written)) ?? { kind: "added", fittings: done.fittings };
 }
 
-interface Additions {
-  readonly kind: "additions";
-  readonly fittings: readonly AddedFitting[];
-  readonly written: readonly FittingRecord[];
-}
-
-/** One work of adding, within one opening of the drawers. */
-class Adding {
-  readonly fittings: AddedFitting[] = [];
-  readonly written: FittingRecord[] = [];
-  private readonly open: DrawersToChange;
-  private readonly now: string;
-  private readonly newId: () => string;
-  private idsByContent: Map<string, string> | null = null;
-
-  constructor(open: DrawersToChange, now: string, newId: () => string) {
-    this.open = open;
-    this.now = now;
-    this.newId = newId;
-  }
-
-  async add(fitting: Fitting): Promise<void> {
-    const { title } = fitting;
-    const ownId = fitting.id !== undefined && idForm.test(fitting.id) ? fitting.id : null;
-    const found = ownId === null ? undefined : await this.open.read("fittings", ownId);
-    if (ownId !== null && found === undefined) return this.addNew(fitting, ownId);
-    const reading = ownId === null ? null : readRecord(ownId, found);
-    if (reading?.kind === "whole" && reading.record.text === fittingText({ ...fitting, id: reading.record.id }))
-      return this.putBack(reading.record, title);
-    const here = (await this.contents()).get(contentOf(fitting));
-    if (here !== undefined) this.fittings.push({ kind: "alreadyHere", id: here, title });
-    else await this.addNew(fitting, this.newId(), ownId);
-  }
-
-  private async addNew(fitting: Fitting, id: string, besideId: string | null = null): Promise<void> {
-    const { title } = fitting;
+async function addFitting(
+  open: DrawersToChange,
+  contents: Contents,
+  fitting: Fitting,
+  { now, newId }: AddTools,
+): Promise<AddedFitting> {
+  const { title } = fitting;
+  const addNew = async (id: string): Promise<void> => {
     const text = fittingText({ ...fitting, id });
-    const entry = { id, title, changedAt: this.now, archived: false, deletedAt: null, revision: 1 };
-    const record = sealedRecord({ ...entry, saveMark: `added ${id}`, text });
-    await writeNewRecord(this.open, record);
-    this.written.push(record);
-    this.idsByContent?.set(contentOf(fitting), id);
-    this.fittings.push(besideId === null ? { kind: "added", id, title } : { kind: "addedBeside", id, title, besideId });
+    const entry = { id, title, changedAt: now, archived: false, deletedAt: null, revision: 1 };
+    await writeNewRecord(open, sealedRecord({ ...entry, saveMark: `added ${id}`, text }));
+    contents.note(fitting, id);
+  };
+  const ownId = fitting.id !== undefined && idForm.test(fitting.id) ? fitting.id : null;
+  const found = ownId === null ? undefined : await open.read("fittings", ownId);
+  if (ownId !== null && found === undefined) {
+    await addNew(ownId);
+    return { kind: "added", id: ownId, title };
+  }
+  const reading = ownId === null ? null : readRecord(ownId, found);
+  if (reading?.kind === "whole" && reading.record.text === fittingText(fitting)) {
+    const { id, deletedAt } = reading.record;
+    if (deletedAt === null) return { kind: "alreadyHere", id, title };
+    await writeRecord(open, sealedRecord({ ...reading.record, deletedAt: null }));
+    return { kind: "added", id, title };
+  }
+  const here = await contents.idOf(fitting);
+  if (here !== undefined) return { kind: "alreadyHere", id: here, title };
+  const id = newId();
+  await addNew(id);
+  return ownId === null ? { kind: "added", id, title } : { kind: "addedBeside", id, title, besideId: ownId };
+}
+
+/** What is there and was not removed, by its text without the id. Read only where an id does not tell. */
+class Contents {
+  private readonly open: DrawersToChange;
+  private ids: Map<string, string> | null = null;
+
+  constructor(open: DrawersToChange) {
+    this.open = open;
   }
 
-  /** The same under the same id: nothing to do, unless it had been removed. */
-  private async putBack(record: FittingRecord, title: string): Promise<void> {
-    const { id, deletedAt } = record;
-    if (deletedAt !== null) {
-      const restored = sealedRecord({ ...record, deletedAt: null });
-      await writeRecord(this.open, restored);
-      this.written.push(restored);
-    }
-    this.fittings.push({ kind: deletedAt === null ? "alreadyHere" : "added", id, title });
+  note(fitting: Fitting, id: string): void {
+    this.ids?.set(contentOf(fitting), id);
   }
 
-  /** What lies there and was not removed, by its text without the id. Asked for only where an id does not tell. */
-  private async contents(): Promise<Map<string, string>> {
-    this.idsByContent ??= new Map(
+  async idOf(fitting: Fitting): Promise<string | undefined> {
+    this.ids ??= new Map(
       (await this.open.readAll("fittings")).flatMap(({ key, value }) => {
         const reading = readRecord(key, value);
         if (reading.kind !== "whole" || reading.record.deletedAt !== null) return [];
-        return [[withoutId(reading.record.text, key), key] as const];
+        return [[reading.record.text.replace(`"id":${JSON.stringify(key)}`, '"id":""'), key] as const];
       }),
     );
-    return this.idsByContent;
+    return this.ids.get(contentOf(fitting));
   }
 }
 
@@ -115,6 +96,3 @@ const idForm = /^[A-Za-z0-9-]{8,64}$/;
 const longestId = "x".repeat(64);
 
 const contentOf = (fitting: Fitting): string => fittingText({ ...fitting, id: "" });
-
-/** The text of a kept fitting as it would be without its id, to compare it with others. */
-const withoutId = (text: string, id: string): string => text.replace(`"id":${JSON.stringify(id)}`, '"id":""');

@@ -1,6 +1,6 @@
 /**
- * The lowest layer of keeping things: a few named drawers of values under text keys, opened for one piece of work that
- * is kept whole or not at all. The browser's database is one such chest; tests use one that fails on purpose.
+ * The port to whatever keeps things: a few named drawers of values under text keys, opened for one piece of work that is
+ * kept whole or not at all. The browser's database is one such chest; tests use one that fails on purpose.
  */
 export const drawerNames = ["fittings", "histories", "quarantine", "settings", "summaries"] as const;
 export type DrawerName = (typeof drawerNames)[number];
@@ -10,24 +10,22 @@ export interface KeptValue {
   readonly value: unknown;
 }
 
-/** Drawers opened to look. A value that was never kept reads as undefined. */
+/** A value that was never kept reads as undefined. */
 export interface DrawersToRead {
   read(drawer: DrawerName, key: string): Promise<unknown>;
   readAll(drawer: DrawerName): Promise<readonly KeptValue[]>;
-  /** What there is, without opening any of it. */
   readKeys(drawer: DrawerName): Promise<readonly string[]>;
 }
 
-/** Drawers opened to change. Nothing is kept until the whole work is. */
 export interface DrawersToChange extends DrawersToRead {
   write(drawer: DrawerName, key: string, value: unknown): Promise<void>;
   clear(drawer: DrawerName, key: string): Promise<void>;
 }
 
 /**
- * A chest of drawers. Both promises resolve only after the work has been kept to the end (for a change: flushed to the
- * disk), and reject with a `DrawersFailure`. A change that rejects has normally kept nothing; after a lost connection
- * nobody can know, so whoever tries again must be able to recognise work that was kept after all.
+ * Both promises resolve after the work was kept to the end (a change: flushed to the disk), and reject with a
+ * `DrawersFailure`. A change that rejects has normally kept nothing; after a lost connection nobody can know, so whoever
+ * tries again must recognize work that was kept after all.
  */
 export interface Drawers {
   look<Found>(work: (open: DrawersToRead) => Promise<Found>): Promise<Found>;
@@ -36,10 +34,9 @@ export interface Drawers {
 }
 
 /**
- * Why nothing could be kept or read.
  * noRoom: the device or the browser's share of it is full. blocked: the browser does not let this page keep anything.
- * newerApp: a newer release of this tool owns the drawers; the page must be loaded again. lost: the browser dropped the
- * connection and a new one failed as well. slow: no answer in the time a person would wait. failed: anything else.
+ * newerApp: a newer release owns the drawers. lost: the connection was dropped, and a new one failed as well. slow: no
+ * answer in the time a person would wait. failed: anything else.
  */
 export const failureReasons = ["noRoom", "blocked", "newerApp", "lost", "slow", "failed"] as const;
 export type FailureReason = (typeof failureReasons)[number];
@@ -54,6 +51,5 @@ export class DrawersFailure extends Error {
   }
 }
 
-/** What a thrown value says about the drawers; anything not known to us counts as failed. */
 export const failureOf = (thrown: unknown): DrawersFailure =>
   thrown instanceof DrawersFailure ? thrown : new DrawersFailure("failed", String(thrown));

@@ -1,29 +1,24 @@
 import { checkSum } from "./checkSum";
 import type { DrawerName, DrawersToChange, DrawersToRead } from "./drawers";
+import { fieldsOf } from "./fields";
 
 /**
- * Which fittings were erased by the person, so that nobody takes them for lost: the checks of their ids and nothing else
- * of them, noted in the very step that erases. The note outside the database may be some seconds behind this one.
+ * Which fittings the person erased, so that nobody takes them for lost: the checks of their ids and nothing else of them,
+ * noted in the very step that erases.
  */
 export async function noteErased(open: DrawersToChange, ids: readonly string[]): Promise<void> {
-  if (ids.length === 0) return;
-  const before = await erasedFittings(open);
-  await write(open, [...before, ...ids.map(checkSum)]);
+  if (ids.length > 0) await write(open, [...(await erasedFittings(open)), ...ids.map(checkSum)]);
 }
 
 /** A fitting that is there again under the same id may be lost again. */
 export async function noteThereAgain(open: DrawersToChange, id: string): Promise<void> {
-  const before = await erasedFittings(open);
-  if (!before.has(checkSum(id))) return;
-  await write(
-    open,
-    [...before].filter((check) => check !== checkSum(id)),
-  );
+  const before = [...(await erasedFittings(open))];
+  const after = before.filter((check) => check !== checkSum(id));
+  if (after.length < before.length) await write(open, after);
 }
 
 export async function erasedFittings(open: DrawersToRead): Promise<ReadonlySet<string>> {
-  const found = await open.read("settings", noteKey);
-  const checks = typeof found === "object" && found !== null ? (found as { readonly checks?: unknown }).checks : null;
+  const { checks } = fieldsOf(await open.read("settings", noteKey));
   return new Set(Array.isArray(checks) ? checks.filter((check) => typeof check === "string") : []);
 }
 

@@ -1,7 +1,7 @@
 import type { Fitting } from "../../document/fitting";
-import type { FittingProblem } from "../../document/fittingProblem";
-import type { FailureReason } from "./drawers";
+import { type FailureReason, failureOf } from "./drawers";
 import type { FittingEntry } from "./fittingRecord";
+import type { StoredFitting } from "./storedFitting";
 
 /** What came of every wish to the storage. None of these is ever thrown: each is a case that a screen must answer. */
 export interface NotRead {
@@ -11,11 +11,10 @@ export interface NotRead {
   readonly detail: string;
 }
 
-export type ListedFitting =
-  | { readonly kind: "fitting"; readonly entry: FittingEntry }
-  /** Kept by a newer release; it can be looked at and handed out, not changed. */
-  | { readonly kind: "newer"; readonly id: string; readonly rawText: string }
-  | { readonly kind: "unreadable"; readonly id: string; readonly rawText: string };
+/** What lies under an id and cannot be opened here, or only be looked at; its raw text can be handed out. */
+type Unopened = Pick<Exclude<StoredFitting, { readonly kind: "fitting" }>, "kind" | "id" | "rawText">;
+
+export type ListedFitting = { readonly kind: "fitting"; readonly entry: FittingEntry } | Unopened;
 
 export const listedId = (listed: ListedFitting): string => (listed.kind === "fitting" ? listed.entry.id : listed.id);
 
@@ -24,7 +23,7 @@ export type ListOutcome = { readonly kind: "listed"; readonly fittings: readonly
 /** One of the list with what it says. */
 export type OpenedFitting =
   | { readonly kind: "fitting"; readonly entry: FittingEntry; readonly fitting: Fitting }
-  | Exclude<ListedFitting, { readonly kind: "fitting" }>;
+  | Unopened;
 
 export type ReadOutcome = { readonly kind: "read"; readonly fittings: readonly OpenedFitting[] } | NotRead;
 
@@ -43,23 +42,16 @@ export type LoadOutcome =
       /** True when there were steps to undo that could not be read; their raw copy lies in quarantine. */
       readonly historyLost: boolean;
     }
-  | { readonly kind: "newer"; readonly id: string; readonly asUnderstood: Fitting | null; readonly rawText: string }
-  | {
-      readonly kind: "unreadable";
-      readonly id: string;
-      readonly problems: readonly FittingProblem[];
-      readonly rawText: string;
-      /** Whether a copy could be laid in quarantine; the original is left where it was either way. */
-      readonly quarantined: boolean;
-    }
+  | Extract<StoredFitting, { readonly kind: "newer" }>
+  /** Whether a copy could be laid in quarantine; the original is left where it was either way. */
+  | (Extract<StoredFitting, { readonly kind: "unreadable" }> & { readonly quarantined: boolean })
   | { readonly kind: "missing"; readonly id: string }
   | NotRead;
 
 /**
  * Why something was not saved, beyond the failures of the drawers themselves.
- * changedElsewhere: another tab or device got there first, and its work is not overwritten. newerRecord: what lies
- * there was written by a newer release. missing: there is nothing left to change. unwritable: our own text could not be
- * read back, so it was not let near the record that can.
+ * changedElsewhere: another tab got there first, and its work is not overwritten. newerRecord: what lies there was
+ * written by a newer release. missing: there is nothing left to change. unwritable: our own text could not be read back.
  */
 export type NotSavedReason = FailureReason | "changedElsewhere" | "newerRecord" | "missing" | "unwritable";
 
@@ -70,19 +62,21 @@ export interface NotSaved {
 }
 
 /**
- * quarantined: what lay there could not be read any more; a raw copy of it went into quarantine in the same step.
- * recreated: it had been saved before and was gone, because the browser or somebody cleared it. restored: it had been
- * removed, in another tab. In each case the fitting is there again, with the change.
+ * What a save found in place of what was kept there before. quarantined: it could not be read; a raw copy is kept.
+ * recreated: it was gone, because the browser or somebody cleared it. restored: another tab had removed it. In each case
+ * the fitting is there again, with the change, and the person is told.
  */
 export type FoundBySave = "quarantined" | "recreated" | "restored";
 
 export type SaveOutcome =
-  | {
-      readonly kind: "saved";
-      readonly entry: FittingEntry;
-      /** What the save found in place of what was kept there before, if it did; the person is told. */
-      readonly found: readonly FoundBySave[];
-    }
+  | { readonly kind: "saved"; readonly entry: FittingEntry; readonly found: readonly FoundBySave[] }
   | NotSaved;
 
+export type ChangeOutcome = { readonly kind: "changed"; readonly entry: FittingEntry } | NotSaved;
+
 export const notSaved = (reason: NotSavedReason, detail: string): NotSaved => ({ kind: "notSaved", reason, detail });
+
+export function notRead(thrown: unknown): NotRead {
+  const { reason, message } = failureOf(thrown);
+  return { kind: "notRead", reason, detail: message };
+}

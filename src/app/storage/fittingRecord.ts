@@ -1,10 +1,7 @@
 import { checkSum } from "./checkSum";
+import { fieldsOf } from "./fields";
 
-/**
- * One fitting as it lies in its drawer: the fitting file's own text, what a list needs to know without reading it, and
- * a check over all of that. The revision goes up by one with every saved change and is the last wall between two tabs;
- * the save mark names the very save that wrote it, so that a save tried twice recognises itself.
- */
+/** What a list needs to know of a fitting without reading it. */
 export interface FittingEntry {
   readonly id: string;
   readonly title: string;
@@ -13,17 +10,22 @@ export interface FittingEntry {
   readonly archived: boolean;
   /** When it was removed, or null. A removed fitting stays whole until it is erased. */
   readonly deletedAt: string | null;
+  /** Goes up by one with every saved change: the last wall between two tabs. */
   readonly revision: number;
 }
 
+/** One fitting as it lies in its drawer. */
 export interface FittingRecord extends FittingEntry {
-  readonly format: typeof recordFormat;
+  readonly format: number;
+  /** Names the save that wrote it, so that a save tried twice recognizes itself. */
   readonly saveMark: string;
+  /** The fitting file's own text. */
   readonly text: string;
+  /** A check over all the rest. */
   readonly check: string;
 }
 
-export const recordFormat = 1;
+const recordFormat = 1;
 
 export type RecordReading =
   | { readonly kind: "whole"; readonly record: FittingRecord }
@@ -31,59 +33,50 @@ export type RecordReading =
   | { readonly kind: "damaged" };
 
 export function sealedRecord(fields: Omit<FittingRecord, "format" | "check">): FittingRecord {
-  return { ...fields, format: recordFormat, check: checkSum(sealedText(fields)) };
+  return { ...fields, format: recordFormat, check: sealOf(fields, fields.saveMark, fields.text) };
 }
 
 /** Reads whatever lies in the drawer under a key. A whole record is exactly what was written, under its own key. */
 export function readRecord(key: string, value: unknown): RecordReading {
-  if (!isObject(value)) return { kind: "damaged" };
-  if (typeof value.format === "number" && value.format > recordFormat) return { kind: "newer" };
+  const { format, saveMark, text, check } = fieldsOf(value);
+  if (typeof format === "number" && format > recordFormat) return { kind: "newer" };
   const entry = readEntry(key, value);
-  const { format, saveMark, text, check } = value;
-  if (entry === null || format !== recordFormat || !isText(saveMark) || !isText(text)) return { kind: "damaged" };
-  const fields = { ...entry, saveMark, text };
-  return checkSum(sealedText(fields)) === check
-    ? { kind: "whole", record: { ...fields, format, check } }
-    : { kind: "damaged" };
+  if (entry === null || format !== recordFormat || typeof saveMark !== "string" || typeof text !== "string")
+    return { kind: "damaged" };
+  const record = sealedRecord({ ...entry, saveMark, text });
+  return record.check === check ? { kind: "whole", record } : { kind: "damaged" };
 }
 
-/** The fields of an entry, where whatever was found under a key has all of them. */
-export function readEntry(key: string, value: unknown): FittingEntry | null {
-  if (!isObject(value)) return null;
-  const { id, title, changedAt, archived, deletedAt, revision } = value;
+/** The entry by itself, laid beside a record that can be read, so that a long list opens none of them. */
+export function summaryOf(fields: FittingEntry): unknown {
+  const entry = entryOf(fields);
+  return { ...entry, format: recordFormat, check: sealOf(entry) };
+}
+
+/** The entry that a summary stands for; null where it is not exactly what was written. */
+export function readSummary(key: string, value: unknown): FittingEntry | null {
+  const entry = readEntry(key, value);
+  const { format, check } = fieldsOf(value);
+  return entry !== null && format === recordFormat && check === sealOf(entry) ? entry : null;
+}
+
+export function entryOf(fields: FittingEntry): FittingEntry {
+  const { id, title, changedAt, archived, deletedAt, revision } = fields;
+  return { id, title, changedAt, archived, deletedAt, revision };
+}
+
+function readEntry(key: string, value: unknown): FittingEntry | null {
+  const { id, title, changedAt, archived, deletedAt, revision } = fieldsOf(value);
   const isWhole =
     id === key &&
-    isText(title) &&
-    isText(changedAt) &&
+    typeof title === "string" &&
+    typeof changedAt === "string" &&
     typeof archived === "boolean" &&
-    (deletedAt === null || isText(deletedAt)) &&
-    isRevision(revision);
-  return isWhole ? { id, title, changedAt, archived, deletedAt, revision } : null;
+    (deletedAt === null || typeof deletedAt === "string") &&
+    Number.isSafeInteger(revision) &&
+    Number(revision) >= 1;
+  return isWhole ? { id: key, title, changedAt, archived, deletedAt, revision: Number(revision) } : null;
 }
 
-export const entryOf = ({ id, title, changedAt, archived, deletedAt, revision }: FittingEntry): FittingEntry => ({
-  id,
-  title,
-  changedAt,
-  archived,
-  deletedAt,
-  revision,
-});
-
-const sealedText = (fields: Omit<FittingRecord, "format" | "check">): string =>
-  JSON.stringify([
-    recordFormat,
-    fields.id,
-    fields.title,
-    fields.changedAt,
-    fields.archived,
-    fields.deletedAt,
-    fields.revision,
-    fields.saveMark,
-    fields.text,
-  ]);
-
-const isObject = (value: unknown): value is { readonly [name: string]: unknown } =>
-  typeof value === "object" && value !== null;
-const isText = (value: unknown): value is string => typeof value === "string";
-const isRevision = (value: unknown): value is number => Number.isSafeInteger(value) && (value as number) >= 1;
+const sealOf = (entry: FittingEntry, ...others: readonly string[]): string =>
+  checkSum(JSON.stringify([recordFormat, ...Object.values(entryOf(entry)), ...others]));

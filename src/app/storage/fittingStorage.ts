@@ -1,63 +1,16 @@
 import type { Fitting } from "../../document/fitting";
 import { type AddOutcome, addFittings } from "./addFittings";
-import {
-  type ChangeOutcome,
-  type EraseOutcome,
-  eraseEverything,
-  eraseFitting,
-  eraseQuarantined,
-  markFitting,
-} from "./changeFitting";
+import { type EraseOutcome, eraseEverything, eraseFitting, type Marks, markFitting } from "./changeFitting";
 import { type DeviceSettings, loadSettings, saveSettings } from "./deviceSettings";
 import type { Drawers } from "./drawers";
-import type {
-  ListedFitting,
-  ListOutcome,
-  LoadOutcome,
-  NotRead,
-  NotSaved,
-  ReadOutcome,
-  SaveOutcome,
-} from "./fittingOutcome";
-import { type GoneOutcome, goneFittings } from "./goneFittings";
-import { type KnownFile, type KnownFittings, nothingKnown } from "./knownFittings";
-import { type ListedSoFar, listFittings, notRead, readFittings } from "./listFittings";
+import { listedId, type ListOutcome, notRead, type SaveOutcome } from "./fittingOutcome";
+import { goneFittings } from "./goneFittings";
+import { type Change, keptChanges } from "./keptChange";
+import { type KnownFittings, knownFittings } from "./knownFittings";
+import { type ListedSoFar, listFittings, readFittings } from "./listFittings";
 import { loadFitting } from "./loadFitting";
-import { type QuarantinedItem, quarantinedItem } from "./quarantine";
+import { quarantinedItem } from "./quarantine";
 import { type SaveRequest, saveFitting } from "./saveFitting";
-
-/**
- * The one door to everything that is kept on this device. Every promise resolves, never rejects, with an outcome; one
- * that says saved, changed, added or erased was kept to the end before it said so.
- */
-export interface FittingStorage {
-  list(onSoFar?: ListedSoFar): Promise<ListOutcome>;
-  /** What fittings of the list say, without their steps; the list is put right where it said otherwise of them. */
-  read(ids: readonly string[] | "all"): Promise<ReadOutcome>;
-  load(id: string): Promise<LoadOutcome>;
-  save(request: SaveRequest): Promise<SaveOutcome>;
-  /** From a file, a link, or a copy: all or none, and nothing that is there is touched. */
-  add(fittings: readonly Fitting[]): Promise<AddOutcome>;
-  setArchived(id: string, archived: boolean): Promise<ChangeOutcome>;
-  /** Takes a fitting off the list; `restore` puts it back as it was. */
-  remove(id: string): Promise<ChangeOutcome>;
-  restore(id: string): Promise<ChangeOutcome>;
-  erase(id: string): Promise<EraseOutcome>;
-  eraseEverything(): Promise<EraseOutcome>;
-  quarantined(): Promise<{ readonly kind: "listed"; readonly items: readonly QuarantinedItem[] } | NotRead>;
-  eraseQuarantined(key: string): Promise<EraseOutcome>;
-  settings(): Promise<DeviceSettings>;
-  saveSettings(values: DeviceSettings): Promise<{ readonly kind: "saved" } | NotSaved>;
-  /** Which fittings are lost: they were there, nobody erased them, and they are there no more. */
-  gone(): Promise<GoneOutcome>;
-  /** The person knows of these losses. */
-  forgetGone(ids: readonly string[]): void;
-  /** These fittings were handed to the person in a file. */
-  noteFile(ids: readonly string[], name: string): void;
-  lastFile(): KnownFile | null;
-  newId(): string;
-  close(): void;
-}
 
 export interface StorageTools {
   /** The present instant, as ISO 8601 text in UTC. */
@@ -67,65 +20,89 @@ export interface StorageTools {
   readonly known?: KnownFittings;
 }
 
-export function fittingStorage(drawers: Drawers, { now, newId, known = nothingKnown }: StorageTools): FittingStorage {
+type Tools = Required<StorageTools>;
+
+/**
+ * The one door to everything that is kept on this device. Every promise resolves, never rejects, with an outcome; one
+ * that says saved, changed, added or erased was kept to the end before it said so.
+ */
+export type FittingStorage = ReturnType<typeof fittingStorage>;
+
+export function fittingStorage(drawers: Drawers, { known = knownFittings({}), ...others }: StorageTools) {
+  const tools: Tools = { ...others, known };
+  const change = keptChanges(drawers);
   return {
-    list: async (onSoFar) => {
-      const listed = await listFittings(drawers, onSoFar);
-      if (listed.kind === "listed") for (const one of listed.fittings) noteListed(known, one);
-      return listed;
-    },
-    read: (ids) => readFittings(drawers, ids),
-    load: (id) => loadFitting(drawers, id, now()),
-    save: async (request) => {
-      const outcome = await saveFitting(drawers, request, now());
-      if (outcome.kind === "saved") known.note(outcome.entry.id, outcome.entry.title);
-      return outcome;
-    },
-    add: async (fittings) => {
-      const outcome = await addFittings(drawers, fittings, { now: now(), newId });
-      if (outcome.kind === "added") for (const { id, title } of outcome.fittings) known.note(id, title);
-      return outcome;
-    },
-    setArchived: (id, archived) => markFitting(drawers, id, { archived }),
-    remove: (id) => markFitting(drawers, id, { deletedAt: now() }),
-    restore: (id) => markFitting(drawers, id, { deletedAt: null }),
-    erase: async (id) => {
-      const outcome = await eraseFitting(drawers, id, now());
-      if (outcome.kind === "erased") known.forget(id);
-      return outcome;
-    },
-    eraseEverything: async () => {
-      const outcome = await eraseEverything(drawers);
-      if (outcome.kind === "erased") known.clear();
-      return outcome;
-    },
-    quarantined: () => listQuarantined(drawers),
-    eraseQuarantined: (key) => eraseQuarantined(drawers, key),
-    settings: () => loadSettings(drawers),
-    saveSettings: (values) => saveSettings(drawers, values, now()),
-    gone: () => goneFittings(drawers, known),
-    forgetGone: (ids) => {
-      for (const id of ids) known.forget(id);
-    },
-    noteFile: (ids, name) => known.noteFile(ids, { name, savedAt: now() }),
-    lastFile: () => known.lastFile(),
-    newId,
+    ...reading(drawers, change, tools),
+    ...changing(change, tools),
+    ...onThisDevice(drawers, change, tools),
+    newId: tools.newId,
     close: () => drawers.close(),
   };
 }
 
-function noteListed(known: KnownFittings, listed: ListedFitting): void {
-  if (listed.kind === "fitting") known.note(listed.entry.id, listed.entry.title);
-  else known.note(listed.id);
+const reading = (drawers: Drawers, change: Change, { now, known }: Tools) => ({
+  list: async (onSoFar?: ListedSoFar): Promise<ListOutcome> => {
+    const listed = await listFittings(drawers, onSoFar).catch(notRead);
+    if (listed.kind !== "listed") return listed;
+    for (const one of listed.fittings) known.note(listedId(one), one.kind === "fitting" ? one.entry.title : undefined);
+    return listed;
+  },
+  /** What fittings of the list say, without their steps; the list is put right where it said otherwise of them. */
+  read: (ids: readonly string[] | "all") => readFittings(drawers, ids).catch(notRead),
+  load: (id: string) => loadFitting(drawers, change, id, now()).catch(notRead),
+  quarantined: async () => {
+    const read = async () => {
+      const found = await drawers.look((open) => open.readAll("quarantine"));
+      return { kind: "listed", items: found.map(quarantinedItem) } as const;
+    };
+    return read().catch(notRead);
+  },
+  /** Which fittings are lost: they were there, nobody erased them, and they are there no more. */
+  gone: () => goneFittings(drawers, known).catch(notRead),
+});
+
+function changing(change: Change, { now, newId, known }: Tools) {
+  const mark = (id: string, marks: Marks) => change((open) => markFitting(open, id, marks));
+  return {
+    save: async (request: SaveRequest): Promise<SaveOutcome> => {
+      const outcome = await saveFitting(change, request, now());
+      if (outcome.kind === "saved") known.note(outcome.entry.id, outcome.entry.title);
+      return outcome;
+    },
+    /** From a file, a link, or a copy: all or none, and nothing that is there is touched. */
+    add: async (fittings: readonly Fitting[]): Promise<AddOutcome> => {
+      const outcome = await addFittings(change, fittings, { now: now(), newId });
+      if (outcome.kind === "added") for (const { id, title } of outcome.fittings) known.note(id, title);
+      return outcome;
+    },
+    setArchived: (id: string, archived: boolean) => mark(id, { archived }),
+    /** Takes a fitting off the list; `restore` puts it back as it was. */
+    remove: (id: string) => mark(id, { deletedAt: now() }),
+    restore: (id: string) => mark(id, { deletedAt: null }),
+    erase: async (id: string): Promise<EraseOutcome> => {
+      const outcome = await change((open) => eraseFitting(open, id, now()));
+      if (outcome.kind === "erased") known.forget(id);
+      return outcome;
+    },
+    eraseEverything: async (): Promise<EraseOutcome> => {
+      const outcome = await change(eraseEverything);
+      if (outcome.kind === "erased") known.clear();
+      return outcome;
+    },
+    eraseQuarantined: (key: string): Promise<EraseOutcome> =>
+      change(async (open) => {
+        await open.clear("quarantine", key);
+        return { kind: "erased" };
+      }),
+  };
 }
 
-async function listQuarantined(
-  drawers: Drawers,
-): Promise<{ readonly kind: "listed"; readonly items: readonly QuarantinedItem[] } | NotRead> {
-  try {
-    const found = await drawers.look((open) => open.readAll("quarantine"));
-    return { kind: "listed", items: found.map(quarantinedItem) };
-  } catch (thrown) {
-    return notRead(thrown);
-  }
-}
+const onThisDevice = (drawers: Drawers, change: Change, { now, known }: Tools) => ({
+  settings: (): Promise<DeviceSettings> => drawers.look(loadSettings).catch(() => ({})),
+  saveSettings: (values: DeviceSettings) => change((open) => saveSettings(open, values, now())),
+  /** The person knows of these losses. */
+  forgetGone: (ids: readonly string[]): void => ids.forEach(known.forget),
+  /** These fittings were handed to the person in a file. */
+  noteFile: (ids: readonly string[], name: string): void => known.noteFile(ids, { name, savedAt: now() }),
+  lastFile: () => known.lastFile(),
+});

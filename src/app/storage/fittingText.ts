@@ -3,10 +3,7 @@ import { readFitting } from "../../document/readFitting";
 import type { FittingProblem } from "../../document/fittingProblem";
 import { readKeptFitting } from "../../document/keptFitting";
 
-/**
- * The text under which a fitting is kept: its file on one line, keys in alphabetical order, so that two fittings that
- * say the same give the same text, in whatever order they came about.
- */
+/** The text under which a fitting is kept. Two fittings that say the same give the same text. */
 export function fittingText(fitting: Fitting): string {
   const known = texts.get(fitting);
   if (known !== undefined) return known;
@@ -32,10 +29,7 @@ export function isReadBack(fitting: Fitting): boolean {
   return read.kind === "read" && fittingText(read.fitting) === text;
 }
 
-/**
- * What a kept text turned out to be. One written by a newer release is shown as far as this release understands it
- * (or not at all), only to be looked at: writing it back could drop what the newer release added.
- */
+/** One written by a newer release is only to be looked at, as far as it is understood: writing it could drop something. */
 export type TextReading =
   | { readonly kind: "read"; readonly fitting: Fitting }
   | { readonly kind: "newer"; readonly asUnderstood: Fitting | null }

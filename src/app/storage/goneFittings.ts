@@ -3,7 +3,6 @@ import type { Drawers } from "./drawers";
 import { erasedFittings } from "./erasedFittings";
 import type { NotRead } from "./fittingOutcome";
 import type { KnownFitting, KnownFittings } from "./knownFittings";
-import { notRead } from "./listFittings";
 
 /** What was there once, was not erased, and is there no more; and whether all that is there was known. */
 export type GoneOutcome =
@@ -14,16 +13,12 @@ export type GoneOutcome =
 export async function goneFittings(drawers: Drawers, known: KnownFittings): Promise<GoneOutcome> {
   // The note is read first: whatever stands in it had been kept by then.
   const before = known.all();
-  try {
-    const { keys, erased } = await drawers.look(async (open) => ({
-      keys: new Set(await open.readKeys("fittings")),
-      erased: await erasedFittings(open),
-    }));
-    const away = before.filter(({ id }) => !keys.has(id));
-    const gone = away.filter(({ id }) => !erased.has(checkSum(id)));
-    for (const { id } of away) if (erased.has(checkSum(id))) known.forget(id);
-    return { kind: "compared", gone, isAllKnown: before.length - away.length === keys.size };
-  } catch (thrown) {
-    return notRead(thrown);
-  }
+  const { keys, erased } = await drawers.look(async (open) => ({
+    keys: new Set(await open.readKeys("fittings")),
+    erased: await erasedFittings(open),
+  }));
+  const away = before.filter(({ id }) => !keys.has(id));
+  const gone = away.filter(({ id }) => !erased.has(checkSum(id)));
+  for (const { id } of away) if (erased.has(checkSum(id))) known.forget(id);
+  return { kind: "compared", gone, isAllKnown: before.length - away.length === keys.size };
 }

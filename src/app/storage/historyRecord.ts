@@ -1,11 +1,8 @@
 import { checkSum } from "./checkSum";
+import { fieldsOf } from "./fields";
 import { type TextDelta, textAfter, textDelta } from "./textDelta";
 
-/**
- * The steps that can be undone and done again, as they lie in their drawer beside the fitting: each state as the
- * difference from its neighbour, walking away from the present. Only as many steps are kept as a person would undo;
- * the oldest go first, and a history that cannot be read never stands in the way of its fitting.
- */
+/** The steps that can be undone and done again, each as a text. */
 export interface TextHistory {
   /** Earlier states, oldest first: undo goes to the last of them. */
   readonly past: readonly string[];
@@ -13,6 +10,10 @@ export interface TextHistory {
   readonly future: readonly string[];
 }
 
+/**
+ * Those steps as they lie in their drawer: each as the difference from its neighbor, walking away from the present. The
+ * oldest go first, and a history that cannot be read never stands in the way of its fitting.
+ */
 export interface HistoryRecord {
   readonly format: typeof historyFormat;
   /** The revision of the fitting that these steps lead away from. */
@@ -22,42 +23,32 @@ export interface HistoryRecord {
   readonly check: string;
 }
 
-export const historyFormat = 1;
-
+const historyFormat = 1;
 /** An evening of measuring and pinning is some two hundred committed changes. */
-export const longestHistory = 200;
+const longestHistory = 200;
 /** Characters of differences in either direction, so that a save stays quick however large the steps were. */
-export const largestHistory = 200_000;
+const largestHistory = 200_000;
 /** Characters that opening may have to read again, all steps together: about half a second on a slow tablet. */
-export const longestReading = 2_000_000;
+const longestReading = 2_000_000;
 
 export function sealedHistory(present: string, history: TextHistory, revision: number): HistoryRecord {
   const past = deltasAwayFrom(present, history.past.toReversed());
   const future = deltasAwayFrom(present, history.future);
-  return {
-    format: historyFormat,
-    revision,
-    past,
-    future,
-    check: checkSum(sealedText(present, revision, past, future)),
-  };
+  return { format: historyFormat, revision, past, future, check: sealOf(present, revision, past, future) };
 }
 
 /** Whether these are the steps around this present text: whole, of this release, and of this revision. */
 export function isHistoryOf(value: unknown, present: string, revision: number): value is HistoryRecord {
-  if (typeof value !== "object" || value === null) return false;
-  const { format, revision: kept, past, future, check } = value as { readonly [name: string]: unknown };
+  const { format, revision: kept, past, future, check } = fieldsOf(value);
   if (format !== historyFormat || kept !== revision || !areDeltas(past) || !areDeltas(future)) return false;
-  return checkSum(sealedText(present, revision, past, future)) === check;
+  return check === sealOf(present, revision, past, future);
 }
 
 /** The steps around this present text, or nothing where they are not its own. */
 export function readHistory(value: unknown, present: string, revision: number): TextHistory | null {
   if (!isHistoryOf(value, present, revision)) return null;
   const { past, future } = value;
-  const back = textsAwayFrom(present, past);
-  const forward = textsAwayFrom(present, future);
-  return back && forward && { past: back.toReversed(), future: forward };
+  return { past: textsAwayFrom(present, past).toReversed(), future: textsAwayFrom(present, future) };
 }
 
 function deltasAwayFrom(present: string, texts: readonly string[]): readonly TextDelta[] {
@@ -75,10 +66,7 @@ function deltasAwayFrom(present: string, texts: readonly string[]): readonly Tex
   return steps;
 }
 
-/**
- * All steps but the newest were worked out for the save before; the two texts are then the very same strings. Only
- * those of one history are remembered.
- */
+/** All steps but the newest were worked out for the save before, from the very same strings. */
 function rememberedDelta(from: string, to: string): TextDelta {
   const before = deltas.get(to);
   if (before?.from === from) return before.delta;
@@ -90,34 +78,24 @@ function rememberedDelta(from: string, to: string): TextDelta {
 
 const deltas = new Map<string, { readonly from: string; readonly delta: TextDelta }>();
 
-function textsAwayFrom(present: string, steps: readonly TextDelta[]): readonly string[] | null {
-  const texts: string[] = [];
-  let from = present;
-  for (const delta of steps) {
-    const text = textAfter(from, delta);
-    if (text === null) return null;
-    texts.push(text);
-    from = text;
-  }
-  return texts;
+function textsAwayFrom(present: string, steps: readonly TextDelta[]): readonly string[] {
+  let text = present;
+  return steps.map((delta) => {
+    text = textAfter(text, delta);
+    return text;
+  });
 }
 
 /** The present is sealed in as well: steps laid on another text than their own would lead to a fitting nobody made. */
-const sealedText = (
-  present: string,
-  revision: number,
-  past: readonly TextDelta[],
-  future: readonly TextDelta[],
-): string =>
-  JSON.stringify([historyFormat, checkSum(present), revision, past.map(deltaFields), future.map(deltaFields)]);
-
-const deltaFields = ({ start, end, middle }: TextDelta): readonly unknown[] => [start, end, middle];
+function sealOf(present: string, revision: number, ...ways: readonly (readonly TextDelta[])[]): string {
+  const steps = ways.map((deltas) => deltas.map(({ start, end, middle }) => [start, end, middle]));
+  return checkSum(JSON.stringify([historyFormat, checkSum(present), revision, ...steps]));
+}
 
 const areDeltas = (value: unknown): value is readonly TextDelta[] =>
-  Array.isArray(value) && value.length <= longestHistory && value.every(isDelta);
-
-const isDelta = (value: unknown): boolean => {
-  if (typeof value !== "object" || value === null) return false;
-  const { start, end, middle } = value as { readonly [name: string]: unknown };
-  return typeof start === "number" && typeof end === "number" && typeof middle === "string";
-};
+  Array.isArray(value) &&
+  value
+    .map(fieldsOf)
+    .every(
+      ({ start, end, middle }) => typeof start === "number" && typeof end === "number" && typeof middle === "string",
+    );

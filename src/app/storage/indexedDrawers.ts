@@ -4,16 +4,11 @@ import {
   type Drawers,
   DrawersFailure,
   type DrawersToChange,
-  type DrawersToRead,
   drawerNames,
   type FailureReason,
 } from "./drawers";
 
-/**
- * The chest of drawers in the browser's own database (IndexedDB). Every change asks for strict durability, so that it
- * resolves only when the disk has it. A connection that the browser dropped is thrown away and opened anew, once, and
- * the work done again from the start; a newer release that wants the database gets it, and this page is told.
- */
+/** The chest of drawers in the browser's own database (IndexedDB). */
 export interface IndexedDrawersOptions {
   readonly name: string;
   /** A newer release, in another tab, is changing the database. This page has let go and must be loaded again. */
@@ -35,33 +30,35 @@ export function indexedDrawers(options: IndexedDrawersOptions): Drawers {
   const forget = (): void => {
     connection = null;
   };
-  const connect = (): Promise<IDBPDatabase> => {
-    const opening = connection ?? openDatabase(options, forget);
-    connection = opening;
-    opening.catch(forget);
-    return opening;
+  const connected = (): Promise<IDBPDatabase> => {
+    connection ??= openDatabase(options, forget);
+    connection.catch(forget);
+    return connection;
   };
-  const runAnew = async <Done>(mode: Mode, work: Work<Done>): Promise<Done> => {
+  const close = async (): Promise<void> => {
+    const closing = connection;
+    forget();
+    (await closing?.catch(() => null))?.close();
+  };
+  const attempt = async <Done>(mode: Mode, work: Work<Done>): Promise<Done> => {
     try {
-      return await runOnce(await connect(), mode, work);
+      return await runOnce(await connected(), mode, work);
     } catch (thrown) {
-      if (failureFrom(thrown).reason !== "lost") throw thrown;
-      await closeQuietly(connection);
-      forget();
-      return await runOnce(await connect(), mode, work);
+      throw failureFrom(thrown);
     }
   };
-  const run = <Done>(mode: Mode, work: Work<Done>): Promise<Done> =>
-    withinTime(runAnew(mode, work), options.patience ?? 15_000).catch((thrown: unknown) => {
-      throw failureFrom(thrown);
+  const run = <Done>(mode: Mode, work: Work<Done>): Promise<Done> => {
+    const done = attempt(mode, work).catch(async (failure: DrawersFailure) => {
+      if (failure.reason !== "lost") throw failure;
+      await close();
+      return attempt(mode, work);
     });
+    return withinTime(done, options.patience ?? 15_000);
+  };
   return {
-    look: <Found>(work: (open: DrawersToRead) => Promise<Found>) => run("readonly", work),
+    look: (work) => run("readonly", work),
     change: (work) => run("readwrite", work),
-    close: () => {
-      void closeQuietly(connection);
-      forget();
-    },
+    close: () => void close(),
   };
 }
 
@@ -87,19 +84,19 @@ async function openDatabase(options: IndexedDrawersOptions, forget: () => void):
   return database;
 }
 
+/** The work, and the end of its transaction. A failure is told as the transaction tells it, if it does. */
 async function runOnce<Done>(database: IDBPDatabase, mode: Mode, work: Work<Done>): Promise<Done> {
   const transaction = database.transaction(drawerNames, mode, { durability: "strict" });
-  const ended = transaction.done;
-  ended.catch(() => {});
-  const done = await work(openedDrawers(transaction)).catch(async (thrown: unknown) => {
+  transaction.done.catch(() => {});
+  try {
+    const done = await work(openedDrawers(transaction));
+    await transaction.done;
+    return done;
+  } catch (thrown) {
     abortQuietly(transaction);
-    await ended.catch(() => {});
+    await transaction.done.catch(() => {});
     throw transaction.error ?? thrown;
-  });
-  await ended.catch((thrown: unknown) => {
-    throw transaction.error ?? thrown;
-  });
-  return done;
+  }
 }
 
 type AnyTransaction = IDBPTransaction<unknown, DrawerName[], Mode>;
@@ -135,13 +132,8 @@ const reasonOfException: { readonly [name: string]: FailureReason } = {
 
 function failureFrom(thrown: unknown): DrawersFailure {
   if (thrown instanceof DrawersFailure) return thrown;
-  const isNamed = thrown instanceof Error || (typeof DOMException !== "undefined" && thrown instanceof DOMException);
-  return new DrawersFailure((isNamed && reasonOfException[thrown.name]) || "failed", String(thrown));
-}
-
-async function closeQuietly(connection: Promise<IDBPDatabase> | null): Promise<void> {
-  const database = await connection?.catch(() => null);
-  database?.close();
+  const reason = thrown instanceof Error ? reasonOfException[thrown.name] : undefined;
+  return new DrawersFailure(reason ?? "failed", String(thrown));
 }
 
 function abortQuietly(transaction: AnyTransaction): void {

@@ -1,7 +1,7 @@
 import type { Fitting } from "../../document/fitting";
 import { type FittingState, type FittingStore, writtenByLetter } from "../session/store";
 import type { EraseOutcome } from "./changeFitting";
-import type { FittingHistory, FoundBySave } from "./fittingOutcome";
+import type { FoundBySave } from "./fittingOutcome";
 import type { KnownFitting } from "./knownFittings";
 import {
   type Desk,
@@ -12,46 +12,6 @@ import {
   openFitting,
   openNewFitting,
 } from "./openFitting";
-
-/**
- * Joins the store with the storage: what lies on the table is kept from its first change on, under an id of its own.
- * A fitting put there that was never kept (a new one, the made-up person, one out of a link) becomes a fitting of its
- * own when it is first changed. Nothing leaves the table before its newest change is kept.
- */
-export interface Keeping {
-  readonly desk: Desk;
-  /** The id of the fitting on the table, or null while it has never been kept. */
-  openId(): string | null;
-  /**
-   * Puts a kept fitting on the table; one that a newer release kept is put there to be looked at, as far as it is
-   * understood. Where that fails, or what lies there was changed meanwhile, the table stays as it is.
-   */
-  open(id: string, mayReplace?: MayReplace): Promise<OpenOutcome["kind"] | "looking" | NotReplaced>;
-  /** Puts a fitting on the table that is not kept yet. */
-  put(fitting: Fitting, mayReplace?: MayReplace): Promise<"put" | NotReplaced>;
-  /**
-   * Erases everything kept, and puts a fitting on the table that is not kept yet. Where erasing fails the table stays as
-   * it is; where it does not, a newest change that could not be kept goes as well.
-   */
-  eraseEverything(inItsPlace: Fitting): Promise<EraseOutcome>;
-  /** Waits for the saves under way, and tells whether the newest change on the table has been kept. */
-  isKept(): Promise<boolean>;
-  /** Keeps what lies on the table now, without waiting for a change. */
-  keepNow(): void;
-  /** Ends the pause before a save: the page is about to be put aside. */
-  hurry(): void;
-  retry(): void;
-  takeOver(): Promise<void>;
-  /** Lets go of what was refused and shows what is kept. */
-  readAnew(): Promise<void>;
-  /**
-   * Which fittings are lost, or null where that cannot be found out. What lies on the table is not: it is kept again at
-   * once, which is told by itself.
-   */
-  lost(): Promise<readonly KnownFitting[] | null>;
-  /** Keeps what is on the table as a fitting of its own, beside the one that another tab has changed. */
-  keepAsCopy(): Promise<void>;
-}
 
 /** The newest change on the table could not be kept yet: keep it, or let go of it, before something else comes there. */
 export type NotKept = "notKept";
@@ -73,26 +33,22 @@ export interface KeepingEvents {
   readonly onFound?: (found: FoundBySave) => void;
 }
 
-export function startKeeping(store: FittingStore, desk: Desk, events: KeepingEvents): Keeping {
-  const table = new Table(store, desk, events);
-  store.subscribe((state, before) => table.follow(state, before));
-  return table;
-}
+export type Keeping = Pick<Table, keyof Table>;
 
-/** A new fitting on its way to its first save, with the newest change that is to be in it. */
-interface Beginning {
-  newest: FittingState;
-  readonly open: Promise<OpenFitting>;
-}
+export const startKeeping = (store: FittingStore, desk: Desk, events: KeepingEvents): Keeping =>
+  new Table(store, desk, events);
 
 const always: MayReplace = () => true;
 
-class Table implements Keeping {
+/**
+ * Joins the store with the storage: what lies on the table is kept from its first change on, under an id of its own.
+ * Nothing leaves the table before its newest change is kept.
+ */
+class Table {
   readonly desk: Desk;
   private readonly store: FittingStore;
   private readonly events: KeepingEvents;
   private current: OpenFitting | null = null;
-  private beginning: Beginning | null = null;
   private isLoading = false;
   private hasSaved = false;
 
@@ -100,101 +56,97 @@ class Table implements Keeping {
     this.store = store;
     this.desk = desk;
     this.events = events;
+    store.subscribe((state, before) => this.follow(state, before));
   }
 
-  follow(state: FittingState, before: FittingState): void {
-    if (this.isLoading || state.fitting === before.fitting || state.cause === "look") return;
-    if (state.cause === "load") void this.clear();
-    else this.keep(state);
-  }
-
+  /** The id of the fitting on the table, or null while nothing of it is to be kept. */
   openId(): string | null {
     return this.current?.id ?? null;
   }
 
+  /**
+   * Puts a kept fitting on the table; one that a newer release kept only to be looked at. Where that fails, or what lies
+   * there was changed meanwhile, the table stays as it is.
+   */
   async open(id: string, mayReplace: MayReplace = always): Promise<OpenOutcome["kind"] | "looking" | NotReplaced> {
     if (this.current?.id === id) return "open";
     if (!(await this.isKept())) return "notKept";
-    const self: { open: OpenFitting | null } = { open: null };
-    const outcome = await openFitting(this.desk, id, this.eventsOf(self));
+    const outcome = await openFitting(this.desk, id, this.openEvents);
     if (outcome.kind === "newer" && outcome.asUnderstood !== null) return await this.lookAt(outcome.asUnderstood);
     if (outcome.kind !== "open") return outcome.kind;
+    const { open, fitting, history, historyLost } = outcome;
     if (!mayReplace(this.store.getState())) {
-      await outcome.open.close();
+      await open.close();
       return "changed";
     }
-    const cleared = this.clear();
-    self.open = outcome.open;
-    this.current = outcome.open;
-    this.load(outcome.fitting, outcome.history);
-    this.events.onState(outcome.open.state());
-    if (outcome.historyLost) this.events.onHistoryLost();
-    await cleared;
+    await this.replace(() => {
+      this.current = open;
+      this.load(() => this.store.load(fitting, history));
+      this.events.onState(open.state());
+      if (historyLost) this.events.onHistoryLost();
+    });
     return "open";
   }
 
+  /** Puts a fitting on the table that is not kept yet. */
   async put(fitting: Fitting, mayReplace: MayReplace = always): Promise<"put" | NotReplaced> {
     if (!(await this.isKept())) return "notKept";
     if (!mayReplace(this.store.getState())) return "changed";
-    await this.letGo(fitting);
+    await this.replace(() => this.load(() => this.store.load(fitting)));
     return "put";
   }
 
+  /**
+   * Erases everything kept, a newest change that could not be kept as well, and puts a fitting on the table that is not
+   * kept yet. Where erasing fails the table stays as it is.
+   */
   async eraseEverything(inItsPlace: Fitting): Promise<EraseOutcome> {
     const isKept = await this.isKept();
-    if (!isKept) this.current?.stopTrying();
+    if (!isKept) this.current?.saves.stop();
     const outcome = await this.desk.storage.eraseEverything();
-    if (outcome.kind === "erased") await this.letGo(inItsPlace);
+    if (outcome.kind === "erased") await this.replace(() => this.load(() => this.store.load(inItsPlace)));
     else if (!isKept) this.keepNow();
     return outcome;
   }
 
-  private async letGo(fitting: Fitting): Promise<void> {
-    const cleared = this.clear();
-    this.load(fitting, { past: [], future: [] });
-    await cleared;
-  }
-
-  private async lookAt(fitting: Fitting): Promise<"looking"> {
-    const cleared = this.clear();
-    this.store.look(fitting);
-    this.events.onState({ access: "newer", saving: { kind: "nothingYet" }, entry: null });
-    await cleared;
-    return "looking";
-  }
-
+  /** Waits for the saves under way, and tells whether the newest change on the table has been kept. */
   async isKept(): Promise<boolean> {
-    const open = this.current ?? (await this.beginning?.open);
-    return open?.isKept() ?? true;
+    return (await this.current?.isKept()) ?? true;
   }
 
+  /** Keeps what lies on the table now, without waiting for a change. */
   keepNow(): void {
-    if (this.store.getState().cause === "look") return;
-    this.keep(this.store.getState());
+    const state = this.store.getState();
+    if (state.cause !== "look") this.keep(state);
   }
 
+  /** Ends the pause before a save: the page is about to be put aside. */
   hurry(): void {
-    this.current?.hurry();
+    this.current?.saves.hurry();
   }
 
   retry(): void {
-    this.current?.retry();
+    this.current?.saves.retry();
   }
 
   async takeOver(): Promise<void> {
     await this.current?.takeOver();
   }
 
+  /** Lets go of what was refused and shows what is kept. */
   async readAnew(): Promise<void> {
     await this.current?.readAnew();
   }
 
+  /** Keeps what is on the table as a fitting of its own, beside the one that another tab has changed. */
   async keepAsCopy(): Promise<void> {
-    const cleared = this.clear();
-    this.keepNow();
-    await cleared;
+    await this.replace(() => this.keepNow());
   }
 
+  /**
+   * Which fittings are lost, or null where that cannot be found out. What lies on the table is not: it is kept again at
+   * once, which is told by itself.
+   */
   async lost(): Promise<readonly KnownFitting[] | null> {
     const compared = await this.desk.storage.gone();
     if (compared.kind !== "compared") return null;
@@ -205,51 +157,45 @@ class Table implements Keeping {
     return compared.gone.filter(({ id }) => id !== openId);
   }
 
-  /** Sends the fitting on the table back to its drawer. From here on the table counts as never kept. */
-  private async clear(): Promise<void> {
-    const leaving = this.current ?? this.beginning?.open;
-    this.current = null;
-    this.beginning = null;
-    this.events.onState(null);
-    await (await leaving)?.close();
+  private follow(state: FittingState, before: FittingState): void {
+    if (this.isLoading || state.fitting === before.fitting || state.cause === "look") return;
+    if (state.cause === "load") void this.replace(() => {});
+    else this.keep(state);
   }
 
-  private keep(state: FittingState): void {
-    const isWrittenByLetter = state.cause === "draft" || writtenByLetter.has(state.cause);
-    const pause = this.desk.pauses?.[isWrittenByLetter ? "letter" : "change"];
-    if (this.current) this.current.keep(state.fitting, { past: state.past, future: state.future }, pause);
-    else if (this.beginning) this.beginning.newest = state;
-    else this.begin(state);
-  }
-
-  private begin(newest: FittingState): void {
-    const self: { open: OpenFitting | null } = { open: null };
-    const opening = openNewFitting(this.desk, this.eventsOf(self)).then((open) => {
-      self.open = open;
-      if (this.beginning === beginning) {
-        this.current = open;
-        this.beginning = null;
-      }
-      const { fitting, past, future } = beginning.newest;
-      open.keep(fitting, { past, future });
-      return open;
+  private async lookAt(fitting: Fitting): Promise<"looking"> {
+    await this.replace(() => {
+      this.store.look(fitting);
+      this.events.onState({ access: "newer", saving: { kind: "nothingYet" }, entry: null });
     });
-    const beginning: Beginning = { newest, open: opening };
-    this.beginning = beginning;
+    return "looking";
   }
 
-  private eventsOf(self: { readonly open: OpenFitting | null }): OpenEvents {
-    const isOnTable = (): boolean => self.open !== null && this.current === self.open;
-    return {
-      onState: (state) => {
-        if (isOnTable()) this.show(state);
-      },
-      onRead: (fitting, history) => {
-        if (isOnTable()) this.load(fitting, history);
-      },
-      onFound: (found) => this.events.onFound?.(found),
-    };
+  /** Puts something else on the table, and sends what lay there back to its drawer. */
+  private async replace(put: () => void): Promise<void> {
+    const leaving = this.current;
+    this.current = null;
+    this.events.onState(null);
+    put();
+    await leaving?.close();
   }
+
+  private keep({ cause, fitting, past, future }: FittingState): void {
+    const isWrittenByLetter = cause === "draft" || writtenByLetter.has(cause);
+    const pause = this.current ? this.desk.pauses?.[isWrittenByLetter ? "letter" : "change"] : 0;
+    this.current ??= openNewFitting(this.desk, this.openEvents);
+    this.current.keep(fitting, { past, future }, pause);
+  }
+
+  private readonly openEvents: OpenEvents = {
+    onState: (state, open) => {
+      if (open === this.current) this.show(state);
+    },
+    onRead: (fitting, history, open) => {
+      if (open === this.current) this.load(() => this.store.load(fitting, history));
+    },
+    onFound: (found) => this.events.onFound?.(found),
+  };
 
   private show(state: OpenState): void {
     if (state.saving.kind === "saved" && !this.hasSaved) {
@@ -259,9 +205,10 @@ class Table implements Keeping {
     this.events.onState(state);
   }
 
-  private load(fitting: Fitting, history: FittingHistory): void {
+  /** Loads the store without taking that for a change. */
+  private load(into: () => void): void {
     this.isLoading = true;
-    this.store.load(fitting, history);
+    into();
     this.isLoading = false;
   }
 }

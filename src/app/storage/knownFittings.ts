@@ -1,8 +1,7 @@
-/**
- * A note outside the database of the fittings there are, with the file each was last saved to, so that a loss can be
- * told by name. It is kept where browsers do not always clear both at once, one line to a fitting, so that two tabs do not
- * write over each other; where both are cleared nobody can tell, and the first screen offers to open a backup either way.
- */
+import { fieldsOf } from "./fields";
+import { type NotesPage, quietly, quietNotes } from "./quietNotes";
+
+/** A fitting there is, with the file it was last saved to, so that a loss can be told by name. */
 export interface KnownFitting {
   readonly id: string;
   readonly title: string;
@@ -15,60 +14,42 @@ export interface KnownFile {
   readonly savedAt: string;
 }
 
-export interface KnownFittings {
-  all(): readonly KnownFitting[];
-  /** Notes that a fitting is there; a title only where it is known. */
-  note(id: string, title?: string): void;
-  noteFile(ids: readonly string[], file: KnownFile): void;
-  /** The last file that was saved, whatever was in it. */
-  lastFile(): KnownFile | null;
-  forget(id: string): void;
-  clear(): void;
-}
+export type KnownFittings = ReturnType<typeof knownFittings>;
 
-type Page = Pick<Window, "localStorage">;
-
-export function knownFittings(page: Page): KnownFittings {
-  const read = (id: string): KnownFitting | null =>
-    readKnown(
-      id,
-      quietly(() => page.localStorage.getItem(nameOf(id))),
-    );
-  const write = ({ id, title, file }: KnownFitting): void => {
-    quietly(() => page.localStorage.setItem(nameOf(id), JSON.stringify({ title, file })));
+/** The note of them outside the database, one line to a fitting, so that two tabs do not write over each other. */
+export function knownFittings(page: NotesPage) {
+  const notes = quietNotes(page);
+  const read = (id: string): KnownFitting | null => {
+    const text = notes.read(`${prefix}${id}`);
+    if (text === null) return null;
+    const { title, file } = fieldsOf(parsed(text));
+    return { id, title: typeof title === "string" ? title : "", file: readFile(file) };
   };
+  const write = ({ id, title, file }: KnownFitting) => notes.write(`${prefix}${id}`, JSON.stringify({ title, file }));
+  const ids = () => notes.names().flatMap((name) => (name.startsWith(prefix) ? [name.slice(prefix.length)] : []));
+  const forget = (id: string): unknown => notes.clear(`${prefix}${id}`);
   return {
-    all: () => noted(page).flatMap((id) => read(id) ?? []),
-    note: (id, title) => {
+    all: (): readonly KnownFitting[] => ids().flatMap((id) => read(id) ?? []),
+    /** Notes that a fitting is there; a title only where it is known. */
+    note: (id: string, title?: string): void => {
       const before = read(id);
       const now = { id, title: (title ?? before?.title ?? "").slice(0, longestTitle), file: before?.file ?? null };
       if (before?.title !== now.title) write(now);
     },
-    noteFile: (ids, file) => {
+    noteFile: (ids: readonly string[], file: KnownFile): void => {
       for (const id of ids) write({ id, title: read(id)?.title ?? "", file });
-      quietly(() => page.localStorage.setItem(lastFileName, JSON.stringify(file)));
+      notes.write(lastFileName, JSON.stringify(file));
     },
-    lastFile: () => readFile(parsed(quietly(() => page.localStorage.getItem(lastFileName)))),
-    forget: (id) => {
-      quietly(() => page.localStorage.removeItem(nameOf(id)));
-    },
-    clear: () => {
-      for (const id of noted(page)) quietly(() => page.localStorage.removeItem(nameOf(id)));
-      quietly(() => page.localStorage.removeItem(lastFileName));
-      quietly(() => page.localStorage.removeItem(countName));
+    /** The last file that was saved, whatever was in it. */
+    lastFile: (): KnownFile | null => readFile(parsed(notes.read(lastFileName))),
+    forget,
+    clear: (): void => {
+      ids().forEach(forget);
+      notes.clear(lastFileName);
+      notes.clear(countName);
     },
   };
 }
-
-/** A page that may note nothing. */
-export const nothingKnown: KnownFittings = {
-  all: () => [],
-  note: () => {},
-  noteFile: () => {},
-  lastFile: () => null,
-  forget: () => {},
-  clear: () => {},
-};
 
 const prefix = "padwright fitting ";
 const lastFileName = "padwright last file";
@@ -77,32 +58,9 @@ const countName = "padwright fittings kept";
 /** Enough to tell one fitting from another. */
 const longestTitle = 80;
 
-const nameOf = (id: string): string => `${prefix}${id}`;
-
-function noted({ localStorage }: Page): readonly string[] {
-  const names = quietly(() => Array.from({ length: localStorage.length }, (_, i) => localStorage.key(i) ?? "")) ?? [];
-  return names.filter((name) => name.startsWith(prefix)).map((name) => name.slice(prefix.length));
-}
-
-function readKnown(id: string, text: string | null): KnownFitting | null {
-  if (text === null) return null;
-  const found = parsed(text);
-  const { title, file } = typeof found === "object" && found !== null ? (found as Partial<KnownFitting>) : {};
-  return { id, title: typeof title === "string" ? title : "", file: readFile(file) };
-}
-
 function readFile(found: unknown): KnownFile | null {
-  const { name, savedAt } = typeof found === "object" && found !== null ? (found as Partial<KnownFile>) : {};
+  const { name, savedAt } = fieldsOf(found);
   return typeof name === "string" && typeof savedAt === "string" ? { name, savedAt } : null;
 }
 
 const parsed = (text: string | null): unknown => (text === null ? null : quietly(() => JSON.parse(text) as unknown));
-
-/** The note is a kindness: without room or leave for it the tool works as well. */
-function quietly<Found>(work: () => Found): Found | null {
-  try {
-    return work();
-  } catch {
-    return null;
-  }
-}

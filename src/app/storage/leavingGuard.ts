@@ -1,9 +1,6 @@
 import type { OpenState } from "./openFitting";
 
-/**
- * Lets the browser ask before the page is left, but only while something is not kept: everything else is saved already
- * and needs no question. The answer takes the guard away.
- */
+/** Lets the browser ask before the page is left, only while something is not kept. The answer takes the guard away. */
 export function leavingGuard(page: Window, state: () => OpenState | null): () => void {
   const ask = (leaving: BeforeUnloadEvent): void => {
     const saving = state()?.saving.kind;

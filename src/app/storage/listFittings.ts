@@ -1,80 +1,49 @@
-import { type Drawers, failureOf } from "./drawers";
-import type { ListedFitting, ListOutcome, NotRead, OpenedFitting, ReadOutcome } from "./fittingOutcome";
-import { entryOf, type FittingEntry, type FittingRecord, readRecord } from "./fittingRecord";
-import { summaryEntry, writeSummary } from "./fittingSummary";
-import { readText } from "./fittingText";
-import { rawText } from "./quarantine";
-
-/**
- * Everything there is, readable or not, in no particular order. The list comes out of the summaries; only what has none
- * is opened, and given one. Where many have none, what is listed so far is told meanwhile.
- */
-export async function listFittings(drawers: Drawers, onSoFar: ListedSoFar = () => {}): Promise<ListOutcome> {
-  try {
-    const { keys, entries } = await drawers.look(async (open) => ({
-      keys: await open.readKeys("fittings"),
-      entries: new Map((await open.readAll("summaries")).map(({ key, value }) => [key, summaryEntry(key, value)])),
-    }));
-    const listed = keys.flatMap((key): readonly ListedFitting[] => {
-      const entry = entries.get(key) ?? null;
-      return entry === null ? [] : [{ kind: "fitting", entry }];
-    });
-    const withOpened = (opened: readonly Opened[]): readonly ListedFitting[] => [
-      ...listed,
-      ...opened.map(({ fitting }) => withoutText(fitting)),
-    ];
-    const unknown = keys.filter((key) => (entries.get(key) ?? null) === null);
-    const opened = await opening(drawers, unknown, (soFar) =>
-      onSoFar(withOpened(soFar), unknown.length - soFar.length),
-    );
-    return { kind: "listed", fittings: withOpened(opened) };
-  } catch (thrown) {
-    return notRead(thrown);
-  }
-}
+import type { Drawers, DrawersToChange } from "./drawers";
+import { fieldsOf } from "./fields";
+import type { ListedFitting, ListOutcome, OpenedFitting, ReadOutcome } from "./fittingOutcome";
+import { entryOf, type FittingEntry, readSummary, summaryOf } from "./fittingRecord";
+import { readStored, type StoredFitting } from "./storedFitting";
 
 /** Told after the first fittings, and again whenever there are twice as many. */
 export type ListedSoFar = (fittings: readonly ListedFitting[], toCome: number) => void;
 
-/** What these fittings say, without their steps; those that are not there are left out. */
-export async function readFittings(drawers: Drawers, ids: readonly string[] | "all"): Promise<ReadOutcome> {
-  try {
-    const keys = ids === "all" ? await drawers.look((open) => open.readKeys("fittings")) : ids;
-    return { kind: "read", fittings: (await opening(drawers, keys)).map(({ fitting }) => fitting) };
-  } catch (thrown) {
-    return notRead(thrown);
-  }
+/** Everything there is, readable or not, in no particular order. Only what has no summary is opened, and given one. */
+export async function listFittings(drawers: Drawers, onSoFar: ListedSoFar = () => {}): Promise<ListOutcome> {
+  const { keys, summaries } = await drawers.look(async (open) => ({
+    keys: await open.readKeys("fittings"),
+    summaries: new Map((await open.readAll("summaries")).map(({ key, value }) => [key, readSummary(key, value)])),
+  }));
+  const listed = keys.flatMap((key): readonly ListedFitting[] => {
+    const entry = summaries.get(key);
+    return entry ? [{ kind: "fitting", entry }] : [];
+  });
+  const unknown = keys.filter((key) => !summaries.get(key));
+  const opened = await opening(drawers, unknown, (soFar) =>
+    onSoFar([...listed, ...soFar.map(withoutText)], unknown.length - soFar.length),
+  );
+  return { kind: "listed", fittings: [...listed, ...opened.map(withoutText)] };
 }
 
-export function notRead(thrown: unknown): NotRead {
-  const { reason, message } = failureOf(thrown);
-  return { kind: "notRead", reason, detail: message };
+/** What these fittings say, without their steps; those that are not there are left out. */
+export async function readFittings(drawers: Drawers, ids: readonly string[] | "all"): Promise<ReadOutcome> {
+  const keys = ids === "all" ? await drawers.look((open) => open.readKeys("fittings")) : ids;
+  return { kind: "read", fittings: await opening(drawers, keys) };
 }
 
 /** So many are opened at a time: the page stays quick between two portions, and a tablet has room for one. */
 const portion = 20;
 
-interface Opened {
-  readonly fitting: OpenedFitting;
-  /** The check of a record that can be read. */
-  readonly check: string | null;
-}
-
 /** Opens records, and sees to it that those which can be read have their summary, and no others. */
 async function opening(
   drawers: Drawers,
   keys: readonly string[],
-  onSoFar: (opened: readonly Opened[]) => void = () => {},
-): Promise<readonly Opened[]> {
-  const opened: Opened[] = [];
+  onSoFar: (opened: readonly OpenedFitting[]) => void = () => {},
+): Promise<readonly OpenedFitting[]> {
+  const opened: OpenedFitting[] = [];
   let tellAt = portion;
   for (let i = 0; i < keys.length; i += portion) {
-    const found = await drawers.look((open) =>
-      Promise.all(keys.slice(i, i + portion).map(async (key) => ({ key, value: await open.read("fittings", key) }))),
-    );
-    const read = found.filter(({ value }) => value !== undefined).map(({ key, value }) => openedFitting(key, value));
-    opened.push(...read);
-    await keepSummaries(drawers, read).catch(() => {});
+    const stored = await openPortion(drawers, keys.slice(i, i + portion));
+    opened.push(...stored.map(openedFitting));
     if (i + portion >= keys.length || i + portion < tellAt) continue;
     onSoFar(opened.slice());
     tellAt *= 2;
@@ -82,46 +51,48 @@ async function opening(
   return opened;
 }
 
+async function openPortion(drawers: Drawers, keys: readonly string[]): Promise<readonly StoredFitting[]> {
+  const found = await drawers.look((open) =>
+    Promise.all(
+      keys.map(async (key) => ({
+        key,
+        value: await open.read("fittings", key),
+        summary: readSummary(key, await open.read("summaries", key)),
+      })),
+    ),
+  );
+  const there = found
+    .filter(({ value }) => value !== undefined)
+    .map(({ key, value, summary }) => ({ stored: readStored(key, value), summary }));
+  const wrong = there.filter(({ stored, summary }) => JSON.stringify(summary) !== JSON.stringify(entryIn(stored)));
+  await putSummariesRight(
+    drawers,
+    wrong.map(({ stored }) => stored),
+  );
+  return there.map(({ stored }) => stored);
+}
+
 /** A summary is a help and no more: without room for it the record is opened again the next time. */
-async function keepSummaries(drawers: Drawers, opened: readonly Opened[]): Promise<void> {
-  const wrong = await drawers.look(async (open) => {
-    const summaries = await Promise.all(
-      opened.map(async ({ fitting }) => {
-        const id = idOf(fitting);
-        return { fitting, entry: summaryEntry(id, await open.read("summaries", id)) };
-      }),
-    );
-    return new Set(
-      summaries.filter(({ fitting, entry }) => !isSummaryOf(entry, fitting)).map(({ fitting }) => fitting),
-    );
-  });
-  if (wrong.size === 0) return;
-  await drawers.change(async (open) => {
-    for (const { fitting, check } of opened) {
-      if (!wrong.has(fitting)) continue;
-      const id = idOf(fitting);
-      const now = (await open.read("fittings", id)) as Partial<FittingRecord> | undefined;
-      if (fitting.kind !== "fitting") await open.clear("summaries", id);
-      else if (now?.check === check) await writeSummary(open, fitting.entry);
+async function putSummariesRight(drawers: Drawers, wrong: readonly StoredFitting[]): Promise<void> {
+  if (wrong.length === 0) return;
+  const work = async (open: DrawersToChange): Promise<void> => {
+    for (const stored of wrong) {
+      if (stored.kind !== "fitting") await open.clear("summaries", stored.id);
+      else {
+        const { id, check } = stored.record;
+        const isAsOpened = fieldsOf(await open.read("fittings", id)).check === check;
+        if (isAsOpened) await open.write("summaries", id, summaryOf(stored.record));
+      }
     }
-  });
+  };
+  await drawers.change(work).catch(() => {});
 }
 
-const isSummaryOf = (entry: FittingEntry | null, fitting: OpenedFitting): boolean =>
-  fitting.kind === "fitting" ? JSON.stringify(entry) === JSON.stringify(fitting.entry) : entry === null;
+const entryIn = (stored: StoredFitting): FittingEntry | null =>
+  stored.kind === "fitting" ? entryOf(stored.record) : null;
 
-const idOf = (fitting: OpenedFitting): string => (fitting.kind === "fitting" ? fitting.entry.id : fitting.id);
+const openedFitting = (stored: StoredFitting): OpenedFitting =>
+  stored.kind === "fitting" ? { kind: "fitting", entry: entryOf(stored.record), fitting: stored.fitting } : stored;
 
-const withoutText = (fitting: OpenedFitting): ListedFitting =>
-  fitting.kind === "fitting" ? { kind: "fitting", entry: fitting.entry } : fitting;
-
-function openedFitting(id: string, value: unknown): Opened {
-  const reading = readRecord(id, value);
-  if (reading.kind === "newer") return { fitting: { kind: "newer", id, rawText: rawText(value) }, check: null };
-  if (reading.kind === "damaged") return { fitting: { kind: "unreadable", id, rawText: rawText(value) }, check: null };
-  const { record } = reading;
-  const read = readText(record.text);
-  if (read.kind === "newer") return { fitting: { kind: "newer", id, rawText: record.text }, check: null };
-  if (read.kind === "unreadable") return { fitting: { kind: "unreadable", id, rawText: rawText(value) }, check: null };
-  return { fitting: { kind: "fitting", entry: entryOf(record), fitting: read.fitting }, check: record.check };
-}
+const withoutText = (opened: OpenedFitting): ListedFitting =>
+  opened.kind === "fitting" ? { kind: "fitting", entry: opened.entry } : opened;

@@ -1,10 +1,8 @@
 import { checkSum } from "./checkSum";
 import type { DrawersToChange, KeptValue } from "./drawers";
+import { fieldsOf } from "./fields";
 
-/**
- * Where everything that could not be read is laid, exactly as it was found, before anything may take its place. The
- * person is told, can save the raw text as a file, and decides when it goes. The same find is laid down only once.
- */
+/** Something that could not be read, kept exactly as it was found until the person lets it go. */
 export interface QuarantinedItem {
   readonly key: string;
   /** What it seemed to be. */
@@ -14,9 +12,10 @@ export interface QuarantinedItem {
   readonly rawText: string;
 }
 
-export const quarantineSources = ["fitting", "history", "settings"] as const;
+const quarantineSources = ["fitting", "history", "settings"] as const;
 export type QuarantineSource = (typeof quarantineSources)[number];
 
+/** Lays a raw copy down; the same find is laid down only once. */
 export async function layInQuarantine(
   open: DrawersToChange,
   source: QuarantineSource,
@@ -30,7 +29,7 @@ export async function layInQuarantine(
 
 /** Never fails: an item that is itself damaged is listed with whatever text it still gives. */
 export function quarantinedItem({ key, value }: KeptValue): QuarantinedItem {
-  const fields: { readonly [name: string]: unknown } = typeof value === "object" && value !== null ? { ...value } : {};
+  const fields = fieldsOf(value);
   const source = quarantineSources.find((name) => name === fields.source) ?? "fitting";
   const takenAt = typeof fields.takenAt === "string" ? fields.takenAt : "";
   return { key, source, takenAt, rawText: rawText("raw" in fields ? fields.raw : value) };

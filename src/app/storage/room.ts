@@ -1,23 +1,16 @@
-/**
- * What the browser says about the room it gives us and whether it may clear it without asking. Neither question is
- * known to every browser; "unknown" then stands for not knowing.
- */
+/** Whether the browser may clear what is kept without asking; "unknown" where it does not say. */
 export type KeepAnswer = "kept" | "mayBeCleared" | "unknown";
 
 /** Asks the browser to keep what is stored until the person clears it. Some browsers ask the person. */
-export async function askToKeep(storage: StorageManager | undefined): Promise<KeepAnswer> {
-  try {
-    if (typeof storage?.persist !== "function") return "unknown";
-    return (await storage.persist()) ? "kept" : "mayBeCleared";
-  } catch {
-    return "unknown";
-  }
-}
+export const askToKeep = (storage: StorageManager | undefined) => answerTo(storage, "persist");
 
-export async function keepAnswer(storage: StorageManager | undefined): Promise<KeepAnswer> {
+export const keepAnswer = (storage: StorageManager | undefined) => answerTo(storage, "persisted");
+
+async function answerTo(storage: StorageManager | undefined, question: "persist" | "persisted"): Promise<KeepAnswer> {
   try {
-    if (typeof storage?.persisted !== "function") return "unknown";
-    return (await storage.persisted()) ? "kept" : "mayBeCleared";
+    const answer = await storage?.[question]?.();
+    if (answer === undefined) return "unknown";
+    return answer ? "kept" : "mayBeCleared";
   } catch {
     return "unknown";
   }

@@ -1,12 +1,12 @@
 import type { Fitting } from "../../document/fitting";
-import { type Drawers, type DrawersToChange, failureOf } from "./drawers";
+import type { DrawersToChange } from "./drawers";
 import { type FittingHistory, type FoundBySave, notSaved, type NotSaved, type SaveOutcome } from "./fittingOutcome";
 import { entryOf, type FittingRecord, readRecord, sealedRecord } from "./fittingRecord";
-import { writeNewRecord, writeRecord } from "./fittingSummary";
 import { fittingText, isReadBack, readText } from "./fittingText";
 import { isHistoryOf, sealedHistory } from "./historyRecord";
+import type { Change } from "./keptChange";
 import { layInQuarantine } from "./quarantine";
-import { lostInWriting } from "./readBack";
+import { writeNewRecord, writeRecord } from "./storedFitting";
 
 /** One change to be kept, and what its writer believes lies in the drawer now. */
 export interface SaveRequest {
@@ -21,32 +21,21 @@ export interface SaveRequest {
   readonly history: FittingHistory;
 }
 
-/**
- * Keeps one change whole or not at all: the fitting and its steps to undo in one transaction. What lies there is
- * overwritten only if it is the revision the change was made on; what cannot be read goes into quarantine first. Saved is
- * said of what has been read again and is as it was written.
- */
-export async function saveFitting(drawers: Drawers, request: SaveRequest, now: string): Promise<SaveOutcome> {
-  const fitting = request.fitting.id === request.id ? request.fitting : { ...request.fitting, id: request.id };
-  const text = fittingText(fitting);
+/** Keeps one change whole or not at all: the fitting and its steps to undo in one step. */
+export async function saveFitting(change: Change, request: SaveRequest, now: string): Promise<SaveOutcome> {
+  const { id } = request;
+  const fitting = request.fitting.id === id ? request.fitting : { ...request.fitting, id };
   if (!isReadBack(fitting)) return notSaved("unwritable", "the fitting could not be read back from its own text");
-  try {
-    const outcome = await drawers.change((open) => saveInto(open, { ...request, fitting }, text, now));
-    if (outcome.kind === "notSaved") return outcome;
-    const written = sealedRecord({ ...outcome.entry, saveMark: request.mark, text });
-    return (await lostInWriting(drawers, [written])) ?? outcome;
-  } catch (thrown) {
-    const { reason, message } = failureOf(thrown);
-    return notSaved(reason, message);
-  }
+  return change((open) => saveInto(open, { ...request, fitting }, now));
 }
 
-async function saveInto(open: DrawersToChange, request: SaveRequest, text: string, now: string): Promise<SaveOutcome> {
+async function saveInto(open: DrawersToChange, request: SaveRequest, now: string): Promise<SaveOutcome> {
   const { id, baseRevision, mark, fitting, history } = request;
   const place = await clearedPlace(open, request, now);
   if (place.kind === "notSaved") return place;
-  const before = place.kind === "ours" ? place.record : null;
+  const { before } = place;
   if (before?.saveMark === mark) return { kind: "saved", entry: entryOf(before), found: [] };
+  const text = fittingText(fitting);
   const record = sealedRecord({
     id,
     title: fitting.title,
@@ -59,51 +48,40 @@ async function saveInto(open: DrawersToChange, request: SaveRequest, text: strin
     text,
   });
   await rescueSteps(open, id, before, now);
-  const texts = { past: history.past.map(fittingText), future: history.future.map(fittingText) };
   await (before === null ? writeNewRecord : writeRecord)(open, record);
+  const texts = { past: history.past.map(fittingText), future: history.future.map(fittingText) };
   await open.write("histories", id, sealedHistory(text, texts, record.revision));
-  return { kind: "saved", entry: entryOf(record), found: foundBySave(place, before, baseRevision) };
-}
-
-function foundBySave(place: Place, before: FittingRecord | null, baseRevision: number): readonly FoundBySave[] {
-  if (place.kind === "quarantined") return ["quarantined"];
-  if (place.kind === "empty" && baseRevision > 0) return ["recreated"];
-  return before !== null && before.deletedAt !== null ? ["restored"] : [];
+  return { kind: "saved", entry: entryOf(record), found: place.found };
 }
 
 /** Steps to undo that cannot be read any more are about to be replaced; they go into quarantine first. */
-async function rescueSteps(
-  open: DrawersToChange,
-  id: string,
-  before: FittingRecord | null,
-  now: string,
-): Promise<void> {
-  const steps = await open.read("histories", id);
-  if (steps === undefined) return;
-  const isReadable = before !== null && isHistoryOf(steps, before.text, before.revision);
-  if (!isReadable) await layInQuarantine(open, "history", { key: id, value: steps }, now);
+async function rescueSteps(open: DrawersToChange, key: string, before: FittingRecord | null, now: string) {
+  const value = await open.read("histories", key);
+  const isReadable = value === undefined || (before !== null && isHistoryOf(value, before.text, before.revision));
+  if (!isReadable) await layInQuarantine(open, "history", { key, value }, now);
 }
 
-type Place =
-  | { readonly kind: "empty" }
-  | { readonly kind: "quarantined" }
-  | { readonly kind: "ours"; readonly record: FittingRecord }
-  | NotSaved;
+/** Room for a change, and what was there before of this writer's. */
+interface Place {
+  readonly kind: "place";
+  readonly before: FittingRecord | null;
+  readonly found: readonly FoundBySave[];
+}
 
-/** Looks at what lies where the change should go, and makes room for it only where that loses nothing. */
-async function clearedPlace(open: DrawersToChange, request: SaveRequest, now: string): Promise<Place> {
+/** Makes room for the change only where that loses nothing. */
+async function clearedPlace(open: DrawersToChange, request: SaveRequest, now: string): Promise<Place | NotSaved> {
   const { id, baseRevision, mark, earlierMarks } = request;
-  const found = await open.read("fittings", id);
-  if (found === undefined) return { kind: "empty" };
-  const reading = readRecord(id, found);
+  const value = await open.read("fittings", id);
+  if (value === undefined) return { kind: "place", before: null, found: baseRevision > 0 ? ["recreated"] : [] };
+  const reading = readRecord(id, value);
   if (reading.kind === "newer") return notSaved("newerRecord", "the record has a newer format");
   if (reading.kind === "damaged") {
-    await layInQuarantine(open, "fitting", { key: id, value: found }, now);
-    return { kind: "quarantined" };
+    await layInQuarantine(open, "fitting", { key: id, value }, now);
+    return { kind: "place", before: null, found: ["quarantined"] };
   }
   const { record } = reading;
   if (record.revision === baseRevision || [mark, ...earlierMarks].includes(record.saveMark))
-    return { kind: "ours", record };
+    return { kind: "place", before: record, found: record.deletedAt === null ? [] : ["restored"] };
   return readText(record.text).kind === "newer"
     ? notSaved("newerRecord", "the fitting has a newer version")
     : notSaved("changedElsewhere", `revision ${record.revision} lies there, the change was made on ${baseRevision}`);

@@ -1,8 +1,4 @@
-/**
- * Saves every change at once, or after the short pause it came with, one save at a time, always the newest. While one save
- * is under way later changes wait, and only the last of them is saved next. What the person is shown is one of the four states; "saved" is said only
- * when the newest change offered is the one that was kept.
- */
+/** What the person is shown; "saved" is said only when the newest change offered is the one that was kept. */
 export type SaveState<Refusal> =
   | { readonly kind: "nothingYet" }
   | { readonly kind: "saving" }
@@ -14,39 +10,23 @@ export type QueuedSave<Refusal> =
   /** Passing troubles are tried again by the queue itself; the others wait for the person or for the next change. */
   | { readonly kind: "notSaved"; readonly refusal: Refusal; readonly passing: boolean };
 
+/** Calls back after so many milliseconds; the answer calls it off. */
+export type Later = (milliseconds: number, work: () => void) => () => void;
+
 export interface SaveQueueOptions<Change, Refusal> {
   /** Keeps one change. The mark is the same whenever the same change is tried again. Never rejects. */
   readonly save: (change: Change, mark: string) => Promise<QueuedSave<Refusal>>;
   readonly onState: (state: SaveState<Refusal>) => void;
   readonly newMark: () => string;
-  /** Calls back after so many milliseconds; the answer calls it off. */
-  readonly later: (milliseconds: number, work: () => void) => () => void;
-}
-
-export interface SaveQueue<Change> {
-  /**
-   * Hands over the newest change to be saved, at once or after a pause in milliseconds. A change with the same pause puts it off
-   * again, though no change waits longer than `longestWait`; one with a longer pause does not.
-   */
-  offer(change: Change, pause?: number): void;
-  /** Ends a pause: saves what is waiting now. */
-  hurry(): void;
-  /** Tries the newest change again, now. */
-  retry(): void;
-  /** Waits until nothing is under way, ending a pause, and tells whether the newest change offered has been kept. */
-  settled(): Promise<boolean>;
-  /** Whether every change offered has been kept. */
-  isIdle(): boolean;
-  /** Drops what is waiting and stops; a save under way still ends by itself. */
-  stop(): void;
+  readonly later: Later;
 }
 
 /** Milliseconds to wait before the first, second… try again after a passing trouble; the last one repeats. */
 export const pauses: readonly number[] = [500, 2_000, 8_000, 30_000];
 
 /**
- * Milliseconds a change may wait for those after it: somebody who writes without a rest is saved all the same, with the
- * moment a browser needs to find time and the save itself within a second of every key.
+ * Milliseconds a change may wait for those after it: whoever writes without a rest is saved all the same, with the moment
+ * a browser needs to find time and the save itself within a second of every key.
  */
 export const longestWait = 400;
 
@@ -56,130 +36,106 @@ interface Waiting<Change> {
   readonly pause: number;
 }
 
-export function saveQueue<Change, Refusal>(options: SaveQueueOptions<Change, Refusal>): SaveQueue<Change> {
-  return new Queue(options);
-}
-
-class Queue<Change, Refusal> implements SaveQueue<Change> {
+/** Saves changes one at a time, always the newest: at once, or after the short pause it came with. */
+export class SaveQueue<Change, Refusal> {
   private readonly options: SaveQueueOptions<Change, Refusal>;
   private newest: Waiting<Change> | null = null;
   private running: Promise<void> | null = null;
-  private callOff: () => void = () => {};
   private tries = 0;
-  /** The pause that is under way before a save. */
+  /** The pause under way before a save, in milliseconds. */
   private pausing: number | null = null;
-  /** Calls off the end of the longest wait, from the first change that waits on; null while none does. */
-  private callOffWait: (() => void) | null = null;
-  /** The longest wait ended while another save was under way. */
-  private isOverdue = false;
+  private endPause: () => void = () => {};
+  /** Ends the longest wait, which begins with the first change that waits; null while none does. */
+  private endWait: (() => void) | null = null;
+  /** What waits behind the save under way is saved without a pause. */
+  private isHurried = false;
   private isSaidToSave = false;
 
   constructor(options: SaveQueueOptions<Change, Refusal>) {
     this.options = options;
   }
 
+  /** Hands over the newest change. One with the same pause puts the save off again, one with a longer pause does not. */
   offer(change: Change, pause = 0): void {
     this.newest = { change, mark: this.options.newMark(), pause };
-    if (pause > 0) this.boundWait();
-    if (this.running) return;
-    if (pause > 0) this.pauseBefore(pause);
-    else this.takeUp();
+    if (pause > 0) this.endWait ??= this.options.later(longestWait, () => this.retry());
+    if (pause === 0) this.retry();
+    else if (!this.running) this.pauseBefore(pause);
   }
 
+  /** Ends a pause: saves what is waiting now. */
   hurry(): void {
-    if (this.pausing !== null) this.takeUp();
+    if (this.running || this.pausing !== null) this.retry();
   }
 
+  /** Tries to save the newest change, now. */
   retry(): void {
-    this.takeUp();
+    this.isHurried = this.running !== null;
+    if (this.running || !this.newest) return;
+    this.stopWaiting();
+    this.showSaving();
+    this.running = this.saveNow(this.newest);
   }
 
+  /** Waits until nothing is under way, ending a pause, and tells whether the newest change offered has been kept. */
   async settled(): Promise<boolean> {
     for (;;) {
       this.hurry();
-      if (!this.running) return this.newest === null;
+      if (!this.running) return this.isIdle();
       await this.running;
     }
   }
 
+  /** Whether every change offered has been kept. */
   isIdle(): boolean {
     return this.newest === null;
   }
 
+  /** Drops what is waiting; a save under way still ends by itself. Whoever stops it shows something else from here on. */
   stop(): void {
-    this.endPause();
+    this.stopWaiting();
     this.newest = null;
-    // Whoever stops it shows something else from here on.
     this.tries = 0;
     this.isSaidToSave = false;
-  }
-
-  private takeUp(): void {
-    this.endPause();
-    if (this.running || !this.newest) return;
-    this.showSaving();
-    this.running = this.saveNewest(this.newest);
   }
 
   private pauseBefore(pause: number): void {
     this.showSaving();
     if (this.pausing !== null && this.pausing < pause) return;
-    this.callOff();
+    this.endPause();
     this.pausing = pause;
-    this.callOff = this.options.later(pause, () => this.takeUp());
+    this.endPause = this.options.later(pause, () => this.retry());
   }
 
-  private boundWait(): void {
-    this.callOffWait ??= this.options.later(longestWait, () => {
-      if (this.running) this.isOverdue = true;
-      else this.takeUp();
-    });
-  }
-
-  private endPause(): void {
-    this.callOff();
+  private stopWaiting(): void {
+    this.endPause();
     this.pausing = null;
-    this.endWait();
+    this.endWait?.();
+    this.endWait = null;
   }
 
-  private endWait(): void {
-    this.callOffWait?.();
-    this.callOffWait = null;
-    this.isOverdue = false;
+  private async saveNow(waiting: Waiting<Change>): Promise<void> {
+    const outcome = await this.options.save(waiting.change, waiting.mark);
+    this.running = null;
+    if (this.newest === waiting) this.settle(outcome);
+    else if (this.newest && this.newest.pause > 0 && !this.isHurried) this.pauseBefore(this.newest.pause);
+    else this.retry();
   }
 
-  private async saveNewest(first: Waiting<Change>): Promise<void> {
-    let waiting = first;
-    for (;;) {
-      const outcome = await this.options.save(waiting.change, waiting.mark);
-      if (this.newest === waiting || this.newest === null) {
-        this.running = null;
-        return this.settle(waiting, outcome);
-      }
-      waiting = this.newest;
-      if (waiting.pause > 0 && !this.isOverdue) {
-        this.running = null;
-        return this.pauseBefore(waiting.pause);
-      }
-      this.endWait();
-    }
-  }
-
-  private settle(waiting: Waiting<Change>, outcome: QueuedSave<Refusal>): void {
-    if (this.newest !== waiting) return;
+  private settle(outcome: QueuedSave<Refusal>): void {
     if (outcome.kind === "saved") {
       this.newest = null;
       this.tries = 0;
       this.show({ kind: "saved", at: outcome.at });
-      return;
+    } else {
+      const pause = pauses[Math.min(this.tries, pauses.length - 1)] ?? 0;
+      if (outcome.passing) this.endPause = this.options.later(pause, () => this.retry());
+      this.tries += 1;
+      this.show({ kind: "notSaved", refusal: outcome.refusal });
     }
-    const pause = pauses[Math.min(this.tries, pauses.length - 1)] ?? 0;
-    if (outcome.passing) this.callOff = this.options.later(pause, () => this.takeUp());
-    this.tries += 1;
-    this.show({ kind: "notSaved", refusal: outcome.refusal });
   }
 
-  // A trouble stays on the screen until it is over, and does not flicker while it is tried again.
+  /** A trouble stays on the screen until it is over, and does not flicker while it is tried again. */
   private showSaving(): void {
     if (this.tries === 0 && !this.isSaidToSave) this.show({ kind: "saving" });
   }

@@ -1,7 +1,6 @@
-/**
- * What the tabs of one browser tell each other. A message never carries a fitting, only that something is to be read
- * anew; a tab of another release may send anything, and what is not understood is not heard.
- */
+import { fieldsOf } from "./fields";
+
+/** What the tabs of one browser tell each other. A message never carries a fitting, only that something is to be read. */
 export type TabMessage =
   | { readonly kind: "saved"; readonly id: string; readonly revision: number }
   /** Something was added, removed, put away or erased. */
@@ -16,26 +15,25 @@ export interface TabChannel {
   close(): void;
 }
 
-/** A browser without channels has none: the tabs then find out when they save, from the revision. */
+/** Without a channel the tabs find out when they save, from the revision. */
 export function tabChannel(channel: BroadcastChannel | undefined): TabChannel {
-  const listeners = new Set<(message: TabMessage) => void>();
-  channel?.addEventListener("message", ({ data }: MessageEvent<unknown>) => {
-    const message = readMessage(data);
-    if (message) for (const listener of listeners) listener(message);
-  });
   return {
     send: (message) => channel?.postMessage(message),
     hear: (listener) => {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
+      const hear = ({ data }: MessageEvent<unknown>): void => {
+        const message = readMessage(data);
+        if (message) listener(message);
+      };
+      channel?.addEventListener("message", hear);
+      return () => channel?.removeEventListener("message", hear);
     },
     close: () => channel?.close(),
   };
 }
 
-export function readMessage(data: unknown): TabMessage | null {
-  if (typeof data !== "object" || data === null) return null;
-  const { kind, id, revision } = data as { readonly [name: string]: unknown };
+/** A tab of another release may send anything; what is not understood is not heard. */
+function readMessage(data: unknown): TabMessage | null {
+  const { kind, id, revision } = fieldsOf(data);
   if (kind === "listChanged") return { kind };
   if (typeof id !== "string") return null;
   if (kind === "penWanted") return { kind, id };

@@ -1,7 +1,4 @@
-/**
- * How one text becomes another: what stays at its start, what stays at its end, and what stands between. Two states of
- * one fitting differ in a few characters, so a long history costs little more than the fitting itself.
- */
+/** How one text becomes another: what stays at its start, what stays at its end, and what stands between. */
 export interface TextDelta {
   readonly start: number;
   readonly end: number;
@@ -18,10 +15,5 @@ export function textDelta(from: string, to: string): TextDelta {
   return { start, end, middle: to.slice(start, to.length - end) };
 }
 
-/** The text that the delta leads to, or nothing where the delta does not fit the text it is laid on. */
-export function textAfter(from: string, { start, end, middle }: TextDelta): string | null {
-  const fits = isCount(start) && isCount(end) && start + end <= from.length;
-  return fits ? from.slice(0, start) + middle + from.slice(from.length - end) : null;
-}
-
-const isCount = (value: number): boolean => Number.isSafeInteger(value) && value >= 0;
+export const textAfter = (from: string, { start, end, middle }: TextDelta): string =>
+  from.slice(0, start) + middle + from.slice(from.length - end);

@@ -98,6 +98,16 @@ describe("the table", () => {
     expect(await titles()).toEqual(["Odile, spring jacket 81", "Made-up person 70", "Third 60"]);
   });
 
+  it("says nothing of a fitting that has left, though it is still being saved", async () => {
+    const { tab, titles } = browser();
+    const { store, waist, last } = tab();
+    waist("81");
+    store.load(sampleTitled("Other"));
+    await rest();
+    expect(await titles()).toEqual(["Odile, spring jacket 81"]);
+    expect(last()).toBeNull();
+  });
+
   it("replaces nothing that may not be replaced at the last moment, however it came about", async () => {
     const { tab, titles } = browser();
     const { store, keeping, waist } = tab();

@@ -1,7 +1,7 @@
 // @vitest-environment node
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { longestWait, pauses, type QueuedSave, type SaveState, saveQueue } from "../../../src/app/storage/saveQueue";
+import { longestWait, pauses, type QueuedSave, type SaveState, SaveQueue } from "../../../src/app/storage/saveQueue";
 
 interface Pending {
   readonly change: number;
@@ -14,7 +14,7 @@ function watchedQueue() {
   const states: SaveState<string>[] = [];
   const timers: { readonly milliseconds: number; readonly work: () => void }[] = [];
   let marks = 0;
-  const queue = saveQueue<number, string>({
+  const queue = new SaveQueue<number, string>({
     save: (change, mark) =>
       new Promise((resolve) => {
         const end = async (outcome: QueuedSave<string>) => {
@@ -55,7 +55,7 @@ function clockedQueue(saveMs: number) {
   const offered = new Map<number, number>();
   const waits: number[] = [];
   let saves = 0;
-  const queue = saveQueue<number, string>({
+  const queue = new SaveQueue<number, string>({
     save: (change) =>
       new Promise((resolve) => {
         saves += 1;
@@ -235,7 +235,7 @@ describe("the queue of saves", () => {
 
   it("saves a change that is offered while it says saved", async () => {
     const seen: number[] = [];
-    const queue = saveQueue<number, string>({
+    const queue = new SaveQueue<number, string>({
       save: async (change) => {
         seen.push(change);
         return saved;
