@@ -54,12 +54,12 @@ export const printingWords = {
     `${note} Mark the lines and measure the bare form first: the sheet of the level lines says how.`,
   draftBegun: (note: string): string => `${note} Measure each line after every piece: that makes up for it.`,
   linesOverleaf: (around: string): string =>
-    `Write them on the sheet of the level lines. If a line reads more than ${around} otherwise than the bare form above, type them in and print this sheet again.`,
+    `Write them on the sheet of the level lines before you cut anything. If a line reads more than ${around} otherwise than the bare form above, type them in and print this sheet again.`,
   wearers: "Left and right are the wearer’s.",
   lookAt: "On the person, and here:",
   trialCells: ["before", "again", "after", "again", "gain"],
-  trial: (layer: string): string =>
-    `What the tape gains, divided by 19, is what one layer adds: this sheet counts on ${layer}. If it is more than a fifth more or less, type the trial in and print this sheet again.`,
+  trial: (layer: string, least: string, most: string): string =>
+    `Gained ${least} to ${most}: one layer adds about the ${layer} that this sheet counts on; go on. Otherwise type the trial in and print this sheet again. (The gain divided by 19 is what one layer adds.)`,
   layers: (sizes: readonly string[]): string =>
     `Width × height of each layer, from the form outwards: ${sizes.join("; ")}. Widths at the lines: its cut drawings.`,
   lines: (sizes: readonly string[]): string =>
@@ -119,9 +119,9 @@ export const cuttingSheetWords = {
     `Print at 100 %. If the square does not measure ${length} each way, this printer changes sizes.`,
   how: [
     "The drawings are smaller than true size. Draw the level lines as far apart as on the form, mark each width on its line, evenly to both sides of the center line unless both are written, add both ends, join the marks, and cut.",
-    "The outer side faces you, the top edge is up, and the wearer’s left is on the right.",
+    "The top edge is up and the wearer’s left is on the right: of a front piece you see the outer side, of a back piece the side that lies on the form.",
     "Short strokes mark the edge to feather: pull fibers away with the fingers, never cut it thin with a blade.",
-    "A strip is cut with straight edges; the widths at its lines are those with the darts taken in. A dart is so wide × so long; each way means above and below the line. Cut it out and join its edges with loose stitches, edge to edge. Spread the darts evenly, none on a seam.",
+    "A strip is cut with straight edges; the widths at its lines are those with the darts taken in. A dart is so wide × so long; each way means above and below the line. Where one dart reaches the next line, both are one long dart, so wide at each of its lines. Cut it out and join its edges with loose stitches, edge to edge. Spread the darts evenly, none on a seam.",
     shortCautions("cutting"),
   ],
 } as const;

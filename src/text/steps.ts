@@ -54,7 +54,7 @@ export function stepWords(step: Step, saying: StepSaying): StepWords {
     case "carry-lines":
       return [
         `Carry the lines out over ${listed(named(step.pieceIds, saying))}.`,
-        "Hang the tape again, and sew each level line, center front, center back and the sides with a contrast running stitch.",
+        "Lay the style tape along each line again, and sew each level line, center front, center back and the sides with long contrast stitches through the outermost layer alone: tuning layers are slipped in beneath it.",
       ];
     case "read":
     case "read-all":

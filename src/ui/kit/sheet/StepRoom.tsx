@@ -1,11 +1,12 @@
 import type { Step } from "../../../app/steps/step";
+import { trialTurns } from "../../../app/steps/stepRecord";
 import { tuningWidths } from "../../../app/tuningWidths";
 import type { MeasurementName } from "../../../core/body/vocabulary";
 import { formatLength, type LengthUnit } from "../../../core/lengthText";
 import { leastHalfWidth } from "../../../core/padding/sideLevel";
 import type { Plan, PlannedPiece } from "../../../core/plan/plan";
 import { onTarget } from "../../../core/tolerances";
-import { mm } from "../../../core/units";
+import { type Millimetres, mm } from "../../../core/units";
 import { measurementTexts } from "../../../text/measurements";
 import { levelWords } from "../../../text/pictures";
 import { printingWords } from "../../../text/printing";
@@ -13,11 +14,21 @@ import { thinText } from "../../../text/thinText";
 import { useDerived } from "../useDerived";
 import { useLengths } from "../useStore";
 
+/** A trial agrees with the packet where a layer adds from a fifth less to a fifth more. */
+const trialAgrees = [0.8, 1.2];
+
 /** What is written down beside a step. */
 export function StepRoom({ step }: { readonly step: Step }) {
   const { lengths, input } = useDerived();
   const { unit, write } = useLengths();
-  const { pinsIn, pinsOut, trialCells, trial, linesOverleaf, lookAt } = printingWords;
+  const { pinsIn, pinsOut, trialCells, linesOverleaf, lookAt } = printingWords;
+  const trialSentence = (layer: Millimetres) => {
+    const [least, most] = trialAgrees.map((share) => write(mm(trialTurns * 2 * Math.PI * share * layer))) as [
+      string,
+      string,
+    ];
+    return printingWords.trial(thinText(layer, unit), least, most);
+  };
   if (lengths === null || input === null) return null;
   switch (step.do) {
     case "read-lines":
@@ -38,7 +49,7 @@ export function StepRoom({ step }: { readonly step: Step }) {
       return (
         <>
           <Cells words={trialCells} />
-          <p>{trial(thinText(input.batting.layerThickness, unit))}</p>
+          <p>{trialSentence(input.batting.layerThickness)}</p>
         </>
       );
     default:
