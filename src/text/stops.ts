@@ -90,7 +90,7 @@ export function handSteps({ do: name, piece, act }: Step, feather: string): read
       return pinSteps(piece, feather);
     case "carry-lines":
       return [
-        { title: "Hang the tape", text: "Each line at the height it has on the form." },
+        { title: "Lay the tape", text: "Each line at the height it has on the form." },
         { title: "Running stitch", text: "In a contrast thread: sticky tape does not hold on batting." },
       ];
     case "tune":

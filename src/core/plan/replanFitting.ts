@@ -5,6 +5,7 @@ import { learn } from "../calibration/belief";
 import type { Belief, BelievedWorth, LevelBelief } from "../calibration/believed";
 import type { Laid, LevelOutline } from "../padding/layerThickness";
 import { paddedThickness } from "../padding/paddedThickness";
+import type { LaidPiece } from "../padding/laidPiece";
 import type { Piece } from "../padding/piece";
 import { shapePieces } from "../padding/shapePieces";
 import type { LayerThickness } from "../padding/sideLevel";
@@ -53,13 +54,18 @@ export function replanFitting(input: PlanInput, soFar: PaddingSoFar): Replan {
   const targets = levelNames.map((name) =>
     openTargets(from.targets[name].quarters, learned.levels[name], soFar.pinned.length > 0),
   );
+  const counted = shapingLayer(start, soFar, learned);
   const shaped = () =>
     shapePieces(
-      shapingProblem(from, { ...start, layer: shapingLayer(start, soFar, learned) }, targets),
+      shapingProblem(from, { ...start, layer: counted }, targets),
       input.finishingBatting === undefined ? null : stackedWorth(learned.finishing),
     );
   const laid = leftAsCut(from, start, targets, soFar, learned) ?? shaped().map((piece) => atWorth(piece, learned));
-  const plan = assemblePlan(input, from, start, laid, hasReadPadding(soFar) ? onTarget : tapeAgreement);
+  const agreement = hasReadPadding(soFar) ? onTarget : tapeAgreement;
+  const assembled = (at: Start, pieces: readonly LaidPiece[]) => assemblePlan(input, from, at, pieces, agreement);
+  const likely = assembled(start, laid);
+  const share = counted.each / start.layer.each;
+  const plan = share === 1 ? likely : whatStays(likely, assembled(...asCounted(start, counted, laid, share)));
   const now = believedReadings(from, learned);
   return {
     belief: learned,
@@ -109,6 +115,33 @@ function openTargets(quarters: QuarterReadings, now: LevelBelief, isUnderWay: bo
     leftBack: back?.leftBack.value ?? quarters.leftBack,
     rightBack: back?.rightBack.value ?? quarters.rightBack,
   };
+}
+
+/**
+ * Layers that were counted thicker than they most probably are leave readings short on purpose, to be made good once the tape has read
+ * the structure. A shortfall is what stays either way.
+ */
+const whatStays = (likely: Plan, counted: Plan): Plan => ({
+  ...likely,
+  shortfalls: likely.shortfalls.filter((one) =>
+    counted.shortfalls.some(
+      ({ level, what, sense }) => level === one.level && what === one.what && sense === one.sense,
+    ),
+  ),
+});
+
+/** What is pinned and what is to come, every layer as thick as it was counted. */
+function asCounted(
+  start: Start,
+  layer: LayerThickness,
+  laid: readonly LaidPiece[],
+  share: number,
+): readonly [Start, readonly LaidPiece[]] {
+  const thicker = <Kind extends Laid>(piece: Kind): Kind => ({
+    ...piece,
+    layers: piece.layers.map((one) => ({ ...one, thickness: mm(share * one.thickness) })),
+  });
+  return [{ ...start, pinned: start.pinned.map(thicker), layer }, laid.map(thicker)];
 }
 
 /** Whether the tape has read anything over padding: what it then misses is told from where it no longer counts as right. */

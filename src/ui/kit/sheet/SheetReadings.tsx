@@ -30,11 +30,10 @@ export function SheetReadings({ plan, step, after }: SheetReadingsProps) {
   const bare = (value: number | undefined): string =>
     value === undefined ? "" : formatLength(mm(value), lengths, "bare");
   const read = (name: MeasurementName) => bare(taken.find((one) => one.name === name)?.length);
-  const end = plan.pieces.at(-1)?.readingsAfter ?? plan.bareForm;
   const heads = [readHead.expect, readHead.reads, ...(isLast ? [] : [readHead.end, readHead.short])];
   const cells = (level: LevelName, part: (typeof parts)[number]): readonly string[] => {
     const name = readingName(level, part);
-    return [bare(step.expected[name]), read(name), ...(isLast ? [] : [bare(end[level][part]), ""])];
+    return [bare(step.expected[name]), read(name), ...(isLast ? [] : [bare(endOf(plan, level, part)), ""])];
   };
   return (
     <>
@@ -75,6 +74,13 @@ export function SheetReadings({ plan, step, after }: SheetReadingsProps) {
       <p>{isLast ? finalRead(write(onTarget)) : structureRead}</p>
     </>
   );
+}
+
+/** What the tape is to read in the end: what the person's does, wherever padding is not said to miss it. */
+function endOf({ levels, shortfalls }: Plan, level: LevelName, part: TapePart): number | undefined {
+  const at = levels.find(({ name }) => name === level);
+  const isMissed = shortfalls.some((one) => one.level === level && one.what === part);
+  return isMissed ? at?.predicted[part] : at?.body[part].value;
 }
 
 /** What the tape says of the body and of the bare form at each level, guesses marked as such. */
