@@ -9,11 +9,15 @@ import {
   type FilePiece,
   type FileReading,
   type FileRow,
+  checkedLevelNames,
   type PlanFile,
   readingKeys,
 } from "../tools/planCheckerFile";
 import { bareOutline, type Outline } from "../tools/planCheckerOutline";
 import { wholeReading } from "../tools/planCheckerTape";
+import { readAtLevel } from "../tools/trueTape";
+import { scenarios } from "../tools/trueScenarios";
+import { pairName, planOfGiven, truePairs } from "../tools/trueTrials";
 import { layerThickness, rowAt } from "../tools/planCheckerThickness";
 
 /**
@@ -32,6 +36,7 @@ const rounding = 0.15;
 const say = (line = "") => process.stdout.write(`${line}\n`);
 
 interface Studied {
+  readonly name: string;
   readonly seed: number;
   readonly plan: PlanFile;
   readonly read: (pieces: readonly FilePiece[]) => readonly FileReading[];
@@ -39,12 +44,25 @@ interface Studied {
 }
 
 const crowd = people(Number(count), Number(firstSeed));
-const studied = crowd.flatMap((person): readonly Studied[] => {
+const ofPeople = crowd.flatMap((person): readonly Studied[] => {
   const result = planOfText(JSON.stringify(fittingFileOf(person)));
   if (!result.ok) return [];
   const plan: PlanFile = result.value;
-  const read = tapeOver(plan);
-  return [{ seed: person.seed, plan, read, asDrawn: read(plan.pieces) }];
+  const read = shifted(plan, tapeOver(plan));
+  return [{ name: `seed ${person.seed}`, seed: person.seed, plan, read, asDrawn: read(plan.pieces) }];
+});
+
+/** Bodies of the true sections on forms of the true sections, read on the lines with breadths: the outline is the true one. */
+const ofSections = truePairs.map((pair, i): Studied => {
+  const given = scenarios.find(({ id }) => id === "linesAndBreadths")?.given(pair);
+  if (given === undefined) throw new Error("no such scenario");
+  const plan = planOfGiven(given);
+  const read = (pieces: readonly FilePiece[]) =>
+    checkedLevelNames.map((level): FileReading => {
+      const laid = readAtLevel({ ...plan, pieces }, pair.form, level, pair.body.levels[level].depthBelowNape);
+      return { girthMm: laid.girth, frontArcMm: laid.front, backArcMm: laid.back };
+    });
+  return { name: pairName(pair), seed: i + 1, plan, read, asDrawn: read(plan.pieces) };
 });
 
 const before: { readonly [title: string]: { readonly figures: string; readonly goal: string } } = {
@@ -62,35 +80,41 @@ const before: { readonly [title: string]: { readonly figures: string; readonly g
   "time of a plan: median / p95, ms": { figures: "2.9 / 9.1", goal: "<= 5 / <= 20" },
 };
 
-say(`${studied.length} plans of ${crowd.length} made-up people, seeds from ${firstSeed}`);
-say();
-say(`${"readings move by, mm: p95 / worst".padEnd(40)}${"now".padEnd(34)}${"before".padEnd(16)}goal`);
-for (const { name, does } of handErrors) {
-  told(
-    name,
-    studied.flatMap(({ seed, plan, read, asDrawn }) =>
-      read(does(plan.pieces, chance(seed))).flatMap((reading, i) =>
-        readingKeys.map((key) => ({ seed, value: Math.abs(reading[key] - (asDrawn[i] as FileReading)[key]) })),
-      ),
-    ),
-  );
-}
-told("paper: as drawn against the body", studied.flatMap(missesOf));
-const counts = sorted(studied.map(({ plan }) => new Set(plan.pieces.map(({ pair, id }) => pair ?? id)).size));
-row("pieces a plan: median, p90, most", [0.5, 0.9, 1].map((share) => at(counts, share)).join(", "));
-const shapes = sorted(studied.map(({ plan }) => plan.pieces.flatMap(({ layers }) => layers).length));
-row("shapes to cut: median, most", [0.5, 1].map((share) => at(shapes, share)).join(", "));
-const layers = studied.flatMap(({ plan }) =>
-  plan.pieces.flatMap((piece) => piece.layers.map((layer) => ({ piece, layer }))),
-);
-const low = layers.filter(({ layer }) => heightOf(layer) < leastHeight - rounding).length;
-row("pieces under 60 mm tall", `${low} of ${layers.length} layers`);
-row(
-  "layers without 40 x 40 mm at full",
-  `${layers.filter(({ layer }) => !holdsSquare(layer)).length} of ${layers.length}`,
-);
+say(`${ofPeople.length} plans of ${crowd.length} made-up people, seeds from ${firstSeed}`);
+told(ofPeople);
 const times = sorted(crowd.map((person) => quickest(() => planFitting(person))));
 row("time of a plan: median / p95, ms", `${at(times, 0.5).toFixed(1)} / ${at(times, 0.95).toFixed(1)}`);
+say();
+say(`${ofSections.length} plans of bodies on forms of true sections, read on the lines with breadths`);
+told(ofSections);
+
+/** What is read and counted of plans, beside the goals. */
+function told(studied: readonly Studied[]): void {
+  say();
+  say(`${"readings move by, mm: p95 / worst".padEnd(40)}${"now".padEnd(38)}${"before".padEnd(16)}goal`);
+  for (const { name: title, does } of handErrors) {
+    spread(
+      title,
+      studied.flatMap(({ name, seed, plan, read, asDrawn }) =>
+        read(does(plan.pieces, chance(seed))).flatMap((reading, i) =>
+          readingKeys.map((key) => ({ name, value: Math.abs(reading[key] - (asDrawn[i] as FileReading)[key]) })),
+        ),
+      ),
+    );
+  }
+  spread("paper: as drawn against the body", studied.flatMap(missesOf));
+  const counts = sorted(studied.map(({ plan }) => new Set(plan.pieces.map(({ pair, id }) => pair ?? id)).size));
+  row("pieces a plan: median, p90, most", [0.5, 0.9, 1].map((share) => at(counts, share)).join(", "));
+  const shapes = sorted(studied.map(({ plan }) => plan.pieces.flatMap(({ layers }) => layers).length));
+  row("shapes to cut: median, most", [0.5, 1].map((share) => at(shapes, share)).join(", "));
+  const layers = studied.flatMap(({ plan }) =>
+    plan.pieces.flatMap((piece) => piece.layers.map((layer) => ({ piece, layer }))),
+  );
+  const low = layers.filter(({ layer }) => heightOf(layer) < leastHeight - rounding).length;
+  row("pieces under 60 mm tall", `${low} of ${layers.length} layers`);
+  const full = layers.filter(({ layer }) => holdsSquare(layer)).length;
+  row("layers without 40 x 40 mm at full", `${layers.length - full} of ${layers.length}`);
+}
 
 /** The outlines are drawn once for all readings of a plan, with points some three millimeters apart. */
 function tapeOver({ levels }: PlanFile): Studied["read"] {
@@ -101,24 +125,31 @@ function tapeOver({ levels }: PlanFile): Studied["read"] {
   return (pieces) => levels.map((level, i) => wholeReading(level, pieces, outlines[i] as Outline));
 }
 
-function missesOf({ seed, plan, asDrawn }: Studied) {
-  return plan.levels.flatMap((level, i) => {
-    const read = afterSeamShift(plan, level.name, asDrawn[i] as FileReading);
-    return readingKeys
-      .filter((key) => !plan.shortfalls.some((s) => s.level === level.name && `${s.what}Mm` === key))
-      .map((key) => ({ seed, value: Math.abs(read[key] - level.body[key]) }));
-  });
+/** Readings with the side seams re-marked as the plan says. */
+function shifted(plan: PlanFile, read: Studied["read"]): Studied["read"] {
+  return (pieces) =>
+    read(pieces).map((reading, i) =>
+      afterSeamShift(plan, (plan.levels[i] as PlanFile["levels"][number]).name, reading),
+    );
 }
 
-function told(title: string, moves: readonly { readonly seed: number; readonly value: number }[]): void {
+function missesOf({ name, plan, asDrawn }: Studied) {
+  return plan.levels.flatMap((level, i) =>
+    readingKeys
+      .filter((key) => !plan.shortfalls.some((s) => s.level === level.name && `${s.what}Mm` === key))
+      .map((key) => ({ name, value: Math.abs((asDrawn[i] as FileReading)[key] - level.body[key]) })),
+  );
+}
+
+function spread(title: string, moves: readonly { readonly name: string; readonly value: number }[]): void {
   const values = sorted(moves.map(({ value }) => value));
   const worst = moves.reduce((most, move) => (move.value > most.value ? move : most));
-  row(title, `${at(values, 0.95).toFixed(1)} / ${worst.value.toFixed(1)} (seed ${worst.seed})`);
+  row(title, `${at(values, 0.95).toFixed(1)} / ${worst.value.toFixed(1)} (${worst.name})`);
 }
 
 function row(title: string, now: string): void {
   const { figures = "", goal = "" } = before[title] ?? {};
-  say(`${title.padEnd(40)}${now.padEnd(34)}${figures.padEnd(16)}${goal}`);
+  say(`${title.padEnd(40)}${now.padEnd(38)}${figures.padEnd(16)}${goal}`);
 }
 
 function sorted(values: readonly number[]): readonly number[] {
