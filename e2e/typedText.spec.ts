@@ -37,12 +37,16 @@ test("and when the page is loaded anew the very moment it says they are saved", 
   await page.goto("/#body");
   const field = page.getByRole("textbox", { name: "Bust, all around" });
   await field.pressSequentially("35 1");
+  const loaded = page.waitForEvent("load");
   await page.evaluate(() => {
-    new MutationObserver(() => {
+    const look = () => {
       if (/Saved \d/.test(document.body.textContent ?? "")) window.location.reload();
-    }).observe(document.body, { subtree: true, childList: true, characterData: true });
+    };
+    new MutationObserver(look).observe(document.body, { subtree: true, childList: true, characterData: true });
+    // It may say so already.
+    setTimeout(look);
   });
-  await page.waitForEvent("load");
+  await loaded;
   await expect(row(page, "bustGirth")).toContainText("35 1");
 });
 
