@@ -2,12 +2,11 @@ import { readdirSync, readFileSync } from "node:fs";
 import { type Browser, chromium, type Page } from "@playwright/test";
 import { build } from "vite";
 import { fileURLToPath } from "node:url";
-import { derivation } from "../../src/app/session/derived";
-import { nextOfFitting } from "../../src/command/nextOfText";
 import { levelNames } from "../../src/core/body/vocabulary";
 import { readFittingText } from "../../src/document/readFitting";
 import { systemChromium } from "../support/browser";
 import { largestFittingFile } from "./benchLargest";
+import { unreadSteps } from "../tools/unreadSteps";
 import { machine } from "./benchMachine";
 import { keyWatch, type WatchedKey } from "./benchTypingWatch";
 import { builtTool } from "./smokeBuild";
@@ -186,26 +185,14 @@ async function pressLetters(page: Page, letters: string): Promise<void> {
 
 /** The file with the work done as planned, to the step that reads the tape over the structure. */
 function atReading(text: string) {
-  const file = JSON.parse(text) as { readonly title?: string; readonly work?: readonly unknown[] };
-  const derive = derivation();
-  let work = file.work ?? [];
-  for (;;) {
-    const fitting = readFittingText(JSON.stringify({ ...file, work }));
-    if (!fitting.ok) throw new Error("A fitting of the bench cannot be read.");
-    const next = nextOfFitting(fitting.value, derive);
-    if (!next.ok) throw new Error(next.problem.join(" "));
-    const { step, rest } = next.value;
-    if (step.do === "read") {
-      return { title: fitting.value.title, pieces: rest.pieces.length, text: JSON.stringify({ ...file, work }) };
-    }
-    if (step.record === undefined) throw new Error("The bench has nothing to read.");
-    work = [
-      ...work,
-      step.do === "trial"
-        ? { did: "trial", batting: "batting", level: "waist" }
-        : { ...step.record, ...("readings" in step.record ? { readings: {} } : {}) },
-    ];
+  const start = readFittingText(text);
+  if (!start.ok) throw new Error("A fitting of the bench cannot be read.");
+  for (const { fitting, next } of unreadSteps(start.value)) {
+    if (next.step.do !== "read") continue;
+    const file = JSON.stringify({ ...(JSON.parse(text) as object), work: fitting.work });
+    return { title: fitting.title, pieces: next.rest.pieces.length, text: file };
   }
+  throw new Error("The bench has nothing to read.");
 }
 
 function quantile(values: readonly number[], share: number): number {

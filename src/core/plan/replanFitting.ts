@@ -5,6 +5,7 @@ import { learn } from "../calibration/belief";
 import type { Belief, BelievedWorth, LevelBelief } from "../calibration/believed";
 import type { Laid, LevelOutline } from "../padding/layerThickness";
 import { paddedThickness } from "../padding/paddedThickness";
+import type { Layer } from "../padding/layer";
 import type { LaidPiece } from "../padding/laidPiece";
 import type { Piece } from "../padding/piece";
 import { shapePieces } from "../padding/shapePieces";
@@ -137,10 +138,7 @@ function asCounted(
   laid: readonly LaidPiece[],
   share: number,
 ): readonly [Start, readonly LaidPiece[]] {
-  const thicker = <Kind extends Laid>(piece: Kind): Kind => ({
-    ...piece,
-    layers: piece.layers.map((one) => ({ ...one, thickness: mm(share * one.thickness) })),
-  });
+  const thicker = <Kind extends Laid>(piece: Kind): Kind => ofThickness(piece, ({ thickness }) => share * thickness);
   return [{ ...start, pinned: start.pinned.map(thicker), layer }, laid.map(thicker)];
 }
 
@@ -203,9 +201,12 @@ function leftAsCut(
 const stillOpen = 0.3;
 
 /** A piece with every layer as thick as it is believed to be in a stack. */
-const atWorth = <Kind extends Laid>(piece: Kind, learned: Belief): Kind => ({
+const atWorth = <Kind extends Laid>(piece: Kind, learned: Belief): Kind =>
+  ofThickness(piece, ({ batting }) => stackedWorth(learned[batting]));
+
+const ofThickness = <Kind extends Laid>(piece: Kind, thickness: (layer: Layer) => number): Kind => ({
   ...piece,
-  layers: piece.layers.map((layer) => ({ ...layer, thickness: mm(stackedWorth(learned[layer.batting])) })),
+  layers: piece.layers.map((layer) => ({ ...layer, thickness: mm(thickness(layer)) })),
 });
 
 /** The pinned pieces at what their layers are believed to be worth, and what the tape reads beyond that. */
