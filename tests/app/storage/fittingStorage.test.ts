@@ -329,6 +329,35 @@ describe("the list of summaries", () => {
     expect(await entries(storage)).toMatchObject([{ id: "one", revision: 1 }]);
   });
 
+  it("gives no summary of what another tab saved or erased while the list was being opened", async () => {
+    const { storage, drawers } = freshStorage();
+    await storage.save(request(sampleFitting, 0, "a"));
+    await storage.add([sampleTitled("Ines", "ines-0001"), sampleTitled("Ruth", "ruth-0001")]);
+    for (const place of [...drawers.kept.keys()]) if (place.startsWith("summaries/")) drawers.kept.delete(place);
+    let isFirst = true;
+    const overtaken: Drawers = {
+      ...drawers,
+      change: async (work) => {
+        if (isFirst) {
+          isFirst = false;
+          await storage.save(request({ ...sampleFitting, title: "Named anew" }, 1, "b"));
+          await storage.erase("ruth-0001");
+        }
+        return drawers.change(work);
+      },
+    };
+    await entries(fittingStorage(overtaken, { now: () => "", newId: () => "" }));
+    expect(isFirst).toBe(false);
+    expect(await entries(storage)).toMatchObject([
+      { title: "Named anew", revision: 2 },
+      { title: "Ines", revision: 1 },
+    ]);
+    expect([...drawers.kept.keys()].filter((place) => place.startsWith("summaries/")).toSorted()).toEqual([
+      "summaries/ines-0001",
+      "summaries/one",
+    ]);
+  });
+
   const byId = (one: unknown, other: unknown) => (JSON.stringify(one) < JSON.stringify(other) ? -1 : 1);
 });
 
@@ -369,6 +398,20 @@ describe("adding", () => {
       fittings: [{ kind: "alreadyHere" }, { kind: "addedBeside", id: "made-by-us-2", besideId: "ines-0001" }],
     });
     expect(await storage.load("ines-0001")).toMatchObject({ fitting: { notes: ines.notes } });
+  });
+
+  it("adds one of two that say the same in one file, where no id of ours tells them apart", async () => {
+    const { storage } = freshStorage();
+    await storage.save(request(sampleFitting, 0, "a"));
+    const twin = sampleTitled("Twin", "x");
+    expect(await storage.add([twin, sampleTitled("Other", "x"), twin])).toMatchObject({
+      fittings: [
+        { kind: "added", id: "made-by-us-1" },
+        { kind: "added", id: "made-by-us-2" },
+        { kind: "alreadyHere", id: "made-by-us-1" },
+      ],
+    });
+    expect(await storage.list()).toMatchObject({ fittings: { length: 3 } });
   });
 
   it("brings back a removed fitting that comes again word for word", async () => {

@@ -260,6 +260,28 @@ describe("the table", () => {
     expect(await titles()).toEqual([]);
   });
 
+  it("tries to save nothing again while everything is being erased", async () => {
+    const { tab, titles, drawers, passTime } = browser();
+    const { keeping, waist, last, found } = tab();
+    waist("81");
+    await rest();
+    drawers.failFrom(() => ({ reason: "noRoom", when: "before" }));
+    waist("82");
+    await rest();
+    expect(last()?.saving.kind).toBe("notSaved");
+    let isErasing = false;
+    drawers.failFrom((_, name) => {
+      if (name === "clear") isErasing = true;
+      return null;
+    });
+    const erasing = keeping.eraseEverything(sampleTitled("In its place"));
+    while (!isErasing) await Promise.resolve();
+    await passTime();
+    expect(await erasing).toEqual({ kind: "erased" });
+    expect(await titles()).toEqual([]);
+    expect(found).toEqual([]);
+  });
+
   it("keeps a change that came too late as a copy, or lets go of it, as the person says", async () => {
     const { tab, titles } = browser();
     const first = tab();
