@@ -1,3 +1,5 @@
+import { type TooLong, tooLong } from "./tooLong";
+
 /**
  * A QR code (ISO/IEC 18004) as the outline of its dark squares, one unit each, for an SVG path. The encoder is loaded
  * only when somebody asks for a code.
@@ -8,9 +10,7 @@ export interface QrPicture {
   readonly path: string;
 }
 
-export type QrOutcome =
-  | { readonly kind: "code"; readonly picture: QrPicture }
-  | { readonly kind: "tooLong"; readonly characters: number; readonly most: number };
+export type QrOutcome = { readonly kind: "code"; readonly picture: QrPicture } | TooLong;
 
 /** Beyond this a camera at the back of a room can no longer tell the squares apart on a projector. */
 export const longestCode = 1_800;
@@ -18,7 +18,7 @@ export const longestCode = 1_800;
 const margin = 4;
 
 export async function qrCode(text: string): Promise<QrOutcome> {
-  if (text.length > longestCode) return { kind: "tooLong", characters: text.length, most: longestCode };
+  if (text.length > longestCode) return tooLong(text, longestCode);
   const { encode } = await import("uqr");
   const { data } = encode(text, { ecc: "L", border: 0, boostEcc: true });
   return { kind: "code", picture: { size: data.length + 2 * margin, path: darkRuns(data) } };

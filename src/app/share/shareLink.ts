@@ -7,6 +7,7 @@ import { fittingText } from "../storage/fittingText";
 import { fromBase64url, toBase64url } from "./base64url";
 import { linkStart, sharedFitting } from "./linkAddress";
 import { canUnpack, packed, unpacked } from "./packedText";
+import { type TooLong, tooLong } from "./tooLong";
 
 /**
  * A fitting inside a link, after the `#`, where browsers do not send it to any server. Whoever has the link has a copy,
@@ -20,9 +21,7 @@ export interface LinkWishes {
   readonly work: boolean;
 }
 
-export type LinkOutcome =
-  | { readonly kind: "link"; readonly link: string }
-  | { readonly kind: "tooLong"; readonly characters: number; readonly most: number };
+export type LinkOutcome = { readonly kind: "link"; readonly link: string } | TooLong;
 
 export type LinkProblem =
   | { readonly code: "notALink" }
@@ -49,9 +48,7 @@ export async function shareLink(fitting: Fitting, wishes: LinkWishes, address: s
   const [packing, body] = small && small.length < bytes.length ? ["z", small] : ["p", bytes];
   const data = `${linkVersion}${packing}${checkSum(text)}${toBase64url(body as Uint8Array)}`;
   const link = address.replace(/[?#].*$/, "") + linkStart + data;
-  return link.length > longestLink
-    ? { kind: "tooLong", characters: link.length, most: longestLink }
-    : { kind: "link", link };
+  return link.length > longestLink ? tooLong(link, longestLink) : { kind: "link", link };
 }
 
 /** What of a fitting goes into a link: never its id, drafts or moments. */

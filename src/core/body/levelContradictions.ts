@@ -1,6 +1,5 @@
 import { readingSum } from "../tolerances";
-import { type Millimetres, mm } from "../units";
-import type { LengthRange } from "./measurementFacts";
+import { type BeyondRange, beyondRange } from "./beyondRange";
 import type { Measurements } from "./measurements";
 import type { LevelName, MeasurementName } from "./vocabulary";
 
@@ -8,31 +7,14 @@ import type { LevelName, MeasurementName } from "./vocabulary";
  * Readings of one level that cannot all be true: an arc as long as the girth or too short for its share, arcs or
  * quarters that do not sum to the whole, a breadth the girth cannot go round. The reading to measure again comes first.
  */
-export interface LevelContradiction {
-  readonly code:
-    | "arcNotShorterThanGirth"
-    | "arcDoesNotFitGirth"
-    | "arcsMissGirth"
-    | "quartersMissArc"
-    | "breadthDoesNotFitGirth";
-  readonly names: readonly MeasurementName[];
-  readonly got: Millimetres;
-  readonly expected: LengthRange;
-}
+export type LevelContradiction = BeyondRange<
+  "arcNotShorterThanGirth" | "arcDoesNotFitGirth" | "arcsMissGirth" | "quartersMissArc" | "breadthDoesNotFitGirth"
+>;
 
 export function levelContradictions(level: LevelName, measurements: Measurements): readonly LevelContradiction[] {
   const wrongParts = [...wrongBreadth(level, measurements), ...wrongArcs(level, measurements)];
   return wrongParts.length > 0 ? wrongParts : wrongSums(level, measurements);
 }
-
-const outside = (
-  code: LevelContradiction["code"],
-  names: readonly MeasurementName[],
-  got: number,
-  least: number,
-  most: number,
-): readonly LevelContradiction[] =>
-  got >= least && got <= most ? [] : [{ code, names, got: mm(got), expected: { least: mm(least), most: mm(most) } }];
 
 /**
  * A tape round something of breadth b reads more than 2b, and nobody is more than twice as deep as broad: then the
@@ -41,7 +23,13 @@ const outside = (
 function wrongBreadth(level: LevelName, measurements: Measurements): readonly LevelContradiction[] {
   const [girth, breadth] = [measurements[`${level}Girth`], measurements[`${level}Breadth`]];
   if (girth === undefined || breadth === undefined) return [];
-  return outside("breadthDoesNotFitGirth", [`${level}Breadth`, `${level}Girth`], breadth, girth / 6, (girth - 1) / 2);
+  return beyondRange(
+    "breadthDoesNotFitGirth",
+    [`${level}Breadth`, `${level}Girth`],
+    breadth,
+    girth / 6,
+    (girth - 1) / 2,
+  );
 }
 
 /**
@@ -58,8 +46,8 @@ function wrongArcs(level: LevelName, measurements: Measurements): readonly Level
     if (arc === undefined) return [];
     const names = [`${level}${reading}`, `${level}Girth`] as const;
     return arc >= girth
-      ? outside("arcNotShorterThanGirth", names, arc, 0, girth - 1)
-      : outside("arcDoesNotFitGirth", names, arc, share * least, girth - least - (1 - share) * least);
+      ? beyondRange("arcNotShorterThanGirth", names, arc, 0, girth - 1)
+      : beyondRange("arcDoesNotFitGirth", names, arc, share * least, girth - least - (1 - share) * least);
   });
 }
 
@@ -81,7 +69,7 @@ function wrongSums(level: LevelName, measurements: Measurements): readonly Level
     const [lengths, wanted] = [parts.map((name) => measurements[name]), measurements[whole]];
     if (wanted === undefined || lengths.some((length) => length === undefined)) return [];
     const sum = lengths.reduce<number>((total, length) => total + (length ?? 0), 0);
-    return outside(code, [...parts, whole], sum, wanted - readingSum, wanted + readingSum);
+    return beyondRange(code, [...parts, whole], sum, wanted - readingSum, wanted + readingSum);
   };
   const halves = [
     { arc: `${level}FrontArc`, quarters: [`${level}LeftFrontArc`, `${level}RightFrontArc`] },

@@ -1,5 +1,4 @@
-import { mm, type Millimetres } from "../units";
-import type { LengthRange } from "./measurementFacts";
+import { type BeyondRange, beyondRange } from "./beyondRange";
 import type { Measurements } from "./measurements";
 import { publishedArcShare, publishedWaistFrontShare } from "./publishedRange";
 import { levelNames, type MeasurementName } from "./vocabulary";
@@ -8,26 +7,12 @@ import { levelNames, type MeasurementName } from "./vocabulary";
  * Readings that are usual by themselves and unusual side by side. Nothing here is an error: bodies differ, and the
  * person is only asked to look at the tape once more.
  */
-export interface UnusualPair {
-  readonly code: "unusualProportion" | "unusualFrontShare" | "unevenSides";
-  readonly names: readonly MeasurementName[];
-  readonly got: Millimetres;
-  readonly expected: LengthRange;
-}
+export type UnusualPair = BeyondRange<"unusualProportion" | "unusualFrontShare" | "unevenSides">;
 
 export function unusualPairs(measurements: Measurements, whose: "body" | "form"): readonly UnusualPair[] {
   const found = [...frontShares(measurements, whose), ...unevenSides(measurements)];
   return whose === "form" ? found : [...found, ...girthPairs(measurements)];
 }
-
-const unusual = (
-  code: UnusualPair["code"],
-  names: readonly MeasurementName[],
-  got: number,
-  least: number,
-  most: number,
-): readonly UnusualPair[] =>
-  got >= least && got <= most ? [] : [{ code, names, got: mm(got), expected: { least: mm(least), most: mm(most) } }];
 
 /**
  * One girth from another: the lines of regression of the Spanish survey, from its means, spreads and correlations (0.958 and
@@ -40,7 +25,7 @@ const girthPairs = (measurements: Measurements): readonly UnusualPair[] =>
     const [girth, other] = [measurements[name], measurements[from]];
     if (girth === undefined || other === undefined) return [];
     const [least, most] = range(other);
-    return unusual("unusualProportion", [name, from], girth, least, most);
+    return beyondRange("unusualProportion", [name, from], girth, least, most);
   });
 
 const around = (middle: number, below: number, above: number): readonly [number, number] => [
@@ -71,7 +56,7 @@ function frontShares(measurements: Measurements, whose: "body" | "form"): readon
     const { low, high } = level === "waist" && whose === "body" ? publishedWaistFrontShare : publishedArcShare;
     const read = front === undefined ? (`${level}BackArc` as const) : (`${level}FrontArc` as const);
     const [least, most] = front === undefined ? [girth * (1 - high), girth * (1 - low)] : [girth * low, girth * high];
-    return unusual("unusualFrontShare", [read, `${level}Girth`], front ?? girth - arc, least, most);
+    return beyondRange("unusualFrontShare", [read, `${level}Girth`], front ?? girth - arc, least, most);
   });
 }
 
@@ -84,7 +69,7 @@ function unevenSides(measurements: Measurements): readonly UnusualPair[] {
     const [one, other] = [measurements[left], measurements[right]];
     return one === undefined || other === undefined
       ? []
-      : unusual("unevenSides", [left, right], Math.abs(one - other), 0, most);
+      : beyondRange("unevenSides", [left, right], Math.abs(one - other), 0, most);
   });
 }
 

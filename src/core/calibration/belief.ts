@@ -1,12 +1,5 @@
 import { nineInTen } from "../tolerances";
-import {
-  type LearningState,
-  type Gaussian,
-  lossAt,
-  priorState,
-  quarterAt,
-  thicknessAt,
-} from "../learning/learningState";
+import { type Gaussian, type LearningState, numberAt, priorState } from "../learning/learningState";
 import type { LearnedPiece } from "../learning/layerCounts";
 import type { QuarterValues } from "../learning/levelModel";
 import {
@@ -95,7 +88,7 @@ function sifted(evidence: Evidence, { levels, pieceIds }: LearningEvidence, prio
       const { value, slope }: Expected = expects(readingOf(row));
       return { row, expected: value, slope };
     });
-  const thicknesses = [thicknessAt("building"), thicknessAt("finishing")];
+  const thicknesses = [numberAt.thickness("building"), numberAt.thickness("finishing")];
   const covariance = prior.covariance.map((line, i) =>
     line.map((number, j) =>
       i === j && thicknesses.includes(i) ? Math.min(number, firstThicknessDeviation ** 2) : number,
@@ -108,16 +101,16 @@ function sifted(evidence: Evidence, { levels, pieceIds }: LearningEvidence, prio
 const firstThicknessDeviation = 0.35;
 
 function worthOf({ state, covariance }: Posterior, role: BattingRole): BelievedWorth {
-  const layer = Math.exp(state[thicknessAt(role)] as number);
+  const layer = Math.exp(state[numberAt.thickness(role)] as number);
   const deviation = (at: number) => Math.sqrt(covariance[at]?.[at] ?? 0);
-  const own = deviation(thicknessAt(role));
+  const own = deviation(numberAt.thickness(role));
   return {
     layer: mm(layer),
     spread: mm(layer * own),
     least: mm(layer * Math.exp(-nineInTen * own)),
     most: mm(layer * Math.exp(nineInTen * own)),
-    squeeze: ratio(state[lossAt(role)] as number),
-    squeezeSpread: ratio(deviation(lossAt(role))),
+    squeeze: ratio(state[numberAt.loss(role)] as number),
+    squeezeSpread: ratio(deviation(numberAt.loss(role))),
   };
 }
 
@@ -132,7 +125,7 @@ function levelBelief(
     const { value, deviation } = predict({ level, spans, pieces });
     return { value: mm(value), spread: mm(deviation) };
   };
-  const beyond = (quarter: number) => mm(state[quarterAt(level, quarter)] as number);
+  const beyond = (quarter: number) => mm(state[numberAt.quarter(level, quarter)] as number);
   return {
     quarters: {
       leftFront: tell(1, 0, 0, 0),

@@ -2,18 +2,11 @@ import type { Batting, BattingRole } from "../material";
 import type { QuarterLengths } from "../geometry/outline";
 import {
   type BareDeviation,
-  breadthAt,
-  cutAt,
-  edgeAt,
-  exponentAt,
   type LearningState,
-  lossAt,
-  quarterAt,
+  numberAt,
   quarterCovariance,
-  seamTurnAt,
   stackLoss,
   stateSize,
-  thicknessAt,
 } from "./learningState";
 
 /** The range that each number of a state can have at all. */
@@ -38,21 +31,21 @@ export function stateBounds(
     most[at] = to;
   };
   for (const role of ["building", "finishing"] as const) {
-    set(thicknessAt(role), Math.log(thinnestLayer(battings[role])), Math.log(thickestLayer(battings[role])));
-    set(lossAt(role), 0, stackLoss.most);
+    set(numberAt.thickness(role), Math.log(thinnestLayer(battings[role])), Math.log(thickestLayer(battings[role])));
+    set(numberAt.loss(role), 0, stackLoss.most);
   }
   for (const [level, deviation] of bare.entries()) {
-    set(exponentAt(level), -farthest.exponent, farthest.exponent);
-    set(breadthAt(level), -farthest.breadth, farthest.breadth);
-    set(seamTurnAt(level), -farthest.seamTurn, farthest.seamTurn);
+    set(numberAt.exponent(level), -farthest.exponent, farthest.exponent);
+    set(numberAt.breadth(level), -farthest.breadth, farthest.breadth);
+    set(numberAt.seamTurn(level), -farthest.seamTurn, farthest.seamTurn);
     for (const [quarter, name] of (["leftFront", "rightFront", "leftBack", "rightBack"] as const).entries()) {
       const room = bareRoom(quarters[level]?.[name] ?? 0, quarterCovariance(quarter, quarter, deviation));
-      set(quarterAt(level, quarter), -room, room);
+      set(numberAt.quarter(level, quarter), -room, room);
     }
   }
   for (const piece of layout.pieceIds.keys()) {
-    set(cutAt(layout, piece), -farthest.cut, farthest.cut);
-    set(edgeAt(layout, piece), -farthest.edge, farthest.edge);
+    set(numberAt.cut(layout, piece), -farthest.cut, farthest.cut);
+    set(numberAt.edge(layout, piece), -farthest.edge, farthest.edge);
   }
   return { least, most };
 }

@@ -21,16 +21,21 @@ const roles: readonly BattingRole[] = ["building", "finishing"];
 export const stateSize = ({ levels, pieceIds }: LearningState): number =>
   battingNumbers + levelNumbers * levels + pieceNumbers * pieceIds.length;
 
-/** Where each number stands. */
-export const thicknessAt = (role: BattingRole): number => 2 * roles.indexOf(role);
-export const lossAt = (role: BattingRole): number => 2 * roles.indexOf(role) + 1;
-export const exponentAt = (level: number): number => battingNumbers + levelNumbers * level;
-export const breadthAt = (level: number): number => exponentAt(level) + 1;
-export const seamTurnAt = (level: number): number => exponentAt(level) + 2;
-export const quarterAt = (level: number, quarter: number): number => exponentAt(level) + 3 + quarter;
-export const cutAt = ({ levels }: LearningState, piece: number): number =>
+const levelStart = (level: number): number => battingNumbers + levelNumbers * level;
+const pieceStart = ({ levels }: LearningState, piece: number): number =>
   battingNumbers + levelNumbers * levels + pieceNumbers * piece;
-export const edgeAt = (state: LearningState, piece: number): number => cutAt(state, piece) + 1;
+
+/** Where each number stands in the list. */
+export const numberAt = {
+  thickness: (role: BattingRole): number => 2 * roles.indexOf(role),
+  loss: (role: BattingRole): number => 2 * roles.indexOf(role) + 1,
+  exponent: levelStart,
+  breadth: (level: number): number => levelStart(level) + 1,
+  seamTurn: (level: number): number => levelStart(level) + 2,
+  quarter: (level: number, quarter: number): number => levelStart(level) + 3 + quarter,
+  cut: pieceStart,
+  edge: (state: LearningState, piece: number): number => pieceStart(state, piece) + 1,
+} as const;
 
 export interface Gaussian {
   readonly mean: readonly number[];
@@ -70,24 +75,28 @@ export function priorState(
   for (const role of roles) {
     const { layerThickness, spread } = battings[role];
     // The packet speaks of a layer in a stack; alone it is as much thicker as a stack would press it.
-    mean[thicknessAt(role)] = Math.log(layerThickness / (1 - stackLoss.mean));
-    mean[lossAt(role)] = stackLoss.mean;
-    setDeviation(thicknessAt(role), Math.log(1 + spread));
-    setDeviation(lossAt(role), stackLoss.deviation);
+    mean[numberAt.thickness(role)] = Math.log(layerThickness / (1 - stackLoss.mean));
+    mean[numberAt.loss(role)] = stackLoss.mean;
+    setDeviation(numberAt.thickness(role), Math.log(1 + spread));
+    setDeviation(numberAt.loss(role), stackLoss.deviation);
   }
   for (const [level, deviation] of bare.entries()) {
-    setDeviation(exponentAt(level), deviation.exponent);
-    setDeviation(breadthAt(level), deviation.breadth);
-    setDeviation(seamTurnAt(level), seamTurnDeviation);
+    setDeviation(numberAt.exponent(level), deviation.exponent);
+    setDeviation(numberAt.breadth(level), deviation.breadth);
+    setDeviation(numberAt.seamTurn(level), seamTurnDeviation);
     for (const a of [0, 1, 2, 3]) {
       for (const b of [0, 1, 2, 3]) {
-        (covariance[quarterAt(level, a)] as number[])[quarterAt(level, b)] = quarterCovariance(a, b, deviation);
+        (covariance[numberAt.quarter(level, a)] as number[])[numberAt.quarter(level, b)] = quarterCovariance(
+          a,
+          b,
+          deviation,
+        );
       }
     }
   }
   for (const piece of state.pieceIds.keys()) {
-    setDeviation(cutAt(state, piece), cutDeviation);
-    setDeviation(edgeAt(state, piece), edgeDeviation);
+    setDeviation(numberAt.cut(state, piece), cutDeviation);
+    setDeviation(numberAt.edge(state, piece), edgeDeviation);
   }
   return { mean, covariance };
 }

@@ -1,17 +1,7 @@
 import type { Outline } from "../geometry/outline";
 import { tapeQuarters } from "../tape/tape";
 import { hasEdgeNear, type LayerCounts, type LearnedPiece, layerCounts, reaches } from "./layerCounts";
-import {
-  breadthAt,
-  cutAt,
-  edgeAt,
-  exponentAt,
-  type LearningState,
-  lossAt,
-  quarterAt,
-  seamTurnAt,
-  thicknessAt,
-} from "./learningState";
+import { type LearningState, numberAt } from "./learningState";
 
 /** The quarters of a level's tape in their order: left front, right front, left back, right back (mm). */
 export type QuarterValues = readonly [number, number, number, number];
@@ -42,7 +32,7 @@ export function levelTold(
   state: readonly number[],
 ): Told {
   const here = pieces.filter((piece) => reaches(piece, level.depthBelowNape));
-  const [exponent, breadth] = [state[exponentAt(at)] as number, state[breadthAt(at)] as number];
+  const [exponent, breadth] = [state[numberAt.exponent(at)] as number, state[numberAt.breadth(at)] as number];
   const outline = level.outline(exponent, breadth);
   const lay = layerOf(level.depthBelowNape, here, layout, state);
   const own = here.map((piece) => lay(piece, outline, noChange));
@@ -59,13 +49,13 @@ export function levelTold(
     );
   for (const quarter of quarterIndices)
     slopes.set(
-      quarterAt(at, quarter),
+      numberAt.quarter(at, quarter),
       perQuarter((q) => (q === quarter ? 1 : 0)),
     );
   if (here.length === 0) return { quarters, slopes };
 
   const [left, right] = seamThickness(outline, thickness);
-  slopes.set(seamTurnAt(at), [left / 2, right / 2, -left / 2, -right / 2]);
+  slopes.set(numberAt.seamTurn(at), [left / 2, right / 2, -left / 2, -right / 2]);
   for (const number of battingNumbersOf(counts)) {
     const moved = state.map((value, i) => (i === number ? value + differences.batting : value));
     slope(number, read(outline, compressed(counts, moved)), differences.batting);
@@ -75,8 +65,8 @@ export function levelTold(
     const laid = here.map((piece) => lay(piece, other, noChange));
     return read(other, compressed(sum(laid, other), state));
   };
-  slope(exponentAt(at), reshaped(differences.exponent, 0), differences.exponent);
-  slope(breadthAt(at), reshaped(0, differences.breadth), differences.breadth);
+  slope(numberAt.exponent(at), reshaped(differences.exponent, 0), differences.exponent);
+  slope(numberAt.breadth(at), reshaped(0, differences.breadth), differences.breadth);
   for (const [i, piece] of here.entries()) {
     const index = layout.pieceIds.indexOf(piece.id);
     if (index === -1 || !hasEdgeNear(piece, level.depthBelowNape)) continue;
@@ -84,8 +74,8 @@ export function levelTold(
       const laid = own.map((counted, other) => (other === i ? lay(piece, outline, { cut, edge }) : counted));
       return read(outline, compressed(sum(laid, outline), state));
     };
-    slope(cutAt(layout, index), changed(differences.cut, 0), differences.cut);
-    slope(edgeAt(layout, index), changed(0, differences.edge), differences.edge);
+    slope(numberAt.cut(layout, index), changed(differences.cut, 0), differences.cut);
+    slope(numberAt.edge(layout, index), changed(0, differences.edge), differences.edge);
   }
   return { quarters, slopes };
 }
@@ -108,8 +98,8 @@ function withState(
   at: number,
   state: readonly number[],
 ): QuarterValues {
-  const turn = (state[seamTurnAt(at)] as number) / 2;
-  const beyond = (quarter: number) => state[quarterAt(at, quarter)] as number;
+  const turn = (state[numberAt.seamTurn(at)] as number) / 2;
+  const beyond = (quarter: number) => state[numberAt.quarter(at, quarter)] as number;
   return [
     simulated[0] + turn * left + beyond(0),
     simulated[1] + turn * right + beyond(1),
@@ -134,7 +124,10 @@ function layerOf(depth: number, pieces: readonly LearnedPiece[], layout: Learnin
   const known = new Map(
     pieces.map(({ id }) => {
       const index = layout.pieceIds.indexOf(id);
-      const found = { cut: state[cutAt(layout, index)] as number, edge: state[edgeAt(layout, index)] as number };
+      const found = {
+        cut: state[numberAt.cut(layout, index)] as number,
+        edge: state[numberAt.edge(layout, index)] as number,
+      };
       return [id, index === -1 ? noChange : found];
     }),
   );
@@ -160,8 +153,14 @@ function sum(counted: readonly LayerCounts[], { count }: Outline): LayerCounts {
  * say that thickness falls with pressure (van Wyk, J. Textile Inst. 37, T285, 1946, cited from memory); readings decide how much.
  */
 export function compressed({ building, finishing }: LayerCounts, state: readonly number[]): Float64Array {
-  const [thick, loss] = [Math.exp(state[thicknessAt("building")] as number), state[lossAt("building")] as number];
-  const [thin, thinLoss] = [Math.exp(state[thicknessAt("finishing")] as number), state[lossAt("finishing")] as number];
+  const [thick, loss] = [
+    Math.exp(state[numberAt.thickness("building")] as number),
+    state[numberAt.loss("building")] as number,
+  ];
+  const [thin, thinLoss] = [
+    Math.exp(state[numberAt.thickness("finishing")] as number),
+    state[numberAt.loss("finishing")] as number,
+  ];
   return building.map((count, i) => {
     const other = finishing[i] as number;
     const whole = count + other;
@@ -173,6 +172,6 @@ export function compressed({ building, finishing }: LayerCounts, state: readonly
 }
 
 const battingNumbersOf = ({ building, finishing }: LayerCounts): readonly number[] => [
-  ...(building.some((count) => count > 0) ? [thicknessAt("building"), lossAt("building")] : []),
-  ...(finishing.some((count) => count > 0) ? [thicknessAt("finishing"), lossAt("finishing")] : []),
+  ...(building.some((count) => count > 0) ? [numberAt.thickness("building"), numberAt.loss("building")] : []),
+  ...(finishing.some((count) => count > 0) ? [numberAt.thickness("finishing"), numberAt.loss("finishing")] : []),
 ];

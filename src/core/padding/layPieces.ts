@@ -95,40 +95,36 @@ function structureReaches(
 }
 
 /** A wrap or panel with its outlines. */
-function drawn({ kind, zone, anchor, layers }: PieceSketch, drawing: Drawing, half: Half | null): LaidPiece {
-  return {
-    kind,
-    zone,
-    anchor,
-    layers: layers.map((layer) => {
-      const place = drawing.places.get(layer) as EdgePlaces;
-      if (half === null) {
-        const rows = wrapRows(place.top, place.bottom, drawing.depths, drawing.problem.sectionAt);
-        return layerOf(drawing, place, rows, true);
-      }
-      return layerOf(
-        drawing,
-        place,
-        rowsOf(layer, place, drawing.reaches[half].get(layer) as LevelWidths, drawing),
-        false,
-      );
-    }),
-  };
+function drawn(sketch: PieceSketch, drawing: Drawing, half: Half | null): LaidPiece {
+  if (half !== null) return drawnPanel(sketch, drawing, (layer) => drawing.reaches[half].get(layer) as LevelWidths);
+  return drawnOf(sketch, drawing, (_, place) => {
+    const rows = wrapRows(place.top, place.bottom, drawing.depths, drawing.problem.sectionAt);
+    return layerOf(drawing, place, rows, true);
+  });
 }
 
 function drawnTuning(sketch: PieceSketch, drawing: Drawing, widths: TuningWidths, half: Half): LaidPiece {
-  const { kind, zone, anchor, layers } = sketch;
-  return {
-    kind,
-    zone,
-    anchor,
-    layers: layers.map((layer) => {
-      const place = drawing.places.get(layer) as EdgePlaces;
-      const at = (side: "left" | "right") => widths[half][side].slice(layer.first, layer.last + 1);
-      return layerOf(drawing, place, rowsOf(layer, place, { left: at("left"), right: at("right") }, drawing), false);
-    }),
-  };
+  return drawnPanel(sketch, drawing, ({ first, last }) => ({
+    left: widths[half].left.slice(first, last + 1),
+    right: widths[half].right.slice(first, last + 1),
+  }));
 }
+
+const drawnPanel = (sketch: PieceSketch, drawing: Drawing, widthsOf: (layer: PlannedLayer) => LevelWidths): LaidPiece =>
+  drawnOf(sketch, drawing, (layer, place) =>
+    layerOf(drawing, place, rowsOf(layer, place, widthsOf(layer), drawing), false),
+  );
+
+const drawnOf = (
+  { kind, zone, anchor, layers }: PieceSketch,
+  { places }: Drawing,
+  drawnLayer: (layer: PlannedLayer, place: EdgePlaces) => Layer,
+): LaidPiece => ({
+  kind,
+  zone,
+  anchor,
+  layers: layers.map((layer) => drawnLayer(layer, places.get(layer) as EdgePlaces)),
+});
 
 const rowsOf = (
   { first }: PlannedLayer,

@@ -6,6 +6,7 @@ import { dayText } from "../../text/moment";
 import { OpenFile } from "../kit/shelf/OpenFile";
 import { forget } from "../kit/shelf/shelf";
 import { keepFromLink, openFromLink } from "./receiveLink";
+import { type Way, Ways } from "../kit/Ways";
 
 /** Which fittings are lost, which file each of them was last saved to, and the way to open it. */
 export function GoneNotice({ keeping, fittings }: { readonly keeping: Keeping; readonly fittings: Gone }) {
@@ -55,7 +56,7 @@ function names(fittings: Gone): string {
 
 /** A link brought a fitting while somebody was at work on another: which of the two is to be open, or both be kept. */
 export function LinkNotice({ keeping, fitting }: { readonly keeping: Keeping; readonly fitting: Fitting }) {
-  const ways: readonly (readonly [string, () => void])[] = [
+  const ways: readonly Way[] = [
     [noticeWords.openFromLink, () => void openFromLink(keeping, fitting)],
     [noticeWords.keepFromLink, () => void keepFromLink(keeping, fitting)],
     [noticeWords.leaveFromLink, () => forget("linkWaits")],
@@ -63,13 +64,7 @@ export function LinkNotice({ keeping, fitting }: { readonly keeping: Keeping; re
   return (
     <div className="notice">
       <p>{newsTexts.linkWaits(fitting.title)}</p>
-      <div className="row">
-        {ways.map(([text, take]) => (
-          <button key={text} type="button" className="patch" onClick={take}>
-            {text}
-          </button>
-        ))}
-      </div>
+      <Ways ways={ways} />
     </div>
   );
 }

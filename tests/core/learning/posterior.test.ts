@@ -1,14 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { sectionOutline } from "../../../src/core/geometry/outline";
-import {
-  breadthAt,
-  cutAt,
-  lossAt,
-  quarterAt,
-  seamTurnAt,
-  stateSize,
-  thicknessAt,
-} from "../../../src/core/learning/learningState";
+import { numberAt, stateSize } from "../../../src/core/learning/learningState";
 import { type LearningLevel, levelTold, type QuarterValues } from "../../../src/core/learning/levelModel";
 import { type LearningEvidence, posterior, predictor, type TapeEvidence } from "../../../src/core/learning/posterior";
 import type { Piece } from "../../../src/core/padding/piece";
@@ -90,8 +82,8 @@ describe("what is known after the readings", () => {
   it("is the prior where nothing was read", () => {
     const { state, covariance, layout } = posterior(evidence([]));
     expect(stateSize(layout)).toBe(state.length);
-    expect(Math.exp(state[thicknessAt("building")] as number)).toBeCloseTo(6 / 0.9, 9);
-    expect(covariance[breadthAt(0)]?.[breadthAt(0)]).toBeCloseTo(0.02 ** 2, 12);
+    expect(Math.exp(state[numberAt.thickness("building")] as number)).toBeCloseTo(6 / 0.9, 9);
+    expect(covariance[numberAt.breadth(0)]?.[numberAt.breadth(0)]).toBeCloseTo(0.02 ** 2, 12);
   });
 
   it("is the textbook's conjugate normal for readings of the bare form", () => {
@@ -108,8 +100,8 @@ describe("what is known after the readings", () => {
 
   it("finds the thickness and the loss of a batting from turns of a wrap", () => {
     const truth = new Map([
-      [thicknessAt("building"), Math.log(8.4)],
-      [lossAt("building"), 0.16],
+      [numberAt.thickness("building"), Math.log(8.4)],
+      [numberAt.loss("building"), 0.16],
     ]);
     const readings = [1, 2, 4, 6].flatMap((count) => {
       const pieces = [wraps(count)];
@@ -123,16 +115,18 @@ describe("what is known after the readings", () => {
     expect(deviation).toBeLessThan(3);
     // One layer and the loss trade against each other; what a stack of five comes to hardly does.
     const stack = (state: readonly number[]) =>
-      Math.exp(state[thicknessAt("building")] as number) * (1 + 4 * (1 - (state[lossAt("building")] as number)));
+      Math.exp(state[numberAt.thickness("building")] as number) *
+      (1 + 4 * (1 - (state[numberAt.loss("building")] as number)));
     expect(Math.abs(stack(known.state) / (8.4 * (1 + 4 * 0.84)) - 1)).toBeLessThan(0.02);
   });
 
   it("tells a seam that turns from the front's readings over a thick wrap, and not from the girth's", () => {
     const pieces = [wraps(6)];
-    const read = truly(new Map([[seamTurnAt(0), 0.15]]), pieces);
+    const read = truly(new Map([[numberAt.seamTurn(0), 0.15]]), pieces);
     const around = { level: 0, spans: girth, pieces, value: read(girth) };
     const ahead = { level: 0, spans: front, pieces, value: read(front) };
-    const known = (readings: readonly TapeEvidence[]) => posterior(evidence(readings)).state[seamTurnAt(0)] as number;
+    const known = (readings: readonly TapeEvidence[]) =>
+      posterior(evidence(readings)).state[numberAt.seamTurn(0)] as number;
     expect(Math.abs(known([around, around]))).toBeLessThan(0.01);
     expect(known([around, around, ahead, ahead])).toBeGreaterThan(0.03);
   });
@@ -141,16 +135,21 @@ describe("what is known after the readings", () => {
     const pieces = [panel];
     const { layout, state } = posterior(evidence([], ["panel", "elsewhere"]));
     const { slopes } = levelTold(level(400), 0, pieces, layout, state);
-    const cut = slopes.get(cutAt(layout, 0)) as QuarterValues;
+    const cut = slopes.get(numberAt.cut(layout, 0)) as QuarterValues;
     expect(cut[0] + cut[1]).toBeGreaterThan(0);
-    expect(slopes.has(cutAt(layout, 1))).toBe(false);
+    expect(slopes.has(numberAt.cut(layout, 1))).toBe(false);
   });
 
   it("agrees with the slopes of a finer difference", () => {
     const pieces = [wraps(3), panel];
     const { layout, state } = posterior(evidence([], ["panel"]));
     const told = levelTold(level(400), 0, pieces, layout, state);
-    for (const number of [thicknessAt("building"), lossAt("building"), seamTurnAt(0), quarterAt(0, 2)]) {
+    for (const number of [
+      numberAt.thickness("building"),
+      numberAt.loss("building"),
+      numberAt.seamTurn(0),
+      numberAt.quarter(0, 2),
+    ]) {
       const moved = state.map((value, i) => (i === number ? value + 1e-4 : value));
       const { quarters } = levelTold(level(400), 0, pieces, layout, moved);
       const slope = told.slopes.get(number) as QuarterValues;

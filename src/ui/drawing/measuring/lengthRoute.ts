@@ -22,65 +22,50 @@ import {
   type TapeRoute,
 } from "./tapeRoute";
 
+type Route = (shape: FigureShape) => TapeRoute;
+const overChest =
+  (...sides: readonly Side[]): Route =>
+  (shape) =>
+    chestRoute(shape, sides);
+const overShoulder =
+  (...sides: readonly Side[]): Route =>
+  (shape) =>
+    shoulderRoute(shape, sides);
+
+const routes: { readonly [name in LengthName]: Route } = {
+  shoulderToApex: overChest("left", "right"),
+  leftShoulderToApex: overChest("left"),
+  rightShoulderToApex: overChest("right"),
+  apexToApex: apartRoute,
+  napeHeight: (shape) => heightRoute(0, landmarkWords.nape, shape),
+  lowerEdgeBelowNape: (shape) => belowNapeRoute(lowerEdge, landmarkWords.lowerEdge, shape),
+  apexToUnderbust: apexToUnderbustRoute,
+  lowerBreastGirth: lowerBreastRoute,
+  napeToWaist: backLengthRoute,
+  waistToHighHip: (shape) => hipRoute("highHip", shape),
+  waistToFullHip: (shape) => hipRoute("fullHip", shape),
+  frontWaistLength: (shape) => waistLengthRoute("frontWaistLength", shape),
+  sideNeckToWaistBack: (shape) => waistLengthRoute("sideNeckToWaistBack", shape),
+  waistToFloorFront: (shape) => floorRoute("waistToFloorFront", shape),
+  waistToFloorBack: (shape) => floorRoute("waistToFloorBack", shape),
+  waistToFloorLeft: (shape) => floorRoute("waistToFloorLeft", shape),
+  waistToFloorRight: (shape) => floorRoute("waistToFloorRight", shape),
+  shoulderLength: overShoulder("left", "right"),
+  leftShoulderLength: overShoulder("left"),
+  rightShoulderLength: overShoulder("right"),
+  shoulderDrop: shoulderDropRoute,
+  acrossShoulders: (shape) => backRoute("acrossShoulders", shape),
+  upperBackWidth: (shape) => backRoute("upperBackWidth", shape),
+  neckGirth: neckRoute,
+  upperArmGirth: (shape) => armRoute("upperArmGirth", shape),
+  elbowGirth: (shape) => armRoute("elbowGirth", shape),
+  wristGirth: (shape) => armRoute("wristGirth", shape),
+  armLength: (shape) => armRoute("armLength", shape),
+  shoulderToElbow: (shape) => armRoute("shoulderToElbow", shape),
+};
+
 /** How the tape is led for a measurement that belongs to no single level. */
-export function lengthRoute(name: LengthName, shape: FigureShape): TapeRoute {
-  switch (name) {
-    case "shoulderToApex":
-      return chestRoute(shape, ["left", "right"]);
-    case "leftShoulderToApex":
-      return chestRoute(shape, ["left"]);
-    case "rightShoulderToApex":
-      return chestRoute(shape, ["right"]);
-    case "apexToApex":
-      return apartRoute(shape);
-    case "frontWaistLength":
-    case "sideNeckToWaistBack":
-      return waistLengthRoute(name, shape);
-    case "napeHeight":
-      return heightRoute(0, landmarkWords.nape, shape);
-    case "lowerEdgeBelowNape":
-      return belowNapeRoute(lowerEdge, landmarkWords.lowerEdge, shape);
-    case "apexToUnderbust":
-      return apexToUnderbustRoute(shape);
-    case "lowerBreastGirth":
-      return lowerBreastRoute(shape);
-    case "napeToWaist":
-      return {
-        ...plainRoute,
-        view: "back",
-        tapes: [[nape, at(0, 120), at(0, shape.drops.waist)]],
-        landmarks: [
-          { place: nape, words: landmarkWords.nape },
-          { place: at(0, shape.drops.waist), words: landmarkWords.waist },
-        ],
-        guides: [waistGuide(shape)],
-      };
-    case "waistToHighHip":
-      return hipRoute("highHip", shape);
-    case "waistToFullHip":
-      return hipRoute("fullHip", shape);
-    case "waistToFloorFront":
-    case "waistToFloorBack":
-    case "waistToFloorLeft":
-    case "waistToFloorRight":
-      return floorRoute(name, shape);
-    case "shoulderLength":
-      return shoulderRoute(shape, ["left", "right"]);
-    case "leftShoulderLength":
-      return shoulderRoute(shape, ["left"]);
-    case "rightShoulderLength":
-      return shoulderRoute(shape, ["right"]);
-    case "shoulderDrop":
-      return shoulderDropRoute(shape);
-    case "acrossShoulders":
-    case "upperBackWidth":
-      return backRoute(name, shape);
-    case "neckGirth":
-      return neckRoute(shape);
-    default:
-      return armRoute(name, shape);
-  }
-}
+export const lengthRoute = (name: LengthName, shape: FigureShape): TapeRoute => routes[name](shape);
 
 /** The lower edge of the figure that the pictures show (mm below the nape). */
 const lowerEdge = 660;
@@ -101,11 +86,27 @@ function lowerBreastRoute({ drops, half }: FigureShape): TapeRoute {
   };
 }
 
-const apartRoute = ({ apex }: FigureShape): TapeRoute => ({
-  ...plainRoute,
-  tapes: [[mirror(apex), apex]],
-  landmarks: [mirror(apex), apex].map((place) => ({ place, words: landmarkWords.apex })),
-});
+function apartRoute({ apex }: FigureShape): TapeRoute {
+  return {
+    ...plainRoute,
+    tapes: [[mirror(apex), apex]],
+    landmarks: [mirror(apex), apex].map((place) => ({ place, words: landmarkWords.apex })),
+  };
+}
+
+function backLengthRoute(shape: FigureShape): TapeRoute {
+  const waist = at(0, shape.drops.waist);
+  return {
+    ...plainRoute,
+    view: "back",
+    tapes: [[nape, at(0, 120), waist]],
+    landmarks: [
+      { place: nape, words: landmarkWords.nape },
+      { place: waist, words: landmarkWords.waist },
+    ],
+    guides: [waistGuide(shape)],
+  };
+}
 
 function chestRoute({ neckSide, apex }: FigureShape, sides: readonly Side[]): TapeRoute {
   const line = [neckSide, between(neckSide, apex, 0.5), apex].map((point, i) =>

@@ -2,6 +2,7 @@ import { levelNames, type LevelName } from "../../../core/body/vocabulary";
 import type { LinePart } from "../../../core/form/linePart";
 import { closedPath, segment } from "../pathText";
 import { at, type Mark, mark, type Scene } from "../scene";
+import { tapeAround } from "./tapeAround";
 import { frontTorso, levelTape, sideTorso } from "./torsoFigure";
 import type { TorsoShape } from "./torsoShape";
 
@@ -36,7 +37,7 @@ export function readLineScene({ shape, level, part, title, description }: ReadLi
       ...(view === "front" ? frontTorso(shape) : sideTorso(shape)),
       mark("tapeOn", ...tapes),
       ...(part === "girth" || part === "frontArc"
-        ? tapeAround(shape, depth, part)
+        ? tapeAround(shape, depth, part === "frontArc")
         : books(sides(shape, level, view), depth)),
     ],
     labels: [],
@@ -49,17 +50,6 @@ const bookWidth = 62;
 function sides(shape: TorsoShape, level: LevelName, view: "front" | "side"): readonly [left: number, right: number] {
   const { half, front, back } = shape.levels[level];
   return view === "front" ? [-half, half] : [-front, back];
-}
-
-function tapeAround(shape: TorsoShape, depth: number, part: "girth" | "frontArc"): readonly Mark[] {
-  const tape = levelTape(shape, depth, "front", 24);
-  const half = shape.half(depth);
-  const seam = (side: 1 | -1) => segment(at(side * (half - 1), depth - 26), at(side * (half - 1), depth + 50));
-  return [
-    mark("tapeNow", tape.band),
-    mark("tapeTick", tape.ticks),
-    mark("straight", ...(part === "frontArc" ? [seam(1), seam(-1)] : [])),
-  ];
 }
 
 /** Books seen from their ends, spines against the form, and the tape from one to the other in the air before it. */

@@ -8,6 +8,7 @@ import { type PaddedSurface, paddedSurface, pieceOnFigure, silhouette, torsoCurv
 import { closedPath, segment } from "../pathText";
 import { at, type Frame, label, type Label, type Mark, mark, type PicturePoint, type Scene } from "../scene";
 import { battingPath, fibersAlong, pinsAlong, stitchesInside } from "./battingMarks";
+import { tapeAround } from "./tapeAround";
 import { frontTorso, levelTape, sideTorso } from "./torsoFigure";
 import { formTorso, type TorsoShape } from "./torsoShape";
 
@@ -69,7 +70,7 @@ export function workScene(picture: WorkPicture): Scene {
       mark("thread", ...(doing === "carry" ? carried(over, view) : [])),
       noteLines(picture, over, frame),
       ...(doing === "pin" ? pinMarks(atHand.flatMap(({ ring }) => pinsAlong(ring))) : []),
-      ...(tape === undefined ? [] : tapeMarks(over, tape)),
+      ...(tape === undefined ? [] : tapeAround(over, over.levels[tape.level].depthBelowNape, tape.isHalf)),
       ...(doing === "look" ? bodyMarks(levels, bodySurface(levels, top, bottom), view) : []),
     ],
     labels: [...nameLabels(picture, frame), ...noteLabels(picture, frame)],
@@ -142,18 +143,6 @@ const pinMarks = (pins: ReturnType<typeof pinsAlong>): readonly Mark[] => [
   mark("pinShaft", ...pins.map(({ shaft }) => shaft)),
   mark("dot", ...pins.map(({ head }) => head)),
 ];
-
-function tapeMarks(shape: TorsoShape, { level, isHalf }: NonNullable<WorkPicture["tape"]>): readonly Mark[] {
-  const depth = shape.levels[level].depthBelowNape;
-  const tape = levelTape(shape, depth, "front", 24);
-  const half = shape.half(depth);
-  const seam = (side: 1 | -1) => segment(at(side * (half - 1), depth - 26), at(side * (half - 1), depth + 50));
-  return [
-    mark("tapeNow", tape.band),
-    mark("tapeTick", tape.ticks),
-    mark("straight", ...(isHalf ? [seam(1), seam(-1)] : [])),
-  ];
-}
 
 /** The whole form with room for names left and notes right, or the part that matters seen close. */
 function frameOf({ crop, textSize, notes, doing, view }: WorkPicture, shape: TorsoShape): Frame {

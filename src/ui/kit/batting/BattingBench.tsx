@@ -78,7 +78,6 @@ function BattingFields({ which, batting }: BattingFieldsProps) {
   const { unit, work } = useFitting();
   const drafts = useDrafts();
   const isRead = work.some(({ did }) => did === "measured" || did === "trial");
-  const { step } = useLengths();
   const dispatch = useDispatch();
   const key = layerDraftKeys[which];
   const state = lengthFieldState({
@@ -103,7 +102,7 @@ function BattingFields({ which, batting }: BattingFieldsProps) {
           onChange={(event) => dispatch({ does: "nameBatting", role: which, name: event.target.value })}
         />
       </label>
-      <LengthField label={battingWords.layer(isRead)} state={state} unit={unit} step={step} />
+      <LengthField label={battingWords.layer(isRead)} state={state} />
       <BattingGuesses legend={battingWords.guesses} batting={batting} onChoose={start} />
     </>
   );
@@ -119,7 +118,7 @@ interface BattingGuessesProps {
 export function BattingGuesses({ legend, batting, onChoose }: BattingGuessesProps) {
   const unit = useUnit();
   return (
-    <fieldset className="guesses">
+    <fieldset className="choices">
       <legend>{legend}</legend>
       {battingGuesses.map(({ name, layer }) => (
         <button

@@ -1,10 +1,11 @@
 import { type KeyboardEvent, type RefObject, useId } from "react";
-import { formatLength, type LengthStep, type LengthUnit } from "../../../core/lengthText";
+import { formatLength, type LengthUnit } from "../../../core/lengthText";
 import { useAnnounce } from "../Announcer";
 import { fieldWords } from "../../../text/field";
 import { lengthProblemText } from "../../../text/problems";
 import { unitMarks, unitNames } from "../../../text/workroom";
 import { useLater } from "../useSoon";
+import { useLengths } from "../useStore";
 import type { LengthFieldState } from "../../../app/session/lengthFieldState";
 
 /**
@@ -13,15 +14,13 @@ import type { LengthFieldState } from "../../../app/session/lengthFieldState";
  */
 interface LengthFieldProps {
   readonly label: string;
-  readonly labelShown?: boolean;
+  /** Small with its label above; or without it, where the page says what is asked: small in a table, or large by itself. */
+  readonly look?: "labeled" | "small" | "large";
   readonly state: LengthFieldState;
-  readonly unit: LengthUnit;
-  readonly step: LengthStep;
   /** What is the matter with a length that can be read. */
   readonly problem?: string | undefined;
   /** What the field shows faintly while it is empty: an estimate, or an example. */
   readonly ghost?: string;
-  readonly size?: "large" | "plain";
   /** The id of what else is to be said of it. */
   readonly describedBy?: string;
   /** The pad beside the field stands in for the tablet's own keyboard. */
@@ -33,7 +32,8 @@ interface LengthFieldProps {
 }
 
 export function LengthField(props: LengthFieldProps) {
-  const { label, labelShown = true, state, unit, step, ghost, size = "plain", padInstead = false } = props;
+  const { label, look = "labeled", state, ghost, padInstead = false } = props;
+  const { unit, step } = useLengths();
   const id = useId();
   const announce = useAnnounce();
   // A browser looks after the words of an empty field at every letter of a full one too, as long as they are there.
@@ -54,8 +54,8 @@ export function LengthField(props: LengthFieldProps) {
   };
 
   return (
-    <div className={`field field-${size}`}>
-      <label className={labelShown ? "field-label" : "unseen"} htmlFor={id}>
+    <div className={`field field-${look === "large" ? "large" : "plain"}`}>
+      <label className={look === "labeled" ? "field-label" : "unseen"} htmlFor={id}>
         {label}
         <span className="unseen"> {unitNames[unit]}</span>
       </label>

@@ -8,7 +8,7 @@ import { LengthField } from "../field/LengthField";
 import { placeAddress } from "../place";
 import { derivationOf, useDerived } from "../useDerived";
 import { touchQuery, useMediaQuery, wideQuery } from "../useScreen";
-import { useLengths, useStoreItself } from "../useStore";
+import { useLengths, useStoreItself, useUnit } from "../useStore";
 import { MeasureGuide, MeasureMore } from "./MeasureGuide";
 import { isContradicted, MeasureProblems } from "./MeasureProblems";
 import { useBenchField, useMeasurement } from "./useMeasurement";
@@ -30,7 +30,7 @@ interface MeasureBenchProps {
 export function MeasureBench(props: MeasureBenchProps) {
   const { whose, name, next, focusTurn, isByKeyboard, onByKeyboard, onNext, onLeave } = props;
   const { label } = measurementTexts[name];
-  const { unit, step } = useLengths();
+  const unit = useUnit();
   const { field, input } = useBenchField(whose, name, focusTurn);
   const isTouch = useMediaQuery(touchQuery);
   const isWide = useMediaQuery(wideQuery);
@@ -54,11 +54,8 @@ export function MeasureBench(props: MeasureBenchProps) {
       <div className="bench-entry">
         <LengthField
           label={label}
-          labelShown={false}
+          look="large"
           state={field}
-          unit={unit}
-          step={step}
-          size="large"
           ghost={fieldWords.examples[unit]}
           padInstead={padInstead}
           inputRef={input}

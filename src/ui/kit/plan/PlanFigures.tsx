@@ -7,14 +7,15 @@ import { lengthWriter } from "../../../text/lengthWriter";
 import { planningWords } from "../../../text/planning";
 import { useLengths } from "../useStore";
 
-/** The padded form from the front and the back, with every piece where it goes and one of them picked out. */
-interface PlanFiguresProps {
+/** A plan with the piece that is picked out, by its order; null while none is. */
+export interface PickedPieceProps {
   readonly plan: Plan;
   readonly shown: number | null;
   readonly onShow: (order: number | null) => void;
 }
 
-export function PlanFigures({ plan, shown, onShow }: PlanFiguresProps) {
+/** The padded form from the front and the back, with every piece where it goes and one of them picked out. */
+export function PlanFigures({ plan, shown, onShow }: PickedPieceProps) {
   return (
     <div className="figures">
       <div className="figures-views">
@@ -63,7 +64,7 @@ export const FigureOf = memo(function FigureOf({
 });
 
 /** A pin for every piece; pressing one shows it on the figure. */
-function PieceDots({ plan, shown, onShow }: PlanFiguresProps) {
+function PieceDots({ plan, shown, onShow }: PickedPieceProps) {
   return (
     <ul className="pins" aria-label={planningWords.pieceList}>
       {plan.pieces.map(({ id, order }) => (

@@ -77,7 +77,7 @@ function Other({ listed, storage, onOpen, onTrouble }: OtherProps) {
   };
   return (
     <li className="tag">
-      <div className="tag-face">
+      <div className="tag-face apart">
         <div className="tag-words">
           <p>{title}</p>
           {listed.kind === "fitting" && (

@@ -1,6 +1,6 @@
 import type { LineAtForm } from "../../../app/progress/linesAtForm";
 import { levelNames } from "../../../core/body/vocabulary";
-import { type LinePart, lineParts } from "../../../core/form/linePart";
+import { lineParts } from "../../../core/form/linePart";
 import { formatLength } from "../../../core/lengthText";
 import type { Plan, PlannedLevel } from "../../../core/plan/plan";
 import { mm } from "../../../core/units";
@@ -8,6 +8,7 @@ import { linesSheetWords, linesWords } from "../../../text/linesAtForm";
 import { levelWords } from "../../../text/pictures";
 import { printingWords } from "../../../text/printing";
 import { unitNames } from "../../../text/workroom";
+import { HeadCells } from "../HeadCells";
 import { useDerived } from "../useDerived";
 import { useLengths } from "../useStore";
 import { SheetBox } from "./SheetPage";
@@ -32,18 +33,7 @@ export function LinesTable({ plan, lines }: LinesProps) {
       <table className="sheet-table lines-table">
         <thead>
           <tr>
-            <th scope="col" rowSpan={2}>
-              {head.line}, {unitNames[unit]}
-            </th>
-            <th scope="col" rowSpan={2}>
-              {head.below}
-            </th>
-            <th scope="col" rowSpan={2}>
-              {head.height}
-            </th>
-            <th scope="col" rowSpan={2}>
-              {head.marked}
-            </th>
+            <HeadCells words={[`${head.line}, ${unitNames[unit]}`, head.below, head.height, head.marked]} rows={2} />
             <th scope="colgroup" colSpan={2}>
               {head.person}
             </th>
@@ -52,11 +42,7 @@ export function LinesTable({ plan, lines }: LinesProps) {
             </th>
           </tr>
           <tr>
-            {["girth", "frontArc", ...lineParts].map((part, i) => (
-              <th key={`${part}${String(i)}`} scope="col">
-                {head.parts[part as LinePart]}
-              </th>
-            ))}
+            <HeadCells words={(["girth", "frontArc", ...lineParts] as const).map((part) => head.parts[part])} />
           </tr>
         </thead>
         <tbody>

@@ -11,6 +11,7 @@ import { printingWords } from "../../../text/printing";
 import { unitNames } from "../../../text/workroom";
 import { useFitting, useLengths } from "../useStore";
 import { readingsAfter } from "../../../app/progress/readingsAfter";
+import { HeadCells } from "../HeadCells";
 
 /** What the tape should read at every line, room for what it reads, and after the structure for what is still missing. */
 interface SheetReadingsProps {
@@ -51,14 +52,7 @@ export function SheetReadings({ plan, step, after }: SheetReadingsProps) {
             {isLast ? null : <th scope="colgroup">{readHead.back}</th>}
           </tr>
           <tr>
-            {parts.flatMap((part) =>
-              heads.map((head) => (
-                <th key={part + head} scope="col">
-                  {head}
-                </th>
-              )),
-            )}
-            {isLast ? null : <th scope="col">{readHead.short}</th>}
+            <HeadCells words={[...parts.flatMap(() => heads), ...(isLast ? [] : [readHead.short])]} />
           </tr>
         </thead>
         <tbody>
@@ -95,9 +89,7 @@ export function PrintMeasurements({ plan }: { readonly plan: Plan }) {
       <table className="sheet-table sheet-measures">
         <thead>
           <tr>
-            <th scope="col" rowSpan={2}>
-              {measureHead.level}, {unitNames[unit]}
-            </th>
+            <HeadCells words={[`${measureHead.level}, ${unitNames[unit]}`]} rows={2} />
             {(["body", "form"] as const).map((whose) => (
               <th key={whose} scope="colgroup" colSpan={parts[whose].length}>
                 {measureHead[whose]}
@@ -105,13 +97,7 @@ export function PrintMeasurements({ plan }: { readonly plan: Plan }) {
             ))}
           </tr>
           <tr>
-            {(["body", "form"] as const).flatMap((whose) =>
-              parts[whose].map((part) => (
-                <th key={`${whose}${part}`} scope="col">
-                  {measureHead.parts[part]}
-                </th>
-              )),
-            )}
+            <HeadCells words={[...parts.body, ...parts.form].map((part) => measureHead.parts[part])} />
           </tr>
         </thead>
         <tbody>

@@ -8,7 +8,8 @@ import { Drawing } from "../../drawing/Drawing";
 import { lengthWriter } from "../../../text/lengthWriter";
 import { useCutFrom } from "../useDerived";
 import { useLengths } from "../useStore";
-import { SheetBox, SheetPage, usePrintedName } from "./SheetPage";
+import { CutCardSheet } from "./CutCardSheet";
+import { SheetBox, usePrintedName } from "./SheetPage";
 import { type CutCard, cutCards, smallCutPages } from "./sheetPages";
 
 /** Every piece drawn small, two abreast, to lie beside the padding sheet: its sizes, its centre line and its thin edge. */
@@ -17,22 +18,13 @@ export function SmallCutSheet({ plan, progress }: { readonly plan: Plan; readonl
   const pages = smallCutPages(useSmallCards(plan));
   const isPinned = (id: string): boolean => progress.pieces.some(({ piece, pinned }) => pinned && piece.id === id);
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a narrow screen scrolls the sheet sideways, with keys as well.
-    <section className="sheets" tabIndex={0} aria-label={title}>
-      {pages.map(({ parts, isLast }, i) => {
-        const cards = parts.flatMap((part) => part.cards);
-        return (
-          <SheetPage key={cards[0]?.name ?? "first"} title={title} isFirst={i === 0} isLast={isLast}>
-            <p className="sheet-how">{cuttingSheetWords.how.join(" ")}</p>
-            <div className="sheet-cards sheet-cards-small">
-              {cards.map((card) => (
-                <SmallCard key={card.name} card={card} isPinned={isPinned(card.piece.id)} />
-              ))}
-            </div>
-          </SheetPage>
-        );
-      })}
-    </section>
+    <CutCardSheet
+      title={title}
+      pages={pages}
+      size="small"
+      above={() => <p className="sheet-how">{cuttingSheetWords.how.join(" ")}</p>}
+      card={(card) => <SmallCard key={card.name} card={card} isPinned={isPinned(card.piece.id)} />}
+    />
   );
 }
 

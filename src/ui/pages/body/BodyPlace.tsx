@@ -13,7 +13,7 @@ export function BodyPlace() {
   const dispatch = useDispatch();
   return (
     <>
-      <div className="place-head body-head">
+      <div className="place-head body-head apart">
         <div>
           <h1>{measuringWords.bodyTitle}</h1>
           <p className="lead">{measuringWords.bodyLead}</p>

@@ -6,6 +6,7 @@ import { levelWords } from "../../../text/pictures";
 import { capital, wallWords } from "../../../text/wall";
 import { stripSpan, type WallView } from "./wallView";
 import { WallStrip } from "./WallStrip";
+import { HeadCells } from "../../kit/HeadCells";
 
 /** The tape's figures at the level, large: wanted, after this piece, left to go; all round, front and back apart. */
 export function WallFigures({ view }: { readonly view: WallView }) {
@@ -22,9 +23,9 @@ export function WallFigures({ view }: { readonly view: WallView }) {
         <thead>
           <tr>
             <td />
-            <th scope="col">{wallWords.wanted}</th>
-            <th scope="col">{pinned === 0 ? wallWords.afterBare : wallWords.after(pinned)}</th>
-            <th scope="col">{wallWords.left}</th>
+            <HeadCells
+              words={[wallWords.wanted, pinned === 0 ? wallWords.afterBare : wallWords.after(pinned), wallWords.left]}
+            />
           </tr>
         </thead>
         <tbody>

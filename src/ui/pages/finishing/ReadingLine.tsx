@@ -74,11 +74,9 @@ export const ReadingLine = memo(function ReadingLine(line: ReadingLineProps) {
       </p>
       <LengthField
         label={paddingWords.reading(levelWords[level], tapePartNames[part])}
-        labelShown={false}
+        look="small"
         state={field}
         problem={draft === undefined ? refusedWhy : undefined}
-        unit={unit}
-        step={step}
         ghost={now.kind === "follows" ? paddingWords.follows(write(now.value)) : paddingWords.about(write(now.value))}
         padInstead={isTouch}
         describedBy={leftId}

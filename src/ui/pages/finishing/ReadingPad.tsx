@@ -11,6 +11,7 @@ import { levelWords } from "../../../text/pictures";
 import { lengthProblemText } from "../../../text/problems";
 import { useDraftsSoon, useLengths, useStoreItself } from "../../kit/useStore";
 import { keepReadings, unreadable } from "./readingsOverCover";
+import { Segments } from "../../kit/Segments";
 
 /**
  * The pad of the padding bench: it writes into the stretch at hand, and keeps what was written at one press. On a phone
@@ -55,19 +56,15 @@ export function ReadingPad({ plan, level, part, now, onPart }: ReadingPadProps) 
           {left}
         </span>
       </p>
-      <div className="segments reading-pad-parts">
-        {tapeParts.map((name) => (
-          <button
-            key={name}
-            type="button"
-            className="segment"
-            aria-pressed={name === part}
-            onClick={() => onPart(name)}
-          >
-            {tapePartNames[name]}
-          </button>
-        ))}
-      </div>
+      <Segments
+        className="reading-pad-parts"
+        choices={tapeParts.map((name) => ({
+          key: name,
+          words: tapePartNames[name],
+          isChosen: name === part,
+          choose: () => onPart(name),
+        }))}
+      />
       <FractionPad unit={unit} onKey={usePadInto(key)} />
       <button type="button" className="patch reading-keep" disabled={!hasDrafts} onClick={keep}>
         {paddingWords.keep}

@@ -29,7 +29,7 @@ export function FittingTag(props: TagProps) {
   const more = () => setPanel(panel === null ? "actions" : null);
   return (
     <li className={isOnTable ? "tag tag-on-table" : "tag"} aria-labelledby={heading}>
-      <div className="tag-face">
+      <div className="tag-face apart">
         <div className="tag-words">
           <h2 className="tag-title" id={heading}>
             {title}

@@ -65,7 +65,7 @@ export function UnkeptTag({ keeping }: { readonly keeping: Keeping }) {
   const title = fitting.title === "" ? libraryWords.untitled : fitting.title;
   return (
     <section className="tag tag-on-table wide">
-      <div className="tag-face">
+      <div className="tag-face apart">
         <div className="tag-words">
           <h2 className="tag-title">{title}</h2>
           <p>

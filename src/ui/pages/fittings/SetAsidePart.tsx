@@ -10,6 +10,7 @@ import { momentText, presentInstant } from "../../../text/moment";
 import { refusalOf } from "../../../text/fileSentences";
 import { listMayHaveChanged } from "../../kit/shelf/shelf";
 import type { Listing } from "../../kit/shelf/useListing";
+import { Ways } from "../../kit/Ways";
 
 /** What could not be read, exactly as it was found, to be saved as text or erased by the person and nobody else. */
 export function SetAsidePart({ keeping, listing }: { readonly keeping: Keeping; readonly listing: Listing }) {
@@ -71,23 +72,15 @@ interface FoundProps {
 function Found({ what, onLook, onSave, onErase }: FoundProps) {
   return (
     <li className="tag tag-aside">
-      <div className="tag-face">
+      <div className="tag-face apart">
         <p className="tag-words">{what}</p>
-        <div className="row">
-          {onLook && (
-            <button type="button" className="patch" onClick={onLook}>
-              {asideWords.look}
-            </button>
-          )}
-          <button type="button" className="patch" onClick={onSave}>
-            {asideWords.saveRaw}
-          </button>
-          {onErase && (
-            <button type="button" className="patch" onClick={onErase}>
-              {asideWords.erase}
-            </button>
-          )}
-        </div>
+        <Ways
+          ways={[
+            onLook && [asideWords.look, onLook],
+            [asideWords.saveRaw, onSave],
+            onErase && [asideWords.erase, onErase],
+          ]}
+        />
       </div>
     </li>
   );

@@ -14,6 +14,7 @@ import { openedEntry, type TagPanel, type TagProps, titleOf, type WayBack } from
 import { dayText, presentInstant } from "../../../text/moment";
 import { refusalAmong, refusalOf, unsavedText } from "../../../text/fileSentences";
 import { shelf } from "../../kit/shelf/shelf";
+import { type Way, Ways } from "../../kit/Ways";
 
 interface ActionProps extends TagProps {
   readonly onPanel: (panel: TagPanel | null) => void;
@@ -76,7 +77,7 @@ export function TagActions(props: ActionProps) {
     [libraryWords.saveTable, (fitting) => save("csv", writeSheet(fitting))],
   ];
   const opening = ([text, work]: (typeof openedActions)[number]) => [text, () => void withFitting(work)] as const;
-  const actions: readonly (readonly [string, () => void])[] = [
+  const actions: readonly Way[] = [
     ...openedActions.slice(0, 2).map(opening),
     [libraryWords.compare, () => onPanel("compare")],
     [libraryWords.share, () => onPanel("share")],
@@ -87,13 +88,7 @@ export function TagActions(props: ActionProps) {
   return (
     <div className="tag-panel stack">
       <Rename {...props} />
-      <div className="row">
-        {actions.map(([text, act]) => (
-          <button key={text} type="button" className="patch" onClick={act}>
-            {text}
-          </button>
-        ))}
-      </div>
+      <Ways ways={actions} />
       <p className="quiet small">{libraryWords.againNote}</p>
     </div>
   );

@@ -1,8 +1,7 @@
 import { useState } from "react";
-import { stepMinutes } from "../../../app/steps/stepMinutes";
 import { Cautions } from "../../kit/Cautions";
-import { basteStop, doneWords, handSteps, stopWords, tapeTrail } from "../../../text/stops";
-import { HandSteps, StopFrame } from "./StopFrame";
+import { basteStop, doneWords, handSteps, tapeTrail } from "../../../text/stops";
+import { HandSteps, StepFrame } from "./StopFrame";
 import type { StepAtHand } from "./useStep";
 import { WorkPictureOf } from "./WorkPictureOf";
 
@@ -15,15 +14,13 @@ export function BasteStop({ at }: { readonly at: StepAtHand }) {
   const now = pinned.filter(({ id }) => step.pieceIds.includes(id));
   const said = count === null ? doneWords(step) : basteStop.done(count);
   return (
-    <StopFrame
-      region={stopWords.region}
+    <StepFrame
+      at={at}
       trail={tapeTrail}
       act="baste"
       kind="working"
       title={isMissing ? basteStop.missingTitle : words[0]}
-      speech={words.join(" ")}
       sentence={isMissing ? "" : words[1]}
-      minutes={stepMinutes(step)}
       picture={<WorkPictureOf plan={plan} on={pinned} now={now} doing="baste" title={words[0]} />}
       slab={
         isMissing
@@ -58,6 +55,6 @@ export function BasteStop({ at }: { readonly at: StepAtHand }) {
           </label>
         </>
       )}
-    </StopFrame>
+    </StepFrame>
   );
 }

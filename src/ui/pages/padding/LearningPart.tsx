@@ -11,6 +11,7 @@ import { useDoAndSay } from "../../kit/shelf/useDone";
 import { useDerived } from "../../kit/useDerived";
 import { useDispatch, useFitting, useLengths, useUnit } from "../../kit/useStore";
 import { WorthPart } from "./WorthPart";
+import { Segments } from "../../kit/Segments";
 
 /** What the tape has shown: how much a layer adds with its plot, how closely is measured, and the readings behind it. */
 export function LearningPart() {
@@ -44,19 +45,14 @@ function ReadingCare() {
   return (
     <fieldset className="reading-care">
       <legend>{errorWords.title}</legend>
-      <div className="segments">
-        {cares.map(({ care, errorMm }) => (
-          <button
-            key={care}
-            type="button"
-            className="segment"
-            aria-pressed={Math.abs(lengths.readingError - errorMm) < 0.01}
-            onClick={() => dispatch({ does: "setReadingError", text: `${errorMm} mm` })}
-          >
-            {errorWords.choice[care]}: {write(errorMm)}
-          </button>
-        ))}
-      </div>
+      <Segments
+        choices={cares.map(({ care, errorMm }) => ({
+          key: care,
+          words: `${errorWords.choice[care]}: ${write(errorMm)}`,
+          isChosen: Math.abs(lengths.readingError - errorMm) < 0.01,
+          choose: () => dispatch({ does: "setReadingError", text: `${errorMm} mm` }),
+        }))}
+      />
       <p className="quiet">{errorWords.explain(write(lengths.readingError))}</p>
     </fieldset>
   );

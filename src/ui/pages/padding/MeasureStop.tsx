@@ -1,17 +1,16 @@
 import { paddedDraftKey } from "../../../app/session/commands";
 import { readingsOfPlace } from "../../../app/steps/placeReadings";
-import { stepMinutes } from "../../../app/steps/stepMinutes";
 import type { MeasurementName } from "../../../core/body/vocabulary";
 import { mm } from "../../../core/units";
 import { learningWords } from "../../../text/learning";
 import { measurementTexts } from "../../../text/measurements";
 import { stepWords } from "../../../text/steps";
-import { bandWords, checkStop, stopWords, tapeTrail } from "../../../text/stops";
+import { bandWords, checkStop, tapeTrail } from "../../../text/stops";
 import { useDoAndSay } from "../../kit/shelf/useDone";
 import { useDerived } from "../../kit/useDerived";
 import { useLengths } from "../../kit/useStore";
 import { Bands, ReadingInput, useTypedLength } from "./ReadingInput";
-import { StopFrame } from "./StopFrame";
+import { StepFrame } from "./StopFrame";
 import { ReadingPicture } from "./WorkPictureOf";
 import { type ReadingAsked, type StepAtHand, useReadingAsked } from "./useStep";
 
@@ -30,14 +29,13 @@ export function MeasureStop({ at }: { readonly at: StepAtHand }) {
   const [title, how] = step.do === "check" ? at.words : stepWords(one, saying);
   const label = measurementTexts[asked].label;
   return (
-    <StopFrame
-      region={stopWords.region}
+    <StepFrame
+      at={at}
       trail={tapeTrail}
       act="read"
       kind="reading"
       title={title}
       sentence={step.do === "check" ? "" : how}
-      minutes={stepMinutes(step)}
       speech={`${title} ${how}`}
       picture={<ReadingPicture at={at} name={asked} />}
       news={step.do === "check" ? <CheckReading at={at} name={asked} /> : null}
@@ -56,7 +54,7 @@ export function MeasureStop({ at }: { readonly at: StepAtHand }) {
     >
       <ReadingInput key={asked} draftKey={draftKey} label={label} expected={expected} isRange onEnter={keep} />
       <Bands expected={expected} value={length} />
-    </StopFrame>
+    </StepFrame>
   );
 }
 

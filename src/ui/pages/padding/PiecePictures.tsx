@@ -9,6 +9,7 @@ import { closedPath, segment } from "../../drawing/pathText";
 import { layerPictures, pieceScene } from "../../drawing/pieceScene";
 import { at, label, mark, type PicturePoint, type Scene } from "../../drawing/scene";
 import { useLengths } from "../../kit/useStore";
+import { Segments } from "../../kit/Segments";
 
 /** Every layer has its own drawing; the outermost, which is the largest, is shown first. */
 export function CutOfPiece({ piece }: { readonly piece: PlannedPiece }) {
@@ -27,19 +28,14 @@ export function CutOfPiece({ piece }: { readonly piece: PlannedPiece }) {
         <Drawing scene={scene} />
       </div>
       {scenes.length < 2 ? null : (
-        <div className="segments">
-          {scenes.map(({ title }, i) => (
-            <button
-              key={title}
-              type="button"
-              className="segment"
-              aria-pressed={i === shown}
-              onClick={() => setChosen(i)}
-            >
-              {stopWords.layer(i + 1, scenes.length)}
-            </button>
-          ))}
-        </div>
+        <Segments
+          choices={scenes.map(({ title }, i) => ({
+            key: title,
+            words: stopWords.layer(i + 1, scenes.length),
+            isChosen: i === shown,
+            choose: () => setChosen(i),
+          }))}
+        />
       )}
       {cut === undefined || scenes.length < 2 ? null : <p className="unseen">{cutSize(cut, step)}</p>}
     </div>

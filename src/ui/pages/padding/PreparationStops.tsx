@@ -1,17 +1,16 @@
 import { type ReactNode, useState } from "react";
 import { trialDraftKeys } from "../../../app/session/commands";
-import { stepMinutes } from "../../../app/steps/stepMinutes";
 import { trialTurns } from "../../../app/steps/stepRecord";
 import type { Plan } from "../../../core/plan/plan";
 import { mm } from "../../../core/units";
 import { linesWords } from "../../../text/linesAtForm";
-import { bandWords, firstTrail, stopWords, trialStop } from "../../../text/stops";
+import { bandWords, firstTrail, trialStop } from "../../../text/stops";
 import { LengthField } from "../../kit/field/LengthField";
 import { useBenchField } from "../../kit/measure/useMeasurement";
 import { placeAddress } from "../../kit/place";
 import { useDispatch, useDrafts, useLengths } from "../../kit/useStore";
 import { ReadingInput, useTypedLength } from "./ReadingInput";
-import { HandSteps, StopFrame } from "./StopFrame";
+import { HandSteps, StepFrame, StopFrame } from "./StopFrame";
 import { WorkPictureOf } from "./WorkPictureOf";
 import type { StepAtHand } from "./useStep";
 
@@ -50,12 +49,11 @@ export function PrepareStop({ plan, later }: { readonly plan: Plan; readonly lat
 
 /** With the form's nape above the floor every line has its height for the pointer, and nobody subtracts. */
 function NapeField() {
-  const { unit, step } = useLengths();
   const { field, input } = useBenchField("form", "napeHeight", 0);
   const { nape } = linesWords.prepare;
   return (
     <div className="stop-nape">
-      <LengthField label={nape.label} state={field} unit={unit} step={step} inputRef={input} />
+      <LengthField label={nape.label} state={field} inputRef={input} />
       <p className="quiet">{nape.why}</p>
     </div>
   );
@@ -63,7 +61,7 @@ function NapeField() {
 
 /** The strip at the waist: the tape before and after it. Offered, and skipped at a press. */
 export function TrialStop({ at }: { readonly at: StepAtHand }) {
-  const { step, plan, words, record } = at;
+  const { plan, record } = at;
   const { write } = useLengths();
   const [moment, setMoment] = useState<"before" | "after">("before");
   const [before, after] = [useTypedLength(trialDraftKeys.before), useTypedLength(trialDraftKeys.after)];
@@ -81,15 +79,11 @@ export function TrialStop({ at }: { readonly at: StepAtHand }) {
     record(trialStop.saveLast(write(length)), texts);
   };
   return (
-    <StopFrame
-      region={stopWords.region}
+    <StepFrame
+      at={at}
       trail={firstTrail}
       act="trial"
       kind="reading"
-      title={words[0]}
-      speech={words.join(" ").trim()}
-      sentence={words[1]}
-      minutes={stepMinutes(step)}
       picture={
         <WorkPictureOf
           plan={plan}
@@ -133,7 +127,7 @@ export function TrialStop({ at }: { readonly at: StepAtHand }) {
         onEnter={keep}
       />
       {isLess ? <p className="stop-news">{trialStop.noMore}</p> : null}
-    </StopFrame>
+    </StepFrame>
   );
 }
 

@@ -80,12 +80,9 @@ function LineField({ reading, label }: LineFieldProps) {
       <div className="line-field">
         <LengthField
           label={label}
-          labelShown={false}
+          look="large"
           state={state}
           problem={problem === null ? undefined : unbroken(measurementProblemText(problem, step))}
-          unit={unit}
-          step={step}
-          size="large"
           padInstead={isTouch}
           onEnter={keep}
         />

@@ -67,11 +67,8 @@ export function ReadingInput({ draftKey, label, expected, isRange, onEnter }: Re
         <div className="reading-typed">
           <LengthField
             label={label}
-            labelShown={false}
+            look="large"
             state={state}
-            unit={unit}
-            step={step}
-            size="large"
             padInstead={isTouch}
             inputRef={input}
             onEnter={onEnter}

@@ -1,6 +1,5 @@
 import type { CurrentStep } from "../../../app/steps/currentStep";
 import { plannedChanges } from "../../../app/steps/planAnew";
-import { stepMinutes } from "../../../app/steps/stepMinutes";
 import type { Piece } from "../../../core/padding/piece";
 import type { PlannedPiece } from "../../../core/plan/plan";
 import { learningWords } from "../../../text/learning";
@@ -12,7 +11,7 @@ import { useLengths } from "../../kit/useStore";
 import { BasteStop } from "./BasteStop";
 import { MeasureStop } from "./MeasureStop";
 import { PrepareStop, TrialStop } from "./PreparationStops";
-import { StopFrame } from "./StopFrame";
+import { StepFrame, StopFrame } from "./StopFrame";
 import { TwiceStop } from "./TwiceStop";
 import { WorkPictureOf } from "./WorkPictureOf";
 import { WorkStop } from "./WorkStop";
@@ -99,15 +98,11 @@ function PlanAnewStop({ at }: { readonly at: StepAtHand }) {
   const changes = plannedChanges(at, fitting);
   const moving = changes.filter(({ fate }) => fate === "isNew" || fate === "changes").map(({ piece }) => piece);
   return (
-    <StopFrame
-      region={stopWords.region}
+    <StepFrame
+      at={at}
       trail={planTrail}
       act="plan-anew"
       kind="working"
-      title={words[0]}
-      speech={words.join(" ").trim()}
-      sentence={words[1]}
-      minutes={stepMinutes(step)}
       picture={
         <WorkPictureOf
           plan={plan}
@@ -135,6 +130,6 @@ function PlanAnewStop({ at }: { readonly at: StepAtHand }) {
           })}
         </ul>
       )}
-    </StopFrame>
+    </StepFrame>
   );
 }

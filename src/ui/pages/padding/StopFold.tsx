@@ -10,6 +10,7 @@ import { DraftNote } from "../../kit/plan/PlanWaiting";
 import { useLengths } from "../../kit/useStore";
 import { useWakeLock } from "../../kit/useScreen";
 import { LearningPart } from "./LearningPart";
+import { HeadCells } from "../../kit/HeadCells";
 
 /** Below the stop, and closed: every reading, what the tape has shown, and the screen kept awake. */
 export function StopFold({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
@@ -59,11 +60,7 @@ function ReadingsOverview({ plan, progress }: { readonly plan: Plan; readonly pr
           <thead>
             <tr>
               <td />
-              {tapeParts.map((part) => (
-                <th key={part} scope="col">
-                  {tapePartNames[part]}
-                </th>
-              ))}
+              <HeadCells words={tapeParts.map((part) => tapePartNames[part])} />
             </tr>
           </thead>
           <tbody>

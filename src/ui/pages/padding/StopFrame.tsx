@@ -1,6 +1,8 @@
 import { type ReactNode, useCallback, useEffect, useRef } from "react";
+import { stepMinutes } from "../../../app/steps/stepMinutes";
 import { paddingWords } from "../../../text/padding";
 import { stopWords } from "../../../text/stops";
+import type { StepAtHand } from "./useStep";
 import "./stop.css";
 
 /**
@@ -61,10 +63,28 @@ export function StopFrame<Act extends string>(props: StopFrameProps<Act>) {
   );
 }
 
+type Of = "region" | "title" | "sentence" | "minutes" | "speech";
+type StepFrameProps<Act extends string> = Omit<StopFrameProps<Act>, Of> &
+  Partial<Pick<StopFrameProps<Act>, Of>> & { readonly at: StepAtHand };
+
+/** The stop of a step of the work: titled, spoken and timed as the step is, unless it says otherwise. */
+export function StepFrame<Act extends string>({ at: { step, words }, ...props }: StepFrameProps<Act>) {
+  return (
+    <StopFrame
+      region={stopWords.region}
+      title={words[0]}
+      sentence={words[1]}
+      minutes={stepMinutes(step)}
+      speech={words.join(" ").trim()}
+      {...props}
+    />
+  );
+}
+
 function StopTop<Act extends string>({ trail, act, minutes, speech, route = null }: StopFrameProps<Act>) {
   const acts = Object.keys(trail) as Act[];
   return (
-    <div className="stop-top">
+    <div className="stop-top apart">
       <ol className="stop-trail">
         {acts.map((name) => (
           <li key={name} aria-current={name === act ? "step" : undefined}>

@@ -1,18 +1,17 @@
 import { useState } from "react";
 import { type PlaceReading, readingsOfPlace } from "../../../app/steps/placeReadings";
-import { stepMinutes } from "../../../app/steps/stepMinutes";
 import { measurementTexts } from "../../../text/measurements";
-import { checkStop, stopWords, tapeTrail } from "../../../text/stops";
+import { checkStop, tapeTrail } from "../../../text/stops";
 import { useDoAndSay } from "../../kit/shelf/useDone";
 import { useLengths, useStoreItself } from "../../kit/useStore";
 import { MeasureStop } from "./MeasureStop";
-import { StopFrame } from "./StopFrame";
+import { StepFrame } from "./StopFrame";
 import type { StepAtHand } from "./useStep";
 import { ReadingPicture } from "./WorkPictureOf";
 
 /** One place was read twice, and the two readings cannot both be right: which one is? The other is ignored. */
 export function TwiceStop({ at }: { readonly at: StepAtHand }) {
-  const { step, fitting, words } = at;
+  const { step, fitting } = at;
   const { write } = useLengths();
   const [chosen, setChosen] = useState<PlaceReading | null>(null);
   const [isAgain, setAgain] = useState(false);
@@ -21,15 +20,11 @@ export function TwiceStop({ at }: { readonly at: StepAtHand }) {
   const keep = useKept(at, both);
   if (isAgain) return <MeasureStop at={at} />;
   return (
-    <StopFrame
-      region={stopWords.region}
+    <StepFrame
+      at={at}
       trail={tapeTrail}
       act="read"
       kind="working"
-      title={words[0]}
-      sentence={words[1]}
-      minutes={stepMinutes(step)}
-      speech={words.join(" ")}
       picture={<ReadingPicture at={at} name={name} />}
       slab={{
         words: chosen === null ? checkStop.choose : checkStop.keep(write(chosen.length)),
@@ -58,7 +53,7 @@ export function TwiceStop({ at }: { readonly at: StepAtHand }) {
           </button>
         ))}
       </fieldset>
-    </StopFrame>
+    </StepFrame>
   );
 }
 

@@ -1,7 +1,6 @@
 import type { ReactNode } from "react";
 import { levelToMeasure } from "../../../app/progress/levelToMeasure";
 import { readingsOfPlace } from "../../../app/steps/placeReadings";
-import { stepMinutes } from "../../../app/steps/stepMinutes";
 import type { MeasurementName } from "../../../core/body/vocabulary";
 import type { Plan } from "../../../core/plan/plan";
 import { battingWords } from "../../../text/batting";
@@ -17,7 +16,7 @@ import { goTo } from "../../kit/place";
 import { useDoAndSay } from "../../kit/shelf/useDone";
 import { useLengths } from "../../kit/useStore";
 import { CutOfPiece, StackOfPiece } from "./PiecePictures";
-import { HandSteps, StopFrame } from "./StopFrame";
+import { HandSteps, StepFrame } from "./StopFrame";
 import { WorkPictureOf } from "./WorkPictureOf";
 import type { StepAtHand } from "./useStep";
 
@@ -29,14 +28,11 @@ export function WorkStop({ at }: { readonly at: StepAtHand }) {
   const isDone = step.do === "done";
   const said = doneWords(step);
   return (
-    <StopFrame
-      region={stopWords.region}
+    <StepFrame
+      at={at}
       {...trailOf(at)}
       kind="working"
-      title={words[0]}
-      speech={words.join(" ").trim()}
       sentence={isDone && plan.pieces.length === 0 ? paddingWords.nothing : words[1]}
-      {...(isDone ? {} : { minutes: stepMinutes(step) })}
       picture={pictureOf(at)}
       after={<After at={at} />}
       slab={{ words: said, press: () => (isDone ? goTo("finishing") : record(said)), isReady: true }}
@@ -44,7 +40,7 @@ export function WorkStop({ at }: { readonly at: StepAtHand }) {
     >
       <CareOf at={at} />
       {isDone ? null : <HandSteps steps={handSteps(step, `${feather.charAt(0).toUpperCase()}${feather.slice(1)}.`)} />}
-    </StopFrame>
+    </StepFrame>
   );
 }
 

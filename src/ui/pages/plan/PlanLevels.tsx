@@ -16,6 +16,7 @@ import { levelWords } from "../../../text/pictures";
 import { listed, planningWords } from "../../../text/planning";
 import { useDerived } from "../../kit/useDerived";
 import { useFitting, useLengths } from "../../kit/useStore";
+import { HeadCells } from "../../kit/HeadCells";
 
 /** Every level from the top down: its section to scale, and what the tape reads on the body, on the form and after. */
 export function PlanLevels({ plan }: { readonly plan: Plan }) {
@@ -101,9 +102,7 @@ function LevelTable({ level, bare, isFormMeasured }: LevelTableProps) {
       <thead>
         <tr>
           <td />
-          <th scope="col">{tableHead.body}</th>
-          <th scope="col">{isFormMeasured ? tableHead.form : formSupposed}</th>
-          <th scope="col">{tableHead.add}</th>
+          <HeadCells words={[tableHead.body, isFormMeasured ? tableHead.form : formSupposed, tableHead.add]} />
         </tr>
       </thead>
       <tbody>

@@ -6,17 +6,12 @@ import { planningWords } from "../../../text/planning";
 import { Drawing } from "../../drawing/Drawing";
 import { lengthWriter } from "../../../text/lengthWriter";
 import { layerPictures, pieceScene } from "../../drawing/pieceScene";
+import type { PickedPieceProps } from "../../kit/plan/PlanFigures";
 import { useCutFrom } from "../../kit/useDerived";
 import { useLengths } from "../../kit/useStore";
 
 /** Every piece in the order of pinning: its cut drawing, its size, where it lies. */
-interface PlanPiecesProps {
-  readonly plan: Plan;
-  readonly shown: number | null;
-  readonly onShow: (order: number | null) => void;
-}
-
-export function PlanPieces({ plan, shown, onShow }: PlanPiecesProps) {
+export function PlanPieces({ plan, shown, onShow }: PickedPieceProps) {
   return (
     <ol className="pieces">
       {plan.pieces.map((piece) => (

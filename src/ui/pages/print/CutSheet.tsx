@@ -8,30 +8,26 @@ import { cutSentence, numberedName, placeSentence } from "../../../text/pieces";
 import { cuttingSheetWords, printingWords } from "../../../text/printing";
 import { useLengths, useUnit } from "../../kit/useStore";
 import { type CutCard, cutCards, cutPages } from "../../kit/sheet/sheetPages";
-import { SheetPage, usePrintedName } from "../../kit/sheet/SheetPage";
+import { CutCardSheet } from "../../kit/sheet/CutCardSheet";
+import { usePrintedName } from "../../kit/sheet/SheetPage";
 
 /** The cut drawings: every piece with its sizes in the order of pinning, after a square that tests the printer. */
 export function CutSheet({ plan }: { readonly plan: Plan }) {
   const title = cuttingSheetWords.title(usePrintedName());
-  const pages = cutPages(useCutCards(plan));
+  const cards = useCutCards(plan);
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a narrow screen scrolls the sheet sideways, with keys as well.
-    <section className="sheets" tabIndex={0} aria-label={title}>
-      {pages.map(({ parts, isLast }, i) => {
-        const cards = parts.flatMap((part) => part.cards);
-        return (
-          <SheetPage key={cards[0]?.name ?? "first"} title={title} isFirst={i === 0} isLast={isLast}>
-            {i === 0 ? <CutHead /> : null}
-            {cards.length === 0 ? <p>{printingWords.none}</p> : null}
-            <div className="sheet-cards sheet-cards-large">
-              {cards.map((card) => (
-                <CutDrawing key={card.name} card={card} />
-              ))}
-            </div>
-          </SheetPage>
-        );
-      })}
-    </section>
+    <CutCardSheet
+      title={title}
+      pages={cutPages(cards)}
+      size="large"
+      above={(page) => (
+        <>
+          {page === 0 ? <CutHead /> : null}
+          {cards.length === 0 ? <p>{printingWords.none}</p> : null}
+        </>
+      )}
+      card={(card) => <CutDrawing key={card.name} card={card} />}
+    />
   );
 }
 

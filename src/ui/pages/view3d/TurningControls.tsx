@@ -23,7 +23,7 @@ export function TurningControls({ turning, body, onBody }: TurningControlsProps)
       <p className="turning-now" aria-live="polite">
         {turningWords.ways} {lookSentence(view.turn, view.tip).replace(/^from /, "")}
       </p>
-      <fieldset className="turning-row">
+      <fieldset className="choices">
         <legend className="unseen">{turningWords.ways}</legend>
         {ways.map(({ name, degrees }) => (
           <button
@@ -37,7 +37,7 @@ export function TurningControls({ turning, body, onBody }: TurningControlsProps)
           </button>
         ))}
       </fieldset>
-      <div className="turning-row">
+      <div className="choices">
         <button type="button" className="patch" onClick={() => turn(-turnStep)}>
           <span aria-hidden>↺</span> {turningWords.turnLeft}
         </button>

@@ -110,7 +110,7 @@ function TurningPieces({ plan, count, onCount }: TurningPiecesProps) {
           ? turningWords.bareForm
           : `${numberedName(piece)}. ${placeSentence(piece, plan.levels, step)}`}
       </p>
-      <div className="turning-row">
+      <div className="choices">
         <button type="button" className="patch" disabled={count === 0} onClick={() => byHand(count - 1)}>
           {turningWords.earlier}
         </button>

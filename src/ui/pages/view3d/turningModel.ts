@@ -14,13 +14,13 @@ import { ringDrops, standing, type StandingRing, type TurningRing, turningSurfac
  */
 export interface TurningModel {
   readonly levels: readonly PlannedLevel[];
-  readonly form: readonly TurningRing[];
-  readonly crown: readonly StandingRing[];
-  readonly body: readonly StandingRing[];
   readonly pieces: readonly PlannedPiece[];
   readonly bottom: number;
   /** How far anything stands out from the middle (mm), for the room it needs on the page. */
   readonly reach: number;
+  readonly form: readonly TurningRing[];
+  readonly crown: readonly StandingRing[];
+  readonly body: readonly StandingRing[];
 }
 
 export function turningModel(levels: readonly PlannedLevel[], pieces: readonly PlannedPiece[]): TurningModel {

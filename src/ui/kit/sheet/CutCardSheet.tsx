@@ -1,0 +1,30 @@
+import type { ReactNode } from "react";
+import { SheetPage } from "./SheetPage";
+import type { CardPage, CutCard } from "./sheetPages";
+
+interface CutCardSheetProps {
+  readonly title: string;
+  readonly pages: readonly CardPage<CutCard>[];
+  readonly size: "small" | "large";
+  /** What stands on a page above its cards. */
+  readonly above: (page: number) => ReactNode;
+  readonly card: (card: CutCard) => ReactNode;
+}
+
+/** The pages of cut drawings, card by card. */
+export function CutCardSheet({ title, pages, size, above, card }: CutCardSheetProps) {
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a narrow screen scrolls the sheet sideways, with keys as well.
+    <section className="sheets" tabIndex={0} aria-label={title}>
+      {pages.map(({ parts, isLast }, i) => {
+        const cards = parts.flatMap((part) => part.cards);
+        return (
+          <SheetPage key={cards[0]?.name ?? "first"} title={title} isFirst={i === 0} isLast={isLast}>
+            {above(i)}
+            <div className={`sheet-cards sheet-cards-${size}`}>{cards.map(card)}</div>
+          </SheetPage>
+        );
+      })}
+    </section>
+  );
+}
