@@ -1,7 +1,8 @@
 import { useState } from "react";
 import { Cautions } from "../../kit/Cautions";
 import { basteStop, doneWords, handSteps, tapeTrail } from "../../../text/stops";
-import { HandSteps, StepFrame } from "./StopFrame";
+import { StepFrame } from "./StepFrame";
+import { HandSteps } from "./StopFrame";
 import type { StepAtHand } from "./useStep";
 import { WorkPictureOf } from "./WorkPictureOf";
 

@@ -10,7 +10,7 @@ import { useDoAndSay } from "../../kit/shelf/useDone";
 import { useDerived } from "../../kit/useDerived";
 import { useLengths } from "../../kit/useStore";
 import { Bands, ReadingInput, useTypedLength } from "./ReadingInput";
-import { StepFrame } from "./StopFrame";
+import { StepFrame } from "./StepFrame";
 import { ReadingPicture } from "./WorkPictureOf";
 import { type ReadingAsked, type StepAtHand, useReadingAsked } from "./useStep";
 

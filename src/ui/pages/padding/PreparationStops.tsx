@@ -10,7 +10,8 @@ import { useBenchField } from "../../kit/measure/useMeasurement";
 import { placeAddress } from "../../kit/place";
 import { useDispatch, useDrafts, useLengths } from "../../kit/useStore";
 import { ReadingInput, useTypedLength } from "./ReadingInput";
-import { HandSteps, StepFrame, StopFrame } from "./StopFrame";
+import { StepFrame } from "./StepFrame";
+import { HandSteps, StopFrame } from "./StopFrame";
 import { WorkPictureOf } from "./WorkPictureOf";
 import type { StepAtHand } from "./useStep";
 

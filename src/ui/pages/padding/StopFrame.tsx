@@ -1,15 +1,13 @@
 import { type ReactNode, useCallback, useEffect, useRef } from "react";
-import { stepMinutes } from "../../../app/steps/stepMinutes";
 import { paddingWords } from "../../../text/padding";
 import { stopWords } from "../../../text/stops";
-import type { StepAtHand } from "./useStep";
 import "./stop.css";
 
 /**
  * One stop of the work at the form: which act it is, the instruction in one sentence, one picture, what the hands do in
  * order, and one slab to press when it is done.
  */
-interface StopFrameProps<Act extends string> {
+export interface StopFrameProps<Act extends string> {
   readonly region: string;
   readonly trail: { readonly [act in Act]?: string };
   readonly act: Act;
@@ -60,24 +58,6 @@ export function StopFrame<Act extends string>(props: StopFrameProps<Act>) {
         </svg>
       </button>
     </section>
-  );
-}
-
-type Of = "region" | "title" | "sentence" | "minutes" | "speech";
-type StepFrameProps<Act extends string> = Omit<StopFrameProps<Act>, Of> &
-  Partial<Pick<StopFrameProps<Act>, Of>> & { readonly at: StepAtHand };
-
-/** The stop of a step of the work: titled, spoken and timed as the step is, unless it says otherwise. */
-export function StepFrame<Act extends string>({ at: { step, words }, ...props }: StepFrameProps<Act>) {
-  return (
-    <StopFrame
-      region={stopWords.region}
-      title={words[0]}
-      sentence={words[1]}
-      minutes={stepMinutes(step)}
-      speech={words.join(" ").trim()}
-      {...props}
-    />
   );
 }
 

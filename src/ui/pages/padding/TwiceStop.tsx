@@ -5,7 +5,7 @@ import { checkStop, tapeTrail } from "../../../text/stops";
 import { useDoAndSay } from "../../kit/shelf/useDone";
 import { useLengths, useStoreItself } from "../../kit/useStore";
 import { MeasureStop } from "./MeasureStop";
-import { StepFrame } from "./StopFrame";
+import { StepFrame } from "./StepFrame";
 import type { StepAtHand } from "./useStep";
 import { ReadingPicture } from "./WorkPictureOf";
 

@@ -16,7 +16,8 @@ import { goTo } from "../../kit/place";
 import { useDoAndSay } from "../../kit/shelf/useDone";
 import { useLengths } from "../../kit/useStore";
 import { CutOfPiece, StackOfPiece } from "./PiecePictures";
-import { HandSteps, StepFrame } from "./StopFrame";
+import { StepFrame } from "./StepFrame";
+import { HandSteps } from "./StopFrame";
 import { WorkPictureOf } from "./WorkPictureOf";
 import type { StepAtHand } from "./useStep";
 
