@@ -265,7 +265,7 @@ const deleteDatabase = (page: Page): Promise<void> =>
   );
 
 /** Empties the drawer of the fittings behind the back of the tool, which no event tells. */
-const emptyDrawers = (page: Page): Promise<void> =>
+const emptyStores = (page: Page): Promise<void> =>
   page.evaluate(
     () =>
       new Promise<void>((resolve, reject) => {
@@ -300,7 +300,7 @@ test("a cleared origin is noticed and told by name, with the file as the way bac
 
 for (const [how, lose] of [
   ["deleted", deleteDatabase],
-  ["emptied", emptyDrawers],
+  ["emptied", emptyStores],
 ] as const) {
   test(`a database ${how} under the page: what else was in it is told, with its file, and comes back`, async ({
     page,

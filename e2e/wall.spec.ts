@@ -56,12 +56,12 @@ test("without a fitting a made-up person stands on the wall, readable from the b
   // Digits of the figures' face are seven tenths of the type size high; ask the browser rather than trust it.
   const heights = await page.evaluate(async () => {
     await document.fonts.ready;
-    const pen = document.createElement("canvas").getContext("2d");
+    const lock = document.createElement("canvas").getContext("2d");
     return [...document.querySelectorAll(".wall-figure, .wall-fraction")].map((figure) => {
       const { fontSize, fontFamily } = getComputedStyle(figure);
-      if (pen === null) return 0;
-      pen.font = `600 ${fontSize} ${fontFamily}`;
-      return pen.measureText("8").actualBoundingBoxAscent;
+      if (lock === null) return 0;
+      lock.font = `600 ${fontSize} ${fontFamily}`;
+      return lock.measureText("8").actualBoundingBoxAscent;
     });
   });
   const size = page.viewportSize();

@@ -1,6 +1,6 @@
-import { indexedDrawers } from "../../src/app/storage/indexedDrawers";
+import { indexedStores } from "../../src/app/storage/indexedStores";
 import { type FittingStorage, fittingStorage } from "../../src/app/storage/fittingStorage";
-import { type Desk, type OpenFitting, openFitting, openNewFitting } from "../../src/app/storage/openFitting";
+import { type StorageContext, type OpenFitting, openFitting, openNewFitting } from "../../src/app/storage/openFitting";
 import { tabChannel } from "../../src/app/storage/tabChannel";
 import { type Offline, startOffline } from "../../src/app/offline/offlineState";
 import type { Fitting } from "../../src/document/fitting";
@@ -36,14 +36,14 @@ declare global {
 
 const told: string[] = [];
 const storage = fittingStorage(
-  indexedDrawers({
+  indexedStores({
     name: "padwright",
     onOutdated: () => told.push("outdated"),
     onDropped: () => told.push("dropped"),
   }),
   { now: () => new Date().toISOString(), newId: () => crypto.randomUUID() },
 );
-const desk: Desk = {
+const context: StorageContext = {
   storage,
   locks: navigator.locks,
   channel: tabChannel(new BroadcastChannel("padwright")),
@@ -104,12 +104,12 @@ window.harness = {
     return read.value;
   },
   openNew: async (girth) => {
-    current = await openNewFitting(desk, events);
+    current = await openNewFitting(context, events);
     window.harness.keepWaist(girth);
     return opened().id;
   },
   open: async (id) => {
-    const outcome = await openFitting(desk, id, events);
+    const outcome = await openFitting(context, id, events);
     if (outcome.kind !== "open") return outcome.kind;
     current = outcome.open;
     shown = outcome.fitting;

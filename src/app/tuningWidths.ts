@@ -29,21 +29,23 @@ export function tuningWidths(
 ): readonly TuningWidths[] {
   const structure = plan.pieces.filter(isStructure);
   const others = plan.pieces.filter(({ kind, id }) => kind === "tuning" && id !== piece.id);
-  const { stations } = basisOf(input);
+  const { levelSections } = basisOf(input);
   return levelNames.flatMap((level): readonly TuningWidths[] => {
     const cut = piece.cut.flatMap((own) =>
       own.shape === "panel" ? own.widths.filter((width) => width.level === level) : [],
     )[0];
-    const station = stations[levelNames.indexOf(level)];
-    if (cut === undefined || station === undefined) return [];
-    const beneath = piecesThickness(structure, station);
-    const gain = gainOf(piece, station, beneath, piecesThickness([...structure, ...others], station));
-    const stretched = stretchOf(piece, station.depth, cut.left + cut.right);
+    const levelSection = levelSections[levelNames.indexOf(level)];
+    if (cut === undefined || levelSection === undefined) return [];
+    const beneath = piecesThickness(structure, levelSection);
+    const gain = gainOf(piece, levelSection, beneath, piecesThickness([...structure, ...others], levelSection));
+    const stretched = stretchOf(piece, levelSection.depth, cut.left + cut.right);
     const sides = cut.left === 0 || cut.right === 0 ? 1 : 2;
     return [
       {
         level,
-        widths: shortages.map((short) => widthFor(short, gain, quarterOf(piece, station.outline), sides * stretched)),
+        widths: shortages.map((short) =>
+          widthFor(short, gain, quarterOf(piece, levelSection.outline), sides * stretched),
+        ),
       },
     ];
   });
@@ -55,13 +57,13 @@ export function tuningWidths(
  */
 function gainOf(
   piece: PlannedPiece,
-  station: LevelOutline,
+  levelSection: LevelOutline,
   structure: Float64Array,
   withOthers: Float64Array,
 ): (halfWidth: number) => number {
   const layer = piece.layers[0] as Layer;
   const read = (thickness: Float64Array) => {
-    const { leftFront, rightFront, leftBack, rightBack } = tapeQuarters(station.outline, thickness);
+    const { leftFront, rightFront, leftBack, rightBack } = tapeQuarters(levelSection.outline, thickness);
     return piece.anchor === "centerBack" ? leftBack + rightBack : leftFront + rightFront;
   };
   const before = read(structure);
@@ -70,10 +72,10 @@ function gainOf(
     const row = { start: mm(isRight ? -halfWidth : 0), end: mm(isLeft ? halfWidth : 0) };
     const rows: readonly LayerRow[] = [-farFromEnds, farFromEnds].map((off) => ({
       ...row,
-      depthBelowNape: mm(station.depth + off),
+      depthBelowNape: mm(levelSection.depth + off),
     }));
     const padded = Float64Array.from(withOthers);
-    addLayer(padded, { ...layer, rows }, piece.anchor, station);
+    addLayer(padded, { ...layer, rows }, piece.anchor, levelSection);
     return read(padded) - before;
   };
 }

@@ -1,10 +1,10 @@
 import { levelNames } from "../core/body/vocabulary";
 import { isContradiction } from "../core/body/plausibility";
 import { fineStep } from "../core/lengthText";
-import type { Believed, BelievedWorth } from "../core/calibration/believed";
+import type { PosteriorLength, PosteriorThickness } from "../core/calibration/calibration";
 import type { PlannedPiece } from "../core/plan/plan";
 import { err, ok, type Result } from "../core/result";
-import { frontChangeAt } from "../core/plan/givingWay";
+import { frontChangeAt } from "../core/plan/shortfalls";
 import { nineInTen, onTarget } from "../core/tolerances";
 import { type CurrentStep, piecesNamed } from "../app/steps/currentStep";
 import { type Derived, derivation } from "../app/session/derived";
@@ -68,7 +68,7 @@ function stepFile({ step, plan, replan }: CurrentStep, fitting: Fitting): StepFi
       toleranceMm: Object.fromEntries(expected.map(([name]) => [name, onTarget])),
       ...(record === null ? {} : { record }),
     },
-    ...layersOf(replan.belief, fitting),
+    ...layersOf(replan.calibration, fitting),
     rest: restOf({ step, plan, replan }, words),
   };
 }
@@ -76,8 +76,8 @@ function stepFile({ step, plan, replan }: CurrentStep, fitting: Fitting): StepFi
 const toFile = (piece: PlannedPiece, levels: CurrentStep["plan"]["levels"], words: RecordWords) =>
   pieceToFile(piece, words.pieceName(piece), words.piecePlace(piece, levels));
 
-function layersOf({ building, finishing }: CurrentStep["replan"]["belief"], fitting: Fitting) {
-  const layer = (batting: string, { layer: thickness, least, most }: BelievedWorth) => ({
+function layersOf({ building, finishing }: CurrentStep["replan"]["calibration"], fitting: Fitting) {
+  const layer = (batting: string, { layer: thickness, least, most }: PosteriorThickness) => ({
     batting,
     thicknessMm: hundredth(thickness),
     lowMm: hundredth(least),
@@ -99,7 +99,7 @@ const endings: ReadonlySet<CurrentStep["step"]["do"]> = new Set(["baste", "look"
 function restOf({ step, plan, replan }: CurrentStep, words: ReturnType<typeof planWords>): StepFile["rest"] {
   const { plan: rest } = replan;
   const isOver = endings.has(step.do);
-  const finished = isOver ? replan.belief.levels : replan.finished;
+  const finished = isOver ? replan.calibration.levels : replan.finished;
   return {
     pieces: (isOver ? [] : rest.pieces).map((piece) => toFile(piece, plan.levels, words)),
     shortfalls: rest.shortfalls.map((shortfall) =>
@@ -123,8 +123,8 @@ function restOf({ step, plan, replan }: CurrentStep, words: ReturnType<typeof pl
   };
 }
 
-const interval = ({ value, spread }: Believed, moved: number) => ({
+const interval = ({ value, standardDeviation }: PosteriorLength, moved: number) => ({
   valueMm: tenth(value + moved),
-  lowMm: tenth(value + moved - nineInTen * spread),
-  highMm: tenth(value + moved + nineInTen * spread),
+  lowMm: tenth(value + moved - nineInTen * standardDeviation),
+  highMm: tenth(value + moved + nineInTen * standardDeviation),
 });

@@ -8,7 +8,7 @@ import type { Millimetres, Ratio } from "./units";
 export interface Batting {
   readonly name: string;
   readonly layerThickness: Millimetres;
-  readonly spread: Ratio;
+  readonly relativeDeviation: Ratio;
 }
 
 /**

@@ -23,7 +23,7 @@ export const mostSeamShift: Millimetres = mm(15);
 export const leastSeamShift: Millimetres = mm(1);
 
 /** An estimated arc of the form may move by this many of its spreads before anything else gives way (95 of 100 forms). */
-export const arcMovesBySpreads: Ratio = ratio(2);
+export const arcMovesByDeviations: Ratio = ratio(2);
 
 /**
  * How far readings that should sum to another may miss it: front and back against the girth, left and right against the
@@ -39,7 +39,7 @@ export const readingSum: Millimetres = mm(10);
 export const homeTape: Millimetres = mm(10);
 
 /** One standard deviation of a length read straight through a figure, between two books held on a line. A judgement. */
-export const straightSpread: Millimetres = mm(3);
+export const straightDeviation: Millimetres = mm(3);
 
 /** A line this close to the one that was read is that one: nobody marks a line closer. */
 export const onLine: Millimetres = mm(2);

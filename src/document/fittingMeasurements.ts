@@ -38,7 +38,7 @@ export type FormOfFitting = { readonly measured: Measurements; readonly lines: F
 );
 
 /** How unsure a packet's thickness is: published lofts of one weight differ more than twofold. */
-const usualSpread = ratio(0.5);
+const usualDeviation = ratio(0.5);
 const usualReadingError = mm(5);
 
 export function fittingMeasurements(fitting: SettledFitting): Result<FittingMeasurements, readonly FittingProblem[]> {
@@ -138,7 +138,11 @@ function battingOf(
 ): Result<Batting, readonly FittingProblem[]> {
   const thickness = lengthAt([...path, "layerThickness"], layerThickness, unit);
   return thickness.ok
-    ? ok({ name, layerThickness: thickness.value, spread: spread === undefined ? usualSpread : ratio(spread) })
+    ? ok({
+        name,
+        layerThickness: thickness.value,
+        relativeDeviation: spread === undefined ? usualDeviation : ratio(spread),
+      })
     : thickness;
 }
 

@@ -229,8 +229,8 @@ function levelToFile(level: PlannedLevel, { table, measured }: PlanOrigin): Plan
   const isRead = table === null || level.known === "line" || measured[`${level.name}Girth`] !== undefined;
   return {
     name: level.name,
-    depthBelowNapeMm: tenth(level.drop.value),
-    depthSource: level.drop.kind,
+    depthBelowNapeMm: tenth(level.depthBelowNape.value),
+    depthSource: level.depthBelowNape.kind,
     body: readingsToFile(level.body, true),
     form: {
       ...readingsToFile(level.form, isRead),
@@ -266,12 +266,16 @@ const hundredth = (length: number): number => Math.round(length * 100) / 100;
 /** What a table says of a form is nobody's reading of this form. */
 function readingsToFile({ girth, frontArc, backArc }: KnownReadings, isRead: boolean) {
   const source = (reading: Reading) => (isRead ? reading.kind : "estimated");
-  const spread = <Key extends string>(key: Key, reading: Reading) =>
-    reading.kind === "estimated" ? { [key]: tenth(reading.spread) } : {};
+  const deviation = <Key extends string>(key: Key, reading: Reading) =>
+    reading.kind === "estimated" ? { [key]: tenth(reading.standardDeviation) } : {};
   return {
     ...readingToFile({ girth: girth.value, frontArc: frontArc.value, backArc: backArc.value }),
     source: { girthMm: source(girth), frontArcMm: source(frontArc), backArcMm: source(backArc) },
-    spreadMm: { ...spread("girthMm", girth), ...spread("frontArcMm", frontArc), ...spread("backArcMm", backArc) },
+    spreadMm: {
+      ...deviation("girthMm", girth),
+      ...deviation("frontArcMm", frontArc),
+      ...deviation("backArcMm", backArc),
+    },
   };
 }
 

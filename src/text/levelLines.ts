@@ -15,14 +15,16 @@ export interface LevelLine {
 }
 
 export function levelLines(levels: readonly PlannedLevel[], step: LengthStep): readonly LevelLine[] {
-  const isWaistGuessed = levels.some(({ name, drop }) => name === "waist" && drop.kind === "estimated");
+  const isWaistGuessed = levels.some(
+    ({ name, depthBelowNape }) => name === "waist" && depthBelowNape.kind === "estimated",
+  );
   return levels
-    .toSorted((one, other) => one.drop.value - other.drop.value)
-    .map(({ name, drop }) => ({
+    .toSorted((one, other) => one.depthBelowNape.value - other.depthBelowNape.value)
+    .map(({ name, depthBelowNape }) => ({
       name,
       level: levelWords[name],
-      below: shownLength(drop.value, step),
-      isGuessed: drop.kind === "estimated" || (isWaistGuessed && hangsFromWaist.includes(name)),
+      below: shownLength(depthBelowNape.value, step),
+      isGuessed: depthBelowNape.kind === "estimated" || (isWaistGuessed && hangsFromWaist.includes(name)),
     }));
 }
 

@@ -13,7 +13,7 @@ import {
 } from "../core/body/vocabulary";
 import type { MeasurementText } from "./measurementText";
 import { levelWords, lineWords } from "./pictures";
-import { belowNapeText, depthText, heightText, lengthPlaceTexts } from "./placeTexts";
+import { belowNapeText, depthText, heightText, lengthPlaceTexts } from "./pageTexts";
 
 /** What the plan does better once it knows a measurement. */
 export const improvementText: { readonly [improvement in Improvement]: string } = {

@@ -11,7 +11,7 @@ export const measuringWords = {
   fromTable: "from the size chart",
   draft: "not measured yet",
   about: (length: string): string => `about ${length}`,
-  spread: (length: string): string => `give or take ${length}`,
+  standardDeviation: (length: string): string => `give or take ${length}`,
   empty: "not measured",
   look: "Please check",
   alone: "Alone, with a mirror",
@@ -36,7 +36,8 @@ export const measuringWords = {
   more: "More measurements, by what they improve",
   countIn: (known: number, all: number): string => `${known} of ${all}`,
   name: "Whose fitting this is",
-  guessNow: (length: string, spread: string): string => `Estimated for now: about ${length}, give or take ${spread}.`,
+  guessNow: (length: string, deviation: string): string =>
+    `Estimated for now: about ${length}, give or take ${deviation}.`,
   tableNow: (length: string): string => `The size chart gives ${length}.`,
 } as const;
 

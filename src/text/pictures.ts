@@ -39,11 +39,11 @@ export const pictureWords = {
   diameter: (length: string) => `${length} across`,
   testSquare: (length: string) => `this square measures ${length} each way`,
   notRead: "not measured yet",
-  worth: "What one layer adds under the tape",
+  layerAdds: "What one layer adds under the tape",
   wanted: "person",
   now: "now",
   packet: "starting figure",
-  believed: "from your tape",
+  fromTape: "from your tape",
   standIn: {
     form: "A dress form, smaller than the person’s outline",
     padding: "Batting pinned on, piece by piece",

@@ -83,14 +83,16 @@ function piecePlace(
 }
 
 /** A height as the eye finds it: on a marked line, or so far above or below the nearest one. */
-function edgePlace(drop: number, levels: readonly PlannedLevel[], step: LengthStep): string {
+function edgePlace(depth: number, levels: readonly PlannedLevel[], step: LengthStep): string {
   const nearest = levels.reduce<PlannedLevel | null>(
     (best, level) =>
-      best === null || Math.abs(level.drop.value - drop) < Math.abs(best.drop.value - drop) ? level : best,
+      best === null || Math.abs(level.depthBelowNape.value - depth) < Math.abs(best.depthBelowNape.value - depth)
+        ? level
+        : best,
     null,
   );
   if (nearest === null) return "";
-  const below = drop - nearest.drop.value;
+  const below = depth - nearest.depthBelowNape.value;
   const distance = formatLength(mm(Math.abs(below)), step);
   const line = `the ${lineWords[nearest.name]}`;
   if (/^0 /.test(distance)) return line;

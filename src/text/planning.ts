@@ -48,7 +48,7 @@ export const planningWords = {
   sides: (levels: string): string =>
     `At the ${levels} the width straight across is estimated, so the batting may end inside the dashed line or beyond it. The tape reads on target all the same.`,
   measureBreadth: "Measure a width straight across",
-  rows: { girth: "all around", frontArc: "front", backArc: "back", drop: "below the nape" },
+  rows: { girth: "all around", frontArc: "front", backArc: "back", depthBelowNape: "below the nape" },
   guessed: "estimated",
   figure: { front: "Front", back: "Back", side: "Side" },
   showPiece: (order: number): string => `Show piece ${order} on the figure`,

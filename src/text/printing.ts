@@ -30,7 +30,7 @@ export const printingWords = {
   batting: (batting: string): string => `Batting: ${batting}.`,
   finishing: (batting: string): string => `To finish: ${batting}.`,
   /** What the plan counts a layer as, and whether it comes from the tape. */
-  worth: (layer: string, readings: number): string =>
+  layerAdds: (layer: string, readings: number): string =>
     readings === 0
       ? `One layer may add about ${layer} under the tape, a starting figure.`
       : `One layer adds about ${layer} under the tape, from ${readings === 1 ? "one measurement" : `${readings} measurements`}.`,

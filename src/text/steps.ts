@@ -105,7 +105,9 @@ function largerPlace({ levels, lengths }: StepSaying): string {
 }
 
 const linesBelow = ({ levels, lengths }: StepSaying): string =>
-  levels.map(({ name, drop }) => `${levelWords[name]} ${shownLength(drop.value, lengths)}`).join(", ");
+  levels
+    .map(({ name, depthBelowNape }) => `${levelWords[name]} ${shownLength(depthBelowNape.value, lengths)}`)
+    .join(", ");
 
 const stackWords = (piece: PlannedPiece): StepWords => [
   `Stack the ${layerCount(piece.layers.length)} of ${thePiece(piece)}.`,

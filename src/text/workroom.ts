@@ -4,7 +4,7 @@ import type { LengthUnit } from "../core/lengthText";
 /** The name of the tool. */
 export const toolName = "Padwright";
 
-export const placeNames = {
+export const pageNames = {
   door: "Home",
   body: "The person",
   form: "The form",
@@ -36,7 +36,7 @@ export const unitNames: { readonly [unit in LengthUnit]: string } = {
 export const unitMarks: { readonly [unit in LengthUnit]: string } = { in: "in", cm: "cm", mm: "mm" };
 
 /** What stands under the name of a place: how far the work there has come. */
-export const placeStates = {
+export const pageStates = {
   girthsMissing: (known: number, all: number): string => `${known} of the first ${all}`,
   readings: (count: number): string => `${count} measured`,
   formUnknown: "not described yet",
@@ -53,7 +53,7 @@ export const placeStates = {
     read === levels ? "all pinned, every line measured" : `all pinned, ${read} of ${levels} lines measured`,
 } as const;
 
-export const doorWords = {
+export const homeWords = {
   title: "Make a dress form stand in for one body",
   lead: "Measure the person and the form. You get every piece of batting to cut, where it is pinned, and what the tape should read after each one.",
   ownStart: "Start with bust, waist and hip",

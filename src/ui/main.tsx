@@ -9,7 +9,7 @@ import "./shell/length.css";
 import "./shell/workroom.css";
 import "./shell/field.css";
 import "./drawing/drawing.css";
-import "./shell/places.css";
+import "./shell/pages.css";
 import "./shell/print.css";
 import "./shell/library.css";
 import { ToolBoundary } from "./kit/rescue/PageBoundary";

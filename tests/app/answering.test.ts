@@ -69,9 +69,11 @@ describe("beside the page", () => {
     const answers = answering(() => worker);
     for (const fitting of [underWay, further]) {
       const derived = derive(fitting);
-      const asked = (["learning", "worth", "step"] as const).map((question) => answers.ask(question, derived, fitting));
+      const asked = (["learning", "thicknessHistory", "step"] as const).map((question) =>
+        answers.ask(question, derived, fitting),
+      );
       worker.work();
-      expect(await Promise.all(asked)).toEqual([derived.learning(), derived.worth(), derived.step()]);
+      expect(await Promise.all(asked)).toEqual([derived.learning(), derived.thicknessHistory(), derived.step()]);
       expect(derived.learning()).not.toBeNull();
     }
   });
@@ -82,10 +84,10 @@ describe("beside the page", () => {
     const derived = derive(underWay);
     const first = answers.ask("learning", derived, underWay);
     expect(answers.ask("learning", derived, underWay)).toBe(first);
-    void answers.ask("worth", derived, underWay);
+    void answers.ask("thicknessHistory", derived, underWay);
     expect(worker.asked.map(({ question, fitting }) => [question, fitting !== null])).toEqual([
       ["learning", true],
-      ["worth", false],
+      ["thicknessHistory", false],
     ]);
   });
 

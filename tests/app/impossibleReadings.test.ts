@@ -106,7 +106,7 @@ test("a slip that is the only reading teaches nothing, and two plausible ones th
   expect(derive(alone).impossible).toHaveLength(2);
   const twice = done(demo, ...pins(5), reads("waistGirth", "36 1/2"), reads("waistGirth", "36 1/2"));
   expect(derive(twice).impossible).toEqual([]);
-  expect(derive(twice).learning()?.replan.belief.surprises).toEqual([]);
+  expect(derive(twice).learning()?.replan.calibration.outliers).toEqual([]);
 });
 
 test("of a trial that cannot be, neither reading counts", () => {

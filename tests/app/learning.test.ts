@@ -6,7 +6,7 @@ import { apply, type Command, trialDraftKeys } from "../../src/app/session/comma
 import { type Derived, derivation } from "../../src/app/session/derived";
 import { doneness } from "../../src/app/progress/doneness";
 import { padProgress } from "../../src/app/progress/padProgress";
-import { readPoints } from "../../src/app/progress/worthHistory";
+import { readPoints } from "../../src/app/progress/thicknessHistory";
 import { type LevelName, levelNames } from "../../src/core/body/vocabulary";
 import { formatLength, tapeStep } from "../../src/core/lengthText";
 import { assert } from "../../src/core/result";
@@ -57,16 +57,16 @@ describe("the trial of one layer", () => {
   test("before anything is read there is nothing learned, only a wide belief", () => {
     const derived = derive(demo);
     expect(derived.learning()).toBeNull();
-    const worth = derived.worth();
-    expect(worth?.after).toEqual([]);
-    expect((worth?.before.building.most ?? 0) / (worth?.before.building.least ?? 1)).toBeGreaterThan(2);
+    const history = derived.thicknessHistory();
+    expect(history?.after).toEqual([]);
+    expect((history?.before.building.most ?? 0) / (history?.before.building.least ?? 1)).toBeGreaterThan(2);
   });
 
   // One even layer adds two pi of its thickness round any outline without hollows: elementary geometry.
   test("moves the belief towards what the tape said, and makes it surer", () => {
     const { replan, readingCount } = learned(tried);
     const said = (1.875 * 25.4) / (2 * Math.PI);
-    const { layer, least, most } = replan.belief.building;
+    const { layer, least, most } = replan.calibration.building;
     expect(Math.abs(layer - said)).toBeLessThan(0.3);
     expect(least).toBeLessThan(layer);
     expect(most).toBeGreaterThan(layer);
@@ -82,17 +82,17 @@ describe("the trial of one layer", () => {
 
 describe("how the belief came about", () => {
   test("one estimate after each reading, the last being what is believed now", () => {
-    const worth = derive(underWay).worth();
-    expect(worth?.after.map(({ what }) => what)).toEqual(["trial", "waist", "highHip"]);
-    const now = learned(underWay).replan.belief.building;
-    expect(worth?.after.at(-1)?.worths.building.layer).toBeCloseTo(now.layer, 6);
+    const history = derive(underWay).thicknessHistory();
+    expect(history?.after.map(({ what }) => what)).toEqual(["trial", "waist", "highHip"]);
+    const now = learned(underWay).replan.calibration.building;
+    expect(history?.after.at(-1)?.thicknesses.building.layer).toBeCloseTo(now.layer, 6);
   });
 
   test("a further reading leaves the earlier estimates as they were, to the very object", () => {
-    const before = derive(underWay).worth();
-    const after = derive(done(underWay, reads("fullHip", sampleBody("fullHipGirth", -1.25)))).worth();
+    const before = derive(underWay).thicknessHistory();
+    const after = derive(done(underWay, reads("fullHip", sampleBody("fullHipGirth", -1.25)))).thicknessHistory();
     expect(after?.after).toHaveLength(4);
-    expect(after?.after[1]?.worths).toBe(before?.after[1]?.worths);
+    expect(after?.after[1]?.thicknesses).toBe(before?.after[1]?.thicknesses);
   });
 
   test("no more than the last eight are told, and readings of one level count as one", () => {
@@ -100,36 +100,39 @@ describe("how the belief came about", () => {
     const { work } = done(demo, ...many);
     expect(readPoints(work).map(({ entry }) => entry)).toEqual([1, 3, 5, 7, 9]);
     const longer = done(demo, ...many, ...many);
-    expect(derive(longer).worth()?.after).toHaveLength(8);
+    expect(derive(longer).thicknessHistory()?.after).toHaveLength(8);
   });
 
   test("a surer hand makes a surer belief; a text that is no length changes nothing", () => {
-    const spread = (fitting: Fitting) => learned(fitting).replan.belief.building.spread;
+    const deviation = (fitting: Fitting) => learned(fitting).replan.calibration.building.standardDeviation;
     const steady = done(tried, { does: "setReadingError", text: "3 mm" });
     const hasty = done(tried, { does: "setReadingError", text: "10 mm" });
-    expect(spread(steady)).toBeLessThan(spread(tried));
-    expect(spread(hasty)).toBeGreaterThan(spread(tried));
+    expect(deviation(steady)).toBeLessThan(deviation(tried));
+    expect(deviation(hasty)).toBeGreaterThan(deviation(tried));
     expect(done(tried, { does: "setReadingError", text: "close" })).toBe(tried);
   });
 });
 
 describe("a reading that was a slip", () => {
   test("by inches is asked for again, and moves nothing", () => {
-    const { belief } = learned(done(underWay, reads("waist", sampleBody("waistGirth", 7)))).replan;
-    expect(belief.surprises.map(({ name }) => name)).toEqual(["waistGirth"]);
-    expect(belief.building.layer).toBeCloseTo(learned(underWay).replan.belief.building.layer, 9);
+    const { calibration } = learned(done(underWay, reads("waist", sampleBody("waistGirth", 7)))).replan;
+    expect(calibration.outliers.map(({ name }) => name)).toEqual(["waistGirth"]);
+    expect(calibration.building.layer).toBeCloseTo(learned(underWay).replan.calibration.building.layer, 9);
   });
 
   test("by little can be left out, and the belief is as if it had not been", () => {
-    const [far] = learned(done(underWay, reads("waist", sampleBody("waistGirth", 7)))).replan.belief.surprises;
+    const [far] = learned(done(underWay, reads("waist", sampleBody("waistGirth", 7)))).replan.calibration.outliers;
     const slipped = done(underWay, reads("waist", `${String(Math.round((far?.expected ?? 0) + 12))} mm`));
     const mended = done(slipped, { does: "leaveOut", entry: slipped.work.length - 1 });
     expect(mended.work).toEqual(underWay.work);
-    expect(learned(slipped).replan.belief.building.layer).not.toBeCloseTo(
-      learned(underWay).replan.belief.building.layer,
+    expect(learned(slipped).replan.calibration.building.layer).not.toBeCloseTo(
+      learned(underWay).replan.calibration.building.layer,
       2,
     );
-    expect(learned(mended).replan.belief.building.layer).toBeCloseTo(learned(underWay).replan.belief.building.layer, 9);
+    expect(learned(mended).replan.calibration.building.layer).toBeCloseTo(
+      learned(underWay).replan.calibration.building.layer,
+      9,
+    );
   });
 
   test("but not once a plan was made from it, and a pinned piece is no reading", () => {
@@ -175,17 +178,17 @@ describe("a tape that reads what was planned", () => {
           .map(({ kind, zone, level, layers }) => [kind, zone, level, layers.length]);
       const left = planned(derived).pieces.filter(({ order }) => order > piece.order);
       expect(structure(replan.plan.pieces), `after piece ${String(piece.order)}`).toEqual(structure(left));
-      expect(replan.belief.surprises).toEqual([]);
+      expect(replan.calibration.outliers).toEqual([]);
     }
     expect(pinned).toBeGreaterThan(2);
   });
 
   test("a trial thrice the packet is asked for again, and believed the second time", () => {
     const once = done(demo, trial(bare, sampleForm("waistGirth", 4.75)));
-    expect(learned(once).replan.belief.surprises.map(({ name }) => name)).toEqual(["waistGirth"]);
+    expect(learned(once).replan.calibration.outliers.map(({ name }) => name)).toEqual(["waistGirth"]);
     const twice = learned(done(once, trial(bare, sampleForm("waistGirth", 4.75))));
-    expect(twice.replan.belief.surprises).toEqual([]);
-    expect(twice.replan.belief.building.layer).toBeGreaterThan(15);
+    expect(twice.replan.calibration.outliers).toEqual([]);
+    expect(twice.replan.calibration.building.layer).toBeGreaterThan(15);
   });
 });
 

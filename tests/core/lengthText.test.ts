@@ -234,10 +234,10 @@ describe("digits of other scripts", () => {
       /^\p{Nd}$/u.test(one),
     );
     expect(digits.length).toBeGreaterThan(600);
-    const worth = digits.map((digit) => {
+    const values = digits.map((digit) => {
       const read = parseLength(`1${digit}`, "mm");
       return read.ok ? read.value - 10 : -1;
     });
-    expect(worth).toEqual(digits.map((_, i) => i % 10));
+    expect(values).toEqual(digits.map((_, i) => i % 10));
   });
 });

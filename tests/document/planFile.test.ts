@@ -54,7 +54,7 @@ describe("the plan file", () => {
   test("has the five levels in order, from the top down, at the body's heights", () => {
     expect(file.levels.map(({ name }) => name)).toEqual([...levelNames]);
     for (const [i, { depthBelowNapeMm }] of file.levels.entries())
-      expect(depthBelowNapeMm).toBeCloseTo(plan.levels[i]?.drop.value ?? 0, 0);
+      expect(depthBelowNapeMm).toBeCloseTo(plan.levels[i]?.depthBelowNape.value ?? 0, 0);
     expect([...file.levels].sort((one, other) => one.depthBelowNapeMm - other.depthBelowNapeMm)).toEqual(file.levels);
   });
 

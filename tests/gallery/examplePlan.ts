@@ -26,7 +26,7 @@ const section = (half: number, front: number, back: number, exponent: number): H
   backExponent: ratio(exponent),
 });
 
-const drops: { readonly [level in LevelName]: number } = {
+const depths: { readonly [level in LevelName]: number } = {
   bust: 235,
   underbust: 295,
   waist: 370,
@@ -50,7 +50,7 @@ const bodies: { readonly [level in LevelName]: HalvesSection } = {
 
 const curve = (pick: (section: HalvesSection) => number) =>
   heightCurve(
-    levelNames.map((name) => drops[name]),
+    levelNames.map((name) => depths[name]),
     levelNames.map((name) => pick(forms[name])),
   );
 const formCurves = {
@@ -59,8 +59,13 @@ const formCurves = {
   back: curve(({ backDepth }) => backDepth),
   exponent: curve(({ frontExponent }) => frontExponent),
 };
-export const exampleFormAt = (drop: number): HalvesSection =>
-  section(formCurves.half(drop), formCurves.front(drop), formCurves.back(drop), formCurves.exponent(drop));
+export const exampleFormAt = (depthBelowNape: number): HalvesSection =>
+  section(
+    formCurves.half(depthBelowNape),
+    formCurves.front(depthBelowNape),
+    formCurves.back(depthBelowNape),
+    formCurves.exponent(depthBelowNape),
+  );
 
 interface PieceShape {
   readonly zone: PieceZone;
@@ -168,7 +173,7 @@ const anchors: { readonly [zone in PieceZone]?: Piece["anchor"] } = {
   leftSide: "leftSide",
 };
 
-const lines = levelNames.map((name) => ({ name, depth: drops[name] }));
+const lines = levelNames.map((name) => ({ name, depth: depths[name] }));
 const drawn = shapes.map((shape) => ({
   shape,
   anchor: anchors[shape.zone] ?? ("centerFront" as const),
@@ -208,7 +213,7 @@ export const examplePieces: readonly Piece[] = drawn.map(({ shape, anchor, layer
 
 function readingAt(level: LevelName, pieces: readonly Piece[]): TapeReading {
   const outline = sectionOutline(forms[level], 24);
-  const quarters = tapeQuarters(outline, piecesThickness(pieces, { depth: drops[level], outline }));
+  const quarters = tapeQuarters(outline, piecesThickness(pieces, { depth: depths[level], outline }));
   const front = quarters.leftFront + quarters.rightFront;
   const back = quarters.leftBack + quarters.rightBack;
   return { girth: mm(front + back), frontArc: mm(front), backArc: mm(back) };
@@ -229,7 +234,7 @@ function plannedLevel(name: LevelName): PlannedLevel {
     name === "waist" || name === "highHip" ? measured : (value: number): Reading => estimated(mm(value), mm(18));
   return {
     name,
-    drop: measured(mm(drops[name])),
+    depthBelowNape: measured(mm(depths[name])),
     body: { girth: measured(body.girth), frontArc: arcs(body.frontArc), backArc: arcs(body.backArc) },
     bodySection: bodies[name],
     form: { girth: measured(form.girth), frontArc: measured(form.frontArc), backArc: measured(form.backArc) },

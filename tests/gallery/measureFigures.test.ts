@@ -52,13 +52,13 @@ describe.each(figures)("how the tape runs on the %s", (whose, shape) => {
     expect(tapeOf("waistLeftBackArc", shape).at(-1)?.x).toBeLessThan(0);
     expect(tapeOf("leftShoulderLength", shape).at(-1)?.x).toBeGreaterThan(0);
     expect(tapeOf("rightShoulderToApex", shape).at(-1)?.x).toBeLessThan(0);
-    expect(reach(tapeOf("waistToFloorLeft", shape))).toBeGreaterThan(shape.half(shape.drops.waist));
+    expect(reach(tapeOf("waistToFloorLeft", shape))).toBeGreaterThan(shape.half(shape.depths.waist));
   });
 
   test("a tape to the floor ends on the floor", () => {
     for (const name of ["waistToFloorFront", "waistToFloorBack", "waistToFloorLeft", "waistToFloorRight"] as const) {
       expect(tapeOf(name, shape).at(-1)?.y).toBe(shape.floor);
-      expect(tapeOf(name, shape)[0]?.y).toBe(shape.drops.waist);
+      expect(tapeOf(name, shape)[0]?.y).toBe(shape.depths.waist);
     }
   });
 });

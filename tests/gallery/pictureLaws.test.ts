@@ -49,7 +49,7 @@ describe.each(plans)("the section pictures of a plan %s", (_, plan) => {
       const { front, back } = bodyHalves(level);
       expect(Math.abs(lineLength(front) - level.body.frontArc.value), `${level.name} body front`).toBeLessThan(1);
       expect(Math.abs(lineLength(back) - level.body.backArc.value), `${level.name} body back`).toBeLessThan(1);
-      const bare = layeredSection(level.formSection, level.drop.value, []);
+      const bare = layeredSection(level.formSection, level.depthBelowNape.value, []);
       expect(Math.abs(closed(bare.form) - level.form.girth.value), `${level.name} form`).toBeLessThan(1);
     }
   });
@@ -57,7 +57,7 @@ describe.each(plans)("the section pictures of a plan %s", (_, plan) => {
   test("show an outer surface round which a taut tape reads what was predicted", () => {
     let padded = 0;
     for (const level of plan.levels) {
-      const { surface, layers } = layeredSection(level.formSection, level.drop.value, plan.pieces);
+      const { surface, layers } = layeredSection(level.formSection, level.depthBelowNape.value, plan.pieces);
       padded += layers.length;
       expect(Math.abs(tautLength(surface) - level.predicted.girth), level.name).toBeLessThan(1);
     }

@@ -30,5 +30,5 @@ const form: Measurements = {
 export const plannedExample = planFitting({
   body,
   form,
-  batting: { name: "bonded batting", layerThickness: mm(6), spread: ratio(0.35) },
+  batting: { name: "bonded batting", layerThickness: mm(6), relativeDeviation: ratio(0.35) },
 });

@@ -11,7 +11,7 @@ import type { Scene } from "../../src/ui/drawing/scene";
 import { sectionScene } from "../../src/ui/drawing/sectionScene";
 import { standInScene, standInStages } from "../../src/ui/drawing/standInScene";
 import { tapeScene } from "../../src/ui/drawing/tapeScene";
-import { WorthPlot } from "../../src/ui/pages/padding/WorthPart";
+import { ThicknessPlot } from "../../src/ui/pages/padding/ThicknessPart";
 import { MeasureFigure } from "../../src/ui/kit/measure/MeasureGuide";
 import { lineParts } from "../../src/core/form/linePart";
 import { MarkPicture } from "../../src/ui/drawing/torso/MarkPicture";
@@ -113,9 +113,9 @@ const tapes = [
     tapeScene({ ...tape, now: null, words: "not measured yet", lengths: inCentimetres }),
   ),
 ];
-const worths = [
+const thicknesses = [
   picture("worth", "three-readings", () => (
-    <WorthPlot
+    <ThicknessPlot
       before={{ middle: 6, low: 3.2, high: 10.5 }}
       now={{ middle: 4.7, low: 4.1, high: 5.3 }}
       readings={[
@@ -127,7 +127,7 @@ const worths = [
     />
   )),
   picture("worth", "nothing-read", () => (
-    <WorthPlot
+    <ThicknessPlot
       before={{ middle: 6, low: 3.2, high: 10.5 }}
       now={{ middle: 6, low: 3.2, high: 10.5 }}
       readings={[]}
@@ -137,9 +137,9 @@ const worths = [
 ];
 
 /** The work on the bare form: the two lines above the waist are marked, the waist is at hand. */
-const linesOfExample = examplePlan.levels.map(({ name, drop }, i) => ({
+const linesOfExample = examplePlan.levels.map(({ name, depthBelowNape }, i) => ({
   level: name,
-  depth: drop.value,
+  depth: depthBelowNape.value,
   isMarked: i < 2,
   read: {},
 }));
@@ -199,7 +199,7 @@ export const pictures: readonly Picture[] = [
   ...cuts,
   testSquare,
   ...tapes,
-  ...worths,
+  ...thicknesses,
   ...lines,
   ...planned,
   ...measuring,

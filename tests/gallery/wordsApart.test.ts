@@ -77,16 +77,16 @@ test("the lines and their distances stand apart, whichever line is at hand and h
       for (const now of levelNames)
         for (const textSize of [32, 42])
           for (const isNarrow of [false, true]) {
-            const bust = levels.find(({ name }) => name === "bust")?.drop.value ?? 0;
+            const bust = levels.find(({ name }) => name === "bust")?.depthBelowNape.value ?? 0;
             const placed = levels.map((level) =>
-              level.name === "underbust" ? { ...level, drop: measured(mm(bust + gap)) } : level,
+              level.name === "underbust" ? { ...level, depthBelowNape: measured(mm(bust + gap)) } : level,
             );
             const scene = markScene({
               shape: formTorso(placed),
               now,
               marked: levelNames.filter((name) => name !== now),
               distances: mapLevels((name) =>
-                shownLength(placed.find((level) => level.name === name)?.drop.value ?? mm(0), "1/8 in"),
+                shownLength(placed.find((level) => level.name === name)?.depthBelowNape.value ?? mm(0), "1/8 in"),
               ),
               words: {
                 title: "",

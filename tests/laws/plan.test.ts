@@ -56,7 +56,7 @@ describe("law 1: a body that reads like its form", () => {
         const { bustGirth, underbustGirth, waistGirth, fullHipGirth } = form;
         const body = changed({}, { bustGirth, underbustGirth, waistGirth, fullHipGirth });
         expect(
-          planFor({ body, form, batting: { name: "", layerThickness: mm(6), spread: ratio(0.2) } }).pieces,
+          planFor({ body, form, batting: { name: "", layerThickness: mm(6), relativeDeviation: ratio(0.2) } }).pieces,
         ).toEqual([]);
       }
     },
@@ -131,14 +131,14 @@ function turningAngle(level: FileLevel, piece: FilePiece): number {
   const { points } = outline;
   const row = rowAt(outermost(piece).rows, level.depthBelowNapeMm);
   if (row === undefined) return 0;
-  const covered = (along: number) => {
-    const place = fromAnchor(along, piece.anchor, outline);
+  const covered = (arcLength: number) => {
+    const place = fromAnchor(arcLength, piece.anchor, outline);
     return place >= row.startMm && place <= row.endMm;
   };
   return sum(
     points.slice(1).map((q, i) => {
       const p = points[i] as typeof q;
-      if (!covered((p.along + q.along) / 2)) return 0;
+      if (!covered((p.arcLength + q.arcLength) / 2)) return 0;
       return Math.abs(
         Math.atan2(p.normalX * q.normalY - p.normalY * q.normalX, p.normalX * q.normalX + p.normalY * q.normalY),
       );
@@ -278,7 +278,7 @@ describe("law 5: a bigger belly, same everything else", () => {
     return sum(
       plan.pieces.map((piece) => {
         const thickness = pieceThickness(piece, level.depthBelowNapeMm, outline, statedRules.distance);
-        return sum(front.map((point) => thickness(point.along))) / front.length;
+        return sum(front.map((point) => thickness(point.arcLength))) / front.length;
       }),
     );
   }

@@ -20,7 +20,7 @@ describe("pieces for hands", () => {
     plans.set(one.seed, plan);
     return plan;
   };
-  const depthsOf = ({ levels }: Plan) => levels.map(({ drop }) => drop.value as number);
+  const depthsOf = ({ levels }: Plan) => levels.map(({ depthBelowNape }) => depthBelowNape.value as number);
   const top = ({ rows }: Layer) => (rows[0] as LayerRow).depthBelowNape;
   const bottom = ({ rows }: Layer) => (rows[rows.length - 1] as LayerRow).depthBelowNape;
   const isDisc = ({ kind }: PlannedPiece) => kind === "cup";
@@ -193,8 +193,9 @@ describe("pieces for hands", () => {
         const before = (structure.at(-1) as PlannedPiece).readingsAfter;
         for (const { zone, layers: own } of plan.pieces.filter(({ kind }) => kind === "tuning")) {
           const half = /back/i.test(zone) ? "backArc" : "frontArc";
-          for (const { name, drop, predicted } of plan.levels) {
-            if (drop.value <= top(own[0] as Layer) || drop.value >= bottom(own[0] as Layer)) continue;
+          for (const { name, depthBelowNape, predicted } of plan.levels) {
+            if (depthBelowNape.value <= top(own[0] as Layer) || depthBelowNape.value >= bottom(own[0] as Layer))
+              continue;
             if (before[name][half] < plan.bareForm[name][half] + 1) continue;
             tuned++;
             // The search chooses by fewer points than the plan is drawn with, and one half lifts the tape off the other.

@@ -51,11 +51,11 @@ const levelOf = (plan: PlanFile, name: string): FileLevel => {
 };
 
 /** Thickness of the whole stack at a level, at a distance from center front (mm). */
-const stackAt = (plan: PlanFile, name: string, along: number): number => {
+const stackAt = (plan: PlanFile, name: string, arcLength: number): number => {
   const level = levelOf(plan, name);
   const outline = bareOutline(level.form);
   return plan.pieces.reduce(
-    (sum, piece) => sum + pieceThickness(piece, level.depthBelowNapeMm, outline, statedRules.distance)(along),
+    (sum, piece) => sum + pieceThickness(piece, level.depthBelowNapeMm, outline, statedRules.distance)(arcLength),
     0,
   );
 };
@@ -133,7 +133,7 @@ describe("where the padding lies", () => {
     const { predicted } = levelOf(plan, "bust");
     expect(Math.abs(predicted.girthMm - asked.bustGirth)).toBeLessThanOrEqual(3);
     expect(Math.abs(predicted.frontArcMm - asked.bustFrontArc)).toBeLessThanOrEqual(3);
-    const [right, center, left] = [-92, 0, 92].map((along) => stackAt(plan, "bust", along));
+    const [right, center, left] = [-92, 0, 92].map((arcLength) => stackAt(plan, "bust", arcLength));
     expect(left).toBeGreaterThan(center ?? 0);
     expect(left).toBeGreaterThan(stackAt(plan, "bust", 215));
     expect(right).toBeCloseTo(left ?? 0, 0);
@@ -152,7 +152,7 @@ describe("where the padding lies", () => {
       const { waist, highHip } = torsoReadings(
         waistToHighHip === undefined ? lengths : { ...lengths, waistToHighHip: mm(waistToHighHip) },
       ).levels;
-      return { below: highHip.drop.value - waist.drop.value, kind: highHip.drop.kind };
+      return { below: highHip.depthBelowNape.value - waist.depthBelowNape.value, kind: highHip.depthBelowNape.kind };
     };
     // Below a waist that itself was found with a tape down the back: an estimate, with that tape's doubt.
     expect(below(118)).toEqual({ below: expect.closeTo(118, 6), kind: "estimated" });

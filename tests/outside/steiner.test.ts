@@ -39,9 +39,9 @@ const sections = fc
 /** Points in each eighth of the outline: its chords miss a torso's girth by a few hundredths of a millimetre. */
 const perPart = 120;
 
-const tapeOver = (section: Section, thickness: (along: number) => number) => {
+const tapeOver = (section: Section, thickness: (arcLength: number) => number) => {
   const outline = sectionOutline(section, perPart);
-  const quarters = tapeQuarters(outline, outline.along.map(thickness));
+  const quarters = tapeQuarters(outline, outline.arcLength.map(thickness));
   const frontArc = quarters.leftFront + quarters.rightFront;
   return { frontArc, girth: frontArc + quarters.leftBack + quarters.rightBack, quarters };
 };
@@ -75,7 +75,7 @@ describe("an even layer (Steiner)", () => {
     const bare = tapeOver(section, () => 0);
     expect(Math.abs(tapeOver(section, () => 7.96).girth - bare.girth - 50)).toBeLessThan(0.1);
     const front = bare.quarters.leftFront;
-    const overFront = tapeOver(section, (along) => (Math.abs(along) <= front + 0.01 ? 15.92 : 0));
+    const overFront = tapeOver(section, (arcLength) => (Math.abs(arcLength) <= front + 0.01 ? 15.92 : 0));
     expect(Math.abs(overFront.frontArc - bare.frontArc - 50)).toBeLessThan(0.5);
     // The end effect: behind the side the tape runs straight from the blunt end to the bare back, and adds less than the step.
     expect(overFront.girth - overFront.frontArc - (bare.girth - bare.frontArc)).toBeLessThan(15.92);
@@ -111,7 +111,7 @@ describe("the moved-out outline against the library's", () => {
         fc.double({ min: -250, max: 250, noNaN: true }),
         (section, t, middle) => {
           const outline = sectionOutline(section, perPart);
-          const hill = outline.along.map((along) => t * Math.max(0, 1 - Math.abs(along - middle) / 120));
+          const hill = outline.arcLength.map((arcLength) => t * Math.max(0, 1 - Math.abs(arcLength - middle) / 120));
           const hullRing = ringOf(paddedPoints(outline, hill)).convexHull();
           const box = (y0: number, y1: number) => ringOf(Float64Array.from([-900, y0, 900, y0, 900, y1, -900, y1]));
           const inFront = hullRing.intersection(box(0, 900));

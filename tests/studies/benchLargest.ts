@@ -31,7 +31,7 @@ export const largestFitting: PlanInput = {
     waistToHighHip: mm(100),
     waistToFullHip: mm(205),
   },
-  batting: { name: "thin wadding", layerThickness: mm(3), spread: ratio(0.35) },
+  batting: { name: "thin wadding", layerThickness: mm(3), relativeDeviation: ratio(0.35) },
 };
 
 /** The same as a file that the tool opens. */

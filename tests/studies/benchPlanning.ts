@@ -26,7 +26,7 @@ interface Timed {
 
 const withFinish: PlanInput = {
   ...largestFitting,
-  finishingBatting: { name: "fine wadding", layerThickness: mm(2), spread: ratio(0.35) },
+  finishingBatting: { name: "fine wadding", layerThickness: mm(2), relativeDeviation: ratio(0.35) },
 };
 
 const crowd = people(Number(count));

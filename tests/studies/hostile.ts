@@ -27,7 +27,7 @@ print(
   `Logs of work: ${logs.logs}; ${logs.planned} planned, ${logs.learned} learned from, ${logs.waiting} waiting with a reason, ${logs.refused} refused with a reason.`,
 );
 print(`  ${logs.slips} slips of the hand, ${logs.marked} readings marked; the slowest took ${logs.slowestMs} ms.`);
-count(logs.faults, { threw: "thrown", notReadBack: "lost", believed: "untrue", unsaid: "untrue" });
+count(logs.faults, { threw: "thrown", notReadBack: "lost", known: "untrue", unsaid: "untrue" });
 
 if (process.argv[4] === "logs") end();
 

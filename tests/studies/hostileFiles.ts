@@ -5,7 +5,7 @@ import { fittingStorage } from "../../src/app/storage/fittingStorage";
 import { fittingText } from "../../src/app/storage/fittingText";
 import { writeFitting } from "../../src/document/fitting";
 import { importSentences, sheetSentences } from "../../src/text/fileSentences";
-import { memoryDrawers } from "../app/storage/memoryDrawers";
+import { memoryStores } from "../app/storage/memoryStores";
 import { sampleFitting, sampleTitled } from "../app/storage/sampleFittings";
 import { hostileLog } from "../tools/hostileLogs";
 import { type Chance, chance } from "../tools/peopleChance";
@@ -66,9 +66,9 @@ interface Opened {
 
 async function opened(text: string, isTable: boolean): Promise<Opened> {
   let ids = 0;
-  const drawers = memoryDrawers();
+  const stores = memoryStores();
   const newId = () => `made-${String(++ids).padStart(6, "0")}`;
-  const storage = fittingStorage(drawers, { now: () => "2026-01-01T00:00:00.000Z", newId });
+  const storage = fittingStorage(stores, { now: () => "2026-01-01T00:00:00.000Z", newId });
   const file = new File([text], isTable ? "table.csv" : "file.json");
   const outcome = isTable ? await importSheet(file, storage, sampleFitting) : await importFile(file, storage);
   if (outcome.kind === "refusedSheet")
@@ -83,7 +83,7 @@ async function opened(text: string, isTable: boolean): Promise<Opened> {
   const isAllThere =
     there.length === ids2.size && there.every((one) => one.kind === "fitting" && ids2.has(one.entry.id));
   const isSame = there.every((one) => {
-    const record = drawers.kept.get(`fittings/${one.kind === "fitting" ? one.entry.id : one.id}`) as { text?: string };
+    const record = stores.kept.get(`fittings/${one.kind === "fitting" ? one.entry.id : one.id}`) as { text?: string };
     return one.kind === "fitting" && fittingText(one.fitting) === record.text;
   });
   return { isAdded: true, sentences, untrue: isAllThere && isSame ? null : "added, and not there as it was" };

@@ -1,20 +1,20 @@
 import { fittingStorage, type FittingStorage } from "../../src/app/storage/fittingStorage";
 import type { FoundBySave } from "../../src/app/storage/fittingOutcome";
-import { type Drawers, DrawersFailure, type DrawersToChange } from "../../src/app/storage/drawers";
-import { type Keeping, startKeeping } from "../../src/app/storage/keeping";
+import { type ObjectStores, StorageFailure, type StoresToChange } from "../../src/app/storage/objectStores";
+import { type Autosave, startAutosave } from "../../src/app/storage/autosave";
 import { knownFittings } from "../../src/app/storage/knownFittings";
 import type { OpenState } from "../../src/app/storage/openFitting";
-import type { Locks } from "../../src/app/storage/pen";
+import type { Locks } from "../../src/app/storage/writeLock";
 import type { TabChannel } from "../../src/app/storage/tabChannel";
 import { type FittingStore, fittingStore } from "../../src/app/session/store";
 import { type FakeNotes, fakeNotes } from "../app/storage/fakeNotes";
 import { fakeChannels, fakeLocks } from "../app/storage/fakeTabs";
-import { type MemoryDrawers, memoryDrawers } from "../app/storage/memoryDrawers";
+import { type MemoryStores, memoryStores } from "../app/storage/memoryStores";
 import { sampleFitting } from "../app/storage/sampleFittings";
 
 /** One browser in memory, whose tabs share its drawers, notes, locks and channels, and whose clock is set from outside. */
 export interface HostileBrowser {
-  readonly drawers: MemoryDrawers;
+  readonly stores: MemoryStores;
   readonly notes: FakeNotes;
   readonly newTab: () => HostileTab;
   readonly setClock: (milliseconds: number) => void;
@@ -22,7 +22,7 @@ export interface HostileBrowser {
 
 export interface HostileTab {
   readonly store: FittingStore;
-  readonly keeping: Keeping;
+  readonly autosave: Autosave;
   readonly storage: FittingStorage;
   readonly state: () => OpenState | null;
   /** What saves have found in place of what was kept, since this was asked last. */
@@ -34,7 +34,7 @@ export interface HostileTab {
 }
 
 export function hostileBrowser(): HostileBrowser {
-  const drawers = memoryDrawers();
+  const stores = memoryStores();
   const notes = fakeNotes();
   const locks = fakeLocks();
   const channels = fakeChannels();
@@ -43,9 +43,9 @@ export function hostileBrowser(): HostileBrowser {
   const now = () => new Date(clock++).toISOString();
   const newId = () => `made-${String(++ids).padStart(6, "0")}`;
   return {
-    drawers,
+    stores,
     notes,
-    newTab: () => newTab({ drawers, notes, locks, channel: channels(), now, newId }),
+    newTab: () => newTab({ stores, notes, locks, channel: channels(), now, newId }),
     setClock: (milliseconds) => {
       clock = milliseconds;
     },
@@ -53,7 +53,7 @@ export function hostileBrowser(): HostileBrowser {
 }
 
 interface TabParts {
-  readonly drawers: Drawers;
+  readonly stores: ObjectStores;
   readonly notes: FakeNotes;
   readonly locks: Locks;
   readonly channel: TabChannel;
@@ -61,9 +61,9 @@ interface TabParts {
   readonly newId: () => string;
 }
 
-function newTab({ drawers, notes, locks, channel, now, newId }: TabParts): HostileTab {
+function newTab({ stores, notes, locks, channel, now, newId }: TabParts): HostileTab {
   const life = tabLife();
-  const storage = fittingStorage(mortalDrawers(drawers, life), {
+  const storage = fittingStorage(mortalStores(stores, life), {
     now,
     newId,
     known: knownFittings({ localStorage: notes }),
@@ -78,8 +78,8 @@ function newTab({ drawers, notes, locks, channel, now, newId }: TabParts): Hosti
       timers = timers.filter((one) => one !== work);
     };
   };
-  const desk = { storage, locks: mortalLocks(locks, life), channel, later, pauses: { letter: 350, change: 20 } };
-  const keeping = startKeeping(store, desk, {
+  const context = { storage, locks: mortalLocks(locks, life), channel, later, pauses: { letter: 350, change: 20 } };
+  const autosave = startAutosave(store, context, {
     onState: (next) => {
       state = next;
     },
@@ -89,7 +89,7 @@ function newTab({ drawers, notes, locks, channel, now, newId }: TabParts): Hosti
   });
   return {
     store,
-    keeping,
+    autosave,
     storage,
     state: () => state,
     found: () => {
@@ -128,9 +128,9 @@ function tabLife(): TabLife {
 }
 
 /** Work that was under way when its tab died is kept whole if it had come to its end, and else not at all. */
-function mortalDrawers(drawers: Drawers, { isOver }: TabLife): Drawers {
+function mortalStores(stores: ObjectStores, { isOver }: TabLife): ObjectStores {
   const alive = (): void => {
-    if (isOver()) throw new DrawersFailure("lost", "the tab is dead");
+    if (isOver()) throw new StorageFailure("lost", "the tab is dead");
   };
   const mortal = <Open extends object>(open: Open): Open =>
     new Proxy(open, {
@@ -147,10 +147,10 @@ function mortalDrawers(drawers: Drawers, { isOver }: TabLife): Drawers {
     return await work();
   };
   return {
-    look: (work) => run(() => drawers.look((open) => work(mortal(open)))),
-    change: <Done>(work: (open: DrawersToChange) => Promise<Done>) =>
+    look: (work) => run(() => stores.look((open) => work(mortal(open)))),
+    change: <Done>(work: (open: StoresToChange) => Promise<Done>) =>
       run(() =>
-        drawers.change(async (open) => {
+        stores.change(async (open) => {
           const done = await work(mortal(open));
           alive();
           return done;

@@ -1,6 +1,6 @@
 import { readLink, shareLink } from "../../src/app/share/shareLink";
 import { readFile, writeBundle } from "../../src/app/share/fittingFile";
-import { failureReasons } from "../../src/app/storage/drawers";
+import { failureReasons } from "../../src/app/storage/objectStores";
 import { readRecord } from "../../src/app/storage/fittingRecord";
 import { fittingText } from "../../src/app/storage/fittingText";
 import { sampleTitled } from "../app/storage/sampleFittings";
@@ -133,9 +133,9 @@ class Round {
         for (const one of this.tabs) one.passTime();
         return;
       case "opened":
-        return await this.leave(tab, (id) => tab.keeping.open(id));
+        return await this.leave(tab, (id) => tab.autosave.open(id));
       case "new":
-        return await this.leave(tab, () => tab.keeping.put(sampleTitled(`New ${this.typed}`)));
+        return await this.leave(tab, () => tab.autosave.put(sampleTitled(`New ${this.typed}`)));
       case "file":
         return await this.openFile(tab);
       case "link":
@@ -147,12 +147,12 @@ class Round {
       case "erased everything":
         return await this.eraseEverything(tab);
       case "taken over":
-        void tab.keeping.takeOver();
+        void tab.autosave.takeOver();
         return;
       case "decided":
         return await this.decide(tab);
       case "retried":
-        return tab.keeping.retry();
+        return tab.autosave.retry();
       case "storage fails":
         return this.fail();
       case "storage works":
@@ -224,14 +224,14 @@ class Round {
     const isCut = this.luck.happens(0.3);
     const read = await readLink(isCut ? hash.slice(0, -Math.ceil(this.luck.between(1, 40))) : hash);
     if (read.ok && isCut) return this.fault("untrue", "a link that was cut was read");
-    if (read.ok) await this.leave(tab, () => tab.keeping.put(read.value));
+    if (read.ok) await this.leave(tab, () => tab.autosave.put(read.value));
     else if (!isCut) this.fault("untrue", `a whole link was refused: ${read.problem.code}`);
   }
 
   /** The person keeps a refused change as a fitting of its own, or lets go of it. */
   private async decide(tab: HostileTab): Promise<void> {
-    if (this.luck.happens(0.5)) return await tab.keeping.keepAsCopy();
-    await tab.keeping.readAnew();
+    if (this.luck.happens(0.5)) return await tab.autosave.keepAsCopy();
+    await tab.autosave.readAnew();
     this.changed.delete(tab);
   }
 
@@ -243,7 +243,7 @@ class Round {
     if (isRemoval) this.everRemoved.add(id);
     const outcome =
       wish === "archive" ? await tab.storage.setArchived(id, this.luck.happens(0.5)) : await tab.storage[wish](id);
-    tab.keeping.desk.channel.send({ kind: "listChanged" });
+    tab.autosave.context.channel.send({ kind: "listChanged" });
     if (outcome.kind !== "changed" || wish === "archive" || this.isOverlapping) return;
     const record = this.record(id);
     if (record === null || (record.deletedAt !== null) !== isRemoval)
@@ -252,14 +252,14 @@ class Round {
 
   private async erase(tab: HostileTab): Promise<void> {
     const id = this.anyId();
-    const found = this.browser.drawers.kept.get(`fittings/${id}`);
+    const found = this.browser.stores.kept.get(`fittings/${id}`);
     if (!(await this.isOffTheTable(tab, id))) return;
     this.everGone.add(id);
     const outcome = await tab.storage.erase(id);
-    tab.keeping.desk.channel.send({ kind: "listChanged" });
+    tab.autosave.context.channel.send({ kind: "listChanged" });
     if (this.isFaulty) this.touched.add(id);
     if (outcome.kind !== "erased") return this.askedToGo([id]);
-    const isThere = this.browser.drawers.kept.has(`fittings/${id}`);
+    const isThere = this.browser.stores.kept.has(`fittings/${id}`);
     if (isThere && !this.isOverlapping) return this.fault("untrue", `${id} was said to be erased`);
     if (found !== undefined) this.lost.delete(id);
     this.said.delete(id);
@@ -267,17 +267,17 @@ class Round {
 
   /** As the list does it: what is removed or erased leaves the table first, if it can. */
   private async isOffTheTable(tab: HostileTab, id: string): Promise<boolean> {
-    if (tab.keeping.openId() !== id) return true;
-    await this.leave(tab, () => tab.keeping.put(sampleTitled("In its place")));
-    return tab.keeping.openId() !== id;
+    if (tab.autosave.openId() !== id) return true;
+    await this.leave(tab, () => tab.autosave.put(sampleTitled("In its place")));
+    return tab.autosave.openId() !== id;
   }
 
   private async eraseEverything(tab: HostileTab): Promise<void> {
     const { fitting } = tab.store.getState();
     const ids = this.ids();
     for (const id of ids) this.everGone.add(id);
-    const outcome = await tab.keeping.eraseEverything(sampleTitled("After everything"));
-    tab.keeping.desk.channel.send({ kind: "listChanged" });
+    const outcome = await tab.autosave.eraseEverything(sampleTitled("After everything"));
+    tab.autosave.context.channel.send({ kind: "listChanged" });
     if (this.isFaulty) for (const id of ids) this.touched.add(id);
     const isStill = tab.store.getState().fitting === fitting;
     if (outcome.kind !== "erased") {
@@ -294,13 +294,13 @@ class Round {
 
   /** A storage may erase, and fail only then: what the person wanted gone and is gone is no loss. */
   private askedToGo(ids: readonly string[]): void {
-    for (const id of ids) if (!this.browser.drawers.kept.has(`fittings/${id}`)) this.said.delete(id);
+    for (const id of ids) if (!this.browser.stores.kept.has(`fittings/${id}`)) this.said.delete(id);
   }
 
   private fail(): void {
     const share = this.luck.pick([0.02, 0.1, 0.5, 1]);
     this.isFaulty = true;
-    this.browser.drawers.failFrom((_call, name) => {
+    this.browser.stores.failFrom((_call, name) => {
       if (!this.luck.happens(share)) return null;
       const isLate = name === "keep" && this.luck.happens(0.3);
       return {
@@ -312,7 +312,7 @@ class Round {
 
   private work(): void {
     this.isFaulty = false;
-    this.browser.drawers.failFrom(() => null);
+    this.browser.stores.failFrom(() => null);
   }
 
   /** A tab dies, the note beside the database may fall behind, and the person opens another tab. */
@@ -327,13 +327,13 @@ class Round {
     this.tabs[tab === this.tabs[0] ? 0 : 1] = next;
     await this.look(next);
     await settled();
-    await next.keeping.open(this.anyId());
+    await next.autosave.open(this.anyId());
   }
 
   private takeAway(tab: HostileTab): void {
     const ids = this.ids();
     const all = this.luck.happens(0.4);
-    const { kept } = this.browser.drawers;
+    const { kept } = this.browser.stores;
     const gone = all ? ids : ids.filter(() => this.luck.happens(0.3));
     const noted = gone.filter((id) => this.isNoted(id));
     for (const place of [...kept.keys()]) {
@@ -359,7 +359,7 @@ class Round {
 
   private damage(): void {
     const id = this.anyId();
-    const { kept } = this.browser.drawers;
+    const { kept } = this.browser.stores;
     if (!kept.has(`fittings/${id}`)) return;
     this.typed += 1;
     for (const [before, of] of this.raw) if (of === id) this.raw.delete(before);
@@ -373,15 +373,15 @@ class Round {
 
   /** What a tab tells of losses is exactly what was taken away and has not come back. */
   private async look(tab: HostileTab): Promise<void> {
-    const told = await tab.keeping.lost();
+    const told = await tab.autosave.lost();
     if (told === null) return;
     await settled();
     for (const { id } of told)
       if (!this.lost.has(id) && !this.known.has(id)) this.fault("untrue", `${id} was called lost`);
-    const openId = tab.keeping.openId();
+    const openId = tab.autosave.openId();
     for (const id of this.lost) {
       const isTold = told.some((one) => one.id === id);
-      if (!isTold && id !== openId && !this.browser.drawers.kept.has(`fittings/${id}`))
+      if (!isTold && id !== openId && !this.browser.stores.kept.has(`fittings/${id}`))
         this.fault("untold", `${id} was taken away and not told`);
     }
     if (this.luck.happens(0.3))
@@ -423,7 +423,7 @@ class Round {
 
   private checkSaved(tab: HostileTab): void {
     const state = tab.state();
-    const id = tab.keeping.openId();
+    const id = tab.autosave.openId();
     // The person has erased it in the other tab, and this one knows.
     if (state?.saving.kind === "nothingYet") this.changed.delete(tab);
     if (state?.saving.kind !== "saved" || id === null) return;
@@ -454,7 +454,7 @@ class Round {
   private async end(): Promise<void> {
     this.work();
     for (let i = 0; i < 12; i += 1) {
-      for (const tab of this.tabs) if (tab.state()?.saving.kind === "notSaved") await tab.keeping.keepAsCopy();
+      for (const tab of this.tabs) if (tab.state()?.saving.kind === "notSaved") await tab.autosave.keepAsCopy();
       for (const tab of this.tabs) tab.passTime();
       await settled();
     }
@@ -484,7 +484,7 @@ class Round {
 
   /** Whatever was damaged lies raw somewhere, until the person takes it away. */
   private async checkRaw(): Promise<void> {
-    const everything = JSON.stringify([...this.browser.drawers.kept]);
+    const everything = JSON.stringify([...this.browser.stores.kept]);
     for (const [junk, id] of this.raw) {
       if (!everything.includes(junk)) this.fault("lost", `the raw text of ${id} is nowhere`);
     }
@@ -507,13 +507,13 @@ class Round {
   }
 
   private record(id: string) {
-    const found = this.browser.drawers.kept.get(`fittings/${id}`);
+    const found = this.browser.stores.kept.get(`fittings/${id}`);
     const reading = found === undefined ? null : readRecord(id, found);
     return reading?.kind === "whole" ? reading.record : null;
   }
 
   private ids(): readonly string[] {
-    const places = [...this.browser.drawers.kept.keys()].filter((place) => place.startsWith("fittings/"));
+    const places = [...this.browser.stores.kept.keys()].filter((place) => place.startsWith("fittings/"));
     return places.map((place) => place.slice("fittings/".length));
   }
 

@@ -48,7 +48,7 @@ const realPairs = (): readonly Padded[] =>
     return {
       body: given?.body as unknown as Measurements,
       form: given?.form as unknown as Measurements,
-      batting: { name: "batting", layerThickness: mm(6), spread: ratio(0.3) },
+      batting: { name: "batting", layerThickness: mm(6), relativeDeviation: ratio(0.3) },
       trueForm: (depth) => ({ support: supportsAt(pair, depth) }),
     };
   });

@@ -94,7 +94,7 @@ function followed(log: HostileLog, fitting: Fitting, derive: (fitting: Fitting) 
     return { came: "waiting", ...nothing, faults: unsaid(log, sentences) };
   }
   const learning = derived.learning();
-  const answers = [derived, doneness(planning.plan, progress), learning, derived.worth(), derived.step()];
+  const answers = [derived, doneness(planning.plan, progress), learning, derived.thicknessHistory(), derived.step()];
   const next = progress.next;
   const further =
     next === null

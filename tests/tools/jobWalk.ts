@@ -200,14 +200,15 @@ class Hands {
 
   /** The form's true outlines at the person's lines. */
   private see(depths: { readonly [level in LevelName]?: number }): void {
-    const drops = Object.fromEntries(levelNames.map((name) => [name, depths[name] ?? 0])) as {
+    const trueDepths = Object.fromEntries(levelNames.map((name) => [name, depths[name] ?? 0])) as {
       readonly [level in LevelName]: number;
     };
     const { trueForm, form } = this.person;
-    const { sectionAt } = formCurve(form, {}, drops);
+    const { sectionAt } = formCurve(form, {}, trueDepths);
     this.levels = levelNames.map((name, i): LevelOutline => {
-      if (trueForm !== undefined) return { depth: drops[name], outline: sectionOutline(trueForm(drops[name]), 24) };
-      const section = sectionAt(drops[name]);
+      if (trueForm !== undefined)
+        return { depth: trueDepths[name], outline: sectionOutline(trueForm(trueDepths[name]), 24) };
+      const section = sectionAt(trueDepths[name]);
       if (!("frontDepth" in section)) throw new Error("a made-up form is no scan");
       const { frontArc, backArc } = sectionReading(section);
       const scale = Math.exp(this.room.lnBreadth[i] ?? 0);
@@ -224,7 +225,7 @@ class Hands {
         frontArc,
         backArc,
       );
-      return { depth: drops[name], outline: sectionOutline(truly, 24) };
+      return { depth: trueDepths[name], outline: sectionOutline(truly, 24) };
     });
   }
 

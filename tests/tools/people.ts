@@ -57,7 +57,7 @@ export const people = (count: number, firstSeed = 1): readonly Person[] =>
 const drawBatting = (luck: Chance): Batting => ({
   name: "batting",
   layerThickness: mm(Math.round(2 * luck.between(3, 12)) / 2),
-  spread: ratio(0.4),
+  relativeDeviation: ratio(0.4),
 });
 
 function measuredBody(luck: Chance, whole: WholeBody, care: Care): Measurements {
@@ -132,5 +132,5 @@ export const fittingFileOf = ({ body, form, batting }: Pick<Person, "body" | "fo
   unit: "mm",
   body,
   form,
-  batting: { name: batting.name, layerThickness: batting.layerThickness, spread: batting.spread },
+  batting: { name: batting.name, layerThickness: batting.layerThickness, standardDeviation: batting.relativeDeviation },
 });

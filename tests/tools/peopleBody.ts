@@ -182,14 +182,14 @@ function drawApexAndWaist(chance: Chance, survey: SurveyName, bust: number) {
   for (let draw = 1; ; draw++) {
     const toApex = chance.normal(linear(fit.coef, bust), fit.heldOutRmse_mm);
     const napeToWaist = survey === "usArmy" ? drawn(chance, army.napeToNaturalWaistTape) : napeToWaistTape(chance);
-    const apexDrop = linear(army.napeToApexDrop_fromShoulderToApexTape.coef, toApex);
-    const waistDrop = linear(army.napeToWaistDrop_fromNapeToWaistTape.coef, napeToWaist);
-    const above = waistDrop - apexDrop;
+    const apexDepth = linear(army.napeToApexDrop_fromShoulderToApexTape.coef, toApex);
+    const waistDepth = linear(army.napeToWaistDrop_fromNapeToWaistTape.coef, napeToWaist);
+    const above = waistDepth - apexDepth;
     if (above >= apexAboveWaist.least && above <= apexAboveWaist.most) return { toApex, napeToWaist };
     if (draw < mostDraws) continue;
     const [constant = 0, slope = 1] = army.napeToApexDrop_fromShoulderToApexTape.coef;
     const heldAbove = within(above, apexAboveWaist.least, apexAboveWaist.most);
-    return { toApex: (waistDrop - heldAbove - constant) / slope, napeToWaist };
+    return { toApex: (waistDepth - heldAbove - constant) / slope, napeToWaist };
   }
 }
 

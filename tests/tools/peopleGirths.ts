@@ -67,9 +67,9 @@ export const surveys: { readonly [name in SurveyName]: SurveyFigures } = {
 export function drawSurveyGirths(chance: Chance, survey: SurveyName): Girths {
   const { girths, correlations } = surveys[survey];
   const [bust, waist, fullHip] = [skewed(girths.bust), skewed(girths.waist), skewed(girths.fullHip)];
-  const bustWaist = normalCorrelation(correlations.bustWaist, bust.spread, waist.spread);
-  const bustHip = normalCorrelation(correlations.bustHip, bust.spread, fullHip.spread);
-  const waistHip = normalCorrelation(correlations.waistHip, waist.spread, fullHip.spread);
+  const bustWaist = normalCorrelation(correlations.bustWaist, bust.standardDeviation, waist.standardDeviation);
+  const bustHip = normalCorrelation(correlations.bustHip, bust.standardDeviation, fullHip.standardDeviation);
+  const waistHip = normalCorrelation(correlations.waistHip, waist.standardDeviation, fullHip.standardDeviation);
 
   // The Cholesky factor of the three by three correlation matrix, row by row.
   const waistOwn = Math.sqrt(1 - bustWaist ** 2);
@@ -84,7 +84,7 @@ export function drawSurveyGirths(chance: Chance, survey: SurveyName): Girths {
 }
 
 interface Skewed {
-  readonly spread: number;
+  readonly standardDeviation: number;
   readonly at: (normal: number) => number;
 }
 
@@ -92,10 +92,10 @@ interface Skewed {
 const quantile95 = 1.6449;
 
 function skewed({ mean, sd, p5, p50, p95 }: GirthFigures): Skewed {
-  const spread = Math.log((p95 - p50) / (p50 - p5)) / quantile95;
-  const scale = sd / Math.sqrt((Math.exp(spread ** 2) - 1) * Math.exp(spread ** 2));
-  const shift = mean - scale * Math.exp(spread ** 2 / 2);
-  return { spread, at: (normal) => shift + scale * Math.exp(spread * normal) };
+  const deviation = Math.log((p95 - p50) / (p50 - p5)) / quantile95;
+  const scale = sd / Math.sqrt((Math.exp(deviation ** 2) - 1) * Math.exp(deviation ** 2));
+  const shift = mean - scale * Math.exp(deviation ** 2 / 2);
+  return { standardDeviation: deviation, at: (normal) => shift + scale * Math.exp(deviation * normal) };
 }
 
 function normalCorrelation(correlation: number, spread1: number, spread2: number): number {

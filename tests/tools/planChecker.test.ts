@@ -37,7 +37,7 @@ const form: FileForm = {
   backDepthMm: backDepth,
   exponent: 2,
 };
-const drops: { readonly [level in CheckedLevelName]: number } = {
+const depths: { readonly [level in CheckedLevelName]: number } = {
   bust: 230,
   underbust: 290,
   waist: 360,
@@ -63,7 +63,7 @@ function planOf(pieces: readonly FilePiece[], final: Gains): PlanFile {
     version: 2,
     levels: checkedLevelNames.map((name) => ({
       name,
-      depthBelowNapeMm: drops[name],
+      depthBelowNapeMm: depths[name],
       body: readings[name],
       form,
       predicted: readings[name],
@@ -329,9 +329,9 @@ describe("the checker's own parts", () => {
     const outline = bareOutline(form);
     expect(outline.frontArc).toBeCloseTo(front, 3);
     expect(outline.backArc).toBeCloseTo(back, 3);
-    expect(outline.points[0]?.along).toBeCloseTo(-halfGirth, 3);
-    expect(outline.points[outline.points.length - 1]?.along).toBeCloseTo(halfGirth, 3);
-    const left = outline.points.find((p) => p.along > front / 4 && p.y > 0);
+    expect(outline.points[0]?.arcLength).toBeCloseTo(-halfGirth, 3);
+    expect(outline.points[outline.points.length - 1]?.arcLength).toBeCloseTo(halfGirth, 3);
+    const left = outline.points.find((p) => p.arcLength > front / 4 && p.y > 0);
     expect(left?.x).toBeGreaterThan(0);
   });
 
@@ -344,7 +344,8 @@ describe("the checker's own parts", () => {
 
   test("a piece is thick by the nearest edge: sideways, above, or at a corner", () => {
     const layer = { ...turn, wrap: false, rows: rowsBetween(300, 400, -60, 60), featherMm: 40 };
-    const at = (drop: number, along: number) => layerThickness(layer, drop, 800, statedRules.distance)(along);
+    const at = (depthBelowNape: number, arcLength: number) =>
+      layerThickness(layer, depthBelowNape, 800, statedRules.distance)(arcLength);
     expect(at(350, 0)).toBeCloseTo(thickness);
     expect(at(350, 50)).toBeCloseTo(thickness * (10 / 40));
     expect(at(320, 0)).toBeCloseTo(thickness * (20 / 40));

@@ -8,7 +8,7 @@ import type { FileForm } from "./planCheckerFile";
 export interface OutlinePoint {
   readonly x: number;
   readonly y: number;
-  readonly along: number;
+  readonly arcLength: number;
   readonly normalX: number;
   readonly normalY: number;
 }
@@ -50,7 +50,7 @@ export function bareOutline(form: FileForm): Outline {
     ...placed(leftBack, 1, -1, (fromSide) => leftFront.length + fromSide).slice(1),
     ...placed(rightFront, -1, 1, (fromSide) => fromSide - rightFront.length).slice(0, -1),
     ...placed(rightBack, -1, -1, (fromSide) => -rightFront.length - fromSide).slice(1),
-  ].sort((p, q) => p.along - q.along);
+  ].sort((p, q) => p.arcLength - q.arcLength);
   const frontArc = leftFront.length + rightFront.length;
   const backArc = leftBack.length + rightBack.length;
   return { points, girth: frontArc + backArc, frontArc, backArc };
@@ -129,12 +129,12 @@ function placed(
   walk: Walk,
   signX: 1 | -1,
   signY: 1 | -1,
-  along: (fromSide: number) => number,
+  arcLength: (fromSide: number) => number,
 ): readonly OutlinePoint[] {
   return walk.points.map((p) => ({
     x: signX * p.x,
     y: signY * p.y,
-    along: along(p.fromSide),
+    arcLength: arcLength(p.fromSide),
     normalX: signX * p.normalX,
     normalY: signY * p.normalY,
   }));

@@ -35,7 +35,7 @@ export function readingsWhilePinning(
     const thickness = pieceThickness(piece, level.depthBelowNapeMm, outline, rules.distance);
     let changed = false;
     outline.points.forEach((point, i) => {
-      const more = thickness(point.along);
+      const more = thickness(point.arcLength);
       if (more === 0) return;
       stack[i] = (stack[i] as number) + more;
       changed = true;
@@ -52,7 +52,7 @@ export function wholeReading(level: FileLevel, pieces: readonly FilePiece[], out
   for (const piece of pieces) {
     const thickness = pieceThickness(piece, level.depthBelowNapeMm, outline, statedRules.distance);
     outline.points.forEach((point, i) => {
-      stack[i] = (stack[i] as number) + thickness(point.along);
+      stack[i] = (stack[i] as number) + thickness(point.arcLength);
     });
   }
   return readHull(outline, stack, statedRules.seam);

@@ -17,25 +17,25 @@ export function pieceThickness(
   depth: number,
   lengths: OutlineLengths,
   rule: DistanceRule,
-): (along: number) => number {
+): (arcLength: number) => number {
   const each = layers.map((layer) => layerThickness(layer, depth, lengths.girth, rule));
-  return (along) => {
-    const place = fromAnchor(along, anchor, lengths);
+  return (arcLength) => {
+    const place = fromAnchor(arcLength, anchor, lengths);
     return each.reduce((sum, thickness) => sum + thickness(place), 0);
   };
 }
 
 /** A distance from center front as one from another anchor, positive to the wearer's left; the form is even. */
-export function fromAnchor(along: number, anchor: FileAnchor, { girth, frontArc }: OutlineLengths): number {
+export function fromAnchor(arcLength: number, anchor: FileAnchor, { girth, frontArc }: OutlineLengths): number {
   switch (anchor) {
     case "centerFront":
-      return along;
+      return arcLength;
     case "centerBack":
-      return along >= 0 ? girth / 2 - along : -girth / 2 - along;
+      return arcLength >= 0 ? girth / 2 - arcLength : -girth / 2 - arcLength;
     case "leftSide":
-      return along - frontArc / 2;
+      return arcLength - frontArc / 2;
     case "rightSide":
-      return along + frontArc / 2;
+      return arcLength + frontArc / 2;
   }
 }
 
@@ -105,10 +105,11 @@ function outlineEdges(rows: readonly FileRow[]): readonly Edge[] {
   });
 }
 
-function distanceToEdge(along: number, drop: number, [along0, drop0, along1, drop1]: Edge): number {
+function distanceToEdge(arcLength: number, depthBelowNape: number, [along0, drop0, along1, drop1]: Edge): number {
   const dx = along1 - along0;
   const dy = drop1 - drop0;
   const size = dx * dx + dy * dy;
-  const share = size === 0 ? 0 : Math.max(0, Math.min(1, ((along - along0) * dx + (drop - drop0) * dy) / size));
-  return Math.hypot(along - along0 - share * dx, drop - drop0 - share * dy);
+  const share =
+    size === 0 ? 0 : Math.max(0, Math.min(1, ((arcLength - along0) * dx + (depthBelowNape - drop0) * dy) / size));
+  return Math.hypot(arcLength - along0 - share * dx, depthBelowNape - drop0 - share * dy);
 }

@@ -64,7 +64,7 @@ export function planOfGiven(given: Given): LaidPlan {
     version: 1,
     unit: "mm",
     ...given,
-    batting: { name: "batting", layerThickness: layer, spread: 0.3 },
+    batting: { name: "batting", layerThickness: layer, standardDeviation: 0.3 },
   };
   const plan = planOfText(JSON.stringify(file));
   if (!plan.ok) throw new Error(plan.problem.join(" "));
@@ -135,7 +135,7 @@ export const readingsOnLines = (shape: TrueShape, depthOf: (level: Level) => num
 /** Where the tool takes the lines of a body to lie, by what was read of the body alone: where a person marks them on the form. */
 export function markedDepths(body: Entries): (level: Level) => number {
   const { levels } = torsoReadings(body as unknown as Measurements);
-  return (level) => levels[level].drop.value;
+  return (level) => levels[level].depthBelowNape.value;
 }
 
 const each = (levels: LevelReadings, entry: (level: Level, reading: TrueReading) => Entries): Entries =>

@@ -14,13 +14,13 @@ import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { newFitting } from "../../src/app/session/newFitting";
 import { PrintedSheet } from "../../src/ui/shell/PrintedSheet";
-import { BodyPlace } from "../../src/ui/pages/body/BodyPlace";
-import { FormPlace } from "../../src/ui/pages/form/FormPlace";
-import { PlanPlace } from "../../src/ui/pages/plan/PlanPlace";
+import { BodyPage } from "../../src/ui/pages/body/BodyPage";
+import { FormPage } from "../../src/ui/pages/form/FormPage";
+import { PlanPage } from "../../src/ui/pages/plan/PlanPage";
 import { planningWords } from "../../src/text/planning";
 import { printingWords } from "../../src/text/printing";
 import { StoreProvider } from "../../src/ui/kit/useStore";
-import { WallPlace } from "../../src/ui/pages/class/WallPlace";
+import { ClassPage } from "../../src/ui/pages/class/ClassPage";
 
 // Whole plans and walks of the command.
 vi.setConfig({ testTimeout: 60_000 });
@@ -31,7 +31,7 @@ const demo = read.value;
 const body = { bustGirth: "36", waistGirth: "30", fullHipGirth: "39" };
 const plain: Fitting = { ...newFitting("in"), body, form: { table: "misses", size: "6" } };
 
-function shown(fitting: Fitting, parts: React.ReactNode = <PlanPlace />) {
+function shown(fitting: Fitting, parts: React.ReactNode = <PlanPage />) {
   const store = fittingStore(fitting);
   const { container } = render(<StoreProvider store={store}>{parts}</StoreProvider>);
   return { store, container, text: () => (container.textContent ?? "").replaceAll("\u00a0", " ") };
@@ -129,7 +129,7 @@ describe("one half that is padded too much", () => {
   test("and so say plan and paper once the rest is planned anew", () => {
     const anew: Fitting = { ...over, work: [...over.work, { did: "replanned" }] };
     expect(planned(anew).shortfalls.some(({ sense }) => sense === "tooLarge")).toBe(true);
-    for (const parts of [<PlanPlace key="plan" />, <PrintedSheet key="paper" />])
+    for (const parts of [<PlanPage key="plan" />, <PrintedSheet key="paper" />])
       expect(shown(anew, parts).text()).not.toMatch(/smaller form|turn the dial/);
   });
 });
@@ -165,7 +165,7 @@ describe("level lines that lie close together", () => {
 
 describe("figures that are possible and unusual", () => {
   test("a waist of 60 in the inch field is questioned where it was typed, and one tap puts it right", () => {
-    const { store, text } = shown({ ...plain, body: { ...body, waistGirth: "60" } }, <BodyPlace />);
+    const { store, text } = shown({ ...plain, body: { ...body, waistGirth: "60" } }, <BodyPage />);
     expect(text()).toMatch(/60 in reads like centimeters typed as inches/);
     fireEvent.click(screen.getAllByRole("button", { name: /centimeters/ })[0] as HTMLElement);
     expect(store.getState().fitting.body.waistGirth).toMatch(/60 cm|23/);
@@ -178,7 +178,7 @@ describe("figures that are possible and unusual", () => {
     ["a size of a chart", { table: "misses", size: "6" }],
   ])("a form bust of 97 in the inch field likewise, with %s", (_, chart) => {
     const form = { ...chart, bustGirth: "97", waistGirth: "26", fullHipGirth: "36" };
-    const { store, text } = shown({ ...plain, form }, <FormPlace />);
+    const { store, text } = shown({ ...plain, form }, <FormPage />);
     expect(text()).toMatch(/97 in reads like centimeters typed as inches/);
     const plan = planOfText(commandText({ ...plain, form }));
     expect(plan.ok ? "" : plan.problem.join(" ")).toMatch(/97.in reads like centimeters typed as inches/);
@@ -230,7 +230,7 @@ describe("a chest without cups", () => {
     expect(planned(chest).pieces.some(({ kind }) => kind === "cup")).toBe(false);
     expect(shown(chest).text()).not.toMatch(cups);
     expect(shown(chest, <PrintedSheet />).text()).not.toMatch(cups);
-    const { text } = shown(chest, <WallPlace />);
+    const { text } = shown(chest, <ClassPage />);
     fireEvent.keyDown(window, { key: "c" });
     for (let i = 0; i < 30; i++) {
       expect(text()).not.toMatch(cups);

@@ -1,6 +1,6 @@
 import { act, fireEvent, render, screen } from "@testing-library/react";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
-import type { Keeping } from "../../src/app/storage/keeping";
+import type { Autosave } from "../../src/app/storage/autosave";
 import { fittingStore } from "../../src/app/session/store";
 import { shelf } from "../../src/ui/kit/shelf/shelf";
 import { newFitting } from "../../src/app/session/newFitting";
@@ -9,19 +9,19 @@ import { MissingPage } from "../../src/ui/shell/MissingPart";
 import { PageBoundary } from "../../src/ui/kit/rescue/PageBoundary";
 import { failedLast, noteLeft, noteStart } from "../../src/ui/kit/rescue/FailedPage";
 import { StoreProvider, useFittingState } from "../../src/ui/kit/useStore";
-import { usePlace } from "../../src/ui/kit/place";
+import { usePage } from "../../src/ui/kit/page";
 
 /** A page that fails for one waist only, as a slip of the tape may make a page fail. */
 function Fragile() {
   const waist = useFittingState((state) => state.fitting.body.waistGirth);
-  const place = usePlace();
+  const place = usePage();
   if (waist === "341" && place === "padding") throw new Error("a waist of 341");
   return <h1>whole at {place}</h1>;
 }
 
 function AtPlace() {
   return (
-    <PageBoundary place={usePlace()}>
+    <PageBoundary page={usePage()}>
       <Fragile />
     </PageBoundary>
   );
@@ -50,13 +50,13 @@ beforeEach(() => {
   // What React tells of a failure that was caught is no news here.
   vi.spyOn(console, "error").mockImplementation(() => {});
   window.localStorage.clear();
-  shelf.setState({ keeping: { openId: () => "bad" } as unknown as Keeping });
+  shelf.setState({ autosave: { openId: () => "bad" } as unknown as Autosave });
   goTo("padding");
 });
 afterEach(() => {
   vi.useRealTimers();
   vi.restoreAllMocks();
-  shelf.setState({ keeping: null });
+  shelf.setState({ autosave: null });
 });
 
 const failed = () => screen.queryByRole("heading", { name: "This page cannot be shown" });

@@ -59,6 +59,6 @@ describe("which sheets are printed unless somebody chooses", () => {
 });
 
 test("paper says whether how much a layer adds is a starting figure or from the tape", () => {
-  expect(printingWords.worth("6 mm", 0)).toBe("One layer may add about 6 mm under the tape, a starting figure.");
-  expect(printingWords.worth("5 mm", 4)).toContain("from 4 measurements");
+  expect(printingWords.layerAdds("6 mm", 0)).toBe("One layer may add about 6 mm under the tape, a starting figure.");
+  expect(printingWords.layerAdds("5 mm", 4)).toContain("from 4 measurements");
 });

@@ -6,7 +6,7 @@ import { type FittingStore, fittingStore } from "../../src/app/session/store";
 import { assert } from "../../src/core/result";
 import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
-import { FinishingPlace } from "../../src/ui/pages/finishing/FinishingPlace";
+import { FinishingPage } from "../../src/ui/pages/finishing/FinishingPage";
 import { StoreProvider } from "../../src/ui/kit/useStore";
 
 const demo = readFitting(demoFile);
@@ -22,7 +22,7 @@ const shown = (): FittingStore => {
     store.dispatch({ does: "record", entry: { did: "pinned", piece: pieceToFile(piece, "", ""), at } });
   render(
     <StoreProvider store={store}>
-      <FinishingPlace />
+      <FinishingPage />
     </StoreProvider>,
   );
   return store;

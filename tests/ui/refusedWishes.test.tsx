@@ -1,12 +1,12 @@
 import { act, cleanup, fireEvent, render, screen, waitFor, within } from "@testing-library/react";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { fittingStorage } from "../../src/app/storage/fittingStorage";
-import { type Keeping, startKeeping } from "../../src/app/storage/keeping";
+import { type Autosave, startAutosave } from "../../src/app/storage/autosave";
 import { tabChannel } from "../../src/app/storage/tabChannel";
 import { type FittingStore, fittingStore } from "../../src/app/session/store";
 import { writeFittingFile } from "../../src/app/share/fittingFile";
 import { Announcer } from "../../src/ui/kit/Announcer";
-import { FittingsPlace } from "../../src/ui/pages/fittings/FittingsPlace";
+import { FittingsPage } from "../../src/ui/pages/fittings/FittingsPage";
 import { shelf } from "../../src/ui/kit/shelf/shelf";
 import { newFitting } from "../../src/app/session/newFitting";
 import { deviceWords, libraryWords } from "../../src/text/library";
@@ -14,7 +14,7 @@ import { intakeWords, refusedTexts } from "../../src/text/files";
 import { savedWords } from "../../src/text/saved";
 import { StoreProvider } from "../../src/ui/kit/useStore";
 import { useDoAndSay } from "../../src/ui/kit/shelf/useDone";
-import { type MemoryDrawers, memoryDrawers } from "../app/storage/memoryDrawers";
+import { type MemoryStores, memoryStores } from "../app/storage/memoryStores";
 import { sampleTitled } from "../app/storage/sampleFittings";
 
 /**
@@ -22,49 +22,49 @@ import { sampleTitled } from "../app/storage/sampleFittings";
  * said, and with one that refuses, where nothing of it may be said. Seen to fail for the name of the open fitting, for
  * every way back, and for a press that changes nothing.
  */
-let drawers: MemoryDrawers;
-let keeping: Keeping;
+let stores: MemoryStores;
+let autosave: Autosave;
 let store: FittingStore;
 
 beforeEach(async () => {
-  drawers = memoryDrawers();
+  stores = memoryStores();
   store = fittingStore(newFitting("cm"));
   let count = 0;
   const newId = (): string => {
     count += 1;
     return `made-by-us-${count}`;
   };
-  const storage = fittingStorage(drawers, { now: () => "2026-05-02T08:00:00.000Z", newId });
+  const storage = fittingStorage(stores, { now: () => "2026-05-02T08:00:00.000Z", newId });
   const later = (milliseconds: number, work: () => void) => {
     const timer = setTimeout(work, milliseconds);
     return () => clearTimeout(timer);
   };
-  const desk = { storage, locks: undefined, channel: tabChannel(undefined), later };
-  keeping = startKeeping(store, desk, {
+  const context = { storage, locks: undefined, channel: tabChannel(undefined), later };
+  autosave = startAutosave(store, context, {
     onState: (open) => shelf.setState({ open }),
     onFirstSave: () => {},
     onHistoryLost: () => {},
   });
   await storage.add([sampleTitled("Odile", "odile-0001"), sampleTitled("Ines", "ines-00001")]);
   await storage.setArchived("ines-00001", true);
-  await keeping.open("odile-0001");
-  shelf.setState({ keeping, open: shelf.getState().open });
+  await autosave.open("odile-0001");
+  shelf.setState({ autosave, open: shelf.getState().open });
 });
 
 afterEach(() => {
   cleanup();
-  act(() => shelf.setState({ keeping: null, open: null, news: [] }));
+  act(() => shelf.setState({ autosave: null, open: null, news: [] }));
 });
 
-const refuse = (): void => drawers.failFrom((_, name) => (name === "write" || name === "clear" ? noRoom : null));
-const allow = (): void => drawers.failFrom(() => null);
+const refuse = (): void => stores.failFrom((_, name) => (name === "write" || name === "clear" ? noRoom : null));
+const allow = (): void => stores.failFrom(() => null);
 const noRoom = { reason: "noRoom", when: "before" } as const;
 
 async function shown() {
   const { container } = render(
     <StoreProvider store={store}>
       <Announcer>
-        <FittingsPlace />
+        <FittingsPage />
       </Announcer>
     </StoreProvider>,
   );
@@ -172,7 +172,7 @@ describe("what is said of a wish", () => {
   test("a file that is here already is said to be, and a copy is added when asked for, and taken away again", async () => {
     const { give, heard } = await shown();
     const titles = async (): Promise<readonly string[]> => {
-      const listed = await keeping.desk.storage.list();
+      const listed = await autosave.context.storage.list();
       return listed.kind !== "listed"
         ? []
         : listed.fittings.flatMap((one) =>
@@ -224,7 +224,7 @@ describe("what is said of a press on the open fitting", () => {
 
   test("what was done, once", async () => {
     const heard = pressed();
-    await act(() => keeping.isKept());
+    await act(() => autosave.isKept());
     fireEvent.click(screen.getByRole("button", { name: "Note" }));
     expect(heard().trim()).toBe("Noted.");
   });

@@ -7,7 +7,7 @@ import { assert } from "../../src/core/result";
 import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { Announcer } from "../../src/ui/kit/Announcer";
-import { FinishingPlace } from "../../src/ui/pages/finishing/FinishingPlace";
+import { FinishingPage } from "../../src/ui/pages/finishing/FinishingPage";
 import { StoreProvider } from "../../src/ui/kit/useStore";
 import { sampleBody } from "../support/sample";
 
@@ -30,7 +30,7 @@ function shown() {
   const { container } = render(
     <StoreProvider store={store}>
       <Announcer>
-        <FinishingPlace />
+        <FinishingPage />
       </Announcer>
     </StoreProvider>,
   );

@@ -6,7 +6,7 @@ import { fittingStorage } from "../../src/app/storage/fittingStorage";
 import { SaveAll } from "../../src/ui/pages/fittings/FilePart";
 import { fileWords } from "../../src/text/library";
 import { fakeNotes } from "../app/storage/fakeNotes";
-import { memoryDrawers } from "../app/storage/memoryDrawers";
+import { memoryStores } from "../app/storage/memoryStores";
 import { sampleTitled } from "../app/storage/sampleFittings";
 
 afterEach(() => {
@@ -26,7 +26,7 @@ async function shown(count: number, notes: string) {
   });
   const known = knownFittings({ localStorage: fakeNotes() });
   const now = () => "2026-05-02T08:00:00.000Z";
-  const storage = fittingStorage(memoryDrawers(), { now, newId: () => "made-by-us", known });
+  const storage = fittingStorage(memoryStores(), { now, newId: () => "made-by-us", known });
   const fittings = Array.from({ length: count }, (_, i) => ({
     ...sampleTitled(`Person ${i}`, `person-${i + 1_000}`),
     notes,

@@ -8,7 +8,7 @@ import {
   frontView,
   type Look,
   lookFrom,
-  ringDrops,
+  ringDepths,
   seenRing,
   standing,
   type StandingRing,
@@ -75,9 +75,9 @@ describe("turning", () => {
 
 describe("the silhouette", () => {
   const bare = standing(model.form, 0);
-  const ringAt = (rings: typeof bare, drop: number) => {
-    const ring = rings.find((item) => item.drop === drop);
-    if (ring === undefined) throw new Error(`no ring stands on the level at ${String(drop)}`);
+  const ringAt = (rings: typeof bare, depthBelowNape: number) => {
+    const ring = rings.find((item) => item.depthBelowNape === depthBelowNape);
+    if (ring === undefined) throw new Error(`no ring stands on the level at ${String(depthBelowNape)}`);
     return ring;
   };
   const breadth = (section: Section) => reachOf(section).left + reachOf(section).right;
@@ -87,20 +87,20 @@ describe("the silhouette", () => {
     for (const tip of [-20, 0, 12, 50]) {
       for (const turn of [0, 180]) {
         const look = lookFrom({ turn, tip });
-        expect(Math.abs(seenBreadth(ringAt(bare, level.drop.value), look) - breadth(level.formSection))).toBeLessThan(
-          oneMillimetre,
-        );
         expect(
-          Math.abs(seenBreadth(ringAt(model.body, level.drop.value), look) - breadth(level.bodySection)),
+          Math.abs(seenBreadth(ringAt(bare, level.depthBelowNape.value), look) - breadth(level.formSection)),
+        ).toBeLessThan(oneMillimetre);
+        expect(
+          Math.abs(seenBreadth(ringAt(model.body, level.depthBelowNape.value), look) - breadth(level.bodySection)),
         ).toBeLessThan(oneMillimetre);
       }
       const side = lookFrom({ turn: 90, tip });
-      expect(Math.abs(seenBreadth(ringAt(bare, level.drop.value), side) - depth(level.formSection))).toBeLessThan(
-        oneMillimetre,
-      );
-      expect(Math.abs(seenBreadth(ringAt(model.body, level.drop.value), side) - depth(level.bodySection))).toBeLessThan(
-        oneMillimetre,
-      );
+      expect(
+        Math.abs(seenBreadth(ringAt(bare, level.depthBelowNape.value), side) - depth(level.formSection)),
+      ).toBeLessThan(oneMillimetre);
+      expect(
+        Math.abs(seenBreadth(ringAt(model.body, level.depthBelowNape.value), side) - depth(level.bodySection)),
+      ).toBeLessThan(oneMillimetre);
     }
   });
 
@@ -167,12 +167,12 @@ describe("faces", () => {
   });
 
   test("rings stand close together, from top to bottom, and on every stop between", () => {
-    const drops = ringDrops(100, 640, [230, 400, 640, 50]);
-    expect(drops[0]).toBe(100);
-    expect(drops.at(-1)).toBe(640);
-    expect(drops).toContain(230);
-    expect(drops).toContain(400);
-    const gaps = drops.slice(1).map((drop, i) => drop - (drops[i] ?? 0));
+    const depths = ringDepths(100, 640, [230, 400, 640, 50]);
+    expect(depths[0]).toBe(100);
+    expect(depths.at(-1)).toBe(640);
+    expect(depths).toContain(230);
+    expect(depths).toContain(400);
+    const gaps = depths.slice(1).map((depthBelowNape, i) => depthBelowNape - (depths[i] ?? 0));
     expect(Math.max(...gaps)).toBeLessThanOrEqual(9.0001);
     expect(Math.min(...gaps)).toBeGreaterThan(0);
   });

@@ -7,7 +7,7 @@ import { readFitting } from "../../src/document/readFitting";
 import demoFile from "../../shared/demo-fitting.json";
 import { StoreProvider } from "../../src/ui/kit/useStore";
 import { madeUpPeople, madeUpPerson } from "../../src/ui/pages/class/wallPeople";
-import { WallPlace } from "../../src/ui/pages/class/WallPlace";
+import { ClassPage } from "../../src/ui/pages/class/ClassPage";
 
 const demo = readFitting(demoFile);
 if (!demo.ok) throw new Error("the demo cannot be read");
@@ -18,7 +18,7 @@ test("a made-up person goes home from the wall, and the own fitting never", asyn
   const store = fittingStore({ ...demo.value, title: "Somebody real" });
   render(
     <StoreProvider store={store}>
-      <WallPlace />
+      <ClassPage />
     </StoreProvider>,
   );
   fireEvent.keyDown(window, { key: "t" });

@@ -2,7 +2,7 @@ import type { SettledFitting } from "../../document/fitting";
 import type { Derived } from "../session/derived";
 
 /** The questions about a fitting whose answers take a tablet some time, because they plan or learn. */
-export type SlowQuestion = "learning" | "worth" | "step";
+export type SlowQuestion = "learning" | "thicknessHistory" | "step";
 
 export type SlowAnswer<Question extends SlowQuestion> = ReturnType<Derived[Question]>;
 

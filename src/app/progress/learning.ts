@@ -1,5 +1,5 @@
 import { mapLevels } from "../../core/body/vocabulary";
-import { mostReadings } from "../../core/calibration/belief";
+import { mostReadings } from "../../core/calibration/calibrate";
 import type { Piece } from "../../core/padding/piece";
 import type { PlanInput } from "../../core/plan/basis";
 import type { Plan, PlannedPiece } from "../../core/plan/plan";

@@ -96,7 +96,9 @@ export function linesStepHere(
 }
 
 const depthsOf = (plan: Plan): ByLevel<Millimetres> =>
-  Object.fromEntries(plan.levels.map(({ name, drop }) => [name, mm(drop.value)])) as ByLevel<Millimetres>;
+  Object.fromEntries(
+    plan.levels.map(({ name, depthBelowNape }) => [name, mm(depthBelowNape.value)]),
+  ) as ByLevel<Millimetres>;
 
 /** The depth each line was last marked at; an entry without depths speaks of the lines where they lie now. */
 function markedDepths(work: Fitting["work"], now: ByLevel<Millimetres>): { readonly [level in LevelName]?: number } {

@@ -158,7 +158,7 @@ function pinnedAfter(pinned: readonly Piece[], entry: WorkEntry, input: PlanInpu
       return pinned.filter(({ id }) => id !== entry.pieceId);
     case "trimmed":
       return pinned.map((piece) =>
-        piece.id === entry.pieceId ? trimmed(piece, basisOf(input).drops[entry.level], entry.eachSideMm) : piece,
+        piece.id === entry.pieceId ? trimmed(piece, basisOf(input).depths[entry.level], entry.eachSideMm) : piece,
       );
     default:
       return pinned;

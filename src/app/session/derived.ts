@@ -16,7 +16,7 @@ import { type PadProgress, padProgress } from "../progress/padProgress";
 import { onceAsked, remembered } from "./remembered";
 import { type ImpossibleReading, possibleWork, replay } from "../progress/replay";
 import { type CurrentStep, currentStep } from "../steps/currentStep";
-import { type WorthHistory, worthHistories } from "../progress/worthHistory";
+import { type ThicknessHistory, thicknessHistories } from "../progress/thicknessHistory";
 
 /**
  * What follows from a fitting, stage by stage: lengths, problems, the form, the plan, and how far the padding has come.
@@ -39,7 +39,7 @@ export interface Derived {
    */
   readonly learning: () => Learning | null;
   /** How the belief in the worth of a layer came about, worked out when somebody asks. */
-  readonly worth: () => WorthHistory | null;
+  readonly thicknessHistory: () => ThicknessHistory | null;
   /** The one next step of the padding. */
   readonly step: () => CurrentStep | null;
 }
@@ -83,13 +83,13 @@ export function derivation(): (fitting: SettledFitting) => Derived {
     ({ planning, input, read, fitting }: Underway) => [planning, input, read, lastReplan(fitting)],
     planUnderway,
   );
-  const histories = worthHistories();
+  const histories = thicknessHistories();
   const askedOf = remembered(
     ({ planning, input, read, fitting }: Underway) => [planning, input, read, fitting.work, fitting.unit],
-    (asked): Pick<Derived, "learning" | "worth" | "step"> => ({
+    (asked): Pick<Derived, "learning" | "thicknessHistory" | "step"> => ({
       step: onceAsked(() => stepOfWork(asked)),
       learning: onceAsked(() => learningOfWork(asked)),
-      worth: onceAsked(() => worthOfWork(asked, histories)),
+      thicknessHistory: onceAsked(() => thicknessHistoryOf(asked, histories)),
     }),
   );
   const impossibleOf = remembered(
@@ -224,10 +224,10 @@ function stepOfWork({ planning, input, read: { lengths }, fitting }: Underway): 
   return currentStep(planning.plan, input, fitting, lengths.readingError);
 }
 
-function worthOfWork(
+function thicknessHistoryOf(
   { input, read: { lengths }, fitting }: Underway,
-  histories: ReturnType<typeof worthHistories>,
-): WorthHistory | null {
+  histories: ReturnType<typeof thicknessHistories>,
+): ThicknessHistory | null {
   return input === null || lengths === null ? null : histories(input, fitting, lengths.readingError);
 }
 

@@ -28,7 +28,7 @@ export function currentStep(
   const replayed = replay(input, fitting, readingError);
   const replan = replanAt(plan, input, replayed.now, readingError);
   const from = { plan, replan, input, replay: replayed, fitting };
-  return { step: nextStep(workState(workFacts(fitting.work, basisOf(input).drops)), outlook(from)), plan, replan };
+  return { step: nextStep(workState(workFacts(fitting.work, basisOf(input).depths)), outlook(from)), plan, replan };
 }
 
 /** Every piece that a step may speak of: what was pinned, what the plan has, and what a new one would have. */

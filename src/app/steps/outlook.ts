@@ -1,5 +1,5 @@
 import { type LevelName, mapLevels, type MeasurementName, measurementNames } from "../../core/body/vocabulary";
-import type { LevelBelief } from "../../core/calibration/believed";
+import type { LevelPosterior } from "../../core/calibration/calibration";
 import type { Reread, TapeReadingName } from "../../core/calibration/evidence";
 import type { PlanInput } from "../../core/plan/basis";
 import type { Correction } from "../../core/plan/corrections";
@@ -10,7 +10,7 @@ import { coversLines, isStructure, type Piece } from "../../core/padding/piece";
 import type { Half } from "../../core/padding/sideLevel";
 import { entryLength, type Fitting } from "../../document/fitting";
 import { onTarget, tapeAgreement } from "../../core/tolerances";
-import { frontChangeAt } from "../../core/plan/givingWay";
+import { frontChangeAt } from "../../core/plan/shortfalls";
 import { mm } from "../../core/units";
 import { basisOf, type Replay } from "../progress/replay";
 import type { Outlook } from "./nextStep";
@@ -45,7 +45,7 @@ export function outlook({ plan, replan, input, replay, fitting }: OutlookFrom): 
       ...(isFirstTuned(pinned, last) ? outer.slice(0, 1) : []),
     ],
     coversLines: new Set(pinned.filter(coversLines).map(({ id }) => id)),
-    expectedNow: expectedReadings(mapLevels((level) => mostProbable(replan.belief.levels[level]))),
+    expectedNow: expectedReadings(mapLevels((level) => mostProbable(replan.calibration.levels[level]))),
     isTrialNews: isTrialSince(fitting.work) && !areAlike(structure, replan.plan.pieces.filter(isStructure)),
     isLayerMissing: pinned.length > 0 && structure.length === 0 && replan.plan.pieces.some(isStructure),
     tunes: [...narrowing(replan, pinned, input, right), ...adding(replan, last, tuned, right)],
@@ -64,7 +64,7 @@ const liesOn = (piece: Piece, places: ReadonlySet<TunePlace>): boolean =>
 const isFirstTuned = (pinned: readonly Piece[], last: readonly Piece[]): boolean =>
   pinned.length > 0 && !last.some(({ kind }) => kind === "tuning");
 
-const mostProbable = ({ girth, frontArc, backArc }: LevelBelief): TapeReading => ({
+const mostProbable = ({ girth, frontArc, backArc }: LevelPosterior): TapeReading => ({
   girth: girth.value,
   frontArc: frontArc.value,
   backArc: backArc.value,
@@ -178,7 +178,7 @@ function adding(
  * has read twice goes on, and the plan goes by what stands without them.
  */
 function doubtful(
-  { belief }: Replan,
+  { calibration }: Replan,
   { impossible }: Replay,
   fitting: OutlookFrom["fitting"],
 ): readonly MeasurementName[] {
@@ -190,7 +190,7 @@ function doubtful(
     const length = typed[0] === undefined ? null : entryLength(typed[0], unit);
     return typed.length === 1 && length?.ok === true && Math.abs(length.value - read) < samePlace;
   };
-  return [...new Set([...impossible, ...belief.surprises].filter(isOnlyReading).map(({ name }) => name))];
+  return [...new Set([...impossible, ...calibration.outliers].filter(isOnlyReading).map(({ name }) => name))];
 }
 
 /** The same reading, whatever its unit (mm). */

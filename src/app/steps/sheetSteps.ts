@@ -4,7 +4,7 @@ import type { Fitting } from "../../document/fitting";
 import { isReadAtLines } from "./isReadAtLines";
 import { plannedSteps } from "./plannedSteps";
 import type { Step } from "./step";
-import { lineDrops, workFacts } from "./workFacts";
+import { lineDepths, workFacts } from "./workFacts";
 import { nothingDone, type WorkState, workState } from "./workState";
 
 /** A step as it stands on paper, ticked where the log tells of it. */
@@ -25,7 +25,7 @@ export interface SheetPart {
 /** The whole job on paper: the very steps that would follow one another, if the tape reads what the plan expects. */
 export function sheetParts(plan: Plan, { work, form }: Pick<Fitting, "work" | "form">): readonly SheetPart[] {
   const isAtLines = isReadAtLines(plan, { form });
-  const done = workState(workFacts(work, lineDrops(plan)));
+  const done = workState(workFacts(work, lineDepths(plan)));
   const parts: SheetPart[] = [];
   let after: PlannedPiece | null = null;
   for (const { step } of plannedSteps({ plan, state: nothingDone, isAtLines })) {

@@ -79,7 +79,7 @@ const linePlaces = ({ levels }: Plan): { readonly [level in LevelName]?: number 
   Object.fromEntries(
     levelNames.flatMap((name) => {
       const level = levels.find((one) => one.name === name);
-      return level === undefined ? [] : [[name, tenth(level.drop.value)]];
+      return level === undefined ? [] : [[name, tenth(level.depthBelowNape.value)]];
     }),
   );
 

@@ -6,14 +6,14 @@ import { type Fitting, pieceFromWork, type WorkEntry } from "../../document/fitt
 import { levelOfPlace, type TunePlace, type WorkFact } from "./workState";
 
 /** The log as the order of the work asks for it; readings over the cover belong to later work. */
-export function workFacts(work: Fitting["work"], drops: ByLevel<number>): readonly WorkFact[] {
+export function workFacts(work: Fitting["work"], depths: ByLevel<number>): readonly WorkFact[] {
   const pieces = new Map<string, Piece>();
   return work.flatMap((entry): readonly WorkFact[] | WorkFact => {
     if (entry.did !== "pinned") return factOf(entry) ?? [];
     const piece = pieceFromWork(entry.piece);
     const before = pieces.get(piece.id);
     pieces.set(piece.id, piece);
-    return [{ did: "pinned", pieceId: piece.id, tunes: changedPlaces(piece, before, drops) }];
+    return [{ did: "pinned", pieceId: piece.id, tunes: changedPlaces(piece, before, depths) }];
   });
 }
 
@@ -42,12 +42,12 @@ function factOf(entry: Exclude<WorkEntry, { readonly did: "pinned" }>): WorkFact
 }
 
 /** Where a tuning layer is new or was narrowed; null for any other piece. */
-function changedPlaces(piece: Piece, before: Piece | undefined, drops: ByLevel<number>): readonly TunePlace[] | null {
+function changedPlaces(piece: Piece, before: Piece | undefined, depths: ByLevel<number>): readonly TunePlace[] | null {
   const places = tunePlaces(piece);
   if (places === null || before === undefined) return places;
   return places.filter((place) => {
     const width = (of: Piece) => {
-      const { start, end } = rowAt(outermostLayer(of).rows, drops[levelOfPlace(place)]);
+      const { start, end } = rowAt(outermostLayer(of).rows, depths[levelOfPlace(place)]);
       return end - start;
     };
     return Math.abs(width(piece) - width(before)) > sameWidth;
@@ -67,5 +67,5 @@ export function tunePlaces({ kind, anchor, cut }: Pick<Piece, "kind" | "anchor" 
 }
 
 /** How far each level line of a plan lies below the nape (mm). */
-export const lineDrops = ({ levels }: Pick<Plan, "levels">): ByLevel<number> =>
-  mapLevels((name) => levels.find((level) => level.name === name)?.drop.value ?? 0);
+export const lineDepths = ({ levels }: Pick<Plan, "levels">): ByLevel<number> =>
+  mapLevels((name) => levels.find((level) => level.name === name)?.depthBelowNape.value ?? 0);

@@ -1,5 +1,5 @@
 import type { Fitting } from "../../document/fitting";
-import type { DrawersToChange } from "./drawers";
+import type { StoresToChange } from "./objectStores";
 import { type NotSaved, notSaved } from "./fittingOutcome";
 import { readRecord, sealedRecord } from "./fittingRecord";
 import { fittingText, isReadBack } from "./fittingText";
@@ -34,7 +34,7 @@ export async function addFittings(change: Change, fittings: readonly Fitting[], 
 }
 
 async function addFitting(
-  open: DrawersToChange,
+  open: StoresToChange,
   contents: Contents,
   fitting: Fitting,
   { now, newId }: AddTools,
@@ -68,10 +68,10 @@ async function addFitting(
 
 /** What is there and was not removed, by its text without the id. Read only where an id does not tell. */
 class Contents {
-  private readonly open: DrawersToChange;
+  private readonly open: StoresToChange;
   private ids: Map<string, string> | null = null;
 
-  constructor(open: DrawersToChange) {
+  constructor(open: StoresToChange) {
     this.open = open;
   }
 

@@ -1,4 +1,4 @@
-import { type DrawersToChange, drawerNames } from "./drawers";
+import { type StoresToChange, storeNames } from "./objectStores";
 import { isErasedNote, noteErased } from "./erasedFittings";
 import { type ChangeOutcome, type NotSaved, notSaved } from "./fittingOutcome";
 import { entryOf, readRecord, sealedRecord } from "./fittingRecord";
@@ -13,7 +13,7 @@ export interface Marks {
 }
 
 /** Puts a fitting away or removes it. No revision is counted, so it never gets in the way of whoever writes in it. */
-export async function markFitting(open: DrawersToChange, id: string, marks: Marks): Promise<ChangeOutcome> {
+export async function markFitting(open: StoresToChange, id: string, marks: Marks): Promise<ChangeOutcome> {
   const value = await open.read("fittings", id);
   if (value === undefined) return notSaved("missing", `there is no record of ${id}`);
   const reading = readRecord(id, value);
@@ -25,21 +25,21 @@ export async function markFitting(open: DrawersToChange, id: string, marks: Mark
 }
 
 /** Takes a fitting and its steps away for good. One that cannot be read leaves a raw copy in quarantine. */
-export async function eraseFitting(open: DrawersToChange, id: string, now: string): Promise<EraseOutcome> {
+export async function eraseFitting(open: StoresToChange, id: string, now: string): Promise<EraseOutcome> {
   const value = await open.read("fittings", id);
   const isWhole = value === undefined || readRecord(id, value).kind === "whole";
   if (!isWhole) await layInQuarantine(open, "fitting", { key: id, value }, now);
-  for (const drawer of ["fittings", "summaries", "histories"] as const) await open.clear(drawer, id);
+  for (const storeName of ["fittings", "summaries", "histories"] as const) await open.clear(storeName, id);
   await noteErased(open, [id]);
   return { kind: "erased" };
 }
 
 /** Forgets everything on this device but the note that it was erased, so that nobody is told of a loss. */
-export async function eraseEverything(open: DrawersToChange): Promise<EraseOutcome> {
+export async function eraseEverything(open: StoresToChange): Promise<EraseOutcome> {
   await noteErased(open, await open.readKeys("fittings"));
-  for (const drawer of drawerNames) {
-    for (const key of await open.readKeys(drawer)) {
-      if (!isErasedNote(drawer, key)) await open.clear(drawer, key);
+  for (const storeName of storeNames) {
+    for (const key of await open.readKeys(storeName)) {
+      if (!isErasedNote(storeName, key)) await open.clear(storeName, key);
     }
   }
   return { kind: "erased" };

@@ -1,5 +1,5 @@
 import { checkSum } from "./checkSum";
-import type { DrawersToChange, DrawersToRead } from "./drawers";
+import type { StoresToChange, StoresToRead } from "./objectStores";
 import { fieldsOf } from "./fields";
 import { layInQuarantine } from "./quarantine";
 
@@ -12,12 +12,12 @@ export interface DeviceSettings {
 const settingsKey = "device";
 const settingsFormat = 1;
 
-export const loadSettings = async (open: DrawersToRead): Promise<DeviceSettings> =>
+export const loadSettings = async (open: StoresToRead): Promise<DeviceSettings> =>
   readSettings(await open.read("settings", settingsKey)) ?? {};
 
 /** Lays these values over those kept before; null takes one away. */
 export async function saveSettings(
-  open: DrawersToChange,
+  open: StoresToChange,
   values: DeviceSettings,
   now: string,
 ): Promise<{ readonly kind: "saved" }> {

@@ -1,5 +1,5 @@
 import type { Fitting } from "../../document/fitting";
-import { type FailureReason, failureOf } from "./drawers";
+import { type FailureReason, failureOf } from "./objectStores";
 import type { FittingEntry } from "./fittingRecord";
 import type { StoredFitting } from "./storedFitting";
 

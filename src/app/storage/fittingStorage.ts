@@ -2,7 +2,7 @@ import type { Fitting } from "../../document/fitting";
 import { type AddOutcome, addFittings } from "./addFittings";
 import { type EraseOutcome, eraseEverything, eraseFitting, type Marks, markFitting } from "./changeFitting";
 import { type DeviceSettings, loadSettings, saveSettings } from "./deviceSettings";
-import type { Drawers } from "./drawers";
+import type { ObjectStores } from "./objectStores";
 import { listedId, type ListOutcome, notRead, type SaveOutcome } from "./fittingOutcome";
 import { goneFittings } from "./goneFittings";
 import { type Change, keptChanges } from "./keptChange";
@@ -28,37 +28,37 @@ type Tools = Required<StorageTools>;
  */
 export type FittingStorage = ReturnType<typeof fittingStorage>;
 
-export function fittingStorage(drawers: Drawers, { known = knownFittings({}), ...others }: StorageTools) {
+export function fittingStorage(stores: ObjectStores, { known = knownFittings({}), ...others }: StorageTools) {
   const tools: Tools = { ...others, known };
-  const change = keptChanges(drawers);
+  const change = keptChanges(stores);
   return {
-    ...reading(drawers, change, tools),
+    ...reading(stores, change, tools),
     ...changing(change, tools),
-    ...onThisDevice(drawers, change, tools),
+    ...onThisDevice(stores, change, tools),
     newId: tools.newId,
-    close: () => drawers.close(),
+    close: () => stores.close(),
   };
 }
 
-const reading = (drawers: Drawers, change: Change, { now, known }: Tools) => ({
+const reading = (stores: ObjectStores, change: Change, { now, known }: Tools) => ({
   list: async (onSoFar?: ListedSoFar): Promise<ListOutcome> => {
-    const listed = await listFittings(drawers, onSoFar).catch(notRead);
+    const listed = await listFittings(stores, onSoFar).catch(notRead);
     if (listed.kind !== "listed") return listed;
     for (const one of listed.fittings) known.note(listedId(one), one.kind === "fitting" ? one.entry.title : undefined);
     return listed;
   },
   /** What fittings of the list say, without their steps; the list is put right where it said otherwise of them. */
-  read: (ids: readonly string[] | "all") => readFittings(drawers, ids).catch(notRead),
-  load: (id: string) => loadFitting(drawers, change, id, now()).catch(notRead),
+  read: (ids: readonly string[] | "all") => readFittings(stores, ids).catch(notRead),
+  load: (id: string) => loadFitting(stores, change, id, now()).catch(notRead),
   quarantined: async () => {
     const read = async () => {
-      const found = await drawers.look((open) => open.readAll("quarantine"));
+      const found = await stores.look((open) => open.readAll("quarantine"));
       return { kind: "listed", items: found.map(quarantinedItem) } as const;
     };
     return read().catch(notRead);
   },
   /** Which fittings are lost: they were there, nobody erased them, and they are there no more. */
-  gone: () => goneFittings(drawers, known).catch(notRead),
+  gone: () => goneFittings(stores, known).catch(notRead),
 });
 
 function changing(change: Change, { now, newId, known }: Tools) {
@@ -97,8 +97,8 @@ function changing(change: Change, { now, newId, known }: Tools) {
   };
 }
 
-const onThisDevice = (drawers: Drawers, change: Change, { now, known }: Tools) => ({
-  settings: (): Promise<DeviceSettings> => drawers.look(loadSettings).catch(() => ({})),
+const onThisDevice = (stores: ObjectStores, change: Change, { now, known }: Tools) => ({
+  settings: (): Promise<DeviceSettings> => stores.look(loadSettings).catch(() => ({})),
   saveSettings: (values: DeviceSettings) => change((open) => saveSettings(open, values, now())),
   /** The person knows of these losses. */
   forgetGone: (ids: readonly string[]): void => ids.forEach(known.forget),

@@ -1,5 +1,5 @@
 import { checkSum } from "./checkSum";
-import type { Drawers } from "./drawers";
+import type { ObjectStores } from "./objectStores";
 import { erasedFittings } from "./erasedFittings";
 import type { NotRead } from "./fittingOutcome";
 import type { KnownFitting, KnownFittings } from "./knownFittings";
@@ -10,10 +10,10 @@ export type GoneOutcome =
   | NotRead;
 
 /** Compares what is there with the note of what was there, opening nothing. */
-export async function goneFittings(drawers: Drawers, known: KnownFittings): Promise<GoneOutcome> {
+export async function goneFittings(stores: ObjectStores, known: KnownFittings): Promise<GoneOutcome> {
   // The note is read first: whatever stands in it had been kept by then.
   const before = known.all();
-  const { keys, erased } = await drawers.look(async (open) => ({
+  const { keys, erased } = await stores.look(async (open) => ({
     keys: new Set(await open.readKeys("fittings")),
     erased: await erasedFittings(open),
   }));

@@ -1,4 +1,4 @@
-import type { Drawers } from "./drawers";
+import type { ObjectStores } from "./objectStores";
 import type { FittingHistory, LoadOutcome } from "./fittingOutcome";
 import { entryOf, type FittingRecord } from "./fittingRecord";
 import { readText } from "./fittingText";
@@ -10,8 +10,8 @@ import { readStored } from "./storedFitting";
 const noSteps: FittingHistory = { past: [], future: [] };
 
 /** Opens one fitting with its steps to undo. What cannot be read stays where it is, and a copy goes into quarantine. */
-export async function loadFitting(drawers: Drawers, change: Change, id: string, now: string): Promise<LoadOutcome> {
-  const { value, steps } = await drawers.look(async (open) => ({
+export async function loadFitting(stores: ObjectStores, change: Change, id: string, now: string): Promise<LoadOutcome> {
+  const { value, steps } = await stores.look(async (open) => ({
     value: await open.read("fittings", id),
     steps: await open.read("histories", id),
   }));

@@ -2,7 +2,7 @@ import type { Fitting } from "../../document/fitting";
 import type { FittingEntry } from "./fittingRecord";
 import { type FittingHistory, type FoundBySave, type LoadOutcome, type NotSaved, notSaved } from "./fittingOutcome";
 import type { FittingStorage } from "./fittingStorage";
-import { type Locks, type Pen, takePen } from "./pen";
+import { type Locks, type WriteLock, takeWriteLock } from "./writeLock";
 import { type Later, type QueuedSave, SaveQueue, type SaveState } from "./saveQueue";
 import type { TabChannel } from "./tabChannel";
 
@@ -25,7 +25,7 @@ export interface OpenEvents {
   readonly onFound?: (found: FoundBySave) => void;
 }
 
-export interface Desk {
+export interface StorageContext {
   readonly storage: FittingStorage;
   readonly locks: Locks | undefined;
   readonly channel: TabChannel;
@@ -42,22 +42,22 @@ export type OpenOutcome =
   | Exclude<LoadOutcome, Loaded>;
 
 /** Opens a fitting that is kept. Whatever cannot be opened for writing comes back as the storage told it. */
-export async function openFitting(desk: Desk, id: string, events: OpenEvents): Promise<OpenOutcome> {
-  const pen = await takePen(desk.locks, id, { ifAvailable: true });
-  const loaded = await desk.storage.load(id);
+export async function openFitting(context: StorageContext, id: string, events: OpenEvents): Promise<OpenOutcome> {
+  const writeLock = await takeWriteLock(context.locks, id, { ifAvailable: true });
+  const loaded = await context.storage.load(id);
   if (loaded.kind !== "loaded") {
-    pen?.letGo();
+    writeLock?.letGo();
     return loaded;
   }
-  const open = new OpenFitting(desk, id, events, loaded.entry);
-  void open.live(pen);
+  const open = new OpenFitting(context, id, events, loaded.entry);
+  void open.live(writeLock);
   return { ...loaded, kind: "open", open };
 }
 
 /** Opens a new fitting under a new id, whose pen nobody else can want; the first change kept is its first save. */
-export function openNewFitting(desk: Desk, events: OpenEvents): OpenFitting {
-  const open = new OpenFitting(desk, desk.storage.newId(), events, null);
-  void takePen(desk.locks, open.id, { ifAvailable: true }).then((pen) => open.live(pen));
+export function openNewFitting(context: StorageContext, events: OpenEvents): OpenFitting {
+  const open = new OpenFitting(context, context.storage.newId(), events, null);
+  void takeWriteLock(context.locks, open.id, { ifAvailable: true }).then((writeLock) => open.live(writeLock));
   return open;
 }
 
@@ -73,23 +73,23 @@ const passingReasons: ReadonlySet<NotSaved["reason"]> = new Set(["noRoom", "lost
 export class OpenFitting {
   readonly id: string;
   readonly saves: SaveQueue<Change, NotSaved>;
-  private readonly desk: Desk;
+  private readonly context: StorageContext;
   private readonly events: OpenEvents;
   private readonly stopHearing: () => void;
   private shown: OpenState;
   private revision: number;
   private triedMarks: readonly string[] = [];
-  private pen: Pen | null = null;
+  private writeLock: WriteLock | null = null;
   /** Calls off the waiting for the pen of another tab. */
   private waiting = new AbortController();
   /** Those who wait until this tab has the pen, or cannot have it. */
-  private onPen: readonly (() => void)[] = [];
+  private onWriteLock: readonly (() => void)[] = [];
   private isClosed = false;
   /** There is a change that cannot be kept, because another tab has the pen. It stays until the person decides. */
   private isStranded = false;
 
-  constructor(desk: Desk, id: string, events: OpenEvents, entry: FittingEntry | null) {
-    this.desk = desk;
+  constructor(context: StorageContext, id: string, events: OpenEvents, entry: FittingEntry | null) {
+    this.context = context;
     this.id = id;
     this.events = events;
     this.revision = entry?.revision ?? 0;
@@ -97,10 +97,10 @@ export class OpenFitting {
     this.saves = new SaveQueue<Change, NotSaved>({
       save: (change, mark) => this.save(change, mark),
       onState: (saving) => this.show({ saving }),
-      newMark: desk.storage.newId,
-      later: desk.later,
+      newMark: context.storage.newId,
+      later: context.later,
     });
-    this.stopHearing = desk.channel.hear((message) => {
+    this.stopHearing = context.channel.hear((message) => {
       if (message.kind === "listChanged") void this.lookWhetherErased();
       else if (message.id !== id) return;
       else if (message.kind === "penWanted") void this.handOver();
@@ -120,12 +120,12 @@ export class OpenFitting {
 
   /** Asks the tab that writes to save and let go; takes the pen by force if no answer comes. */
   async takeOver(): Promise<void> {
-    const { channel, later, takeOverPatience = 3_000 } = this.desk;
+    const { channel, later, takeOverPatience = 3_000 } = this.context;
     if (this.shown.access === "writing") return;
     channel.send({ kind: "penWanted", id: this.id });
     const callOff = later(takeOverPatience, () => this.waiting.abort());
     await new Promise<void>((resolve) => {
-      this.onPen = [...this.onPen, resolve];
+      this.onWriteLock = [...this.onWriteLock, resolve];
     });
     callOff();
   }
@@ -147,35 +147,36 @@ export class OpenFitting {
     this.waiting.abort();
     const isKept = await this.isKept();
     this.saves.stop();
-    this.pen?.letGo();
+    this.writeLock?.letGo();
     return isKept;
   }
 
   /** Writes while it has the pen, and otherwise follows the tab that has it, until it is closed. */
-  async live(first: Pen | null): Promise<void> {
-    for (let pen = first ?? (await this.follow()); pen !== null; pen = await this.follow()) {
-      this.pen = pen;
-      if (this.isClosed) pen.letGo();
-      this.tellPen();
+  async live(first: WriteLock | null): Promise<void> {
+    for (let writeLock = first ?? (await this.follow()); writeLock !== null; writeLock = await this.follow()) {
+      this.writeLock = writeLock;
+      if (this.isClosed) writeLock.letGo();
+      this.tellWriteLock();
       this.show({ access: "writing" });
-      const how = await pen.gone;
-      this.pen = null;
+      const how = await writeLock.gone;
+      this.writeLock = null;
       if (this.isClosed) return;
       if (how === "taken") await this.stepAside();
     }
-    this.tellPen();
+    this.tellWriteLock();
   }
 
   /** Another tab writes: reads along until the pen is let go, or has to be taken. */
-  private async follow(): Promise<Pen | null> {
-    const { locks } = this.desk;
+  private async follow(): Promise<WriteLock | null> {
+    const { locks } = this.context;
     this.show({ access: "elsewhere" });
     this.waiting = new AbortController();
     const { signal } = this.waiting;
-    let pen = await takePen(locks, this.id, { signal });
-    if (pen === null && signal.aborted && !this.isClosed) pen = await takePen(locks, this.id, { steal: true });
-    if (pen !== null && !this.isStranded) await this.showKept(() => this.isWithoutChange());
-    return pen;
+    let writeLock = await takeWriteLock(locks, this.id, { signal });
+    if (writeLock === null && signal.aborted && !this.isClosed)
+      writeLock = await takeWriteLock(locks, this.id, { steal: true });
+    if (writeLock !== null && !this.isStranded) await this.showKept(() => this.isWithoutChange());
+    return writeLock;
   }
 
   private async stepAside(): Promise<void> {
@@ -185,13 +186,13 @@ export class OpenFitting {
     if (!isKept) this.strand("another tab took the pen before this change was saved");
   }
 
-  private tellPen(): void {
-    for (const tell of this.onPen) tell();
-    this.onPen = [];
+  private tellWriteLock(): void {
+    for (const tell of this.onWriteLock) tell();
+    this.onWriteLock = [];
   }
 
   private async handOver(): Promise<void> {
-    if (this.pen !== null && (await this.saves.settled())) this.pen?.letGo();
+    if (this.writeLock !== null && (await this.saves.settled())) this.writeLock?.letGo();
   }
 
   /** Another tab has written. Without changes of our own to lose we follow; otherwise our next save is refused. */
@@ -203,7 +204,7 @@ export class OpenFitting {
 
   /** What cannot be read takes the place of nothing. Nor does what came too late, after a change of our own. */
   private async showKept(isWanted: () => boolean): Promise<void> {
-    const loaded = await this.desk.storage.load(this.id);
+    const loaded = await this.context.storage.load(this.id);
     if (!isWanted() || (loaded.kind !== "loaded" && loaded.kind !== "newer")) return;
     this.saves.stop();
     if (loaded.kind === "newer") {
@@ -220,7 +221,7 @@ export class OpenFitting {
 
   /** What another tab has erased is not called saved any longer. It stays on the screen, and is kept with the next change. */
   private async lookWhetherErased(): Promise<void> {
-    const loaded = await this.desk.storage.load(this.id);
+    const loaded = await this.context.storage.load(this.id);
     if (loaded.kind === "missing" && this.isWithoutChange() && this.shown.saving.kind === "saved")
       this.show({ saving: { kind: "nothingYet" } });
   }
@@ -232,7 +233,7 @@ export class OpenFitting {
   private async save({ fitting, history }: Change, mark: string): Promise<QueuedSave<NotSaved>> {
     const { id, revision, triedMarks } = this;
     const request = { id, baseRevision: revision, mark, earlierMarks: triedMarks, fitting, history };
-    const outcome = await this.desk.storage.save(request);
+    const outcome = await this.context.storage.save(request);
     if (outcome.kind === "notSaved") {
       this.triedMarks = [...triedMarks, mark].slice(-50);
       return { kind: "notSaved", refusal: outcome, passing: passingReasons.has(outcome.reason) };
@@ -244,7 +245,7 @@ export class OpenFitting {
     if (this.shown.access === "writing") this.isStranded = false;
     this.show({ entry });
     for (const found of outcome.found) this.events.onFound?.(found);
-    this.desk.channel.send({ kind: "saved", id, revision: entry.revision });
+    this.context.channel.send({ kind: "saved", id, revision: entry.revision });
     return savedAt(entry);
   }
 

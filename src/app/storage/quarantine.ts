@@ -1,5 +1,5 @@
 import { checkSum } from "./checkSum";
-import type { DrawersToChange, KeptValue } from "./drawers";
+import type { StoresToChange, KeptValue } from "./objectStores";
 import { fieldsOf } from "./fields";
 
 /** Something that could not be read, kept exactly as it was found until the person lets it go. */
@@ -17,7 +17,7 @@ export type QuarantineSource = (typeof quarantineSources)[number];
 
 /** Lays a raw copy down; the same find is laid down only once. */
 export async function layInQuarantine(
-  open: DrawersToChange,
+  open: StoresToChange,
   source: QuarantineSource,
   found: KeptValue,
   takenAt: string,

@@ -1,5 +1,5 @@
 import type { Fitting } from "../../document/fitting";
-import type { DrawersToChange } from "./drawers";
+import type { StoresToChange } from "./objectStores";
 import { type FittingHistory, type FoundBySave, notSaved, type NotSaved, type SaveOutcome } from "./fittingOutcome";
 import { entryOf, type FittingRecord, readRecord, sealedRecord } from "./fittingRecord";
 import { fittingText, isReadBack, readText } from "./fittingText";
@@ -29,7 +29,7 @@ export async function saveFitting(change: Change, request: SaveRequest, now: str
   return change((open) => saveInto(open, { ...request, fitting }, now));
 }
 
-async function saveInto(open: DrawersToChange, request: SaveRequest, now: string): Promise<SaveOutcome> {
+async function saveInto(open: StoresToChange, request: SaveRequest, now: string): Promise<SaveOutcome> {
   const { id, baseRevision, mark, fitting, history } = request;
   const place = await clearedPlace(open, request, now);
   if (place.kind === "notSaved") return place;
@@ -55,7 +55,7 @@ async function saveInto(open: DrawersToChange, request: SaveRequest, now: string
 }
 
 /** Steps to undo that cannot be read any more are about to be replaced; they go into quarantine first. */
-async function rescueSteps(open: DrawersToChange, key: string, before: FittingRecord | null, now: string) {
+async function rescueSteps(open: StoresToChange, key: string, before: FittingRecord | null, now: string) {
   const value = await open.read("histories", key);
   const isReadable = value === undefined || (before !== null && isHistoryOf(value, before.text, before.revision));
   if (!isReadable) await layInQuarantine(open, "history", { key, value }, now);
@@ -69,7 +69,7 @@ interface Place {
 }
 
 /** Makes room for the change only where that loses nothing. */
-async function clearedPlace(open: DrawersToChange, request: SaveRequest, now: string): Promise<Place | NotSaved> {
+async function clearedPlace(open: StoresToChange, request: SaveRequest, now: string): Promise<Place | NotSaved> {
   const { id, baseRevision, mark, earlierMarks } = request;
   const value = await open.read("fittings", id);
   if (value === undefined) return { kind: "place", before: null, found: baseRevision > 0 ? ["recreated"] : [] };

@@ -1,6 +1,6 @@
 import type { Fitting } from "../../document/fitting";
 import type { FittingProblem } from "../../document/fittingProblem";
-import type { DrawersToChange } from "./drawers";
+import type { StoresToChange } from "./objectStores";
 import { noteThereAgain } from "./erasedFittings";
 import { type FittingRecord, readRecord, summaryOf } from "./fittingRecord";
 import { readText } from "./fittingText";
@@ -29,13 +29,13 @@ export function readStored(id: string, value: unknown): StoredFitting {
 }
 
 /** The one way to write a fitting: its record, and the summary of it in the same step. */
-export async function writeRecord(open: DrawersToChange, record: FittingRecord): Promise<void> {
+export async function writeRecord(open: StoresToChange, record: FittingRecord): Promise<void> {
   await open.write("fittings", record.id, record);
   await open.write("summaries", record.id, summaryOf(record));
 }
 
 /** The same for one that was not there, or not any more. */
-export async function writeNewRecord(open: DrawersToChange, record: FittingRecord): Promise<void> {
+export async function writeNewRecord(open: StoresToChange, record: FittingRecord): Promise<void> {
   await noteThereAgain(open, record.id);
   await writeRecord(open, record);
 }

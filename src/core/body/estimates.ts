@@ -8,13 +8,13 @@ import type { ByLevel, LevelName } from "./vocabulary";
  */
 export interface Estimate {
   readonly value: number;
-  readonly spread: number;
+  readonly standardDeviation: number;
 }
 
 /** Underbust girth from bust, waist and full hip girth. Army 1988, held-out RMSE 22.5 mm. */
 export const underbustGirthEstimate = (bust: number, waist: number, fullHip: number): Estimate => ({
   value: 145.4 + 0.4066 * bust + 0.352 * waist - 0.0008 * fullHip,
-  spread: 22.5,
+  standardDeviation: 22.5,
 });
 
 /**
@@ -23,66 +23,69 @@ export const underbustGirthEstimate = (bust: number, waist: number, fullHip: num
  * natural waist. One power law through both ends and that point has the exponent ln 0.54 / ln 0.34 = 0.57. The spread is a
  * judgement: a tenth of a typical gain each way.
  */
-export const highHipGirthEstimate = (waist: number, fullHip: number, shareOfDrop: number): Estimate => ({
-  value: waist + (fullHip - waist) * shareOfDrop ** 0.57,
-  spread: 25,
+export const highHipGirthEstimate = (waist: number, fullHip: number, shareOfDepth: number): Estimate => ({
+  value: waist + (fullHip - waist) * shareOfDepth ** 0.57,
+  standardDeviation: 25,
 });
 
 /**
  * Vertical distance of the waist below the nape from the tape down the back. Army 1988, held-out RMSE 8.7 mm; on the true
  * shapes of the tests it is off by 3 to 19 mm, 12 in the root mean square, and that is the doubt it is given.
  */
-export const waistDropFromTape = (napeToWaist: number): Estimate => ({
+export const waistDepthFromTape = (napeToWaist: number): Estimate => ({
   value: 34.3393 + 0.8623 * napeToWaist,
-  spread: 12,
+  standardDeviation: 12,
 });
 
 /** Tape from nape to natural waist when nobody measured it. Army 1988, mean and SD. */
-export const napeToWaistEstimate: Estimate = { value: 367.3, spread: 25 };
+export const napeToWaistEstimate: Estimate = { value: 367.3, standardDeviation: 25 };
 
 /**
  * Vertical distance of the apex below the nape from the tape neck side to apex. Army 1988, held-out RMSE 14.8 mm; on the
  * true shapes of the tests it is off by 3 to 37 mm, 21 in the root mean square, and that is the doubt it is given.
  */
-export const apexDropFromTape = (shoulderToApex: number): Estimate => ({
+export const apexDepthFromTape = (shoulderToApex: number): Estimate => ({
   value: 34.1209 + 0.744 * shoulderToApex,
-  spread: 21,
+  standardDeviation: 21,
 });
 
 /** Tape from neck side to apex when nobody measured it, from the bust girth. Army 1988, held-out RMSE 17.1 mm. */
-export const shoulderToApexEstimate = (bust: number): Estimate => ({ value: 65.5965 + 0.2232 * bust, spread: 17.1 });
+export const shoulderToApexEstimate = (bust: number): Estimate => ({
+  value: 65.5965 + 0.2232 * bust,
+  standardDeviation: 17.1,
+});
 
 /** Distance between the apexes, straight, from the bust girth. Spanish survey, residual SD 9.8 mm. */
-export const apexToApexEstimate = (bust: number): Estimate => ({ value: 26 + 0.174 * bust, spread: 9.8 });
+export const apexToApexEstimate = (bust: number): Estimate => ({ value: 26 + 0.174 * bust, standardDeviation: 9.8 });
 
 /** How far the underbust lies below the apex. Spanish survey, mean 59.7, SD 13.8 mm. */
-export const apexAboveUnderbust: Estimate = { value: 59.7, spread: 13.8 };
+export const apexAboveUnderbust: Estimate = { value: 59.7, standardDeviation: 13.8 };
 
 /**
  * How far the full hip lies below the waist. Sewing texts say 7 to 9 in by height; the Spanish survey's hip girth level
  * lies 177 mm and Army 1988's fullest buttock 218 mm below the waist. The middle, with the wider spread of the two.
  */
-export const waistToFullHipEstimate: Estimate = { value: 200, spread: 24 };
+export const waistToFullHipEstimate: Estimate = { value: 200, standardDeviation: 24 };
 
 /** The high hip lies halfway between waist and full hip (ISO 8559-1:2017, 5.3.12); the spread is a judgement. */
-export const highHipShareOfDrop: Estimate = { value: 0.5, spread: 0.1 };
+export const highHipShareOfDepth: Estimate = { value: 0.5, standardDeviation: 0.1 };
 
 /**
  * Front share of the girth, side seam to side seam, when no arc was measured. Waist: Spanish survey, fit on 600 women,
  * residual SD 2.1 % √(1 − 0.62²). The other levels: common practice, no source; the spread is a judgement.
  */
 export function frontShareEstimate(level: LevelName, girth: number): Estimate {
-  const waist = { value: 0.4586 + 0.000093 * girth, spread: 0.0165 };
-  const seat = { value: 0.49, spread: 0.02 };
+  const waist = { value: 0.4586 + 0.000093 * girth, standardDeviation: 0.0165 };
+  const seat = { value: 0.49, standardDeviation: 0.02 };
   switch (level) {
     case "bust":
-      return { value: 0.535, spread: 0.02 };
+      return { value: 0.535, standardDeviation: 0.02 };
     case "underbust":
-      return { value: 0.52, spread: 0.02 };
+      return { value: 0.52, standardDeviation: 0.02 };
     case "waist":
       return waist;
     case "highHip":
-      return { value: (waist.value + seat.value) / 2, spread: 0.02 };
+      return { value: (waist.value + seat.value) / 2, standardDeviation: 0.02 };
     case "fullHip":
       return seat;
   }
@@ -104,15 +107,15 @@ export const frontShareOfGain = 2 / 3;
 export interface ExponentEstimate {
   readonly front: number;
   readonly back: number;
-  readonly spread: number;
+  readonly standardDeviation: number;
 }
 
 export const exponentEstimates: ByLevel<ExponentEstimate> = {
-  bust: { front: 3.5, back: 2.3, spread: 0.4 },
-  underbust: { front: 2.3, back: 2.3, spread: 0.4 },
-  waist: { front: 2.3, back: 2.3, spread: 0.4 },
-  highHip: { front: 2.3, back: 2.3, spread: 0.4 },
-  fullHip: { front: 2.3, back: 2.3, spread: 0.4 },
+  bust: { front: 3.5, back: 2.3, standardDeviation: 0.4 },
+  underbust: { front: 2.3, back: 2.3, standardDeviation: 0.4 },
+  waist: { front: 2.3, back: 2.3, standardDeviation: 0.4 },
+  highHip: { front: 2.3, back: 2.3, standardDeviation: 0.4 },
+  fullHip: { front: 2.3, back: 2.3, standardDeviation: 0.4 },
 };
 
 /**
@@ -120,11 +123,11 @@ export const exponentEstimates: ByLevel<ExponentEstimate> = {
  * hollow between the breasts or over the seat runs flat where the curve is still rising. From the same shapes.
  */
 export const peaksBeyondDepth: ByLevel<Estimate> = {
-  bust: { value: 8, spread: 2 },
-  underbust: { value: 5, spread: 6 },
-  waist: { value: 2, spread: 2 },
-  highHip: { value: 5, spread: 3 },
-  fullHip: { value: 13, spread: 4 },
+  bust: { value: 8, standardDeviation: 2 },
+  underbust: { value: 5, standardDeviation: 6 },
+  waist: { value: 2, standardDeviation: 2 },
+  highHip: { value: 5, standardDeviation: 3 },
+  fullHip: { value: 13, standardDeviation: 4 },
 };
 
 /**
@@ -135,15 +138,15 @@ export const peaksBeyondDepth: ByLevel<Estimate> = {
  * waist was fitted at the navel. Underbust and high hip have no data: the mean of their neighbors.
  */
 export function breadthEstimate(level: LevelName, girth: number): Estimate {
-  const { ratio, breadthSpread } = breadthShape(level, girth);
+  const { ratio, breadthDeviation } = breadthShape(level, girth);
   const { front, back } = exponentEstimates[level];
   const quarter = (exponent: number) => quarterLength({ breadth: 0.5, depth: ratio / 2, exponent });
-  return { value: girth / (2 * quarter(front) + 2 * quarter(back)), spread: breadthSpread };
+  return { value: girth / (2 * quarter(front) + 2 * quarter(back)), standardDeviation: breadthDeviation };
 }
 
 interface BreadthShape {
   readonly ratio: number;
-  readonly breadthSpread: number;
+  readonly breadthDeviation: number;
 }
 
 const bustShape = (girth: number): BreadthShape => shape(0.48, 0.000442, 0.78, 1.06, 15.6, girth);
@@ -165,13 +168,20 @@ function breadthShape(level: LevelName, girth: number): BreadthShape {
   }
 }
 
-function shape(a: number, b: number, least: number, most: number, breadthSpread: number, girth: number): BreadthShape {
-  return { ratio: Math.min(most, Math.max(least, a + b * girth)), breadthSpread };
+function shape(
+  a: number,
+  b: number,
+  least: number,
+  most: number,
+  breadthDeviation: number,
+  girth: number,
+): BreadthShape {
+  return { ratio: Math.min(most, Math.max(least, a + b * girth)), breadthDeviation };
 }
 
 function between(above: BreadthShape, below: BreadthShape): BreadthShape {
   return {
     ratio: (above.ratio + below.ratio) / 2,
-    breadthSpread: Math.max(above.breadthSpread, below.breadthSpread),
+    breadthDeviation: Math.max(above.breadthDeviation, below.breadthDeviation),
   };
 }

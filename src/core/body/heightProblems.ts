@@ -1,5 +1,5 @@
 import { mm, type Millimetres } from "../units";
-import { apexDropFromTape, waistDropFromTape } from "./estimates";
+import { apexDepthFromTape, waistDepthFromTape } from "./estimates";
 import { leastLineGap } from "./heightReadings";
 import { belowNape, belowNapeByHeights } from "./linePlace";
 import { type LengthRange, measurementFacts } from "./measurementFacts";
@@ -156,14 +156,14 @@ function disagreements(measurements: Measurements): readonly HeightProblem[] {
     ...isTwice.flatMap((level) =>
       asked(level, `${level}Height`, belowNapeByHeights(measurements, level), mayDiffer.vertical),
     ),
-    ...asked("bust", apexName, apexTape && apexDropFromTape(apexTape).value, mayDiffer.apexTape),
+    ...asked("bust", apexName, apexTape && apexDepthFromTape(apexTape).value, mayDiffer.apexTape),
     ...asked(
       "underbust",
       "apexToUnderbust",
       bust === undefined || apexToUnderbust === undefined ? undefined : bust + apexToUnderbust,
       mayDiffer.vertical,
     ),
-    ...asked("waist", "napeToWaist", napeToWaist && waistDropFromTape(napeToWaist).value, mayDiffer.backTape),
+    ...asked("waist", "napeToWaist", napeToWaist && waistDepthFromTape(napeToWaist).value, mayDiffer.backTape),
     ...asked("highHip", "waistToHighHip", down(measurements.waistToHighHip), mayDiffer.sideTape),
     ...asked("fullHip", "waistToFullHip", down(measurements.waistToFullHip), mayDiffer.sideTape),
   ];

@@ -1,13 +1,13 @@
 import { mm, type Millimetres } from "../units";
 import {
   apexAboveUnderbust,
-  apexDropFromTape,
+  apexDepthFromTape,
   apexToApexEstimate,
   type Estimate,
-  highHipShareOfDrop,
+  highHipShareOfDepth,
   napeToWaistEstimate,
   shoulderToApexEstimate,
-  waistDropFromTape,
+  waistDepthFromTape,
   waistToFullHipEstimate,
 } from "./estimates";
 import type { Measurements } from "./measurements";
@@ -18,14 +18,14 @@ import { waistTilt } from "./waistTilt";
 
 /** The apexes of a body or a form: their depths below the nape, and how far apart they are. */
 export interface ApexReadings {
-  readonly leftDrop: Reading;
-  readonly rightDrop: Reading;
+  readonly leftDepth: Reading;
+  readonly rightDepth: Reading;
   readonly apart: Reading;
 }
 
 /** Every height below the nape, and at which share of the way from waist to full hip the high hip lies. */
 export interface HeightReadings {
-  readonly drops: ByLevel<Reading>;
+  readonly depths: ByLevel<Reading>;
   readonly apex: ApexReadings;
   readonly highHipShare: number;
 }
@@ -43,23 +43,23 @@ export function heightReadings(measurements: Measurements, form: Measurements): 
   const fullHip = fullHipReading(measurements, form, waist);
   const highHip = highHipReading(measurements, form, waist, fullHip);
   const underbust = underbustReading(measurements, form, bust, waist);
-  const drops = inOrder({ bust, underbust, waist, highHip, fullHip });
-  const share = (drops.highHip.value - drops.waist.value) / (drops.fullHip.value - drops.waist.value);
-  return { apex, drops, highHipShare: Math.min(1, share) };
+  const depths = inOrder({ bust, underbust, waist, highHip, fullHip });
+  const share = (depths.highHip.value - depths.waist.value) / (depths.fullHip.value - depths.waist.value);
+  return { apex, depths, highHipShare: Math.min(1, share) };
 }
 
 /** Lines of one figure are never closer than this (mm). What was read closer, or out of order, is named as a problem. */
 export const leastLineGap = 3;
 
 /** Lines that are only estimated give way to those that were read above and below. */
-function inOrder(drops: ByLevel<Reading>): ByLevel<Reading> {
-  const places = levelNames.map((name) => drops[name].value as number);
-  const isFree = levelNames.map((name) => drops[name].kind === "estimated");
+function inOrder(depths: ByLevel<Reading>): ByLevel<Reading> {
+  const places = levelNames.map((name) => depths[name].value as number);
+  const isFree = levelNames.map((name) => depths[name].kind === "estimated");
   for (let i = 1; i < places.length; i++)
     if (isFree[i]) places[i] = Math.max(places[i] as number, (places[i - 1] as number) + leastLineGap);
   for (let i = places.length - 2; i >= 0; i--)
     if (isFree[i]) places[i] = Math.min(places[i] as number, (places[i + 1] as number) - leastLineGap);
-  return mapLevels((name) => ({ ...drops[name], value: mm(places[levelNames.indexOf(name)] as number) }));
+  return mapLevels((name) => ({ ...depths[name], value: mm(places[levelNames.indexOf(name)] as number) }));
 }
 
 function apexReadings(measurements: Measurements, form: Measurements): ApexReadings {
@@ -68,17 +68,17 @@ function apexReadings(measurements: Measurements, form: Measurements): ApexReadi
   const uneven =
     leftShoulderToApex === undefined || rightShoulderToApex === undefined
       ? 0
-      : apexDropFromTape(leftShoulderToApex).value - apexDropFromTape(rightShoulderToApex).value;
-  const drop = (side: 1 | -1, tape: Millimetres | undefined): Reading => {
+      : apexDepthFromTape(leftShoulderToApex).value - apexDepthFromTape(rightShoulderToApex).value;
+  const depth = (side: 1 | -1, tape: Millimetres | undefined): Reading => {
     if (vertical !== undefined) return measured(mm(vertical + (side * uneven) / 2));
-    if (tape !== undefined) return guessed(apexDropFromTape(tape));
+    if (tape !== undefined) return guessed(apexDepthFromTape(tape));
     const assumed = shoulderToApexEstimate(bustGirth);
-    const { value, spread } = apexDropFromTape(assumed.value + lowerThanUsual(form));
-    return guessed({ value, spread: Math.hypot(spread, 0.744 * assumed.spread) });
+    const { value, standardDeviation } = apexDepthFromTape(assumed.value + lowerThanUsual(form));
+    return guessed({ value, standardDeviation: Math.hypot(standardDeviation, 0.744 * assumed.standardDeviation) });
   };
   return {
-    leftDrop: drop(1, leftShoulderToApex ?? shoulderToApex ?? rightShoulderToApex),
-    rightDrop: drop(-1, rightShoulderToApex ?? shoulderToApex ?? leftShoulderToApex),
+    leftDepth: depth(1, leftShoulderToApex ?? shoulderToApex ?? rightShoulderToApex),
+    rightDepth: depth(-1, rightShoulderToApex ?? shoulderToApex ?? leftShoulderToApex),
     apart: known(apexToApex, () => apexToApexEstimate(bustGirth)),
   };
 }
@@ -89,7 +89,7 @@ function lowerThanUsual(form: Measurements): number {
   if (bustGirth === undefined) return 0;
   const usual = shoulderToApexEstimate(bustGirth).value;
   const vertical = belowNape(form, "bust");
-  if (vertical !== undefined) return (vertical - apexDropFromTape(usual).value) / 0.744;
+  if (vertical !== undefined) return (vertical - apexDepthFromTape(usual).value) / 0.744;
   return shoulderToApex === undefined ? 0 : shoulderToApex - usual;
 }
 
@@ -100,14 +100,14 @@ function waistReading(measurements: Measurements, form: Measurements): Reading {
   // The tape from the nape ends at the back; a waist that tilts lies in the middle half its tilt further down.
   const tilt = waistTilt(measurements) / 2;
   if (napeToWaist !== undefined) {
-    const { value, spread } = waistDropFromTape(napeToWaist);
-    return guessed({ value: value + tilt, spread });
+    const { value, standardDeviation } = waistDepthFromTape(napeToWaist);
+    return guessed({ value: value + tilt, standardDeviation });
   }
   const ofForm = belowNape(form, "waist");
-  const { value, spread } = waistDropFromTape(form.napeToWaist ?? napeToWaistEstimate.value);
+  const { value, standardDeviation } = waistDepthFromTape(form.napeToWaist ?? napeToWaistEstimate.value);
   return guessed({
     value: (ofForm ?? value) + tilt,
-    spread: Math.hypot(spread, 0.8623 * napeToWaistEstimate.spread),
+    standardDeviation: Math.hypot(standardDeviation, 0.8623 * napeToWaistEstimate.standardDeviation),
   });
 }
 
@@ -118,12 +118,12 @@ function waistReading(measurements: Measurements, form: Measurements): Reading {
 const leastGap = { bustToWaist: 85, share: 0.55 } as const;
 
 function bustReading(measurements: Measurements, apex: ApexReadings, waist: Reading): Reading {
-  const mean = (apex.leftDrop.value + apex.rightDrop.value) / 2;
+  const mean = (apex.leftDepth.value + apex.rightDepth.value) / 2;
   const { shoulderToApex, leftShoulderToApex, rightShoulderToApex, napeToWaist } = measurements;
   const wasTaped = [shoulderToApex, leftShoulderToApex, rightShoulderToApex].some((tape) => tape !== undefined);
-  const isPlaced = apex.leftDrop.kind === "measured" || (wasTaped && napeToWaist !== undefined);
+  const isPlaced = apex.leftDepth.kind === "measured" || (wasTaped && napeToWaist !== undefined);
   const value = isPlaced ? mean : Math.min(mean, waist.value - leastGap.bustToWaist);
-  return { ...apex.leftDrop, value: mm(value) };
+  return { ...apex.leftDepth, value: mm(value) };
 }
 
 function underbustReading(measurements: Measurements, form: Measurements, bust: Reading, waist: Reading): Reading {
@@ -135,7 +135,7 @@ function underbustReading(measurements: Measurements, form: Measurements, bust: 
   const ofForm =
     formBust === undefined || formUnderbust === undefined ? form.apexToUnderbust : formUnderbust - formBust;
   const gap = Math.min(ofForm ?? apexAboveUnderbust.value, leastGap.share * (waist.value - bust.value));
-  return guessed({ value: bust.value + gap, spread: apexAboveUnderbust.spread });
+  return guessed({ value: bust.value + gap, standardDeviation: apexAboveUnderbust.standardDeviation });
 }
 
 /** The full hip; where only the high hip was measured, it lies at least as far below that as that below the waist. */
@@ -143,23 +143,23 @@ function fullHipReading(measurements: Measurements, form: Measurements, waist: R
   const vertical = belowNape(measurements, "fullHip");
   if (vertical !== undefined) return measured(mm(vertical));
   const { waistToFullHip, waistToHighHip } = measurements;
-  if (waistToFullHip !== undefined) return below(waist, { value: waistToFullHip, spread: downTheSide });
+  if (waistToFullHip !== undefined) return below(waist, { value: waistToFullHip, standardDeviation: downTheSide });
   const highHip = belowNape(measurements, "highHip");
   const toHighHip = highHip === undefined ? (waistToHighHip ?? 0) : highHip - waist.value;
   const ofForm = spanOf(form, "fullHip") ?? waistToFullHipEstimate.value;
-  const value = Math.max(ofForm, toHighHip / highHipShareOfDrop.value);
-  return below(waist, { value, spread: waistToFullHipEstimate.spread });
+  const value = Math.max(ofForm, toHighHip / highHipShareOfDepth.value);
+  return below(waist, { value, standardDeviation: waistToFullHipEstimate.standardDeviation });
 }
 
 function highHipReading(measurements: Measurements, form: Measurements, waist: Reading, fullHip: Reading): Reading {
   const vertical = belowNape(measurements, "highHip");
   if (vertical !== undefined) return measured(mm(vertical));
   const { waistToHighHip } = measurements;
-  if (waistToHighHip !== undefined) return below(waist, { value: waistToHighHip, spread: downTheSide });
+  if (waistToHighHip !== undefined) return below(waist, { value: waistToHighHip, standardDeviation: downTheSide });
   const [toHighHip, toFullHip] = [spanOf(form, "highHip"), spanOf(form, "fullHip") ?? waistToFullHipEstimate.value];
-  const share = toHighHip === undefined ? highHipShareOfDrop.value : Math.min(1, toHighHip / toFullHip);
+  const share = toHighHip === undefined ? highHipShareOfDepth.value : Math.min(1, toHighHip / toFullHip);
   const reach = fullHip.value - waist.value;
-  return below(waist, { value: share * reach, spread: highHipShareOfDrop.spread * reach });
+  return below(waist, { value: share * reach, standardDeviation: highHipShareOfDepth.standardDeviation * reach });
 }
 
 /** How far a hip level of the form lies below its waist, if anything was read of it. */
@@ -172,8 +172,8 @@ function spanOf(form: Measurements, level: "highHip" | "fullHip"): number | unde
 /** A tape down the side follows the hip: one standard deviation (mm) of what that makes. Real shapes, 7 to 19 longer. */
 const downTheSide = 8;
 
-const below = (waist: Reading, { value, spread }: Estimate): Reading =>
+const below = (waist: Reading, { value, standardDeviation }: Estimate): Reading =>
   guessed({
     value: waist.value + value,
-    spread: Math.hypot(spread, waist.kind === "estimated" ? waist.spread : 0),
+    standardDeviation: Math.hypot(standardDeviation, waist.kind === "estimated" ? waist.standardDeviation : 0),
   });

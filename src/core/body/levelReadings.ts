@@ -1,4 +1,4 @@
-import { straightSpread } from "../tolerances";
+import { straightDeviation } from "../tolerances";
 import { mm, type Millimetres } from "../units";
 import {
   breadthEstimate,
@@ -29,7 +29,7 @@ export interface QuarterReadings {
  * and right were measured.
  */
 export interface LevelReadings {
-  readonly drop: Reading;
+  readonly depthBelowNape: Reading;
   readonly girth: Reading;
   readonly frontArc: Reading;
   readonly backArc: Reading;
@@ -50,10 +50,10 @@ export interface TorsoReadings {
  * Heights that were not read are taken from a form, where one is given; see `heightReadings`.
  */
 export function torsoReadings(measurements: Measurements, form: Measurements = {}): TorsoReadings {
-  const { drops, apex, highHipShare } = heightReadings(measurements, form);
+  const { depths, apex, highHipShare } = heightReadings(measurements, form);
   const girths = girthReadings(measurements, highHipShare);
   const level = (name: LevelName): LevelReadings =>
-    levelReadings(name, measurements, { drop: drops[name], girth: girths[name] });
+    levelReadings(name, measurements, { depthBelowNape: depths[name], girth: girths[name] });
   const [highHip, fullHip] = [level("highHip"), level("fullHip")];
   return {
     levels: {
@@ -71,7 +71,7 @@ export function torsoReadings(measurements: Measurements, form: Measurements = {
 function leaningQuarters(measurements: Measurements, high: LevelReadings, full: LevelReadings): QuarterReadings | null {
   const lean = hipLean(measurements);
   if (lean === 0) return null;
-  const growth = (full.girth.value - high.girth.value) / (full.drop.value - high.drop.value);
+  const growth = (full.girth.value - high.girth.value) / (full.depthBelowNape.value - high.depthBelowNape.value);
   const left = (1 + leftMore(lean, high.girth.value, growth)) / 2;
   const [front, back] = [high.frontArc.value, high.backArc.value];
   return {
@@ -98,17 +98,17 @@ function girthReadings(measurements: Measurements, highHipShare: number): ByLeve
 function levelReadings(
   name: LevelName,
   measurements: Measurements,
-  { drop, girth }: { readonly drop: Reading; readonly girth: Reading },
+  { depthBelowNape, girth }: { readonly depthBelowNape: Reading; readonly girth: Reading },
 ): LevelReadings {
   const breadth = known(measurements[`${name}Breadth`], () => {
-    const { value, spread } = breadthEstimate(name, girth.value);
-    const ofGirth = girth.kind === "estimated" ? (girth.spread * value) / girth.value : 0;
-    return { value, spread: Math.hypot(spread, ofGirth) };
+    const { value, standardDeviation } = breadthEstimate(name, girth.value);
+    const ofGirth = girth.kind === "estimated" ? (girth.standardDeviation * value) / girth.value : 0;
+    return { value, standardDeviation: Math.hypot(standardDeviation, ofGirth) };
   });
   const depth = measurements[`${name}Depth`];
   const arcs = arcReadings(name, measurements, girth);
   return {
-    drop,
+    depthBelowNape,
     girth,
     ...arcs,
     breadth,
@@ -119,8 +119,8 @@ function levelReadings(
 }
 
 function peaksApart(name: LevelName, depth: Millimetres): Reading {
-  const { value, spread } = peaksBeyondDepth[name];
-  return estimated(mm(depth + value), mm(Math.hypot(spread, straightSpread)));
+  const { value, standardDeviation } = peaksBeyondDepth[name];
+  return estimated(mm(depth + value), mm(Math.hypot(standardDeviation, straightDeviation)));
 }
 
 interface Arcs {
@@ -135,17 +135,19 @@ function arcReadings(name: LevelName, measurements: Measurements, girth: Reading
   const back =
     measurements[`${name}BackArc`] ?? sum(measurements[`${name}LeftBackArc`], measurements[`${name}RightBackArc`]);
   if (front === undefined && back === undefined) {
-    const { value, spread } = frontShareEstimate(name, girth.value);
-    const arcSpread = mm(Math.hypot(spread * girth.value, girth.kind === "estimated" ? value * girth.spread : 0));
+    const { value, standardDeviation } = frontShareEstimate(name, girth.value);
+    const arcDeviation = mm(
+      Math.hypot(standardDeviation * girth.value, girth.kind === "estimated" ? value * girth.standardDeviation : 0),
+    );
     return {
-      frontArc: estimated(mm(value * girth.value), arcSpread),
-      backArc: estimated(mm((1 - value) * girth.value), arcSpread),
+      frontArc: estimated(mm(value * girth.value), arcDeviation),
+      backArc: estimated(mm((1 - value) * girth.value), arcDeviation),
     };
   }
   const missing = front !== undefined && back !== undefined ? girth.value - front - back : 0;
   const frontValue = front !== undefined ? front + missing / 2 : girth.value - (back as number);
   const arc = (value: number, wasRead: boolean): Reading =>
-    wasRead || girth.kind === "measured" ? measured(mm(value)) : estimated(mm(value), girth.spread);
+    wasRead || girth.kind === "measured" ? measured(mm(value)) : estimated(mm(value), girth.standardDeviation);
   return { frontArc: arc(frontValue, front !== undefined), backArc: arc(girth.value - frontValue, back !== undefined) };
 }
 

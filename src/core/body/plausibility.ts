@@ -1,5 +1,5 @@
 import { type Millimetres, mm } from "../units";
-import { apexDropFromTape, waistDropFromTape } from "./estimates";
+import { apexDepthFromTape, waistDepthFromTape } from "./estimates";
 import { bustNearWaist } from "./bustNearWaist";
 import { heightProblems } from "./heightProblems";
 import { type LengthRange, measurementFacts } from "./measurementFacts";
@@ -148,7 +148,7 @@ function wrongHeights(measurements: Measurements, whose: Whose): readonly Measur
   const lowBusts = apexTapes.flatMap((name): readonly MeasurementProblem[] => {
     const tape = measurements[name];
     if (tape === undefined || napeToWaist === undefined) return [];
-    const [bust, waist] = [apexDropFromTape(tape).value, waistDropFromTape(napeToWaist).value];
+    const [bust, waist] = [apexDepthFromTape(tape).value, waistDepthFromTape(napeToWaist).value];
     if (bust < waist) return [];
     return [
       {

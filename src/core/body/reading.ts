@@ -7,14 +7,18 @@ import type { Estimate } from "./estimates";
  */
 export type Reading =
   | { readonly kind: "measured"; readonly value: Millimetres }
-  | { readonly kind: "estimated"; readonly value: Millimetres; readonly spread: Millimetres };
+  | { readonly kind: "estimated"; readonly value: Millimetres; readonly standardDeviation: Millimetres };
 
 export const measured = (value: Millimetres): Reading => ({ kind: "measured", value });
 
-export const estimated = (value: Millimetres, spread: Millimetres): Reading => ({ kind: "estimated", value, spread });
+export const estimated = (value: Millimetres, deviation: Millimetres): Reading => ({
+  kind: "estimated",
+  value,
+  standardDeviation: deviation,
+});
 
 /** What was read, or where nothing was, what is assumed. */
 export const known = (value: Millimetres | undefined, otherwise: () => Estimate): Reading =>
   value === undefined ? guessed(otherwise()) : measured(value);
 
-export const guessed = ({ value, spread }: Estimate): Reading => estimated(mm(value), mm(spread));
+export const guessed = ({ value, standardDeviation }: Estimate): Reading => estimated(mm(value), mm(standardDeviation));

@@ -1,6 +1,6 @@
 import { quarterLengths } from "../geometry/outline";
 import { root } from "../numerics/root";
-import { straightSpread } from "../tolerances";
+import { straightDeviation } from "../tolerances";
 import { mm, ratio } from "../units";
 import type { LevelReadings } from "./levelReadings";
 import type { Reading } from "./reading";
@@ -27,10 +27,10 @@ const even: Deviation = { breadth: 0, exponent: 0 };
 
 /** Gauss-Newton on two deviations and the one residual of the depth; it settles in three rounds, five are given. */
 function mostProbable(level: LevelReadings, depth: Reading): Deviation {
-  const depthSpread = depth.kind === "estimated" ? depth.spread : straightSpread;
+  const depthDeviation = depth.kind === "estimated" ? depth.standardDeviation : straightDeviation;
   const residual = (at: Deviation) => {
     const { frontDepth, backDepth } = sectionWith({ ...level, quarters: null }, at);
-    return (frontDepth + backDepth - depth.value) / depthSpread;
+    return (frontDepth + backDepth - depth.value) / depthDeviation;
   };
   let at = even;
   for (let round = 0; round < 5; round++) {
@@ -59,10 +59,13 @@ const mostLean = 0.3;
 
 function sectionWith(level: LevelReadings, { breadth: wide, exponent: square }: Deviation): HalvesSection {
   const { frontArc, backArc, breadth, exponents, quarters } = level;
-  const spread = breadth.kind === "estimated" ? breadth.spread : straightSpread;
-  const half = Math.min((breadth.value + wide * spread) / 2, widestShare * Math.min(frontArc.value, backArc.value));
+  const standardDeviation = breadth.kind === "estimated" ? breadth.standardDeviation : straightDeviation;
+  const half = Math.min(
+    (breadth.value + wide * standardDeviation) / 2,
+    widestShare * Math.min(frontArc.value, backArc.value),
+  );
   const exponent = (middle: number) =>
-    ratio(Math.max(exponentRange.least, Math.min(exponentRange.most, middle + square * exponents.spread)));
+    ratio(Math.max(exponentRange.least, Math.min(exponentRange.most, middle + square * exponents.standardDeviation)));
   const leaning = (lean: number) =>
     sectionOfLengths(
       {

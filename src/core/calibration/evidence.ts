@@ -18,15 +18,15 @@ export interface Reread {
 }
 
 /** A level of the bare form: its outline as it was measured, and as it would be with another exponent and breadth, reading the same. */
-export interface EvidenceStation extends LevelOutline {
+export interface EvidenceSection extends LevelOutline {
   readonly reshaped: (exponent: number, lnBreadth: number) => Outline;
 }
 
 /** Everything that is known before and from the readings. Stations are the levels from the bust down, at the body's drops. */
 export interface Evidence {
-  readonly stations: readonly EvidenceStation[];
+  readonly levelSections: readonly EvidenceSection[];
   readonly battings: { readonly [role in BattingRole]: Batting };
-  readonly bareSpreads: readonly BareDeviation[];
+  readonly bareDeviations: readonly BareDeviation[];
   readonly rereads: readonly Reread[];
   readonly pinnedNow: readonly LearnedPiece[];
   /** One standard deviation of a single tape reading (mm). */

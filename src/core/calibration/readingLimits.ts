@@ -2,7 +2,7 @@ import type { Laid, LevelOutline } from "../padding/layerThickness";
 import { tapeQuarters } from "../tape/tape";
 import { type Millimetres, mm } from "../units";
 import { type Evidence, quarterNames, readingPlace, type ReadingPlace, type TapeReadingName } from "./evidence";
-import { layerCounter, worthThickness, type Worths } from "./layerWorth";
+import { layerCounter, compressedThickness, type CompressedLayers } from "./compressedLayers";
 import { bareRoom, thickestLayer } from "../learning/bounds";
 import { quarterCovariance } from "../learning/learningState";
 
@@ -13,7 +13,7 @@ export interface ReadingLimits {
 }
 
 /** The known form and battings, without anything that was read over padding. */
-export type LimitsFrom = Pick<Evidence, "stations" | "battings" | "bareSpreads" | "readingError">;
+export type LimitsFrom = Pick<Evidence, "levelSections" | "battings" | "bareDeviations" | "readingError">;
 
 /**
  * What this form can read with these pieces on: from the bare form's reading up to every layer at the most it can be
@@ -21,13 +21,13 @@ export type LimitsFrom = Pick<Evidence, "stations" | "battings" | "bareSpreads" 
  * over the padding plays a part, so no reading, and no number of equal ones, can move the limits.
  */
 export function readingLimits(from: LimitsFrom): (name: TapeReadingName, pinned: readonly Laid[]) => ReadingLimits {
-  const layers = layerCounter(from.stations);
-  const known = from.stations.map(() => new Map<readonly Laid[], readonly Quarters[]>());
+  const layers = layerCounter(from.levelSections);
+  const known = from.levelSections.map(() => new Map<readonly Laid[], readonly Quarters[]>());
   const readAt = (level: number, pinned: readonly Laid[]): readonly Quarters[] => {
     const byPads = known[level] as Map<readonly Laid[], readonly Quarters[]>;
-    const { outline } = from.stations[level] as LevelOutline;
+    const { outline } = from.levelSections[level] as LevelOutline;
     const read = () =>
-      heights(from).map((worths) => tapeQuarters(outline, worthThickness(layers(level, pinned), worths)));
+      heights(from).map((compressed) => tapeQuarters(outline, compressedThickness(layers(level, pinned), compressed)));
     const found = byPads.get(pinned) ?? read();
     byPads.set(pinned, found);
     return found;
@@ -38,10 +38,10 @@ export function readingLimits(from: LimitsFrom): (name: TapeReadingName, pinned:
     const readings = readAt(level, pinned).map((read) =>
       quarterNames.reduce((sum, quarter) => sum + quarters[quarter] * read[quarter], 0),
     );
-    const spread = from.bareSpreads[level] as Evidence["bareSpreads"][number];
+    const deviation = from.bareDeviations[level] as Evidence["bareDeviations"][number];
     const bare = weights.reduce(
       (sum, one, a) =>
-        sum + weights.reduce((line, other, b) => line + one * other * quarterCovariance(a, b, spread), 0),
+        sum + weights.reduce((line, other, b) => line + one * other * quarterCovariance(a, b, deviation), 0),
       0,
     );
     const room = bareRoom(readings[0] as number, bare + from.readingError ** 2);
@@ -52,10 +52,10 @@ export function readingLimits(from: LimitsFrom): (name: TapeReadingName, pinned:
 type Quarters = ReturnType<typeof tapeQuarters>;
 
 /** Nothing at all, as it was put down, and as thick as it can be: a half can read less when the other half grows. */
-function heights({ battings: { building, finishing } }: LimitsFrom): readonly Worths[] {
-  const both = (one: number, other: number): Worths => ({
-    building: { layer: one, squeeze: 0 },
-    finishing: { layer: other, squeeze: 0 },
+function heights({ battings: { building, finishing } }: LimitsFrom): readonly CompressedLayers[] {
+  const both = (one: number, other: number): CompressedLayers => ({
+    building: { layer: one, stackCompression: 0 },
+    finishing: { layer: other, stackCompression: 0 },
   });
   return [
     both(0, 0),

@@ -20,7 +20,7 @@ export const lineReadingNames: readonly LineReadingName[] = [...tapeReadingNames
 export type FormLines = { readonly [level in LevelName]?: LineReading };
 
 /** The bare form at one height where something is known of it: one of its own levels, or one of the person's lines. */
-export interface FormStation {
+export interface FormSection {
   readonly name: LevelName;
   readonly depthBelowNape: number;
   readonly readings: LevelReadings;
@@ -30,7 +30,7 @@ export interface FormStation {
 
 /** Everything known of the bare form, from the top down, and its curve between. */
 export interface FormCurve {
-  readonly stations: readonly FormStation[];
+  readonly levelSections: readonly FormSection[];
   readonly lines: readonly TorsoLine[];
   readonly sectionAt: SectionAt;
 }
@@ -40,7 +40,7 @@ export interface FormCurve {
  * a level that was read on a line has its place and everything else from there. Without the person's depths the places
  * are left out, for checks of the readings alone.
  */
-export function formAsRead(own: Measurements, lines: FormLines, drops: ByLevel<number> | null): Measurements {
+export function formAsRead(own: Measurements, lines: FormLines, depths: ByLevel<number> | null): Measurements {
   return levelNames.reduce((all, level): Measurements => {
     const line = lines[level];
     if (line?.readings.Girth === undefined) return all;
@@ -51,24 +51,24 @@ export function formAsRead(own: Measurements, lines: FormLines, drops: ByLevel<n
       const length = line.readings[name];
       return length === undefined ? [] : [[`${level}${name}`, length] as const];
     });
-    const place = drops === null ? [] : [[`${level}BelowNape`, line.depthBelowNape ?? mm(drops[level])] as const];
+    const place = depths === null ? [] : [[`${level}BelowNape`, line.depthBelowNape ?? mm(depths[level])] as const];
     return Object.fromEntries([...kept, ...read, ...place]);
   }, own);
 }
 
-export function formCurve(own: Measurements, lines: FormLines, drops: ByLevel<number>): FormCurve {
-  const read = formAsRead(own, lines, drops);
+export function formCurve(own: Measurements, lines: FormLines, depths: ByLevel<number>): FormCurve {
+  const read = formAsRead(own, lines, depths);
   const { levels } = torsoReadings(read);
-  const stations = withoutCrowded(
+  const levelSections = withoutCrowded(
     levelNames.map((name) => ({
       name,
-      depthBelowNape: levels[name].drop.value,
+      depthBelowNape: levels[name].depthBelowNape.value,
       readings: levels[name],
       isLine: lines[name]?.readings.Girth !== undefined,
     })),
   );
   // A form stands for everybody: it is taken as even left and right, and what it leans shows when the tape is read again.
-  const solved = stations.map(
+  const solved = levelSections.map(
     ({ name, depthBelowNape, readings }): TorsoLine => ({
       name,
       depthBelowNape,
@@ -76,23 +76,23 @@ export function formCurve(own: Measurements, lines: FormLines, drops: ByLevel<nu
     }),
   );
   const curve = read.lowerBreastGirth === undefined ? solved : withLowerBreast(solved, read.lowerBreastGirth);
-  return { stations, lines: curve, sectionAt: torsoCurve(curve) };
+  return { levelSections, lines: curve, sectionAt: torsoCurve(curve) };
 }
 
 /** A level of the form's own so close to a line that was read, or out of order with it, tells nothing more. */
-function withoutCrowded(stations: readonly FormStation[]): readonly FormStation[] {
-  const lines = stations.filter(({ isLine }) => isLine);
-  if (lines.length === 0) return stations;
-  const isClear = (station: FormStation, i: number) =>
-    station.isLine ||
+function withoutCrowded(levelSections: readonly FormSection[]): readonly FormSection[] {
+  const lines = levelSections.filter(({ isLine }) => isLine);
+  if (lines.length === 0) return levelSections;
+  const isClear = (levelSection: FormSection, i: number) =>
+    levelSection.isLine ||
     lines.every((line) => {
-      const gap = station.depthBelowNape - line.depthBelowNape;
-      return stations.indexOf(line) < i ? gap >= crowded : gap <= -crowded;
+      const gap = levelSection.depthBelowNape - line.depthBelowNape;
+      return levelSections.indexOf(line) < i ? gap >= crowded : gap <= -crowded;
     });
-  return stations
+  return levelSections
     .filter(isClear)
     .toSorted((one, other) => one.depthBelowNape - other.depthBelowNape)
-    .filter((station, i, all) => station.depthBelowNape - (all[i - 1]?.depthBelowNape ?? 0) >= leastLineGap);
+    .filter((levelSection, i, all) => levelSection.depthBelowNape - (all[i - 1]?.depthBelowNape ?? 0) >= leastLineGap);
 }
 
 /** Closer than this (mm), how well a level of the form's own was found decides more than what was read there. */

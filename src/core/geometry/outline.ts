@@ -48,7 +48,7 @@ const emptyOutline = (count: number, quarters: QuarterLengths): Outline => ({
   y: new Float64Array(count),
   normalX: new Float64Array(count),
   normalY: new Float64Array(count),
-  along: new Float64Array(count),
+  arcLength: new Float64Array(count),
   quarters,
 });
 
@@ -88,12 +88,12 @@ function drawQuarter(outline: Outline, at: number, unit: UnitQuarter, run: Quart
     outline.y[at + i] = front * point.y;
     outline.normalX[at + i] = left * point.normalX;
     outline.normalY[at + i] = front * point.normalY;
-    outline.along[at + i] = chords;
+    outline.arcLength[at + i] = chords;
     const next = quarterPoint(unit, first + step * (i + 1), breadth, depth);
     const [runX, runY] = [next.x - point.x, next.y - point.y];
     chords += Math.sqrt(runX * runX + runY * runY);
     point = next;
   }
   const scale = run.length / chords;
-  for (let i = at; i < at + steps; i++) outline.along[i] = run.from + scale * (outline.along[i] as number);
+  for (let i = at; i < at + steps; i++) outline.arcLength[i] = run.from + scale * (outline.arcLength[i] as number);
 }

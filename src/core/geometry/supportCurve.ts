@@ -23,7 +23,7 @@ export interface CurveOutline {
   readonly y: Float64Array;
   readonly normalX: Float64Array;
   readonly normalY: Float64Array;
-  readonly along: Float64Array;
+  readonly arcLength: Float64Array;
   readonly quarters: CurveLengths;
 }
 
@@ -79,7 +79,7 @@ export function tracedOutline(shape: SupportShape, perQuarter: number): CurveOut
     y: new Float64Array(4 * perQuarter),
     normalX: new Float64Array(4 * perQuarter),
     normalY: new Float64Array(4 * perQuarter),
-    along: new Float64Array(4 * perQuarter),
+    arcLength: new Float64Array(4 * perQuarter),
     quarters,
   };
   for (let quarter = 0; quarter < 4; quarter++) {
@@ -93,17 +93,17 @@ function drawRun(outline: CurveOutline, at: number, count: number, run: readonly
   const first = run[0] as TracePoint;
   const length = (run.at(-1) as TracePoint).way - first.way;
   let [turned, step] = [0, 0];
-  const spread = run.map((point, i) => {
+  const deviation = run.map((point, i) => {
     if (i > 0) turned += turnOf(run[i - 1] as TracePoint, point);
     return (point.way - first.way) / length + turned / (Math.PI / 2);
   });
-  const most = spread.at(-1) as number;
+  const most = deviation.at(-1) as number;
   for (let i = 0; i < count; i++) {
     const wanted = (most * i) / count;
-    while (step < run.length - 2 && (spread[step + 1] as number) <= wanted) step++;
+    while (step < run.length - 2 && (deviation[step + 1] as number) <= wanted) step++;
     const [from, to] = [run[step] as TracePoint, run[step + 1] as TracePoint];
-    const gap = (spread[step + 1] as number) - (spread[step] as number);
-    const share = gap > 0 ? (wanted - (spread[step] as number)) / gap : 0;
+    const gap = (deviation[step + 1] as number) - (deviation[step] as number);
+    const share = gap > 0 ? (wanted - (deviation[step] as number)) / gap : 0;
     const mix = (a: number, b: number) => a + (b - a) * share;
     const [normalX, normalY] = [mix(from.normalX, to.normalX), mix(from.normalY, to.normalY)];
     const size = Math.hypot(normalX, normalY);
@@ -111,7 +111,7 @@ function drawRun(outline: CurveOutline, at: number, count: number, run: readonly
     outline.y[at + i] = mix(from.y, to.y);
     outline.normalX[at + i] = normalX / size;
     outline.normalY[at + i] = normalY / size;
-    outline.along[at + i] = mix(from.way, to.way) - front;
+    outline.arcLength[at + i] = mix(from.way, to.way) - front;
   }
 }
 

@@ -78,8 +78,8 @@ const packetOff = 1.25;
  * twentieth of the reading, as forms from a size table and seams that were sewn elsewhere do. A judgement.
  */
 export const bareRoom = (reading: number, variance: number): number =>
-  Math.min(mostRoom * reading, spreadsOff * Math.sqrt(Math.max(0, variance)) + shareOff * reading);
+  Math.min(mostRoom * reading, deviationsOff * Math.sqrt(Math.max(0, variance)) + shareOff * reading);
 
-const spreadsOff = 4;
+const deviationsOff = 4;
 const shareOff = 0.05;
 const mostRoom = 0.4;

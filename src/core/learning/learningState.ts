@@ -73,11 +73,11 @@ export function priorState(
     (covariance[at] as number[])[at] = deviation ** 2;
   };
   for (const role of roles) {
-    const { layerThickness, spread } = battings[role];
+    const { layerThickness, relativeDeviation } = battings[role];
     // The packet speaks of a layer in a stack; alone it is as much thicker as a stack would press it.
     mean[numberAt.thickness(role)] = Math.log(layerThickness / (1 - stackLoss.mean));
     mean[numberAt.loss(role)] = stackLoss.mean;
-    setDeviation(numberAt.thickness(role), Math.log(1 + spread));
+    setDeviation(numberAt.thickness(role), Math.log(1 + relativeDeviation));
     setDeviation(numberAt.loss(role), stackLoss.deviation);
   }
   for (const [level, deviation] of bare.entries()) {

@@ -38,16 +38,16 @@ export function cupPlaces({ levels, apex }: ShapingProblem): CupPlaces {
     const radii = Array.from({ length: mostDiscs }, (_, i) => radius - discStep * i);
     return { fromFront, depth: apexDepth, radii: radii.filter((one) => one - featherLength >= smallestFull) };
   };
-  return { left: place(apex.leftDrop.value), right: place(apex.rightDrop.value) };
+  return { left: place(apex.leftDepth.value), right: place(apex.rightDepth.value) };
 }
 
 /** Way along the bare front from center front to where the outline is this far to the side (mm). */
-function surfaceTo({ count, x, along, quarters }: Outline, distance: number): number {
+function surfaceTo({ count, x, arcLength, quarters }: Outline, distance: number): number {
   for (let i = count / 2; i < count; i++) {
     const next = x[i] as number;
     if (next < distance) continue;
     const before = x[i - 1] as number;
-    const [from, to] = [along[i - 1] as number, along[i] as number];
+    const [from, to] = [arcLength[i - 1] as number, arcLength[i] as number];
     return from + ((to - from) * (distance - before)) / (next - before || 1);
   }
   return quarters.leftFront;

@@ -38,8 +38,8 @@ export function edgePlaces(problem: EdgeProblem): ReadonlyMap<PlannedLayer, Edge
       back: sharesOf(problem, at, ["back"]),
       around: sharesOf(problem, at, ["front", "back"]),
     };
-    spread(problem, ({ first }) => first === at, placing(gap, shares, true), up);
-    spread(problem, ({ last }) => last + 1 === at, placing(gap, shares, false), down);
+    standardDeviation(problem, ({ first }) => first === at, placing(gap, shares, true), up);
+    standardDeviation(problem, ({ last }) => last + 1 === at, placing(gap, shares, false), down);
   }
   for (const half of [front, back]) raise([...around, ...half], up, down, depths, gaps);
   const places = new Map<PlannedLayer, EdgePlaces>();
@@ -105,7 +105,7 @@ function whereMade(shares: readonly number[], share: number): number {
   return after - 1 + (share - before) / (made - before);
 }
 
-function spread(
+function standardDeviation(
   { around, front, back }: EdgeProblem,
   endsHere: (layer: PlannedLayer) => boolean,
   place: Place,

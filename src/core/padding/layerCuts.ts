@@ -173,14 +173,15 @@ function widthsAt(layer: Layer, anchor: Anchor, height: Height) {
 /** The length of the surface over a stretch of the bare outline (mm), told from an anchor; negative if the stretch runs backwards. */
 function stretch({ outline, turn, beneath }: Height, anchor: Anchor, from: number, to: number): number {
   if (to < from) return -stretch({ outline, turn, beneath } as Height, anchor, to, from);
-  const { count, along, quarters } = outline;
+  const { count, arcLength, quarters } = outline;
   const girth = quarters.leftFront + quarters.leftBack + quarters.rightFront + quarters.rightBack;
   const isTurned = anchor === "centerBack";
   let added = 0;
   for (let i = 0; i < count; i++) {
     const next = (i + 1) % count;
-    const begin = fromAnchor(along[i] as number, anchor, outline);
-    const step = (next === 0 ? (along[0] as number) + girth : (along[next] as number)) - (along[i] as number);
+    const begin = fromAnchor(arcLength[i] as number, anchor, outline);
+    const step =
+      (next === 0 ? (arcLength[0] as number) + girth : (arcLength[next] as number)) - (arcLength[i] as number);
     const [start, end] = isTurned ? [begin - step, begin] : [begin, begin + step];
     const mean = ((beneath[i] as number) + (beneath[next] as number)) / 2;
     const shared =
@@ -199,7 +200,7 @@ const overlap = (from: number, to: number, start: number, end: number): number =
 function distanceOut({ outline, beneath }: Height, anchor: Anchor): number {
   let [nearest, least] = [0, Number.POSITIVE_INFINITY];
   for (let i = 0; i < outline.count; i++) {
-    const away = Math.abs(fromAnchor(outline.along[i] as number, anchor, outline));
+    const away = Math.abs(fromAnchor(outline.arcLength[i] as number, anchor, outline));
     if (away < least) [nearest, least] = [i, away];
   }
   return Math.hypot(outline.x[nearest] as number, outline.y[nearest] as number) + (beneath[nearest] as number);

@@ -51,7 +51,7 @@ export function addLayer(
   const { leftFront, leftBack, rightFront, rightBack } = outline.quarters;
   const girth = leftFront + leftBack + rightFront + rightBack;
   for (let i = 0; i < total.length; i++) {
-    let s = fromAnchor(outline.along[i] as number, anchor, outline);
+    let s = fromAnchor(outline.arcLength[i] as number, anchor, outline);
     if (s <= near.start) s += girth;
     if (s >= near.end) s -= girth;
     if (s <= near.start || s >= near.end) continue;
@@ -65,18 +65,18 @@ export function addLayer(
 const full = (distance: number, feather: number): number => (distance >= feather ? 1 : distance / feather);
 
 /** A distance from center front along the bare surface as one from another line, positive to the wearer's left. */
-export function fromAnchor(along: number, anchor: Anchor, { quarters }: Pick<Outline, "quarters">): number {
+export function fromAnchor(arcLength: number, anchor: Anchor, { quarters }: Pick<Outline, "quarters">): number {
   switch (anchor) {
     case "centerFront":
-      return along;
+      return arcLength;
     case "centerBack":
-      return along >= 0
-        ? quarters.leftFront + quarters.leftBack - along
-        : -(quarters.rightFront + quarters.rightBack + along);
+      return arcLength >= 0
+        ? quarters.leftFront + quarters.leftBack - arcLength
+        : -(quarters.rightFront + quarters.rightBack + arcLength);
     case "leftSide":
-      return along - quarters.leftFront;
+      return arcLength - quarters.leftFront;
     case "rightSide":
-      return along + quarters.rightFront;
+      return arcLength + quarters.rightFront;
   }
 }
 

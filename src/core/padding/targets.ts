@@ -2,8 +2,8 @@ import type { LevelReadings, QuarterReadings } from "../body/levelReadings";
 import { estimated, type Reading } from "../body/reading";
 import type { Section } from "../body/section";
 import { sectionOfLengths } from "../body/sectionOfLengths";
-import type { FormLevel } from "../form/formAtDrops";
-import { arcMovesBySpreads, leastSeamShift, mostSeamShift, tapeAgreement } from "../tolerances";
+import type { FormLevel } from "../form/formAtDepths";
+import { arcMovesByDeviations, leastSeamShift, mostSeamShift, tapeAgreement } from "../tolerances";
 import { mm } from "../units";
 import { frontShareOfGain } from "../body/estimates";
 
@@ -70,8 +70,8 @@ function bodyArcs(body: LevelReadings, form: FormLevel): Arcs {
   const share = gain > 0 ? frontShareOfGain : form.frontArc.value / form.girth.value;
   const front = form.frontArc.value + share * gain;
   return {
-    frontArc: estimated(mm(front), body.frontArc.spread),
-    backArc: estimated(mm(body.girth.value - front), body.backArc.spread),
+    frontArc: estimated(mm(front), body.frontArc.standardDeviation),
+    backArc: estimated(mm(body.girth.value - front), body.backArc.standardDeviation),
   };
 }
 
@@ -79,14 +79,14 @@ function bodyArcs(body: LevelReadings, form: FormLevel): Arcs {
 function moveFormArcs(form: FormLevel, front: number, back: number): FormLevel {
   const { frontArc, backArc, girth } = form;
   if (frontArc.kind === "measured" || backArc.kind === "measured") return form;
-  const most = arcMovesBySpreads * frontArc.spread;
+  const most = arcMovesByDeviations * frontArc.standardDeviation;
   const overFront = Math.max(0, Math.min(most, frontArc.value - front));
   const overBack = Math.max(0, Math.min(most, backArc.value - back));
   if (overFront === 0 && overBack === 0) return form;
   const moved: FormLevel = {
     ...form,
-    frontArc: estimated(mm(frontArc.value - overFront + overBack), frontArc.spread),
-    backArc: estimated(mm(backArc.value + overFront - overBack), backArc.spread),
+    frontArc: estimated(mm(frontArc.value - overFront + overBack), frontArc.standardDeviation),
+    backArc: estimated(mm(backArc.value + overFront - overBack), backArc.standardDeviation),
   };
   const { section } = form;
   return { ...moved, girth, section: resolved(section, moved) };

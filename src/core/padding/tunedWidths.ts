@@ -131,7 +131,7 @@ const quarterOf = (half: Half, side: "left" | "right"): keyof QuarterReadings =>
   half === "front" ? (side === "left" ? "leftFront" : "rightFront") : side === "left" ? "leftBack" : "rightBack";
 
 const distances = ({ outline }: ShapingLevel, anchor: "centerFront" | "centerBack"): Float64Array =>
-  outline.along.map((along) => fromAnchor(along, anchor, outline));
+  outline.arcLength.map((arcLength) => fromAnchor(arcLength, anchor, outline));
 
 const beyond = (
   read: QuarterReadings | { readonly [quarter in keyof QuarterReadings]: number },

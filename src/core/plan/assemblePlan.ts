@@ -6,7 +6,7 @@ import type { LaidPiece } from "../padding/laidPiece";
 import { type Millimetres, squareMm } from "../units";
 import type { Basis, PlanInput } from "./basis";
 import { formMatters } from "./formMatters";
-import { seamShifts, shiftedReading, shortfalls } from "./givingWay";
+import { seamShifts, shiftedReading, shortfalls } from "./shortfalls";
 import { mayMiss, planBasis } from "./mayMiss";
 import { orderedPieces } from "./orderedPieces";
 import type { Plan, PlannedLevel } from "./plan";
@@ -30,7 +30,7 @@ export function assemblePlan(
   const levels = mapLevels(
     (name): PlannedLevel => ({
       name,
-      drop: from.body.levels[name].drop,
+      depthBelowNape: from.body.levels[name].depthBelowNape,
       body: targets[name].body,
       bodySection: from.bodySections[name],
       form: targets[name].form,
@@ -55,10 +55,10 @@ export function assemblePlan(
 }
 
 /** The lines between a level and the next below that are no levels themselves. */
-function linesBelow({ drops }: Basis, lines: readonly TorsoLine[], name: LevelName): readonly TorsoLine[] {
+function linesBelow({ depths }: Basis, lines: readonly TorsoLine[], name: LevelName): readonly TorsoLine[] {
   const next = levelNames[levelNames.indexOf(name) + 1];
   if (next === undefined) return [];
   return lines.filter(
-    (line) => line.name === "between" && line.depthBelowNape > drops[name] && line.depthBelowNape < drops[next],
+    (line) => line.name === "between" && line.depthBelowNape > depths[name] && line.depthBelowNape < depths[next],
   );
 }

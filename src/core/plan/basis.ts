@@ -4,7 +4,7 @@ import type { Section } from "../body/section";
 import { solveSection } from "../body/solveSection";
 import { type ByLevel, levelNames, mapLevels } from "../body/vocabulary";
 import { type SectionAt, type TorsoLine, torsoCurve, withLowerBreast } from "../body/torsoCurve";
-import { formAtDrops } from "../form/formAtDrops";
+import { formAtDepths } from "../form/formAtDepths";
 import { crowded, type FormCurve, formCurve, type FormLines } from "../form/formLines";
 import { sectionOutline } from "../geometry/outline";
 import type { Batting } from "../material";
@@ -26,7 +26,7 @@ export interface PlanInput {
 /** What every plan of one body on one form starts from, however much is pinned already: all of it at the body's drops. */
 export interface Basis {
   readonly body: TorsoReadings;
-  readonly drops: ByLevel<number>;
+  readonly depths: ByLevel<number>;
   readonly targets: ByLevel<Target>;
   readonly bodySections: ByLevel<Section>;
   /** The body's lines with its curve on each, from the top down. */
@@ -36,40 +36,40 @@ export interface Basis {
   readonly formLines: readonly TorsoLine[];
   /** The bare form at any depth below the nape. */
   readonly sectionAt: SectionAt;
-  readonly stations: readonly LevelOutline[];
+  readonly levelSections: readonly LevelOutline[];
 }
 
 /** Works out the basis from measurements that have passed the checks for contradictions. */
 export function basis({ body, form, lines = {} }: Pick<PlanInput, "body" | "form" | "lines">): Basis {
   const torso = torsoReadings(body, form);
-  const drops = mapLevels((name) => torso.levels[name].drop.value as number);
-  const curve = formCurve(form, lines, drops);
-  const bare = formAtDrops(curve, drops, form.lowerEdgeBelowNape);
+  const depths = mapLevels((name) => torso.levels[name].depthBelowNape.value as number);
+  const curve = formCurve(form, lines, depths);
+  const bare = formAtDepths(curve, depths, form.lowerEdgeBelowNape);
   const targets = mapLevels((name) => levelTarget(torso.levels[name], bare[name]));
   const bodySections = mapLevels((name) => {
     const { frontArc, backArc } = targets[name].body;
     return solveSection({ ...torso.levels[name], frontArc, backArc });
   });
-  const formLines = surfaceLines(curve, drops, targets);
+  const formLines = surfaceLines(curve, depths, targets);
   return {
     body: torso,
-    drops,
+    depths,
     targets,
     bodySections,
-    bodyLines: bodyLines(body, drops, bodySections),
+    bodyLines: bodyLines(body, depths, bodySections),
     form: curve,
     formLines,
     sectionAt: torsoCurve(formLines),
-    stations: levelNames.map((name) => ({
-      depth: drops[name],
+    levelSections: levelNames.map((name) => ({
+      depth: depths[name],
       outline: sectionOutline(targets[name].form.section, tapePoints),
     })),
   };
 }
 
 /** The body's lines with its curves, and the one between bust and underbust where it was read. */
-function bodyLines(body: Measurements, drops: ByLevel<number>, sections: ByLevel<Section>): readonly TorsoLine[] {
-  const lines = levelNames.map((name) => ({ name, depthBelowNape: drops[name], section: sections[name] }));
+function bodyLines(body: Measurements, depths: ByLevel<number>, sections: ByLevel<Section>): readonly TorsoLine[] {
+  const lines = levelNames.map((name) => ({ name, depthBelowNape: depths[name], section: sections[name] }));
   return body.lowerBreastGirth === undefined ? lines : withLowerBreast(lines, body.lowerBreastGirth);
 }
 
@@ -77,13 +77,13 @@ function bodyLines(body: Measurements, drops: ByLevel<number>, sections: ByLevel
  * The bare form's curve for the rows of pieces: on the person's lines as the targets take it, and through what else was read of
  * it between, but for heights that are close to a line.
  */
-function surfaceLines({ lines }: FormCurve, drops: ByLevel<number>, targets: ByLevel<Target>): readonly TorsoLine[] {
+function surfaceLines({ lines }: FormCurve, depths: ByLevel<number>, targets: ByLevel<Target>): readonly TorsoLine[] {
   const own = levelNames.map((name) => ({
     name,
-    depthBelowNape: drops[name],
+    depthBelowNape: depths[name],
     section: targets[name].form.section,
   }));
-  const [top, bottom] = [drops.bust, drops.fullHip];
+  const [top, bottom] = [depths.bust, depths.fullHip];
   const between = lines.filter(
     ({ depthBelowNape: depth }) =>
       depth > top && depth < bottom && own.every((line) => Math.abs(line.depthBelowNape - depth) >= crowded),

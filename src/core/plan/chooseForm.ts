@@ -5,7 +5,7 @@ import type { Batting } from "../material";
 import { levelTarget } from "../padding/targets";
 import { tapeAgreement } from "../tolerances";
 import { type Millimetres, mm } from "../units";
-import { formAtDrops } from "../form/formAtDrops";
+import { formAtDepths } from "../form/formAtDepths";
 import { formCurve } from "../form/formLines";
 import type { FormTable } from "../form/formTable";
 
@@ -27,8 +27,8 @@ export function chooseForm(body: Measurements, table: FormTable, batting: Battin
   return table.sizes
     .map(({ name, measurements }): RankedSize => {
       const { levels } = torsoReadings(body, measurements);
-      const drops = mapLevels((level) => levels[level].drop.value as number);
-      const bare = formAtDrops(formCurve(measurements, {}, drops), drops, measurements.lowerEdgeBelowNape);
+      const depths = mapLevels((level) => levels[level].depthBelowNape.value as number);
+      const bare = formAtDepths(formCurve(measurements, {}, depths), depths, measurements.lowerEdgeBelowNape);
       const gains = levelNames.map(
         (level) => levels[level].girth.value - levelTarget(levels[level], bare[level]).form.girth.value,
       );

@@ -5,11 +5,11 @@ import type { Basis } from "./basis";
 import { type Correction, mostTrimmed } from "./corrections";
 
 /** The pinned pieces once corrections are carried out: peeled pieces are gone, trimmed ones are narrower around their level. */
-export function corrected(pinned: readonly Piece[], what: readonly Correction[], { drops }: Basis): readonly Piece[] {
+export function corrected(pinned: readonly Piece[], what: readonly Correction[], { depths }: Basis): readonly Piece[] {
   return what.reduce<readonly Piece[]>((pieces, { pieceId, level, how }) => {
     if (how.kind === "peel") return pieces.filter((piece) => piece.id !== pieceId);
     if (how.kind === "pullThin") return pieces;
-    return pieces.map((piece) => (piece.id === pieceId ? trimmed(piece, drops[level], how.eachSide) : piece));
+    return pieces.map((piece) => (piece.id === pieceId ? trimmed(piece, depths[level], how.eachSide) : piece));
   }, pinned);
 }
 

@@ -1,5 +1,5 @@
 import { type LevelName, levelNames } from "../body/vocabulary";
-import type { Belief, LevelBelief } from "../calibration/believed";
+import type { Calibration, LevelPosterior } from "../calibration/calibration";
 import { type Layer, rowAt } from "../padding/layer";
 import { type Laid, type LevelOutline, piecesThickness } from "../padding/layerThickness";
 import { withBonus } from "../padding/paddedThickness";
@@ -34,24 +34,24 @@ export function corrections(
   from: Basis,
   start: Start,
   pinned: readonly Piece[],
-  learned: Belief,
+  learned: Calibration,
 ): readonly Correction[] {
   return (["front", "back"] as const).flatMap((half) => {
     const levels = levelNames.map((level, i) => ({
       level,
-      station: from.stations[i] as LevelOutline,
+      levelSection: from.levelSections[i] as LevelOutline,
       over: overTarget(from, learned.levels[level], level, half),
-      gain: gainAt(from.stations[i] as LevelOutline, start, half),
+      gain: gainAt(from.levelSections[i] as LevelOutline, start, half),
     }));
     // A piece comes off as a whole: only where it is too much at every level where it lies.
     const isTooMuch = (laid: Laid) =>
       levels.every(({ over, gain }) => gain(laid) <= leastGain || over >= peelShare * gain(laid));
-    return levels.flatMap(({ level, station, over, gain }): readonly Correction[] => {
+    return levels.flatMap(({ level, levelSection, over, gain }): readonly Correction[] => {
       if (over <= tapeAgreement) return [];
       const at = start.pinned.findLastIndex((laid) => gain(laid) > leastGain);
       const [piece, laid] = [pinned[at], start.pinned[at]];
       if (piece === undefined || laid === undefined) return [];
-      const how = isTooMuch(laid) ? ({ kind: "peel" } as const) : wayOf(piece, station.depth, over / gain(laid));
+      const how = isTooMuch(laid) ? ({ kind: "peel" } as const) : wayOf(piece, levelSection.depth, over / gain(laid));
       return [{ level, half, over: mm(over), pieceId: piece.id, how }];
     });
   });
@@ -60,7 +60,7 @@ export function corrections(
 /** A piece that moves the tape by less than this (mm) at a level does not lie there. */
 const leastGain = 1;
 
-function overTarget({ targets }: Basis, now: LevelBelief, level: LevelName, half: "front" | "back"): number {
+function overTarget({ targets }: Basis, now: LevelPosterior, level: LevelName, half: "front" | "back"): number {
   const { quarters } = targets[level];
   return half === "front"
     ? now.frontArc.value - quarters.leftFront - quarters.rightFront
@@ -68,15 +68,15 @@ function overTarget({ targets }: Basis, now: LevelBelief, level: LevelName, half
 }
 
 /** What one pinned piece adds to the front or back reading of a level: the tape over all of them less that without it. */
-function gainAt(station: LevelOutline, { pinned, layer }: Start, half: "front" | "back"): (piece: Laid) => number {
-  const whole = piecesThickness(pinned, station);
+function gainAt(levelSection: LevelOutline, { pinned, layer }: Start, half: "front" | "back"): (piece: Laid) => number {
+  const whole = piecesThickness(pinned, levelSection);
   const read = (planned: Float64Array) => {
-    const quarters = tapeQuarters(station.outline, withBonus(planned, layer));
+    const quarters = tapeQuarters(levelSection.outline, withBonus(planned, layer));
     return half === "front" ? quarters.leftFront + quarters.rightFront : quarters.leftBack + quarters.rightBack;
   };
   const all = read(whole);
   return (piece) => {
-    const own = piecesThickness([piece], station);
+    const own = piecesThickness([piece], levelSection);
     return all - read(whole.map((thickness, i) => thickness - (own[i] as number)));
   };
 }

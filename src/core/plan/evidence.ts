@@ -3,7 +3,7 @@ import { sectionOfLengths } from "../body/sectionOfLengths";
 import { sectionReading } from "../body/sectionReading";
 import type { Section } from "../body/section";
 import { type LevelName, levelNames } from "../body/vocabulary";
-import type { Evidence, EvidenceStation } from "../calibration/evidence";
+import type { Evidence, EvidenceSection } from "../calibration/evidence";
 import type { LimitsFrom } from "../calibration/readingLimits";
 import { type Outline, sectionOutline } from "../geometry/outline";
 import type { BareDeviation } from "../learning/learningState";
@@ -24,9 +24,9 @@ export function limitsFrom(input: PlanInput, from: Basis, readingError: number):
   const finishing: Batting = input.finishingBatting ?? input.batting;
   const deviation = readingError / nineInTen;
   return {
-    stations: levelNames.map((name) => stationOf(from, name)),
+    levelSections: levelNames.map((name) => levelSectionOf(from, name)),
     battings: { building: input.batting, finishing },
-    bareSpreads: levelNames.map((name) => bareDeviation(from, name, deviation)),
+    bareDeviations: levelNames.map((name) => bareDeviation(from, name, deviation)),
     readingError: deviation,
   };
 }
@@ -34,12 +34,12 @@ export function limitsFrom(input: PlanInput, from: Basis, readingError: number):
 /** Points in each eighth of an outline that readings are simulated over while learning: as many as a plan is read with. */
 const learningPoints = tapePoints;
 
-function stationOf({ drops, targets }: Basis, name: LevelName): EvidenceStation {
+function levelSectionOf({ depths, targets }: Basis, name: LevelName): EvidenceSection {
   const { section } = targets[name].form;
   const outline = sectionOutline(section, learningPoints);
   const known = new Map<string, Outline>();
   return {
-    depth: drops[name],
+    depth: depths[name],
     outline,
     reshaped: (exponent, lnBreadth) => {
       if ((exponent === 0 && lnBreadth === 0) || !("frontDepth" in section)) return outline;
@@ -81,9 +81,9 @@ const leastExponent = 1.5;
  */
 function bareDeviation({ targets, form }: Basis, name: LevelName, reading: number): BareDeviation {
   const { girth, frontArc, breadth } = targets[name].form;
-  const own = form.stations.find((station) => station.name === name && station.isLine);
-  const around = girth.kind === "estimated" ? girth.spread : reading;
-  const halves = frontArc.kind === "estimated" ? 2 * frontArc.spread : Math.SQRT2 * reading;
+  const own = form.levelSections.find((levelSection) => levelSection.name === name && levelSection.isLine);
+  const around = girth.kind === "estimated" ? girth.standardDeviation : reading;
+  const halves = frontArc.kind === "estimated" ? 2 * frontArc.standardDeviation : Math.SQRT2 * reading;
   return {
     girth: Math.hypot(around, Math.SQRT2 * halfOffset),
     frontLessBack: Math.hypot(halves, Math.SQRT2 * halfOffset),

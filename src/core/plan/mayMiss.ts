@@ -36,33 +36,33 @@ interface Doubt {
 
 /** One standard deviation of what the tape will read otherwise at one level (mm). */
 function levelDoubt(from: Basis, pieces: readonly Laid[], name: LevelName): Doubt {
-  const { drop, girth } = from.body.levels[name];
+  const { depthBelowNape, girth } = from.body.levels[name];
   const { form, body } = from.targets[name];
-  const line = lineDoubt(from, pieces, drop);
-  const bare = form.known.kind === "line" ? 0 : formDoubt(from, drop.value);
+  const line = lineDoubt(from, pieces, depthBelowNape);
+  const bare = form.known.kind === "line" ? 0 : formDoubt(from, depthBelowNape.value);
   const section = sectionDoubt(from);
   return {
-    girth: Math.hypot(line.girth, bare, spreadOf(girth), spreadOf(form.girth), section),
-    front: Math.hypot(line.front, bare / 2, spreadOf(body.frontArc), spreadOf(form.frontArc), section),
+    girth: Math.hypot(line.girth, bare, deviationOf(girth), deviationOf(form.girth), section),
+    front: Math.hypot(line.front, bare / 2, deviationOf(body.frontArc), deviationOf(form.frontArc), section),
   };
 }
 
-const spreadOf = (reading: Reading): number => (reading.kind === "estimated" ? reading.spread : 0);
+const deviationOf = (reading: Reading): number => (reading.kind === "estimated" ? reading.standardDeviation : 0);
 
 /**
  * How much the tape over the padding reads otherwise where the body's line may truly lie: the mean over heights above and below by
  * Gauss and Hermite's rule of three, since edges lie some way from the line and make it anything but straight.
  */
-function lineDoubt({ sectionAt }: Basis, pieces: readonly Laid[], drop: Reading): Doubt {
-  const spread = spreadOf(drop);
-  if (spread === 0) return { girth: 0, front: 0 };
+function lineDoubt({ sectionAt }: Basis, pieces: readonly Laid[], depthBelowNape: Reading): Doubt {
+  const deviation = deviationOf(depthBelowNape);
+  if (deviation === 0) return { girth: 0, front: 0 };
   const read = (depth: number) => {
     const level = { depth, outline: sectionOutline(sectionAt(depth), roughPoints) };
     const { leftFront, rightFront, leftBack, rightBack } = tapeQuarters(level.outline, piecesThickness(pieces, level));
     return { girth: leftFront + rightFront + leftBack + rightBack, front: leftFront + rightFront };
   };
-  const here = read(drop.value);
-  const away = [-1, 1].map((side) => read(drop.value + side * Math.sqrt(3) * spread));
+  const here = read(depthBelowNape.value);
+  const away = [-1, 1].map((side) => read(depthBelowNape.value + side * Math.sqrt(3) * deviation));
   const meant = (part: keyof Doubt) => Math.hypot(...away.map((there) => there[part] - here[part])) / Math.sqrt(6);
   return { girth: meant("girth"), front: meant("front") };
 }
@@ -72,20 +72,20 @@ const roughPoints = 8;
 
 /** The form where it was not read on the line: how well its own levels were placed, and how far the nearest one lies. */
 function formDoubt({ form }: Basis, depth: number): number {
-  const nearest = form.stations.reduce((best, station) =>
-    Math.abs(station.depthBelowNape - depth) < Math.abs(best.depthBelowNape - depth) ? station : best,
+  const nearest = form.levelSections.reduce((best, levelSection) =>
+    Math.abs(levelSection.depthBelowNape - depth) < Math.abs(best.depthBelowNape - depth) ? levelSection : best,
   );
   const away = Math.abs(nearest.depthBelowNape - depth);
   const between = away <= onLine ? 0 : betweenDoubt * Math.min(away, mostAway);
-  return Math.hypot(slopeDoubt(form.sectionAt, depth, spreadOf(nearest.readings.drop)), between);
+  return Math.hypot(slopeDoubt(form.sectionAt, depth, deviationOf(nearest.readings.depthBelowNape)), between);
 }
 
 /** How much a girth differs if its height is a standard deviation higher or lower: the larger of both. */
-function slopeDoubt(sectionAt: SectionAt, depth: number, spread: number): number {
-  if (spread === 0) return 0;
+function slopeDoubt(sectionAt: SectionAt, depth: number, deviation: number): number {
+  if (deviation === 0) return 0;
   const girthAt = (at: number) => sectionReading(sectionAt(at)).girth;
   const here = girthAt(depth);
-  return Math.max(Math.abs(girthAt(depth - spread) - here), Math.abs(girthAt(depth + spread) - here));
+  return Math.max(Math.abs(girthAt(depth - deviation) - here), Math.abs(girthAt(depth + deviation) - here));
 }
 
 /** How far a form's girth strays from its curve for each mm from where it was read, up to where it strays no further. */

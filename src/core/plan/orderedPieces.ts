@@ -26,31 +26,34 @@ type Marked = (level: LevelName, reading: TapeReading) => TapeReading;
 /** Pieces with their names and cuts, numbered in the order of pinning, each with what the tape reads at every level once it is on. */
 export function orderedPieces(
   laid: readonly LaidPiece[],
-  { stations, sectionAt, drops }: Basis,
+  { levelSections, sectionAt, depths }: Basis,
   start: Start,
   marked: Marked,
 ): OrderedPieces {
-  const lines = levelNames.map((name) => ({ name, depth: drops[name] }));
+  const lines = levelNames.map((name) => ({ name, depth: depths[name] }));
   const names = nameLaid(laid, lines, start.takenIds);
   const beneath = start.pinned.flatMap(({ anchor, layers }) =>
     layers.map((layer) => ({ layer, anchor, isDisc: false })),
   );
   const cuts = layerCuts([...beneath, ...stackOrder(laid)], sectionAt, lines);
-  const stacks = stations.map((station) => piecesThickness(start.pinned, station));
+  const stacks = levelSections.map((levelSection) => piecesThickness(start.pinned, levelSection));
   const read = (level: number): TapeReading =>
     wholeReading(
-      tapeQuarters((stations[level] as LevelOutline).outline, withBonus(stacks[level] as Float64Array, start.layer)),
+      tapeQuarters(
+        (levelSections[level] as LevelOutline).outline,
+        withBonus(stacks[level] as Float64Array, start.layer),
+      ),
       start.offsets[level] as QuarterReadings,
     );
   const byLevel = (readings: readonly TapeReading[]): TapeReadings =>
     Object.fromEntries(
       levelNames.map((name, level) => [name, marked(name, readings[level] as TapeReading)]),
     ) as ByLevel<TapeReading>;
-  let readings = stations.map((_, level) => read(level));
+  let readings = levelSections.map((_, level) => read(level));
   const before = byLevel(readings);
   const pieces = laid.map((piece, i): PlannedPiece => {
     readings = readings.map((reading, level) =>
-      addPiece(stacks[level] as Float64Array, piece, stations[level] as LevelOutline) ? read(level) : reading,
+      addPiece(stacks[level] as Float64Array, piece, levelSections[level] as LevelOutline) ? read(level) : reading,
     );
     const name = names[i] as PieceName;
     return {

@@ -2,7 +2,7 @@ import type { LevelName, ByLevel } from "../body/vocabulary";
 import type { Reading } from "../body/reading";
 import type { Section } from "../body/section";
 import type { TorsoLine } from "../body/torsoCurve";
-import type { FormKnowledge } from "../form/formAtDrops";
+import type { FormKnowledge } from "../form/formAtDepths";
 import type { Piece } from "../padding/piece";
 import type { Millimetres, SquareMillimetres } from "../units";
 import type { FormMatter } from "./formMatters";
@@ -28,7 +28,7 @@ export interface KnownReadings {
  */
 export interface PlannedLevel {
   readonly name: LevelName;
-  readonly drop: Reading;
+  readonly depthBelowNape: Reading;
   readonly body: KnownReadings;
   readonly bodySection: Section;
   readonly form: KnownReadings;

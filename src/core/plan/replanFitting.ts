@@ -1,8 +1,8 @@
 import type { QuarterReadings } from "../body/levelReadings";
 import { measured } from "../body/reading";
 import { type ByLevel, type LevelName, levelNames, mapLevels } from "../body/vocabulary";
-import { learn } from "../calibration/belief";
-import type { Belief, BelievedWorth, LevelBelief } from "../calibration/believed";
+import { learn } from "../calibration/calibrate";
+import type { Calibration, PosteriorThickness, LevelPosterior } from "../calibration/calibration";
 import type { Laid, LevelOutline } from "../padding/layerThickness";
 import { paddedThickness } from "../padding/paddedThickness";
 import type { Layer } from "../padding/layer";
@@ -19,7 +19,7 @@ import { type Basis, basis, type PlanInput } from "./basis";
 import { type Correction, corrections } from "./corrections";
 import { type CutUse, useOfCut } from "./cutUse";
 import { evidence } from "./evidence";
-import { shiftedReading } from "./givingWay";
+import { shiftedReading } from "./shortfalls";
 import type { PaddingSoFar } from "./paddingSoFar";
 import type { Plan, TapeReadings } from "./plan";
 import { type RestingPlace, restingPlace } from "./restingPlace";
@@ -28,7 +28,7 @@ import type { Start } from "./start";
 
 /** A new plan from where the tape says the padding stands. */
 export interface Replan {
-  readonly belief: Belief;
+  readonly calibration: Calibration;
   /** The pieces that remain, numbered from 1 again, and the readings they lead to. */
   readonly plan: Plan;
   /** For each remaining piece, the cut piece it can be made of, if there is one. */
@@ -40,7 +40,7 @@ export interface Replan {
   /** Where to rest and read the tape again. */
   readonly rest: RestingPlace;
   /** What the tape will read with the remaining pieces on, as it is known now. */
-  readonly finished: ByLevel<LevelBelief>;
+  readonly finished: ByLevel<LevelPosterior>;
 }
 
 /**
@@ -49,9 +49,9 @@ export interface Replan {
  */
 export function replanFitting(input: PlanInput, soFar: PaddingSoFar): Replan {
   const first = basis(input);
-  const { belief: learned, over } = learn(evidence(input, first, soFar));
-  const from = soFar.rereads.length === 0 ? first : { ...first, targets: believedTargets(first, learned) };
-  const start = believedStart(from, soFar, learned);
+  const { calibrate: learned, over } = learn(evidence(input, first, soFar));
+  const from = soFar.rereads.length === 0 ? first : { ...first, targets: knownTargets(first, learned) };
+  const start = knownStart(from, soFar, learned);
   const targets = levelNames.map((name) =>
     openTargets(from.targets[name].quarters, learned.levels[name], soFar.pinned.length > 0),
   );
@@ -59,17 +59,18 @@ export function replanFitting(input: PlanInput, soFar: PaddingSoFar): Replan {
   const shaped = () =>
     shapePieces(
       shapingProblem(from, { ...start, layer: counted }, targets),
-      input.finishingBatting === undefined ? null : stackedWorth(learned.finishing),
+      input.finishingBatting === undefined ? null : stackedThickness(learned.finishing),
     );
-  const laid = leftAsCut(from, start, targets, soFar, learned) ?? shaped().map((piece) => atWorth(piece, learned));
+  const laid =
+    leftAsCut(from, start, targets, soFar, learned) ?? shaped().map((piece) => atStackedThickness(piece, learned));
   const agreement = hasReadPadding(soFar) ? onTarget : tapeAgreement;
   const assembled = (at: Start, pieces: readonly LaidPiece[]) => assemblePlan(input, from, at, pieces, agreement);
   const likely = assembled(start, laid);
   const share = counted.each / start.layer.each;
   const plan = share === 1 ? likely : whatStays(likely, assembled(...asCounted(start, counted, laid, share)));
-  const now = believedReadings(from, learned);
+  const now = knownReadings(from, learned);
   return {
-    belief: learned,
+    calibration: learned,
     plan,
     now,
     rest: restingPlace(plan, now, learned, (level) => (isFresh(soFar, level) ? "fresh" : "stale")),
@@ -83,7 +84,7 @@ export function replanFitting(input: PlanInput, soFar: PaddingSoFar): Replan {
  * The targets once the tape has told more about the bare form: what it truly reads takes the place of what was measured of it, so
  * that a half which is already larger than the body's is given up and the girth stays right. The body stays as the first plan took it.
  */
-function believedTargets({ body, targets }: Basis, learned: Belief): ByLevel<Target> {
+function knownTargets({ body, targets }: Basis, learned: Calibration): ByLevel<Target> {
   return mapLevels((name) => {
     const { form, body: known } = targets[name];
     const { bare } = learned.levels[name];
@@ -103,11 +104,11 @@ function believedTargets({ body, targets }: Basis, learned: Belief): ByLevel<Tar
  * What is still asked of a level: a half that already agrees is left as it reads, so that nobody adds a piece for a hair. What
  * agrees is what the first plan calls true: with less, a plan carried out to the letter would ask for one piece more.
  */
-function openTargets(quarters: QuarterReadings, now: LevelBelief, isUnderWay: boolean): QuarterReadings {
+function openTargets(quarters: QuarterReadings, now: LevelPosterior, isUnderWay: boolean): QuarterReadings {
   const agrees = (left: "leftFront" | "leftBack", right: "rightFront" | "rightBack") =>
     isUnderWay &&
     Math.abs(now.quarters[left].value + now.quarters[right].value - quarters[left] - quarters[right]) <= tapeAgreement;
-  const reads = ({ quarters: q }: LevelBelief) => q;
+  const reads = ({ quarters: q }: LevelPosterior) => q;
   const front = agrees("leftFront", "rightFront") ? reads(now) : null;
   const back = agrees("leftBack", "rightBack") ? reads(now) : null;
   return {
@@ -154,7 +155,7 @@ const isFresh = ({ rereads, pinned }: PaddingSoFar, level: LevelName): boolean =
       reread.pinned.every((piece, i) => piece.layers === pinned[i]?.layers),
   );
 
-function believedReadings({ targets }: Basis, learned: Belief): TapeReadings {
+function knownReadings({ targets }: Basis, learned: Calibration): TapeReadings {
   return mapLevels((name) => {
     const { girth, frontArc, backArc } = learned.levels[name];
     return shiftedReading({ girth: girth.value, frontArc: frontArc.value, backArc: backArc.value }, targets[name]);
@@ -162,24 +163,28 @@ function believedReadings({ targets }: Basis, learned: Belief): TapeReadings {
 }
 
 /** What a layer adds to a stack: its worth less what the stack squeezes out of it. */
-export const stackedWorth = ({ layer, squeeze }: BelievedWorth): number => layer * (1 - squeeze);
+export const stackedThickness = ({ layer, stackCompression }: PosteriorThickness): number =>
+  layer * (1 - stackCompression);
 
 /**
  * The pieces that are left, just as they were cut, if with them every front and back still comes as near its target as
  * readings can tell so far: then nothing is cut anew, and the next readings tell more. Null if they do not.
  */
 function leftAsCut(
-  { stations }: Basis,
+  { levelSections }: Basis,
   start: Start,
   targets: readonly QuarterReadings[],
   { cut, rereads, pinned }: PaddingSoFar,
-  learned: Belief,
+  learned: Calibration,
 ): readonly Piece[] | null {
   if (rereads.length === 0 || cut.length === 0) return null;
   const left = cut.filter(({ id }) => !pinned.some((piece) => piece.id === id));
-  const pieces = left.map((piece) => atWorth(piece, learned));
-  const isTrue = stations.every((station, level) => {
-    const read = tapeQuarters(station.outline, paddedThickness([...start.pinned, ...pieces], station, start.layer));
+  const pieces = left.map((piece) => atStackedThickness(piece, learned));
+  const isTrue = levelSections.every((levelSection, level) => {
+    const read = tapeQuarters(
+      levelSection.outline,
+      paddedThickness([...start.pinned, ...pieces], levelSection, start.layer),
+    );
     const [offset, target] = [start.offsets[level] as QuarterReadings, targets[level] as QuarterReadings];
     const { quarters: now } = learned.levels[levelNames[level] as LevelName];
     const isNear = (...half: readonly (keyof QuarterReadings)[]) => {
@@ -201,8 +206,8 @@ function leftAsCut(
 const stillOpen = 0.3;
 
 /** A piece with every layer as thick as it is believed to be in a stack. */
-const atWorth = <Kind extends Laid>(piece: Kind, learned: Belief): Kind =>
-  ofThickness(piece, ({ batting }) => stackedWorth(learned[batting]));
+const atStackedThickness = <Kind extends Laid>(piece: Kind, learned: Calibration): Kind =>
+  ofThickness(piece, ({ batting }) => stackedThickness(learned[batting]));
 
 const ofThickness = <Kind extends Laid>(piece: Kind, thickness: (layer: Layer) => number): Kind => ({
   ...piece,
@@ -210,17 +215,17 @@ const ofThickness = <Kind extends Laid>(piece: Kind, thickness: (layer: Layer) =
 });
 
 /** The pinned pieces at what their layers are believed to be worth, and what the tape reads beyond that. */
-function believedStart(
-  { stations }: Basis,
+function knownStart(
+  { levelSections }: Basis,
   { pinned, rereads, everPinned = [] }: PaddingSoFar,
-  learned: Belief,
+  learned: Calibration,
 ): Start {
-  const pieces = pinned.map((piece) => atWorth(piece, learned));
+  const pieces = pinned.map((piece) => atStackedThickness(piece, learned));
   // Before anything is read the packet is taken at its word, as the first plan takes it.
-  const each = stackedWorth(learned.building);
+  const each = stackedThickness(learned.building);
   const layer = { each, bonus: rereads.length === 0 ? 0 : learned.building.layer - each };
-  const offsets = stations.map((station, level) =>
-    offsetAt(station, pieces, layer, learned.levels[levelNames[level] as LevelName]),
+  const offsets = levelSections.map((levelSection, level) =>
+    offsetAt(levelSection, pieces, layer, learned.levels[levelNames[level] as LevelName]),
   );
   return { pinned: pieces, offsets, layer, takenIds: [...pinned.map((piece) => piece.id), ...everPinned] };
 }
@@ -229,16 +234,21 @@ function believedStart(
  * What a layer is counted as when pieces are chosen. Until a trial was made or the tape has read any padding, that is so much thicker
  * than the packet says: what is then missing is added later, and nothing has to come off again. What is foretold stays most probable.
  */
-function shapingLayer({ layer }: Start, soFar: PaddingSoFar, { building }: Belief): LayerThickness {
+function shapingLayer({ layer }: Start, soFar: PaddingSoFar, { building }: Calibration): LayerThickness {
   if (soFar.isUntried !== true || hasReadPadding(soFar)) return layer;
-  const thicker = Math.exp((cautiousDeviations * building.spread) / building.layer);
+  const thicker = Math.exp((cautiousDeviations * building.standardDeviation) / building.layer);
   return { each: thicker * layer.each, bonus: thicker * layer.bonus };
 }
 
 const cautiousDeviations = 1.5;
 
-function offsetAt(station: LevelOutline, pieces: readonly Laid[], layer: LayerThickness, { quarters }: LevelBelief) {
-  const simulated = tapeQuarters(station.outline, paddedThickness(pieces, station, layer));
+function offsetAt(
+  levelSection: LevelOutline,
+  pieces: readonly Laid[],
+  layer: LayerThickness,
+  { quarters }: LevelPosterior,
+) {
+  const simulated = tapeQuarters(levelSection.outline, paddedThickness(pieces, levelSection, layer));
   return {
     leftFront: mm(quarters.leftFront.value - simulated.leftFront),
     rightFront: mm(quarters.rightFront.value - simulated.rightFront),

@@ -1,5 +1,5 @@
 import { type LevelName, levelNames } from "../body/vocabulary";
-import type { Belief } from "../calibration/believed";
+import type { Calibration } from "../calibration/calibration";
 import type { Plan, PlannedLevel, TapeReading, TapeReadings } from "./plan";
 
 /** Where the work rests: pin so many of the remaining pieces, then read the tape at these levels. */
@@ -19,7 +19,12 @@ export type LevelStates = (level: LevelName, reason: RestReason) => "fresh" | "s
  * the padded form now are (the level in danger is read), and before the tuning layers, whose widths are chosen by the tape (every
  * level that changed is read). A level that was read with just these pieces on tells nothing new.
  */
-export function restingPlace(plan: Plan, now: TapeReadings, learned: Belief, levelState: LevelStates): RestingPlace {
+export function restingPlace(
+  plan: Plan,
+  now: TapeReadings,
+  learned: Calibration,
+  levelState: LevelStates,
+): RestingPlace {
   for (const [i, piece] of plan.pieces.entries()) {
     const before = readingsAt(plan, i, now);
     const isNew = (reason: RestReason) => (name: LevelName) => {
@@ -59,14 +64,14 @@ function isRisky(
   now: TapeReading,
   name: LevelName,
   plan: Plan,
-  { building, finishing, levels }: Belief,
+  { building, finishing, levels }: Calibration,
 ): boolean {
   const level = levelNames.indexOf(name);
   const planned = plan.levels[level] as PlannedLevel;
-  const share = Math.max(building.spread / building.layer, finishing.spread / finishing.layer);
-  const believed = levels[name];
+  const share = Math.max(building.standardDeviation / building.layer, finishing.standardDeviation / finishing.layer);
+  const known = levels[name];
   return readingNames.some((what) => {
-    const spread = Math.hypot(believed[what].spread, share * (after[what] - now[what]));
-    return after[what] + oneSidedNinety * spread > planned.body[what].value + mendable;
+    const deviation = Math.hypot(known[what].standardDeviation, share * (after[what] - now[what]));
+    return after[what] + oneSidedNinety * deviation > planned.body[what].value + mendable;
   });
 }

@@ -9,18 +9,18 @@ import type { Start } from "./start";
 
 /** What the shaping starts from: the form with what is pinned on it, and the readings asked of each level. */
 export const shapingProblem = (
-  { stations, sectionAt, body, bodyLines, formLines }: Basis,
+  { levelSections, sectionAt, body, bodyLines, formLines }: Basis,
   start: Start,
   targets: readonly QuarterReadings[],
 ): ShapingProblem => ({
   levels: levelNames.map((name, i): ShapingLevel => {
-    const station = stations[i] as LevelOutline;
+    const levelSection = levelSections[i] as LevelOutline;
     return {
       name,
-      ...station,
+      ...levelSection,
       target: targets[i] as QuarterReadings,
       offset: start.offsets[i] as QuarterReadings,
-      pinned: paddedThickness(start.pinned, station, start.layer),
+      pinned: paddedThickness(start.pinned, levelSection, start.layer),
     };
   }),
   sectionAt,

@@ -14,13 +14,13 @@ import type { Basis } from "./basis";
  * how thick a layer is before anything is cut for good. A taller strip would buckle where the form curves.
  */
 export function trialPiece(
-  { sectionAt, drops }: Basis,
+  { sectionAt, depths }: Basis,
   layerThickness: Millimetres,
   turns: number,
   batting: BattingRole,
 ): Piece {
-  const [top, bottom] = [drops.waist - trialHeight / 2, drops.waist + trialHeight / 2];
-  const lines = levelNames.map((name) => ({ name, depth: drops[name] }));
+  const [top, bottom] = [depths.waist - trialHeight / 2, depths.waist + trialHeight / 2];
+  const lines = levelNames.map((name) => ({ name, depth: depths[name] }));
   const layers = Array.from(
     { length: turns },
     (): Layer => ({
@@ -28,7 +28,7 @@ export function trialPiece(
       thickness: layerThickness,
       feather: mm(featherLength),
       wrap: true,
-      rows: wrapRows(top, bottom, [drops.waist], sectionAt),
+      rows: wrapRows(top, bottom, [depths.waist], sectionAt),
     }),
   );
   const cuts = layerCuts(

@@ -16,7 +16,7 @@ export function waistTape(plan: Plan, body: Measurements): WaistTape | null {
   return {
     height:
       napeToWaist === undefined
-        ? { kind: "straightDown", value: waist.drop.value }
+        ? { kind: "straightDown", value: waist.depthBelowNape.value }
         : { kind: "alongBack", value: napeToWaist },
     length: mm(waist.body.girth.value + overlapMm),
     tilt: front === undefined || back === undefined ? null : { front, back },

@@ -25,7 +25,7 @@ export interface SideReading {
 
 /** A side of an outline, of which every `stride`-th point is kept. */
 export function sideOutline(
-  { count, x, y, normalX, normalY, along, quarters }: Outline,
+  { count, x, y, normalX, normalY, arcLength, quarters }: Outline,
   isLeft: boolean,
   stride: number,
 ): SideOutline {
@@ -50,7 +50,7 @@ export function sideOutline(
     side.normalX[i] = Math.abs(normalX[at] as number);
     side.normalY[i] = normalY[at] as number;
     const isBack = i === points - 1;
-    side.fromFront[i] = isBack ? frontQuarter + backQuarter : Math.abs(along[at] as number);
+    side.fromFront[i] = isBack ? frontQuarter + backQuarter : Math.abs(arcLength[at] as number);
     side.fromBack[i] = frontQuarter + backQuarter - (side.fromFront[i] as number);
   }
   return side;

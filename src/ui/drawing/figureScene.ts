@@ -2,7 +2,7 @@ import { type Piece, pieceExtent } from "../../core/padding/piece";
 import type { PlannedLevel } from "../../core/plan/plan";
 import { levelWords, pictureWords } from "../../text/pictures";
 import { columnCallouts } from "./callouts";
-import { armholeDrop, type FigureView, formFigure, formMarks, viewWords } from "./figureView";
+import { armholeDepth, type FigureView, formFigure, formMarks, viewWords } from "./figureView";
 import type { LengthWriter } from "../../text/lengthWriter";
 import {
   type FacingStrip,
@@ -94,7 +94,10 @@ export function figureExtent(
   pieces: readonly Piece[],
 ): { readonly top: number; readonly bottom: number } {
   const highest = Math.min(110, ...pieces.map((piece) => pieceExtent(piece).top - 5));
-  const lowest = Math.max(levels.at(-1)?.drop.value ?? 0, ...pieces.map((piece) => pieceExtent(piece).bottom - 35));
+  const lowest = Math.max(
+    levels.at(-1)?.depthBelowNape.value ?? 0,
+    ...pieces.map((piece) => pieceExtent(piece).bottom - 35),
+  );
   return { top: highest, bottom: lowest + 60 };
 }
 
@@ -130,16 +133,18 @@ const nameRoom = 5.2;
 /** The padding where it stands out beyond the bare form. */
 export function paddingMarks(padded: PaddedSurface, view: FigureView): readonly Mark[] {
   const { left, right } = silhouette(padded, view);
-  const below = (points: readonly PicturePoint[]) => points.filter(({ y }) => y >= armholeDrop);
+  const below = (points: readonly PicturePoint[]) => points.filter(({ y }) => y >= armholeDepth);
   return [mark("layer", closedPath([...below(left), ...below(right).toReversed()]))];
 }
 
 export function levelLines(levels: readonly PlannedLevel[], padded: PaddedSurface, view: FigureView): readonly Mark[] {
   const { left, right } = silhouette(padded, view);
-  const lines = levels.map(({ drop }) => {
-    const ring = padded.findIndex((item) => item.drop >= drop.value);
+  const lines = levels.map(({ depthBelowNape }) => {
+    const ring = padded.findIndex((item) => item.depthBelowNape >= depthBelowNape.value);
     const [from, to] = [left[ring], right[ring]];
-    return from === undefined || to === undefined ? "" : segment(at(from.x, drop.value), at(to.x, drop.value));
+    return from === undefined || to === undefined
+      ? ""
+      : segment(at(from.x, depthBelowNape.value), at(to.x, depthBelowNape.value));
   });
   return [mark("formLine", ...lines)];
 }
@@ -172,14 +177,14 @@ const stripHatch = (strip: FacingStrip): string =>
  */
 export function bodyMarks(levels: readonly PlannedLevel[], body: PaddedSurface, view: FigureView): readonly Mark[] {
   const { left, right } = silhouette(body, view);
-  const isFirm = (drop: number): boolean => {
-    const below = levels.findIndex((level) => level.drop.value >= drop);
+  const isFirm = (depth: number): boolean => {
+    const below = levels.findIndex((level) => level.depthBelowNape.value >= depth);
     const around = [levels[Math.max(0, below - 1)], levels[below]];
     return view === "side" && below > 0 && around.every((level) => level?.body.frontArc.kind === "measured");
   };
   const runs = [left, right].flatMap((edge) =>
     firmRuns(
-      edge.filter(({ y }) => y >= armholeDrop),
+      edge.filter(({ y }) => y >= armholeDepth),
       isFirm,
     ),
   );
@@ -191,7 +196,7 @@ export function bodyMarks(levels: readonly PlannedLevel[], body: PaddedSurface, 
 
 function firmRuns(
   edge: readonly PicturePoint[],
-  isFirm: (drop: number) => boolean,
+  isFirm: (depth: number) => boolean,
 ): readonly { readonly firm: boolean; readonly points: readonly PicturePoint[] }[] {
   const runs: { firm: boolean; points: PicturePoint[] }[] = [];
   for (const point of edge) {
@@ -213,6 +218,8 @@ function viewLabels(levels: readonly PlannedLevel[], view: FigureView, frame: Fr
   return [
     label("strong", at(frame.x + size * 0.4, frame.y + size), words[0] ?? "", "start"),
     label("strong", at(-frame.x, frame.y + size), words[1] ?? "", "end"),
-    ...levels.map(({ name, drop }) => label("quiet", at(edge, drop.value), levelWords[name], "end")),
+    ...levels.map(({ name, depthBelowNape }) =>
+      label("quiet", at(edge, depthBelowNape.value), levelWords[name], "end"),
+    ),
   ];
 }

@@ -50,7 +50,7 @@ interface FormFigure {
 }
 
 /** Where the drawn armhole ends and the measured silhouette begins (drop, mm). */
-export const armholeDrop = 168;
+export const armholeDepth = 168;
 
 /** The two edges of the form from the armhole down, left and right on the page, from the top. */
 interface FormEdges {
@@ -59,8 +59,8 @@ interface FormEdges {
 }
 
 export function formFigure(edges: FormEdges, view: FigureView): FormFigure {
-  const left = edges.left.filter(({ y }) => y >= armholeDrop);
-  const right = edges.right.filter(({ y }) => y >= armholeDrop);
+  const left = edges.left.filter(({ y }) => y >= armholeDepth);
+  const right = edges.right.filter(({ y }) => y >= armholeDepth);
   const [foot, otherFoot] = [left.at(-1) ?? at(0, 0), right.at(-1) ?? at(0, 0)];
   const middle = between(foot, otherFoot, 0.5);
   const pole = closedPath([
@@ -81,7 +81,7 @@ function faceForm(
   right: readonly PicturePoint[],
   hem: readonly PicturePoint[],
 ): Omit<FormFigure, "pole"> {
-  const underarm = right[0] ?? at(0, armholeDrop);
+  const underarm = right[0] ?? at(0, armholeDepth);
   const tip = underarm.x + 36;
   const cap = [at(neckHalf - 8, -54), at(neckHalf - 7, -26), at(neckHalf, -6)];
   const shoulder = [at(neckHalf, -6), at(neckHalf + 44, 12), at(tip - 14, 34), at(tip, 44)];
@@ -121,7 +121,7 @@ function sideForm(
   right: readonly PicturePoint[],
   hem: readonly PicturePoint[],
 ): Omit<FormFigure, "pole"> {
-  const [chest, back] = [left[0] ?? at(0, armholeDrop), right[0] ?? at(0, armholeDrop)];
+  const [chest, back] = [left[0] ?? at(0, armholeDepth), right[0] ?? at(0, armholeDepth)];
   const nape = at(back.x * 0.58, 2);
   const throat = at(nape.x - 104, 66);
   const neckTop = [at(throat.x - 2, -32), at(nape.x - 14, -54)];

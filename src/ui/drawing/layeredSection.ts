@@ -32,14 +32,14 @@ const pointsPerPart = 24;
 export const outlinePoints = (outline: Outline): readonly PicturePoint[] =>
   Array.from({ length: outline.count }, (_, i) => at(outline.x[i] ?? 0, outline.y[i] ?? 0));
 
-export function layeredSection(section: Section, drop: number, pieces: readonly Piece[]): LayeredSection {
+export function layeredSection(section: Section, depthBelowNape: number, pieces: readonly Piece[]): LayeredSection {
   const bare = sectionOutline(section, pointsPerPart);
   const total = new Float64Array(bare.count);
   const form = outlinePoints(bare);
   const layers: LayerOutline[] = [];
   let inner = form;
   for (const piece of pieces) {
-    const own = piecesThickness([piece], { depth: drop, outline: bare });
+    const own = piecesThickness([piece], { depth: depthBelowNape, outline: bare });
     if (!own.some((thickness) => thickness > 0)) continue;
     for (let i = 0; i < total.length; i++) total[i] = (total[i] ?? 0) + (own[i] ?? 0);
     const outer = raised(bare, total);

@@ -13,7 +13,7 @@ import { at, type PicturePoint } from "./scene";
  * and onto which pieces are laid. On the page x runs across as the view says and y is the drop below the nape.
  */
 interface PaddedRing {
-  readonly drop: number;
+  readonly depthBelowNape: number;
   readonly outline: Outline;
   /** All batting together at each point of the outline (mm). */
   readonly thickness: Float64Array;
@@ -33,11 +33,11 @@ export function paddedSurface(
 ): PaddedSurface {
   const steps = Math.max(1, Math.ceil((bottom - top) / ringStep));
   return Array.from({ length: steps + 1 }, (_, i) => {
-    const drop = top + ((bottom - top) * i) / steps;
-    const outline = sectionOutline(sectionAt(drop), pointsPerPart);
+    const depthBelowNape = top + ((bottom - top) * i) / steps;
+    const outline = sectionOutline(sectionAt(depthBelowNape), pointsPerPart);
     const { leftFront, rightFront, leftBack, rightBack } = outline.quarters;
     const girth = leftFront + rightFront + leftBack + rightBack;
-    return { drop, outline, thickness: piecesThickness(pieces, { depth: drop, outline }), girth };
+    return { depthBelowNape, outline, thickness: piecesThickness(pieces, { depth: depthBelowNape, outline }), girth };
   });
 }
 
@@ -53,7 +53,7 @@ export function silhouette(
       least = Math.min(least, across);
       most = Math.max(most, across);
     }
-    return { left: at(least, ring.drop), right: at(most, ring.drop) };
+    return { left: at(least, ring.depthBelowNape), right: at(most, ring.depthBelowNape) };
   });
   return { left: edges.map(({ left }) => left), right: edges.map(({ right }) => right) };
 }
@@ -68,36 +68,44 @@ function ringPoint({ outline, thickness }: PaddedRing, i: number, view: FigureVi
 }
 
 /** Where a place on the form, given by its way along the bare surface and its drop, lies on the page. */
-function placeOnPage(surface: PaddedSurface, view: FigureView, along: number, drop: number): PicturePoint {
-  const below = surface.findIndex((ring) => ring.drop >= drop);
+function placeOnPage(
+  surface: PaddedSurface,
+  view: FigureView,
+  arcLength: number,
+  depthBelowNape: number,
+): PicturePoint {
+  const below = surface.findIndex((ring) => ring.depthBelowNape >= depthBelowNape);
   const lower = surface[below === -1 ? surface.length - 1 : below];
   const upper = surface[Math.max(0, (below === -1 ? surface.length : below) - 1)];
-  if (lower === undefined || upper === undefined) return at(0, drop);
-  const gap = lower.drop - upper.drop;
-  const share = gap === 0 ? 0 : Math.min(1, Math.max(0, (drop - upper.drop) / gap));
-  return at(acrossRing(upper, view, along) * (1 - share) + acrossRing(lower, view, along) * share, drop);
+  if (lower === undefined || upper === undefined) return at(0, depthBelowNape);
+  const gap = lower.depthBelowNape - upper.depthBelowNape;
+  const share = gap === 0 ? 0 : Math.min(1, Math.max(0, (depthBelowNape - upper.depthBelowNape) / gap));
+  return at(
+    acrossRing(upper, view, arcLength) * (1 - share) + acrossRing(lower, view, arcLength) * share,
+    depthBelowNape,
+  );
 }
 
-function acrossRing(ring: PaddedRing, view: FigureView, along: number): number {
-  const { from, to, share } = placeOnRing(ring, along);
+function acrossRing(ring: PaddedRing, view: FigureView, arcLength: number): number {
+  const { from, to, share } = placeOnRing(ring, arcLength);
   return ringPoint(ring, from, view) * (1 - share) + ringPoint(ring, to, view) * share;
 }
 
 /** The two points of a ring between which a place lies, and how far from the first; any number of turns round is the same place. */
 function placeOnRing(
   { outline, girth }: PaddedRing,
-  along: number,
+  arcLength: number,
 ): { readonly from: number; readonly to: number; readonly share: number } {
-  const first = outline.along[0] ?? 0;
-  const turned = along - girth * Math.floor((along - first) / girth);
+  const first = outline.arcLength[0] ?? 0;
+  const turned = arcLength - girth * Math.floor((arcLength - first) / girth);
   let [from, beyond] = [0, outline.count];
   while (beyond - from > 1) {
     const middle = (from + beyond) >> 1;
-    if ((outline.along[middle] ?? 0) <= turned) from = middle;
+    if ((outline.arcLength[middle] ?? 0) <= turned) from = middle;
     else beyond = middle;
   }
-  const start = outline.along[from] ?? 0;
-  const end = beyond === outline.count ? first + girth : (outline.along[beyond] ?? 0);
+  const start = outline.arcLength[from] ?? 0;
+  const end = beyond === outline.count ? first + girth : (outline.arcLength[beyond] ?? 0);
   return { from, to: beyond % outline.count, share: end === start ? 0 : (turned - start) / (end - start) };
 }
 
@@ -108,11 +116,11 @@ function placeOnRing(
 export function torsoCurves(levels: readonly PlannedLevel[], whose: "formSection" | "bodySection"): SectionAt {
   const sectionAt = torsoCurve(
     levels.flatMap((level) => [
-      { name: level.name, depthBelowNape: level.drop.value, section: level[whose] },
+      { name: level.name, depthBelowNape: level.depthBelowNape.value, section: level[whose] },
       ...level.below[whose === "formSection" ? "form" : "body"],
     ]),
   );
-  const bust = levels.find(({ name }) => name === "bust")?.drop.value ?? 0;
+  const bust = levels.find(({ name }) => name === "bust")?.depthBelowNape.value ?? 0;
   return (depthBelowNape) => {
     const section = sectionAt(depthBelowNape);
     const share = chestShare(bust - depthBelowNape, bust);
@@ -140,7 +148,7 @@ export function pieceOnFigure(
     const quarters = quarterLengths(sectionAt(row.depthBelowNape));
     const girth = quarters.leftFront + quarters.rightFront + quarters.leftBack + quarters.rightBack;
     const { start, end } = alongSurface(row, piece.anchor, quarters);
-    return { row: { drop: row.depthBelowNape, start, end }, girth, facing: facingStretch(view, quarters) };
+    return { row: { depthBelowNape: row.depthBelowNape, start, end }, girth, facing: facingStretch(view, quarters) };
   });
   return [-1, 0, 1].flatMap((turn) => {
     const strips: { left: PicturePoint; right: PicturePoint }[][] = [];
@@ -156,7 +164,7 @@ export function pieceOnFigure(
         open = [];
         strips.push(open);
       }
-      const ends = [from, to].map((along) => placeOnPage(surface, view, along, row.drop));
+      const ends = [from, to].map((arcLength) => placeOnPage(surface, view, arcLength, row.depthBelowNape));
       const [one, other] = ends;
       if (one !== undefined && other !== undefined)
         open.push(one.x <= other.x ? { left: one, right: other } : { left: other, right: one });

@@ -29,8 +29,9 @@ export function sectionScene({ level, pieces, pinned, seamShift, lengths }: Sect
   const inOrder = pieces.toSorted((a, b) => a.order - b.order);
   const shown = inOrder.filter((piece) => pinned === undefined || piece.order <= pinned);
   const now = pinned === undefined ? null : pinned;
-  const whole = layeredSection(level.formSection, level.drop.value, inOrder);
-  const layered = shown.length === inOrder.length ? whole : layeredSection(level.formSection, level.drop.value, shown);
+  const whole = layeredSection(level.formSection, level.depthBelowNape.value, inOrder);
+  const layered =
+    shown.length === inOrder.length ? whole : layeredSection(level.formSection, level.depthBelowNape.value, shown);
   const body = bodyHalves(level);
   const frame = frameRound([...whole.surface, ...body.front, ...body.back], isMoved(seamShift));
   const textSize = frame.width / 26;

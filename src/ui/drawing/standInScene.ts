@@ -76,14 +76,18 @@ function tapeMarks(levels: readonly PlannedLevel[], surface: PaddedSurface): rea
   const { left, right } = silhouette(surface, view);
   const tapes = levels
     .filter(({ name }) => tapedLevels.includes(name))
-    .flatMap(({ drop }) => {
-      const ring = surface.findIndex((item) => item.drop >= drop.value);
+    .flatMap(({ depthBelowNape }) => {
+      const ring = surface.findIndex((item) => item.depthBelowNape >= depthBelowNape.value);
       const [from, to] = [left[ring], right[ring]];
       return from === undefined || to === undefined
         ? []
         : [
             ribbon(
-              [at(from.x, drop.value), at((from.x + to.x) / 2, drop.value + 5), at(to.x, drop.value)],
+              [
+                at(from.x, depthBelowNape.value),
+                at((from.x + to.x) / 2, depthBelowNape.value + 5),
+                at(to.x, depthBelowNape.value),
+              ],
               tapeWidth,
               tickStep,
             ),

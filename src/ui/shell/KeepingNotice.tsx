@@ -2,7 +2,7 @@ import { useEffect } from "react";
 import { fileName, offerFile } from "../../app/share/fileOffer";
 import { writeFittingFile } from "../../app/share/fittingFile";
 import type { NotSaved } from "../../app/storage/fittingOutcome";
-import type { Keeping } from "../../app/storage/keeping";
+import type { Autosave } from "../../app/storage/autosave";
 import { linkProblemTexts, newsTexts, noticeWords, troubleTexts } from "../../text/library";
 import { useFittingState, useStoreItself } from "../kit/useStore";
 import { GoneNotice, LinkNotice } from "./NewsNotices";
@@ -10,16 +10,16 @@ import { presentInstant } from "../../text/moment";
 import { forget, shelf, type ShelfNews, useShelf } from "../kit/shelf/shelf";
 
 /** What a person must know about keeping, above the work: what happened, and what can be done now. */
-export function KeepingNotice() {
+export function AutosaveNotice() {
   const open = useShelf((state) => state.open);
-  const keeping = useShelf((state) => state.keeping);
+  const autosave = useShelf((state) => state.autosave);
   const news = useShelf((state) => state.news);
   const refusal = open?.saving.kind === "notSaved" ? open.saving.refusal : null;
   const isElsewhere = open?.access === "elsewhere" && refusal === null;
   return (
     <div className="notices" role="status" aria-label={noticeWords.label}>
-      {keeping && refusal && <Refused keeping={keeping} refusal={refusal} />}
-      {keeping && isElsewhere && <Elsewhere keeping={keeping} />}
+      {autosave && refusal && <Refused autosave={autosave} refusal={refusal} />}
+      {autosave && isElsewhere && <Elsewhere autosave={autosave} />}
       {open?.access === "newer" && (
         <div className="notice">
           <p>{noticeWords.newer}</p>
@@ -28,9 +28,9 @@ export function KeepingNotice() {
       )}
       {news.map((one) => {
         if (one.kind === "gone")
-          return keeping && <GoneNotice key={one.kind} keeping={keeping} fittings={one.fittings} />;
+          return autosave && <GoneNotice key={one.kind} autosave={autosave} fittings={one.fittings} />;
         if (one.kind === "linkWaits")
-          return keeping && <LinkNotice key={one.kind} keeping={keeping} fitting={one.fitting} />;
+          return autosave && <LinkNotice key={one.kind} autosave={autosave} fitting={one.fitting} />;
         return <News key={one.kind} news={one} />;
       })}
       <ReleaseNotice />
@@ -38,14 +38,14 @@ export function KeepingNotice() {
   );
 }
 
-function Refused({ keeping, refusal }: { readonly keeping: Keeping; readonly refusal: NotSaved }) {
+function Refused({ autosave, refusal }: { readonly autosave: Autosave; readonly refusal: NotSaved }) {
   const store = useStoreItself();
   const saveFile = () => {
     const { fitting } = store.getState();
     const name = fileName("fitting", fitting.title, presentInstant(), "json");
     offerFile(document, name, writeFittingFile(fitting), "json");
-    const id = keeping.openId();
-    if (id !== null) keeping.desk.storage.noteFile([id], name);
+    const id = autosave.openId();
+    if (id !== null) autosave.context.storage.noteFile([id], name);
   };
   return (
     <div className="notice notice-trouble">
@@ -53,13 +53,13 @@ function Refused({ keeping, refusal }: { readonly keeping: Keeping; readonly ref
       <div className="row">
         {refusal.reason === "changedElsewhere" ? (
           <>
-            <Press text={noticeWords.keepCopy} onPress={() => void keeping.keepAsCopy()} />
-            <Press text={noticeWords.takeTheirs} onPress={() => void keeping.readAnew()} />
+            <Press text={noticeWords.keepCopy} onPress={() => void autosave.keepAsCopy()} />
+            <Press text={noticeWords.takeTheirs} onPress={() => void autosave.readAnew()} />
           </>
         ) : (
           <>
             <Press text={noticeWords.saveFile} onPress={saveFile} />
-            <Press text={noticeWords.retry} onPress={() => keeping.retry()} />
+            <Press text={noticeWords.retry} onPress={() => autosave.retry()} />
           </>
         )}
       </div>
@@ -67,11 +67,11 @@ function Refused({ keeping, refusal }: { readonly keeping: Keeping; readonly ref
   );
 }
 
-function Elsewhere({ keeping }: { readonly keeping: Keeping }) {
+function Elsewhere({ autosave }: { readonly autosave: Autosave }) {
   return (
     <div className="notice">
       <p>{noticeWords.elsewhere}</p>
-      <Press text={noticeWords.workHere} onPress={() => void keeping.takeOver()} />
+      <Press text={noticeWords.workHere} onPress={() => void autosave.takeOver()} />
     </div>
   );
 }
@@ -79,7 +79,7 @@ function Elsewhere({ keeping }: { readonly keeping: Keeping }) {
 type OtherNews = Exclude<ShelfNews, { readonly kind: "gone" | "linkWaits" }>;
 
 function News({ news }: { readonly news: OtherNews }) {
-  const keeping = useShelf((state) => state.keeping);
+  const autosave = useShelf((state) => state.autosave);
   const isOpen = useShelf((state) => state.open !== null);
   useEffect(() => {
     if (news.kind === "received" && isOpen) forget("received");
@@ -88,7 +88,7 @@ function News({ news }: { readonly news: OtherNews }) {
     <div className="notice">
       <p>{newsText(news)}</p>
       <div className="row">
-        {news.kind === "received" && <Press text={noticeWords.keepIt} onPress={() => keeping?.keepNow()} />}
+        {news.kind === "received" && <Press text={noticeWords.keepIt} onPress={() => autosave?.keepNow()} />}
         {reloading.has(news.kind) && <Press text={noticeWords.reload} onPress={() => window.location.reload()} />}
         <Press text={noticeWords.understood} onPress={() => forget(news.kind)} />
       </div>

@@ -1,7 +1,7 @@
 import { useEffect, useState } from "react";
 import { useStore } from "zustand";
 import { reloadWhenKept } from "../kit/shelf/shelf";
-import { placeAddress } from "../kit/place";
+import { pageAddress } from "../kit/page";
 import { rescueWords } from "../../text/rescue";
 import { askForMissing, lateParts } from "../kit/rescue/latePart";
 
@@ -13,8 +13,8 @@ export function MissingPage() {
       <p>{rescueWords.missing}</p>
       <MissingWays />
       <p className="row">
-        <a href={placeAddress("door")}>{rescueWords.home}</a>
-        <a href={placeAddress("fittings")}>{rescueWords.fittings}</a>
+        <a href={pageAddress("door")}>{rescueWords.home}</a>
+        <a href={pageAddress("fittings")}>{rescueWords.fittings}</a>
       </p>
     </section>
   );

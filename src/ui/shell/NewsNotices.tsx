@@ -1,4 +1,4 @@
-import type { Keeping } from "../../app/storage/keeping";
+import type { Autosave } from "../../app/storage/autosave";
 import type { KnownFitting } from "../../app/storage/knownFittings";
 import type { Fitting } from "../../document/fitting";
 import { goneWords, libraryWords, newsTexts, noticeWords } from "../../text/library";
@@ -9,9 +9,9 @@ import { keepFromLink, openFromLink } from "./receiveLink";
 import { type Way, Ways } from "../kit/Ways";
 
 /** Which fittings are lost, which file each of them was last saved to, and the way to open it. */
-export function GoneNotice({ keeping, fittings }: { readonly keeping: Keeping; readonly fittings: Gone }) {
+export function GoneNotice({ autosave, fittings }: { readonly autosave: Autosave; readonly fittings: Gone }) {
   const letBe = () => {
-    keeping.desk.storage.forgetGone(fittings.map(({ id }) => id));
+    autosave.context.storage.forgetGone(fittings.map(({ id }) => id));
     forget("gone");
   };
   return (
@@ -19,7 +19,7 @@ export function GoneNotice({ keeping, fittings }: { readonly keeping: Keeping; r
       {goneSentences(fittings).map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
-      <OpenFile keeping={keeping} titles={[]} text={goneWords.openFile} />
+      <OpenFile autosave={autosave} titles={[]} text={goneWords.openFile} />
       <div className="row">
         <button type="button" className="patch" onClick={letBe}>
           {goneWords.letBe}
@@ -55,10 +55,10 @@ function names(fittings: Gone): string {
 }
 
 /** A link brought a fitting while somebody was at work on another: which of the two is to be open, or both be kept. */
-export function LinkNotice({ keeping, fitting }: { readonly keeping: Keeping; readonly fitting: Fitting }) {
+export function LinkNotice({ autosave, fitting }: { readonly autosave: Autosave; readonly fitting: Fitting }) {
   const ways: readonly Way[] = [
-    [noticeWords.openFromLink, () => void openFromLink(keeping, fitting)],
-    [noticeWords.keepFromLink, () => void keepFromLink(keeping, fitting)],
+    [noticeWords.openFromLink, () => void openFromLink(autosave, fitting)],
+    [noticeWords.keepFromLink, () => void keepFromLink(autosave, fitting)],
     [noticeWords.leaveFromLink, () => forget("linkWaits")],
   ];
   return (

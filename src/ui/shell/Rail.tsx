@@ -1,27 +1,27 @@
-import { type Place, placeAddress, workPlaces } from "../kit/place";
+import { type Page, pageAddress, workPages } from "../kit/page";
 import { RailTools } from "./RailTools";
 import { latePart } from "../kit/rescue/latePart";
 import { PartBoundary } from "../kit/rescue/PageBoundary";
-import { placeNames, toolName, workroomWords } from "../../text/workroom";
+import { pageNames, toolName, workroomWords } from "../../text/workroom";
 
 /** The band: a tape down its edge, the places hung on it, and what is at hand everywhere: unit, undo, paper. */
-export function Rail({ place }: { readonly place: Place }) {
+export function Rail({ page }: { readonly page: Page }) {
   return (
     <header className="rail">
-      <a className="rail-name" href={placeAddress("door")} aria-current={place === "door" ? "page" : undefined}>
+      <a className="rail-name" href={pageAddress("door")} aria-current={page === "door" ? "page" : undefined}>
         <NameMark />
         <span className="rail-name-word">{toolName}</span>
-        <span className="unseen">, {placeNames.door}</span>
+        <span className="unseen">, {pageNames.door}</span>
       </a>
       <nav className="rail-places" aria-label={workroomWords.places}>
         <ul>
-          {workPlaces.map((name) => (
+          {workPages.map((name) => (
             <li key={name}>
-              <a className="rail-label" href={placeAddress(name)} aria-current={place === name ? "page" : undefined}>
-                <span className="rail-label-name">{placeNames[name]}</span>
+              <a className="rail-label" href={pageAddress(name)} aria-current={page === name ? "page" : undefined}>
+                <span className="rail-label-name">{pageNames[name]}</span>
                 <span className="rail-label-state">
                   <PartBoundary>
-                    <PlaceState place={name} />
+                    <PageState page={name} />
                   </PartBoundary>
                 </span>
               </a>
@@ -31,10 +31,10 @@ export function Rail({ place }: { readonly place: Place }) {
             <li key={name}>
               <a
                 className={`rail-label rail-label-${name === "print" ? "paper" : name}`}
-                href={placeAddress(name)}
-                aria-current={place === name ? "page" : undefined}
+                href={pageAddress(name)}
+                aria-current={page === name ? "page" : undefined}
               >
-                <span className="rail-label-name">{placeNames[name]}</span>
+                <span className="rail-label-name">{pageNames[name]}</span>
               </a>
             </li>
           ))}
@@ -46,7 +46,7 @@ export function Rail({ place }: { readonly place: Place }) {
 }
 
 /** How far the work has come is worked out by the planner, which is not waited for. */
-const PlaceState = latePart(() => import("./PlaceState").then(({ PlaceState }) => PlaceState));
+const PageState = latePart(() => import("./PageState").then(({ PageState }) => PageState));
 
 /** The mark of the tool: a pad pinned under a tape. */
 /** The mark of the tool, the same as on its icon: neck and shoulders of a form, and a tape round it. */

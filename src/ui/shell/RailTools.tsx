@@ -3,7 +3,7 @@ import type { OpenState } from "../../app/storage/openFitting";
 import { timeText } from "../../text/moment";
 import { savedWords } from "../../text/saved";
 import { unitMarks, unitNames, workroomWords } from "../../text/workroom";
-import { placeAddress } from "../kit/place";
+import { pageAddress } from "../kit/page";
 import { useShelf } from "../kit/shelf/shelf";
 import { useSayDone } from "../kit/shelf/useDone";
 import { useDispatch, useFittingState, useStoreItself, useUnit } from "../kit/useStore";
@@ -112,7 +112,7 @@ export function SavedMark() {
   const open = useShelf((state) => state.open);
   const state = stateOf(open);
   return (
-    <a className={`saved-mark saved-mark-${state.kind}`} href={placeAddress("fittings")}>
+    <a className={`saved-mark saved-mark-${state.kind}`} href={pageAddress("fittings")}>
       <span className="saved-mark-place">{savedWords.toFittings}</span>
       <span className="saved-mark-state">{state.text}</span>
     </a>

@@ -1,24 +1,24 @@
 import { useEffect, useRef } from "react";
-import { placeNames, toolName, workroomWords } from "../../text/workroom";
+import { pageNames, toolName, workroomWords } from "../../text/workroom";
 import { Announcer } from "../kit/Announcer";
-import { askedThingOf, type Place, usePlace } from "../kit/place";
+import { askedThingOf, type Page, usePage } from "../kit/page";
 import { PageBoundary, PartBoundary } from "../kit/rescue/PageBoundary";
 import { MissingPartsNotice, NoSheet } from "./MissingPart";
 import { Rail } from "./Rail";
-import { fetchPlaces, NoticePlace, placeContents, PrintedSheet, usePrinting } from "./lateContents";
+import { fetchPages, NoticePage, pageContents, PrintedSheet, usePrinting } from "./lateContents";
 
 /** The workroom: the band with the places on one side, and the place where the work is on the other. */
 export function Workroom() {
-  const place = usePlace();
+  const page = usePage();
   const main = useRef<HTMLElement>(null);
-  useArrival(place, main);
+  useArrival(page, main);
   useFocusKept();
-  const Contents = placeContents[place];
+  const Contents = pageContents[page];
   const isPrinting = usePrinting();
 
   useEffect(() => {
     const whenIdle = window.requestIdleCallback ?? ((work: () => void) => window.setTimeout(work, 200));
-    whenIdle(fetchPlaces);
+    whenIdle(fetchPages);
   }, []);
 
   return (
@@ -26,17 +26,17 @@ export function Workroom() {
       <button type="button" className="skip" onClick={() => main.current?.focus()}>
         {workroomWords.skip}
       </button>
-      <div className={`workroom workroom-${place}`}>
-        {place === "wall" ? null : <Rail place={place} />}
+      <div className={`workroom workroom-${page}`}>
+        {page === "wall" ? null : <Rail page={page} />}
         <main id="work" ref={main} tabIndex={-1} className="place">
           <MissingPartsNotice />
           <PartBoundary>
-            <NoticePlace />
+            <NoticePage />
           </PartBoundary>
-          <PageBoundary place={place}>
+          <PageBoundary page={page}>
             <Contents />
           </PageBoundary>
-          {isPrinting && place !== "print" ? (
+          {isPrinting && page !== "print" ? (
             <PartBoundary instead={<NoSheet />}>
               <PrintedSheet />
             </PartBoundary>
@@ -51,16 +51,16 @@ export function Workroom() {
  * On arriving somewhere the title says where, and the focus is at the beginning of the place, not on the way there; whoever
  * comes for one thing is led to it by the place itself.
  */
-function useArrival(place: Place, main: { readonly current: HTMLElement | null }): void {
-  const last = useRef(place);
+function useArrival(page: Page, main: { readonly current: HTMLElement | null }): void {
+  const last = useRef(page);
   useEffect(() => {
-    document.title = place === "door" ? toolName : `${placeNames[place]} · ${toolName}`;
-    if (last.current === place) return;
-    last.current = place;
+    document.title = page === "door" ? toolName : `${pageNames[page]} · ${toolName}`;
+    if (last.current === page) return;
+    last.current = page;
     if (askedThingOf(window.location.hash) !== null) return;
     main.current?.focus({ preventScroll: true });
     window.scrollTo(0, 0);
-  }, [place, main]);
+  }, [page, main]);
 }
 
 /**

@@ -1,9 +1,9 @@
 import { type ComponentType, useEffect, useState } from "react";
 import { flushSync } from "react-dom";
-import type { Place } from "../kit/place";
+import type { Page } from "../kit/page";
 import { latePart } from "../kit/rescue/latePart";
 import { type ShelfState, useShelf } from "../kit/shelf/shelf";
-import { Door } from "../pages/home/Door";
+import { HomePage } from "../pages/home/HomePage";
 import { MissingPage, NoSheet } from "./MissingPart";
 
 const latePage = (load: () => Promise<ComponentType>) => latePart(load, MissingPage);
@@ -13,32 +13,32 @@ const latePage = (load: () => Promise<ComponentType>) => latePart(load, MissingP
  * the first screen is quick and no later one has to wait.
  */
 const latePages = {
-  body: latePage(() => import("../pages/body/BodyPlace").then(({ BodyPlace }) => BodyPlace)),
-  form: latePage(() => import("../pages/form/FormPlace").then(({ FormPlace }) => FormPlace)),
-  plan: latePage(() => import("../pages/plan/PlanPlace").then(({ PlanPlace }) => PlanPlace)),
+  body: latePage(() => import("../pages/body/BodyPage").then(({ BodyPage }) => BodyPage)),
+  form: latePage(() => import("../pages/form/FormPage").then(({ FormPage }) => FormPage)),
+  plan: latePage(() => import("../pages/plan/PlanPage").then(({ PlanPage }) => PlanPage)),
   padding: latePage(() => import("../pages/padding/PaddingPage").then(({ PaddingPage }) => PaddingPage)),
-  finishing: latePage(() => import("../pages/finishing/FinishingPlace").then(({ FinishingPlace }) => FinishingPlace)),
-  print: latePage(() => import("../pages/print/PrintPlace").then(({ PrintPlace }) => PrintPlace)),
-  wall: latePage(() => import("../pages/class/WallPlace").then(({ WallPlace }) => WallPlace)),
-  turning: latePage(() => import("../pages/view3d/TurningPlace").then(({ TurningPlace }) => TurningPlace)),
-  fittings: latePage(() => import("../pages/fittings/FittingsPlace").then(({ FittingsPlace }) => FittingsPlace)),
-} as const satisfies { readonly [place in Exclude<Place, "door">]: ComponentType };
+  finishing: latePage(() => import("../pages/finishing/FinishingPage").then(({ FinishingPage }) => FinishingPage)),
+  print: latePage(() => import("../pages/print/PrintPage").then(({ PrintPage }) => PrintPage)),
+  wall: latePage(() => import("../pages/class/ClassPage").then(({ ClassPage }) => ClassPage)),
+  turning: latePage(() => import("../pages/view3d/TurningPage").then(({ TurningPage }) => TurningPage)),
+  fittings: latePage(() => import("../pages/fittings/FittingsPage").then(({ FittingsPage }) => FittingsPage)),
+} as const satisfies { readonly [page in Exclude<Page, "door">]: ComponentType };
 
-export const placeContents: { readonly [place in Place]: ComponentType } = { door: Door, ...latePages };
+export const pageContents: { readonly [page in Page]: ComponentType } = { door: HomePage, ...latePages };
 
 /** Fetches the places of the work ahead of need; the wall and the turning figure wait until someone asks for them. */
-export const fetchPlaces = (): void => {
+export const fetchPages = (): void => {
   const { wall: _wall, turning: _turning, ...work } = latePages;
   for (const page of Object.values(work)) page.fetch();
 };
 
 /** Where notices about keeping appear. What they are made of is loaded with the shelf, before there is one to show. */
-export function NoticePlace() {
+export function NoticePage() {
   const isNeeded = useShelf(hasNotice);
-  return isNeeded ? <KeepingNotice /> : null;
+  return isNeeded ? <AutosaveNotice /> : null;
 }
 
-export const KeepingNotice = latePart(() => import("./KeepingNotice").then(({ KeepingNotice }) => KeepingNotice));
+export const AutosaveNotice = latePart(() => import("./KeepingNotice").then(({ AutosaveNotice }) => AutosaveNotice));
 
 const hasNotice = ({ open, news, offline }: ShelfState): boolean =>
   news.length > 0 ||

@@ -1,58 +1,58 @@
 import { startOffline } from "../../app/offline/offlineState";
 import { takeLink } from "../../app/share/linkAddress";
 import { fittingStorage } from "../../app/storage/fittingStorage";
-import { indexedDrawers } from "../../app/storage/indexedDrawers";
+import { indexedStores } from "../../app/storage/indexedStores";
 import { knownFittings } from "../../app/storage/knownFittings";
-import { type Keeping, startKeeping } from "../../app/storage/keeping";
+import { type Autosave, startAutosave } from "../../app/storage/autosave";
 import { leavingGuard } from "../../app/storage/leavingGuard";
-import type { Desk, OpenState } from "../../app/storage/openFitting";
+import type { StorageContext, OpenState } from "../../app/storage/openFitting";
 import { askToKeep } from "../../app/storage/room";
 import { tabChannel } from "../../app/storage/tabChannel";
 import type { FittingState, FittingStore } from "../../app/session/store";
-import { goTo } from "../kit/place";
+import { goTo } from "../kit/page";
 import { failedLast, noteLeft, noteStart, OtherFittings } from "../kit/rescue/FailedPage";
 import { lookForGone } from "../kit/shelf/useListing";
-import { KeepingNotice } from "./lateContents";
+import { AutosaveNotice } from "./lateContents";
 import { isUnchanged, receiveLink } from "./receiveLink";
 import { listMayHaveChanged, reloadWhenKept, shelf, tell } from "../kit/shelf/shelf";
 
 /** Opens the database, puts the last fitting (or the one out of a link) on the table, and keeps it from then on. */
 export async function openShelf(store: FittingStore, shared: string | null): Promise<void> {
-  const keeping = startKeeping(store, openDesk(), {
+  const autosave = startAutosave(store, openContext(), {
     onState: show,
     onFirstSave: () => void askToKeep(navigator.storage),
     onHistoryLost: () => tell({ kind: "historyLost" }),
     onFound: (kind) => {
       tell({ kind });
       // Where one was cleared others may have been.
-      if (kind === "recreated") void lookForGone(keeping);
+      if (kind === "recreated") void lookForGone(autosave);
     },
   });
-  shelf.setState({ keeping });
+  shelf.setState({ autosave });
   leavingGuard(window, () => shelf.getState().open);
-  startListening(keeping);
+  startListening(autosave);
   startWorker();
-  KeepingNotice.fetch();
+  AutosaveNotice.fetch();
   OtherFittings.fetch();
   // What was typed while the keeping was on its way is kept before anything else may come on the table.
-  if (!isUnchanged(store.getState())) keeping.keepNow();
-  await lookForGone(keeping);
-  if (shared !== null) await receiveLink(keeping, shared);
-  else if (isUntouched(store.getState())) await openLast(keeping);
+  if (!isUnchanged(store.getState())) autosave.keepNow();
+  await lookForGone(autosave);
+  if (shared !== null) await receiveLink(autosave, shared);
+  else if (isUntouched(store.getState())) await openLast(autosave);
 }
 
-function openDesk(): Desk {
-  const drawers = indexedDrawers({
+function openContext(): StorageContext {
+  const stores = indexedStores({
     name: "padwright",
     onOutdated: () => tell({ kind: "outdated" }),
     onDropped: () => {
       listMayHaveChanged();
-      const { keeping } = shelf.getState();
-      if (keeping !== null) void lookForGone(keeping);
+      const { autosave } = shelf.getState();
+      if (autosave !== null) void lookForGone(autosave);
     },
   });
   return {
-    storage: fittingStorage(drawers, { now: () => new Date().toISOString(), newId, known: knownFittings(window) }),
+    storage: fittingStorage(stores, { now: () => new Date().toISOString(), newId, known: knownFittings(window) }),
     locks: navigator.locks as LockManager | undefined,
     channel: tabChannel(typeof BroadcastChannel === "undefined" ? undefined : new BroadcastChannel("padwright")),
     later: (milliseconds, work) => {
@@ -85,32 +85,32 @@ let remembered: string | null = null;
 
 function show(open: OpenState | null): void {
   shelf.setState({ open });
-  const { keeping } = shelf.getState();
-  const id = keeping?.openId() ?? null;
+  const { autosave } = shelf.getState();
+  const id = autosave?.openId() ?? null;
   if (open === null || open.saving.kind === "nothingYet" || id === null) return;
   if (open.saving.kind === "saved") listMayHaveChanged();
   // Noted while it is being saved and not after: a page loaded anew the moment it says "saved" finds the way to it.
   if (id === remembered) return;
   remembered = id;
-  void keeping?.desk.storage.saveSettings({ lastFitting: id });
+  void autosave?.context.storage.saveSettings({ lastFitting: id });
 }
 
-function startListening(keeping: Keeping): void {
-  keeping.desk.channel.hear(({ kind }) => {
+function startListening(autosave: Autosave): void {
+  autosave.context.channel.hear(({ kind }) => {
     if (kind !== "penWanted") listMayHaveChanged();
   });
   // A page that is put aside may never run again.
   window.addEventListener("pagehide", () => {
-    keeping.hurry();
+    autosave.hurry();
     noteLeft();
   });
   document.addEventListener("visibilitychange", () => {
-    if (document.visibilityState === "hidden") keeping.hurry();
-    else void lookForGone(keeping);
+    if (document.visibilityState === "hidden") autosave.hurry();
+    else void lookForGone(autosave);
   });
   window.addEventListener("hashchange", () => {
     const shared = takeLink(window);
-    if (shared !== null) void receiveLink(keeping, shared);
+    if (shared !== null) void receiveLink(autosave, shared);
   });
 }
 
@@ -128,15 +128,15 @@ function startWorker(): void {
   });
 }
 
-async function openLast(keeping: Keeping): Promise<void> {
-  const { lastFitting } = await keeping.desk.storage.settings();
+async function openLast(autosave: Autosave): Promise<void> {
+  const { lastFitting } = await autosave.context.storage.settings();
   if (typeof lastFitting !== "string") return;
-  const read = await keeping.desk.storage.read([lastFitting]);
+  const read = await autosave.context.storage.read([lastFitting]);
   const [last] = read.kind === "read" ? read.fittings : [];
   if (last?.kind === "fitting" && last.entry.deletedAt !== null) return;
   if (last !== undefined && failedLast(lastFitting)) return stayHome();
   if (last !== undefined) noteStart(lastFitting);
-  const outcome = last === undefined ? "missing" : await keeping.open(lastFitting, isUntouched);
+  const outcome = last === undefined ? "missing" : await autosave.open(lastFitting, isUntouched);
   if (outcome === "unreadable") tell({ kind: "lastUnreadable" });
   if (outcome === "newer") tell({ kind: "lastNewer" });
   if (outcome === "open") remembered = lastFitting;

@@ -1,18 +1,18 @@
 import { readLink } from "../../app/share/shareLink";
-import type { Keeping } from "../../app/storage/keeping";
+import type { Autosave } from "../../app/storage/autosave";
 import type { FittingState } from "../../app/session/store";
 import type { Fitting } from "../../document/fitting";
-import { goTo } from "../kit/place";
+import { goTo } from "../kit/page";
 import { forget, listMayHaveChanged, tell } from "../kit/shelf/shelf";
 
 /**
  * Opens the fitting in a link, where nothing has been done on the table since something was put there. However slowly the
  * link opens, what somebody has changed meanwhile stays on the table, and she is asked.
  */
-export async function receiveLink(keeping: Keeping, hash: string): Promise<void> {
+export async function receiveLink(autosave: Autosave, hash: string): Promise<void> {
   const read = await readLink(hash);
   if (!read.ok) return tell({ kind: "linkRefused", problem: read.problem.code });
-  const outcome = await keeping.put(read.value, isUnchanged);
+  const outcome = await autosave.put(read.value, isUnchanged);
   if (outcome === "put") arrived();
   else tell({ kind: "linkWaits", fitting: read.value });
 }
@@ -21,18 +21,18 @@ export async function receiveLink(keeping: Keeping, hash: string): Promise<void>
 export const isUnchanged = ({ cause }: FittingState): boolean => cause === "load" || cause === "look";
 
 /** The answer of somebody who wants it on the table now; hers is kept first. */
-export async function openFromLink(keeping: Keeping, fitting: Fitting): Promise<void> {
-  if ((await keeping.put(fitting)) !== "put") return tell({ kind: "tableNotKept" });
+export async function openFromLink(autosave: Autosave, fitting: Fitting): Promise<void> {
+  if ((await autosave.put(fitting)) !== "put") return tell({ kind: "tableNotKept" });
   forget("linkWaits");
   arrived();
 }
 
 /** The answer of somebody who wants both. */
-export async function keepFromLink(keeping: Keeping, fitting: Fitting): Promise<void> {
-  const { kind } = await keeping.desk.storage.add([fitting]);
+export async function keepFromLink(autosave: Autosave, fitting: Fitting): Promise<void> {
+  const { kind } = await autosave.context.storage.add([fitting]);
   forget("linkWaits");
   tell({ kind: kind === "added" ? "linkAdded" : "linkNotAdded" });
-  keeping.desk.channel.send({ kind: "listChanged" });
+  autosave.context.channel.send({ kind: "listChanged" });
   listMayHaveChanged();
 }
 

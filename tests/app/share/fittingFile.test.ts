@@ -17,7 +17,7 @@ import { importSheet } from "../../../src/app/share/sheetImport";
 import { fittingStorage } from "../../../src/app/storage/fittingStorage";
 import { fittingText } from "../../../src/app/storage/fittingText";
 import { readFittingText } from "../../../src/document/readFitting";
-import { keptText, memoryDrawers } from "../storage/memoryDrawers";
+import { keptText, memoryStores } from "../storage/memoryStores";
 import { sampleFitting, sampleTitled, sampleWithWaist } from "../storage/sampleFittings";
 
 const bytesOf = (text: string): Uint8Array => new TextEncoder().encode(text);
@@ -290,8 +290,8 @@ describe("reading beside the page", () => {
 describe("importing a table", () => {
   const fresh = { ...sampleFitting, title: "", body: {}, work: [] };
   const named = (content: BlobPart, name = "Ines, May.csv") => Object.assign(new Blob([content]), { name });
-  const storageOf = (drawers: ReturnType<typeof memoryDrawers>) =>
-    fittingStorage(drawers, { now: () => "2026-05-02T08:00:00.000Z", newId: () => "fresh-0001" });
+  const storageOf = (stores: ReturnType<typeof memoryStores>) =>
+    fittingStorage(stores, { now: () => "2026-05-02T08:00:00.000Z", newId: () => "fresh-0001" });
   const table = "measurement;unit;body\r\nwaistGirth;in;33½\r\n";
   const latin = Uint8Array.from(table, (sign) => sign.charCodeAt(0));
   const utf16 = new Uint8Array(2 * table.length + 2);
@@ -306,8 +306,8 @@ describe("importing a table", () => {
     ["UTF-16", utf16],
     ["the western code page", latin],
   ])("makes a fitting of it, written in %s", async (_, bytes) => {
-    const drawers = memoryDrawers();
-    const storage = storageOf(drawers);
+    const stores = memoryStores();
+    const storage = storageOf(stores);
     const outcome = await importSheet(named(bytes as Uint8Array<ArrayBuffer>), storage, fresh);
     expect(outcome).toMatchObject({ kind: "imported", fittings: [{ kind: "added", title: "Ines, May" }] });
     const loaded = await storage.load("fresh-0001");
@@ -320,15 +320,15 @@ describe("importing a table", () => {
     "measurement;body\nwaistGirth;\n",
     writeSheet({ ...sampleFitting, body: {}, form: {} }),
   ])("takes nothing where the columns are named and nothing stands under them (case %#)", async (empty) => {
-    const drawers = memoryDrawers();
-    const outcome = await importSheet(named(empty), storageOf(drawers), fresh);
+    const stores = memoryStores();
+    const outcome = await importSheet(named(empty), storageOf(stores), fresh);
     expect(outcome).toEqual({ kind: "refusedSheet", problems: [{ code: "noLengths" }] });
-    expect([...drawers.kept]).toEqual([]);
+    expect([...stores.kept]).toEqual([]);
   });
 
   it("takes nothing where a line is wrong, the table is too long, or nothing can be kept", async () => {
-    const drawers = memoryDrawers();
-    const storage = storageOf(drawers);
+    const stores = memoryStores();
+    const storage = storageOf(stores);
     const wrong = named(`${table}hipGirth;in;wide\r\nbustGirth;in;wide\r\n`);
     expect(await importSheet(wrong, storage, fresh)).toMatchObject({
       kind: "refusedSheet",
@@ -340,9 +340,9 @@ describe("importing a table", () => {
     expect(await importSheet(named("x".repeat(800_001)), storage, fresh)).toMatchObject({
       problems: [{ code: "tooLong" }],
     });
-    drawers.failFrom(() => ({ reason: "noRoom", when: "before" }));
+    stores.failFrom(() => ({ reason: "noRoom", when: "before" }));
     expect(await importSheet(named(table), storage, fresh)).toMatchObject({ kind: "notSaved", reason: "noRoom" });
-    expect([...drawers.kept]).toEqual([]);
+    expect([...stores.kept]).toEqual([]);
   });
 });
 
@@ -350,20 +350,20 @@ describe("importing", () => {
   const tools = { now: () => "2026-05-02T08:00:00.000Z", newId: () => "fresh-0001" };
 
   it("takes up the whole file, or leaves everything as it was", async () => {
-    const drawers = memoryDrawers();
-    const storage = fittingStorage(drawers, tools);
+    const stores = memoryStores();
+    const storage = fittingStorage(stores, tools);
     expect(await importFile(new Blob([bundle]), storage)).toMatchObject({
       kind: "imported",
       fittings: [{ kind: "added" }, { kind: "added" }, { kind: "added" }],
     });
-    const before = keptText(drawers);
+    const before = keptText(stores);
     const changed = JSON.parse(bundle);
     changed.fittings[2].title = "Somebody else";
     expect(await importFile(new Blob([JSON.stringify(changed)]), storage)).toMatchObject({ kind: "refused" });
-    expect(keptText(drawers)).toBe(before);
-    drawers.failFrom((_call, name) => (name === "write" ? { reason: "noRoom", when: "before" } : null));
+    expect(keptText(stores)).toBe(before);
+    stores.failFrom((_call, name) => (name === "write" ? { reason: "noRoom", when: "before" } : null));
     const other = writeBundle([sampleTitled("New", "new-000001")], "2026-05-01T08:00:00.000Z");
     expect(await importFile(new Blob([other]), storage)).toMatchObject({ kind: "notSaved", reason: "noRoom" });
-    expect(keptText(drawers)).toBe(before);
+    expect(keptText(stores)).toBe(before);
   });
 });

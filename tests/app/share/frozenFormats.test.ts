@@ -5,7 +5,7 @@ import { readFile, writeFittingFile } from "../../../src/app/share/fittingFile";
 import { readSheet } from "../../../src/app/share/measurementSheet";
 import { readLink } from "../../../src/app/share/shareLink";
 import { fittingStorage } from "../../../src/app/storage/fittingStorage";
-import { memoryDrawers } from "../storage/memoryDrawers";
+import { memoryStores } from "../storage/memoryStores";
 
 /**
  * One file of every format as its first release wrote it. They are never made anew: a release that cannot open them
@@ -34,7 +34,7 @@ const thea = {
     napeToWaist: "415 mm",
   },
   form: { table: "misses", size: 14, waistGirth: "29 1/2" },
-  batting: { name: "bonded wadding", layerThickness: "6 mm", spread: 0.4 },
+  batting: { name: "bonded wadding", layerThickness: "6 mm", standardDeviation: 0.4 },
   finishingBatting: { name: "thin wadding", layerThickness: "1/8" },
   readingError: "5 mm",
   drafts: { body: { bustGirth: "41 1/" }, form: {}, other: { "reading.waistGirth": "thirty" } },
@@ -69,11 +69,11 @@ describe("formats of released versions open forever", () => {
   });
 
   it("what lies in the database, with its steps to undo", async () => {
-    const drawers = memoryDrawers();
+    const stores = memoryStores();
     for (const [place, value] of Object.entries(JSON.parse(frozen("drawers-1.json.txt").toString("utf8")))) {
-      drawers.kept.set(place, value);
+      stores.kept.set(place, value);
     }
-    const storage = fittingStorage(drawers, { now: () => "2030-01-01T00:00:00.000Z", newId: () => "x" });
+    const storage = fittingStorage(stores, { now: () => "2030-01-01T00:00:00.000Z", newId: () => "x" });
     expect(await storage.load("frozen-0001")).toMatchObject({
       kind: "loaded",
       fitting: odile,
@@ -129,11 +129,11 @@ describe("formats of released versions open forever", () => {
   });
 
   it("the database with something put away, something set aside, and the settings of the device", async () => {
-    const drawers = memoryDrawers();
+    const stores = memoryStores();
     for (const [place, value] of Object.entries(JSON.parse(frozen("drawers-1-whole.json.txt").toString("utf8")))) {
-      drawers.kept.set(place, value);
+      stores.kept.set(place, value);
     }
-    const storage = fittingStorage(drawers, { now: () => "2030-01-01T00:00:00.000Z", newId: () => "x" });
+    const storage = fittingStorage(stores, { now: () => "2030-01-01T00:00:00.000Z", newId: () => "x" });
     expect(await storage.list()).toMatchObject({ fittings: [{ kind: "fitting", entry: { archived: true } }] });
     expect(await storage.load("frozen-0002")).toMatchObject({
       kind: "loaded",

@@ -3,7 +3,7 @@ import { describe, expect, test, vi } from "vitest";
 import { derivation } from "../../../src/app/session/derived";
 import { plannedSteps } from "../../../src/app/steps/plannedSteps";
 import type { Step } from "../../../src/app/steps/step";
-import { lineDrops, workFacts } from "../../../src/app/steps/workFacts";
+import { lineDepths, workFacts } from "../../../src/app/steps/workFacts";
 import { nothingDone, workState } from "../../../src/app/steps/workState";
 import { nextOfFitting } from "../../../src/command/nextOfText";
 import type { Fitting, WorkEntry } from "../../../src/document/fitting";
@@ -24,7 +24,7 @@ function planned(fitting: Fitting): readonly Step[] {
   const { planning } = derivation()(fitting);
   if (planning.kind !== "planned") throw new Error("no plan");
   const { plan } = planning;
-  const state = workState(workFacts(fitting.work, lineDrops(plan)));
+  const state = workState(workFacts(fitting.work, lineDepths(plan)));
   return plannedSteps({ plan, state, isAtLines: false }).map(({ step }) => step);
 }
 

@@ -1,4 +1,4 @@
-import type { Locks } from "../../../src/app/storage/pen";
+import type { Locks } from "../../../src/app/storage/writeLock";
 import type { TabChannel, TabMessage } from "../../../src/app/storage/tabChannel";
 
 /**

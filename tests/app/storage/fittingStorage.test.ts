@@ -2,21 +2,21 @@
 import { describe, expect, it } from "vitest";
 import { type FittingRecord, sealedRecord } from "../../../src/app/storage/fittingRecord";
 import { checkSum } from "../../../src/app/storage/checkSum";
-import type { Drawers, DrawersToRead } from "../../../src/app/storage/drawers";
+import type { ObjectStores, StoresToRead } from "../../../src/app/storage/objectStores";
 import { type FittingStorage, fittingStorage } from "../../../src/app/storage/fittingStorage";
 import { fittingText } from "../../../src/app/storage/fittingText";
 import type { Fitting } from "../../../src/document/fitting";
-import { keptText, type MemoryDrawers, memoryDrawers } from "./memoryDrawers";
+import { keptText, type MemoryStores, memoryStores } from "./memoryStores";
 import { sampleFitting, sampleTitled, sampleWithWaist, waistOf } from "./sampleFittings";
 
-function freshStorage(drawers: MemoryDrawers = memoryDrawers()) {
+function freshStorage(stores: MemoryStores = memoryStores()) {
   let ids = 0;
   let seconds = 0;
-  const storage = fittingStorage(drawers, {
+  const storage = fittingStorage(stores, {
     now: () => new Date(Date.UTC(2026, 0, 1, 12, 0, seconds++)).toISOString(),
     newId: () => `made-by-us-${++ids}`,
   });
-  return { storage, drawers };
+  return { storage, stores };
 }
 
 const request = (fitting: Fitting, baseRevision: number, mark: string, past: readonly Fitting[] = []) => ({
@@ -60,24 +60,24 @@ describe("saving and loading", () => {
   });
 
   it("does not let a fitting near the record that could not be read back", async () => {
-    const { storage, drawers } = freshStorage();
+    const { storage, stores } = freshStorage();
     await storage.save(request(sampleFitting, 0, "a"));
-    const before = keptText(drawers);
+    const before = keptText(stores);
     const broken: Fitting = { ...sampleFitting, body: { ...sampleFitting.body, waistGirth: Number.NaN } };
     expect(await storage.save(request(broken, 1, "b"))).toMatchObject({ kind: "notSaved", reason: "unwritable" });
-    expect(keptText(drawers)).toBe(before);
+    expect(keptText(stores)).toBe(before);
   });
 });
 
 describe("two writers", () => {
   it("refuses a change made on an older revision and leaves the newer one alone", async () => {
-    const { storage, drawers } = freshStorage();
+    const { storage, stores } = freshStorage();
     await storage.save(request(sampleWithWaist(80), 0, "a"));
     await storage.save(request(sampleWithWaist(81), 1, "b"));
-    const before = keptText(drawers);
+    const before = keptText(stores);
     const late = await storage.save(request(sampleWithWaist(99), 1, "c"));
     expect(late).toMatchObject({ kind: "notSaved", reason: "changedElsewhere" });
-    expect(keptText(drawers)).toBe(before);
+    expect(keptText(stores)).toBe(before);
   });
 
   it("refuses a new fitting under an id that is taken", async () => {
@@ -87,11 +87,11 @@ describe("two writers", () => {
   });
 
   it("recognises its own save that was kept and reported as failed", async () => {
-    const { storage, drawers } = freshStorage();
+    const { storage, stores } = freshStorage();
     await storage.save(request(sampleWithWaist(80), 0, "a"));
-    drawers.failFrom((_, name) => (name === "keep" ? { reason: "lost", when: "after" } : null));
+    stores.failFrom((_, name) => (name === "keep" ? { reason: "lost", when: "after" } : null));
     expect(await storage.save(request(sampleWithWaist(81), 1, "b"))).toMatchObject({ reason: "lost" });
-    drawers.failFrom(() => null);
+    stores.failFrom(() => null);
     expect(await storage.save(request(sampleWithWaist(81), 1, "b"))).toMatchObject({ kind: "saved" });
     const newer = { ...request(sampleWithWaist(82), 1, "c"), earlierMarks: ["b"] };
     expect(await storage.save(newer)).toMatchObject({ kind: "saved", entry: { revision: 3 } });
@@ -99,19 +99,19 @@ describe("two writers", () => {
 });
 
 describe("what cannot be read", () => {
-  const damage = (drawers: MemoryDrawers, change: (record: FittingRecord) => unknown): unknown => {
-    const damaged = change(drawers.kept.get("fittings/one") as FittingRecord);
-    drawers.kept.set("fittings/one", damaged);
+  const damage = (stores: MemoryStores, change: (record: FittingRecord) => unknown): unknown => {
+    const damaged = change(stores.kept.get("fittings/one") as FittingRecord);
+    stores.kept.set("fittings/one", damaged);
     return damaged;
   };
 
   it("is copied raw into quarantine, told, and left where it was", async () => {
-    const { storage, drawers } = freshStorage();
+    const { storage, stores } = freshStorage();
     await storage.save(request(sampleFitting, 0, "a"));
-    const damaged = damage(drawers, (record) => ({ ...record, text: record.text.slice(0, 40) }));
+    const damaged = damage(stores, (record) => ({ ...record, text: record.text.slice(0, 40) }));
     const loaded = await storage.load("one");
     expect(loaded).toMatchObject({ kind: "unreadable", quarantined: true });
-    expect(drawers.kept.get("fittings/one")).toEqual(damaged);
+    expect(stores.kept.get("fittings/one")).toEqual(damaged);
     const items = await storage.quarantined();
     if (items.kind !== "listed") throw new Error(items.kind);
     expect(items.items.map(({ rawText }) => JSON.parse(rawText))).toEqual([damaged]);
@@ -120,18 +120,18 @@ describe("what cannot be read", () => {
   });
 
   it("is told even where no room is left for the copy", async () => {
-    const { storage, drawers } = freshStorage();
+    const { storage, stores } = freshStorage();
     await storage.save(request(sampleFitting, 0, "a"));
-    damage(drawers, () => "not a record at all");
-    drawers.failFrom((_, name) => (name === "write" ? { reason: "noRoom", when: "before" } : null));
+    damage(stores, () => "not a record at all");
+    stores.failFrom((_, name) => (name === "write" ? { reason: "noRoom", when: "before" } : null));
     expect(await storage.load("one")).toMatchObject({ kind: "unreadable", quarantined: false });
-    expect(drawers.kept.get("fittings/one")).toBe("not a record at all");
+    expect(stores.kept.get("fittings/one")).toBe("not a record at all");
   });
 
   it("goes into quarantine in the very step that saves over it", async () => {
-    const { storage, drawers } = freshStorage();
+    const { storage, stores } = freshStorage();
     await storage.save(request(sampleFitting, 0, "a"));
-    const damaged = damage(drawers, (record) => ({ ...record, title: "Somebody else" }));
+    const damaged = damage(stores, (record) => ({ ...record, title: "Somebody else" }));
     const saved = await storage.save(request(sampleWithWaist(83), 1, "b"));
     expect(saved).toMatchObject({ kind: "saved", found: ["quarantined"] });
     const items = await storage.quarantined();
@@ -142,26 +142,26 @@ describe("what cannot be read", () => {
   });
 
   it("stays in the way of nothing when it is only the steps to undo", async () => {
-    const { storage, drawers } = freshStorage();
+    const { storage, stores } = freshStorage();
     await storage.save(request(sampleFitting, 0, "a", [sampleWithWaist(70)]));
-    drawers.kept.set("histories/one", { nonsense: true });
+    stores.kept.set("histories/one", { nonsense: true });
     expect(await storage.load("one")).toMatchObject({ kind: "loaded", historyLost: true, history: { past: [] } });
     expect(await storage.quarantined()).toMatchObject({ items: [{ source: "history" }] });
   });
 
   it("is laid in quarantine before a save replaces steps that nobody loaded", async () => {
-    const { storage, drawers } = freshStorage();
+    const { storage, stores } = freshStorage();
     await storage.save(request(sampleFitting, 0, "a", [sampleWithWaist(70)]));
-    drawers.kept.set("histories/one", { nonsense: true });
+    stores.kept.set("histories/one", { nonsense: true });
     await storage.save(request(sampleWithWaist(71), 1, "b"));
     expect(await storage.quarantined()).toMatchObject({ items: [{ source: "history" }] });
   });
 
   it.each(["opened", "looked through"])("is listed beside the others once it was %s", async (how) => {
-    const { storage, drawers } = freshStorage();
+    const { storage, stores } = freshStorage();
     await storage.save(request(sampleFitting, 0, "a"));
     await storage.add([sampleTitled("Ines", "ines-0001")]);
-    damage(drawers, () => 7);
+    damage(stores, () => 7);
     // Whoever opens it, or everything at once, finds the damage behind the list, and the list says so from then on.
     await (how === "opened" ? storage.load("one") : storage.read("all"));
     const listed = await storage.list();
@@ -184,8 +184,8 @@ describe("data of a newer release", () => {
   });
 
   it("opens to be looked at, as far as it is understood", async () => {
-    const { storage, drawers } = freshStorage();
-    drawers.kept.set("fittings/one", newerRecord);
+    const { storage, stores } = freshStorage();
+    stores.kept.set("fittings/one", newerRecord);
     const loaded = await storage.load("one");
     expect(loaded).toMatchObject({ kind: "newer", rawText: newerText });
     expect(loaded.kind === "newer" && loaded.asUnderstood?.title).toBe(sampleFitting.title);
@@ -195,12 +195,12 @@ describe("data of a newer release", () => {
     ["a newer fitting", newerRecord],
     ["a newer record", { ...newerRecord, format: 2 }],
   ])("is never overwritten by an old tab: %s", async (_, record) => {
-    const { storage, drawers } = freshStorage();
+    const { storage, stores } = freshStorage();
     await storage.save(request(sampleFitting, 0, "a"));
-    drawers.kept.set("fittings/one", record);
-    const before = keptText(drawers);
+    stores.kept.set("fittings/one", record);
+    const before = keptText(stores);
     expect(await storage.save(request(sampleWithWaist(70), 1, "b"))).toMatchObject({ reason: "newerRecord" });
-    expect(keptText(drawers)).toBe(before);
+    expect(keptText(stores)).toBe(before);
   });
 });
 
@@ -239,12 +239,12 @@ describe("the list", () => {
   });
 
   it("erases everything, and a writer who is still at work says so and keeps the work", async () => {
-    const { storage, drawers } = freshStorage();
+    const { storage, stores } = freshStorage();
     await storage.save(request(sampleFitting, 0, "a"));
     await storage.saveSettings({ lastFitting: "one" });
     await storage.eraseEverything();
     // All that stays is that something was erased, so that nobody is told of a loss.
-    expect([...drawers.kept]).toEqual([["settings/erased", { format: 1, checks: [checkSum("one")] }]]);
+    expect([...stores.kept]).toEqual([["settings/erased", { format: 1, checks: [checkSum("one")] }]]);
     expect(await storage.save(request(sampleWithWaist(70), 1, "b"))).toMatchObject({
       kind: "saved",
       found: ["recreated"],
@@ -265,10 +265,10 @@ describe("the list of summaries", () => {
   };
 
   it("opens no record, and says what the records say after every kind of change", async () => {
-    const { storage, drawers } = freshStorage();
+    const { storage, stores } = freshStorage();
     const says = async () => {
       const read: string[] = [];
-      const listed = await entries(fittingStorage(watched(drawers, read), { now: () => "", newId: () => "" }));
+      const listed = await entries(fittingStorage(watched(stores, read), { now: () => "", newId: () => "" }));
       expect(read.filter((place) => place.startsWith("fittings/"))).toEqual([]);
       expect(listed).toEqual(await opened(storage));
       return listed;
@@ -286,27 +286,27 @@ describe("the list of summaries", () => {
     expect(await says()).toContainEqual(expect.objectContaining({ id: "ruth-0001", deletedAt: null }));
     await storage.erase("ruth-0001");
     expect(await says()).toHaveLength(2);
-    expect([...drawers.kept.keys()].filter((place) => place.startsWith("summaries/"))).toHaveLength(2);
+    expect([...stores.kept.keys()].filter((place) => place.startsWith("summaries/"))).toHaveLength(2);
   });
 
   it("opens what an older release left without a summary, once", async () => {
-    const { storage, drawers } = freshStorage();
+    const { storage, stores } = freshStorage();
     await storage.add(Array.from({ length: 120 }, (_, i) => sampleTitled(`No. ${i}`, `older-${1000 + i}`)));
     const before = await entries(storage);
-    for (const place of [...drawers.kept.keys()]) if (place.startsWith("summaries/")) drawers.kept.delete(place);
-    drawers.kept.set("summaries/older-1001", { half: "a summary", revision: 2n });
+    for (const place of [...stores.kept.keys()]) if (place.startsWith("summaries/")) stores.kept.delete(place);
+    stores.kept.set("summaries/older-1001", { half: "a summary", revision: 2n });
     expect((await entries(storage)).toSorted(byId)).toEqual(before.toSorted(byId));
     const read: string[] = [];
-    const again = await entries(fittingStorage(watched(drawers, read), { now: () => "", newId: () => "" }));
+    const again = await entries(fittingStorage(watched(stores, read), { now: () => "", newId: () => "" }));
     expect(again.toSorted(byId)).toEqual(before.toSorted(byId));
     expect(read.filter((place) => place.startsWith("fittings/"))).toEqual([]);
   });
 
   it("tells what it has so far while many are opened, and how many are to come", async () => {
-    const { storage, drawers } = freshStorage();
+    const { storage, stores } = freshStorage();
     await storage.add(Array.from({ length: 120 }, (_, i) => sampleTitled(`No. ${i}`, `older-${1000 + i}`)));
-    for (const place of [...drawers.kept.keys()]) {
-      if (place.startsWith("summaries/") && place !== "summaries/older-1007") drawers.kept.delete(place);
+    for (const place of [...stores.kept.keys()]) {
+      if (place.startsWith("summaries/") && place !== "summaries/older-1007") stores.kept.delete(place);
     }
     const told: (readonly [number, number])[] = [];
     const listed = await storage.list((fittings, toCome) => told.push([fittings.length, toCome]));
@@ -322,28 +322,28 @@ describe("the list of summaries", () => {
   });
 
   it("lists as well where no summary can be written", async () => {
-    const { storage, drawers } = freshStorage();
+    const { storage, stores } = freshStorage();
     await storage.save(request(sampleFitting, 0, "a"));
-    drawers.kept.delete("summaries/one");
-    drawers.failFrom((_, name) => (name === "write" ? { reason: "noRoom", when: "before" } : null));
+    stores.kept.delete("summaries/one");
+    stores.failFrom((_, name) => (name === "write" ? { reason: "noRoom", when: "before" } : null));
     expect(await entries(storage)).toMatchObject([{ id: "one", revision: 1 }]);
   });
 
   it("gives no summary of what another tab saved or erased while the list was being opened", async () => {
-    const { storage, drawers } = freshStorage();
+    const { storage, stores } = freshStorage();
     await storage.save(request(sampleFitting, 0, "a"));
     await storage.add([sampleTitled("Ines", "ines-0001"), sampleTitled("Ruth", "ruth-0001")]);
-    for (const place of [...drawers.kept.keys()]) if (place.startsWith("summaries/")) drawers.kept.delete(place);
+    for (const place of [...stores.kept.keys()]) if (place.startsWith("summaries/")) stores.kept.delete(place);
     let isFirst = true;
-    const overtaken: Drawers = {
-      ...drawers,
+    const overtaken: ObjectStores = {
+      ...stores,
       change: async (work) => {
         if (isFirst) {
           isFirst = false;
           await storage.save(request({ ...sampleFitting, title: "Named anew" }, 1, "b"));
           await storage.erase("ruth-0001");
         }
-        return drawers.change(work);
+        return stores.change(work);
       },
     };
     await entries(fittingStorage(overtaken, { now: () => "", newId: () => "" }));
@@ -352,7 +352,7 @@ describe("the list of summaries", () => {
       { title: "Named anew", revision: 2 },
       { title: "Ines", revision: 1 },
     ]);
-    expect([...drawers.kept.keys()].filter((place) => place.startsWith("summaries/")).toSorted()).toEqual([
+    expect([...stores.kept.keys()].filter((place) => place.startsWith("summaries/")).toSorted()).toEqual([
       "summaries/ines-0001",
       "summaries/one",
     ]);
@@ -362,22 +362,22 @@ describe("the list of summaries", () => {
 });
 
 /** The same drawers, noting every place that is read. */
-const watched = (drawers: Drawers, read: string[]): Drawers => {
-  const noting = <Open extends DrawersToRead>(open: Open): Open => ({
+const watched = (stores: ObjectStores, read: string[]): ObjectStores => {
+  const noting = <Open extends StoresToRead>(open: Open): Open => ({
     ...open,
-    read: (drawer, key) => {
-      read.push(`${drawer}/${key}`);
-      return open.read(drawer, key);
+    read: (storeName, key) => {
+      read.push(`${storeName}/${key}`);
+      return open.read(storeName, key);
     },
-    readAll: (drawer) => {
-      read.push(`${drawer}/`);
-      return open.readAll(drawer);
+    readAll: (storeName) => {
+      read.push(`${storeName}/`);
+      return open.readAll(storeName);
     },
   });
   return {
-    ...drawers,
-    look: (work) => drawers.look((open) => work(noting(open))),
-    change: (work) => drawers.change((open) => work(noting(open))),
+    ...stores,
+    look: (work) => stores.look((open) => work(noting(open))),
+    change: (work) => stores.change((open) => work(noting(open))),
   };
 };
 
@@ -432,9 +432,9 @@ describe("settings of the device", () => {
   });
 
   it("count as none when damaged, and are laid in quarantine before they are replaced", async () => {
-    const { storage, drawers } = freshStorage();
+    const { storage, stores } = freshStorage();
     await storage.saveSettings({ colours: "dark" });
-    drawers.kept.set("settings/device", { format: 1, text: "{", check: "00000000" });
+    stores.kept.set("settings/device", { format: 1, text: "{", check: "00000000" });
     expect(await storage.settings()).toEqual({});
     await storage.saveSettings({ colours: "light" });
     expect(await storage.quarantined()).toMatchObject({ items: [{ source: "settings" }] });

@@ -3,23 +3,23 @@ import { describe, expect, it } from "vitest";
 import { fittingStorage } from "../../../src/app/storage/fittingStorage";
 import { knownFittings } from "../../../src/app/storage/knownFittings";
 import { fakeNotes } from "./fakeNotes";
-import { memoryDrawers } from "./memoryDrawers";
+import { memoryStores } from "./memoryStores";
 import { sampleTitled } from "./sampleFittings";
 
 function browser() {
-  const drawers = memoryDrawers();
+  const stores = memoryStores();
   const notes = fakeNotes();
   let ids = 0;
   const tab = () =>
-    fittingStorage(drawers, {
+    fittingStorage(stores, {
       now: () => "2026-03-01T10:00:00.000Z",
       newId: () => `made-by-us-${++ids}`,
       known: knownFittings({ localStorage: notes }),
     });
   const lose = (id: string) => {
-    for (const place of [...drawers.kept.keys()]) if (place.endsWith(`/${id}`)) drawers.kept.delete(place);
+    for (const place of [...stores.kept.keys()]) if (place.endsWith(`/${id}`)) stores.kept.delete(place);
   };
-  return { drawers, notes, tab, lose };
+  return { stores, notes, tab, lose };
 }
 
 const ruth = sampleTitled("Ruth", "ruth-0001");
@@ -44,12 +44,12 @@ const save = (storage: ReturnType<typeof fittingStorage>, title: string, baseRev
 
 describe("what is lost", () => {
   it("is told by name when everything was emptied under a page that goes on saving", async () => {
-    const { tab, drawers } = browser();
+    const { tab, stores } = browser();
     const storage = tab();
     await storage.add([ines, odile]);
     await save(storage, "Ruth", 0);
     expect(await goneTitles(storage)).toEqual([]);
-    drawers.kept.clear();
+    stores.kept.clear();
     expect(await save(storage, "Ruth, blue coat", 1)).toMatchObject({ found: ["recreated"] });
     expect(await goneTitles(storage)).toEqual(["Ines", "Odile"]);
     // It is told again until the person says that it is known, in this visit or the next.
@@ -77,18 +77,18 @@ describe("what is lost", () => {
   });
 
   it("is nothing that was erased, removed, put away or not read", async () => {
-    const { tab, drawers } = browser();
+    const { tab, stores } = browser();
     const storage = tab();
     await storage.add([ines, odile, ruth]);
     await storage.remove("ines-0001");
     await storage.setArchived("odile-001", true);
     await storage.erase("ruth-0001");
     expect(await goneTitles(storage)).toEqual([]);
-    drawers.kept.set("fittings/ines-0001", { half: "a record" });
+    stores.kept.set("fittings/ines-0001", { half: "a record" });
     expect(await goneTitles(storage)).toEqual([]);
     await storage.eraseEverything();
     expect(await goneTitles(storage)).toEqual([]);
-    drawers.failFrom(() => ({ reason: "lost", when: "before" }));
+    stores.failFrom(() => ({ reason: "lost", when: "before" }));
     expect(await storage.gone()).toMatchObject({ kind: "notRead" });
   });
 
@@ -117,13 +117,13 @@ describe("what is lost", () => {
   });
 
   it("is told of what an older release had kept, once it has been listed", async () => {
-    const { tab, drawers, notes, lose } = browser();
+    const { tab, stores, notes, lose } = browser();
     const storage = tab();
     await storage.add([ines, odile]);
     notes.put([["padwright fittings kept", "2"]]);
     expect(await storage.gone()).toMatchObject({ gone: [], isAllKnown: false });
-    drawers.kept.set("fittings/odile-001", { half: "a record" });
-    drawers.kept.delete("summaries/odile-001");
+    stores.kept.set("fittings/odile-001", { half: "a record" });
+    stores.kept.delete("summaries/odile-001");
     await storage.list();
     expect(await storage.gone()).toMatchObject({ gone: [], isAllKnown: true });
     lose("ines-0001");
@@ -142,23 +142,23 @@ describe("what is lost", () => {
   });
 
   it("stays untold, and nothing else changes, where the browser lets no note be taken", async () => {
-    const drawers = memoryDrawers();
+    const stores = memoryStores();
     const refusing = new Proxy({} as Storage, {
       get: () => {
         throw new DOMException("denied", "SecurityError");
       },
     });
     const tools = { now: () => "", newId: () => "new-00001", known: knownFittings({ localStorage: refusing }) };
-    const storage = fittingStorage(drawers, tools);
+    const storage = fittingStorage(stores, tools);
     expect(await storage.add([ines])).toMatchObject({ kind: "added" });
     storage.noteFile(["ines-0001"], "Ines.json");
     expect(storage.lastFile()).toBeNull();
-    drawers.kept.clear();
+    stores.kept.clear();
     expect(await storage.gone()).toMatchObject({ kind: "compared", gone: [] });
   });
 
   it("is told without a name where the note was changed by somebody", async () => {
-    const { tab, notes, drawers } = browser();
+    const { tab, notes, stores } = browser();
     const storage = tab();
     await storage.add([ines, odile]);
     const [one, other] = notes.everything();
@@ -166,7 +166,7 @@ describe("what is lost", () => {
       [one?.[0] ?? "", "{"],
       [other?.[0] ?? "", "[7]"],
     ]);
-    drawers.kept.clear();
+    stores.kept.clear();
     expect(await goneTitles(storage)).toEqual(["", ""]);
   });
 });

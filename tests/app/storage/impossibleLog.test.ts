@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { sealedRecord } from "../../../src/app/storage/fittingRecord";
 import { fittingStorage } from "../../../src/app/storage/fittingStorage";
 import { fittingText } from "../../../src/app/storage/fittingText";
-import { memoryDrawers } from "./memoryDrawers";
+import { memoryStores } from "./memoryStores";
 import { sampleFitting } from "./sampleFittings";
 
 /**
@@ -15,7 +15,7 @@ const impossible = { did: "pinned", piece: { id: "front-1", rows: [] } };
 const stored = { ...(JSON.parse(fittingText(sampleFitting)) as object), work: [impossible, { did: "replanned" }] };
 
 test("it opens without the entry, which is kept in it, and what is saved then opens again", async () => {
-  const drawers = memoryDrawers();
+  const stores = memoryStores();
   const record = sealedRecord({
     id: "one",
     title: sampleFitting.title,
@@ -26,8 +26,8 @@ test("it opens without the entry, which is kept in it, and what is saved then op
     saveMark: "a",
     text: JSON.stringify(stored),
   });
-  drawers.kept.set("fittings/one", record);
-  const storage = fittingStorage(drawers, tools);
+  stores.kept.set("fittings/one", record);
+  const storage = fittingStorage(stores, tools);
   const loaded = await storage.load("one");
   expect(loaded).toMatchObject({
     kind: "loaded",

@@ -1,11 +1,16 @@
 // @vitest-environment node
 import { describe, expect, it } from "vitest";
 import { fittingStorage } from "../../../src/app/storage/fittingStorage";
-import { type Desk, type OpenFitting, openFitting, openNewFitting } from "../../../src/app/storage/openFitting";
-import type { Locks } from "../../../src/app/storage/pen";
+import {
+  type StorageContext,
+  type OpenFitting,
+  openFitting,
+  openNewFitting,
+} from "../../../src/app/storage/openFitting";
+import type { Locks } from "../../../src/app/storage/writeLock";
 import type { Fitting } from "../../../src/document/fitting";
 import { fakeChannels, fakeLocks } from "./fakeTabs";
-import { memoryDrawers } from "./memoryDrawers";
+import { memoryStores } from "./memoryStores";
 import { sampleWithWaist, waistOf } from "./sampleFittings";
 
 /** Lets everything that is under way come to rest. */
@@ -14,13 +19,13 @@ const rest = async () => {
 };
 
 function browser(locks: Locks | undefined = fakeLocks()) {
-  const drawers = memoryDrawers();
+  const stores = memoryStores();
   const channels = fakeChannels();
   let ids = 0;
   let seconds = 0;
   const timers: (() => void)[] = [];
-  const newDesk = (): Desk => ({
-    storage: fittingStorage(drawers, {
+  const newContext = (): StorageContext => ({
+    storage: fittingStorage(stores, {
       now: () => new Date(Date.UTC(2026, 0, 1, 12, 0, seconds++)).toISOString(),
       newId: () => `id-${++ids}-000000`,
     }),
@@ -35,14 +40,14 @@ function browser(locks: Locks | undefined = fakeLocks()) {
     for (const work of timers.splice(0)) work();
     await rest();
   };
-  return { drawers, newDesk, passTime };
+  return { stores, newContext, passTime };
 }
 
 const noSteps = { past: [], future: [] };
 
-async function tab(desk: Desk, id: string) {
+async function tab(context: StorageContext, id: string) {
   const reads: Fitting[] = [];
-  const outcome = await openFitting(desk, id, { onState: () => {}, onRead: (fitting) => reads.push(fitting) });
+  const outcome = await openFitting(context, id, { onState: () => {}, onRead: (fitting) => reads.push(fitting) });
   if (outcome.kind !== "open") throw new Error(outcome.kind);
   return {
     open: outcome.open,
@@ -52,8 +57,8 @@ async function tab(desk: Desk, id: string) {
   };
 }
 
-async function firstTab(desk: Desk, waist: number): Promise<OpenFitting> {
-  const open = await openNewFitting(desk, { onState: () => {}, onRead: () => {} });
+async function firstTab(context: StorageContext, waist: number): Promise<OpenFitting> {
+  const open = await openNewFitting(context, { onState: () => {}, onRead: () => {} });
   open.keep(sampleWithWaist(waist), noSteps);
   await rest();
   expect(open.state().saving.kind).toBe("saved");
@@ -62,12 +67,12 @@ async function firstTab(desk: Desk, waist: number): Promise<OpenFitting> {
 
 describe("one tab", () => {
   it("opens again where it was, with undo and redo", async () => {
-    const { newDesk } = browser();
-    const open = await firstTab(newDesk(), 80);
+    const { newContext } = browser();
+    const open = await firstTab(newContext(), 80);
     const history = { past: [78, 79].map(sampleWithWaist), future: [82].map(sampleWithWaist) };
     open.keep(sampleWithWaist(81), history);
     expect(await open.close()).toBe(true);
-    const again = await openFitting(newDesk(), open.id, { onState: () => {}, onRead: () => {} });
+    const again = await openFitting(newContext(), open.id, { onState: () => {}, onRead: () => {} });
     if (again.kind !== "open") throw new Error(again.kind);
     expect(waistOf(again.fitting)).toBe(81);
     expect(again.history.past.map(waistOf)).toEqual([78, 79]);
@@ -75,13 +80,13 @@ describe("one tab", () => {
   });
 
   it("says not saved and why, and saves by itself once the trouble has passed", async () => {
-    const { newDesk, drawers, passTime } = browser();
-    const open = await firstTab(newDesk(), 80);
-    drawers.failFrom(() => ({ reason: "noRoom", when: "before" }));
+    const { newContext, stores, passTime } = browser();
+    const open = await firstTab(newContext(), 80);
+    stores.failFrom(() => ({ reason: "noRoom", when: "before" }));
     open.keep(sampleWithWaist(81), noSteps);
     await rest();
     expect(open.state().saving).toMatchObject({ kind: "notSaved", refusal: { reason: "noRoom" } });
-    drawers.failFrom(() => null);
+    stores.failFrom(() => null);
     await passTime();
     expect(open.state().saving.kind).toBe("saved");
   });
@@ -90,20 +95,20 @@ describe("one tab", () => {
     ["is there no more", undefined],
     ["cannot be read", { half: "a record" }],
   ])("drops no change for what %s", async (_, found) => {
-    const { newDesk, drawers, passTime } = browser();
-    const open = await firstTab(newDesk(), 80);
+    const { newContext, stores, passTime } = browser();
+    const open = await firstTab(newContext(), 80);
     open.keep(sampleWithWaist(81), noSteps, 350);
-    if (found === undefined) drawers.kept.delete(`fittings/${open.id}`);
-    else drawers.kept.set(`fittings/${open.id}`, found);
+    if (found === undefined) stores.kept.delete(`fittings/${open.id}`);
+    else stores.kept.set(`fittings/${open.id}`, found);
     await open.readAnew();
     await passTime();
     expect(open.state().saving.kind).toBe("saved");
-    expect(JSON.stringify(drawers.kept.get(`fittings/${open.id}`))).toContain("81");
+    expect(JSON.stringify(stores.kept.get(`fittings/${open.id}`))).toContain("81");
   });
 
   it("says saving of the first change after what was kept was read anew", async () => {
-    const { newDesk } = browser();
-    const open = await firstTab(newDesk(), 80);
+    const { newContext } = browser();
+    const open = await firstTab(newContext(), 80);
     open.keep(sampleWithWaist(81), noSteps, 350);
     await open.readAnew();
     expect(open.state().saving.kind).toBe("saved");
@@ -112,13 +117,13 @@ describe("one tab", () => {
   });
 
   it("knows its own save again when the answer to it was lost and more has changed since", async () => {
-    const { newDesk, drawers } = browser();
-    const open = await firstTab(newDesk(), 80);
-    drawers.failFrom((_, name) => (name === "keep" ? { reason: "lost", when: "after" } : null));
+    const { newContext, stores } = browser();
+    const open = await firstTab(newContext(), 80);
+    stores.failFrom((_, name) => (name === "keep" ? { reason: "lost", when: "after" } : null));
     open.keep(sampleWithWaist(81), noSteps);
     await rest();
     expect(open.state().saving.kind).toBe("notSaved");
-    drawers.failFrom(() => null);
+    stores.failFrom(() => null);
     open.keep(sampleWithWaist(82), noSteps);
     await rest();
     expect(open.state()).toMatchObject({ saving: { kind: "saved" }, entry: { revision: 3 } });
@@ -127,9 +132,9 @@ describe("one tab", () => {
 
 describe("two tabs", () => {
   it("let one write while the other follows", async () => {
-    const { newDesk } = browser();
-    const writer = await firstTab(newDesk(), 80);
-    const reader = await tab(newDesk(), writer.id);
+    const { newContext } = browser();
+    const writer = await firstTab(newContext(), 80);
+    const reader = await tab(newContext(), writer.id);
     expect(reader.open.state().access).toBe("elsewhere");
     writer.keep(sampleWithWaist(85), noSteps);
     await rest();
@@ -141,16 +146,16 @@ describe("two tabs", () => {
   });
 
   it("never replace what is typed in one while it reads what the other has saved", async () => {
-    const { newDesk } = browser();
-    const first = await firstTab(newDesk(), 80);
-    const desk = newDesk();
+    const { newContext } = browser();
+    const first = await firstTab(newContext(), 80);
+    const context = newContext();
     let [reading, release]: [Promise<void>, () => void] = [Promise.resolve(), () => {}];
-    const load: Desk["storage"]["load"] = async (id) => {
-      const loaded = await desk.storage.load(id);
+    const load: StorageContext["storage"]["load"] = async (id) => {
+      const loaded = await context.storage.load(id);
       await reading;
       return loaded;
     };
-    const second = await tab({ ...desk, storage: { ...desk.storage, load } }, first.id);
+    const second = await tab({ ...context, storage: { ...context.storage, load } }, first.id);
     reading = new Promise((resolve) => {
       release = resolve;
     });
@@ -164,9 +169,9 @@ describe("two tabs", () => {
   });
 
   it("call kept what was saved after the pen came back to a tab with a refused change", async () => {
-    const { newDesk, drawers } = browser();
-    const first = await firstTab(newDesk(), 80);
-    const second = await tab(newDesk(), first.id);
+    const { newContext, stores } = browser();
+    const first = await firstTab(newContext(), 80);
+    const second = await tab(newContext(), first.id);
     second.open.keep(sampleWithWaist(99), noSteps);
     await rest();
     expect(second.open.state()).toMatchObject({ access: "elsewhere", saving: { kind: "notSaved" } });
@@ -177,32 +182,32 @@ describe("two tabs", () => {
     second.open.keep(sampleWithWaist(98), noSteps);
     await rest();
     expect(second.open.state().saving.kind).toBe("saved");
-    expect(JSON.stringify(drawers.kept.get(`fittings/${first.id}`))).toContain("98");
+    expect(JSON.stringify(stores.kept.get(`fittings/${first.id}`))).toContain("98");
     expect(await second.open.isKept()).toBe(true);
   });
 
   it("no longer call saved what was erased in the other, and keep it again with the next change", async () => {
-    const { newDesk, drawers } = browser();
-    const first = await firstTab(newDesk(), 80);
-    const desk = newDesk();
-    await desk.storage.setArchived(first.id, true);
-    desk.channel.send({ kind: "listChanged" });
+    const { newContext, stores } = browser();
+    const first = await firstTab(newContext(), 80);
+    const context = newContext();
+    await context.storage.setArchived(first.id, true);
+    context.channel.send({ kind: "listChanged" });
     await rest();
     expect(first.state().saving.kind).toBe("saved");
-    await desk.storage.erase(first.id);
-    desk.channel.send({ kind: "listChanged" });
+    await context.storage.erase(first.id);
+    context.channel.send({ kind: "listChanged" });
     await rest();
     expect(first.state().saving.kind).toBe("nothingYet");
     first.keep(sampleWithWaist(81), noSteps);
     await rest();
     expect(first.state().saving.kind).toBe("saved");
-    expect(drawers.kept.has(`fittings/${first.id}`)).toBe(true);
+    expect(stores.kept.has(`fittings/${first.id}`)).toBe(true);
   });
 
   it("hand the pen on when the first is closed", async () => {
-    const { newDesk } = browser();
-    const writer = await firstTab(newDesk(), 80);
-    const reader = await tab(newDesk(), writer.id);
+    const { newContext } = browser();
+    const writer = await firstTab(newContext(), 80);
+    const reader = await tab(newContext(), writer.id);
     await writer.close();
     await rest();
     expect(reader.open.state().access).toBe("writing");
@@ -212,9 +217,9 @@ describe("two tabs", () => {
   });
 
   it("hand the pen over when asked, with everything saved, and back again", async () => {
-    const { newDesk } = browser();
-    const first = await firstTab(newDesk(), 80);
-    const second = await tab(newDesk(), first.id);
+    const { newContext } = browser();
+    const first = await firstTab(newContext(), 80);
+    const second = await tab(newContext(), first.id);
     first.keep(sampleWithWaist(87), noSteps);
     await second.open.takeOver();
     await rest();
@@ -227,17 +232,17 @@ describe("two tabs", () => {
   });
 
   it("take the pen by force from a tab that cannot save, which keeps its change on the screen", async () => {
-    const { newDesk, drawers, passTime } = browser();
-    const first = await firstTab(newDesk(), 80);
-    const second = await tab(newDesk(), first.id);
-    drawers.failFrom(() => ({ reason: "lost", when: "before" }));
+    const { newContext, stores, passTime } = browser();
+    const first = await firstTab(newContext(), 80);
+    const second = await tab(newContext(), first.id);
+    stores.failFrom(() => ({ reason: "lost", when: "before" }));
     first.keep(sampleWithWaist(88), noSteps);
     await rest();
     const takingOver = second.open.takeOver();
     await rest();
-    drawers.failFrom(() => ({ reason: "lost", when: "before" }));
+    stores.failFrom(() => ({ reason: "lost", when: "before" }));
     await passTime();
-    drawers.failFrom(() => null);
+    stores.failFrom(() => null);
     await passTime();
     await takingOver;
     await rest();
@@ -252,16 +257,16 @@ describe("two tabs", () => {
   });
 
   it("without locks, refuse the one whose work was built on an older state, and never merge", async () => {
-    const { newDesk } = browser({ request: () => Promise.reject(new DOMException("no", "SecurityError")) } as Locks);
-    const first = await firstTab(newDesk(), 80);
-    const second = await tab(newDesk(), first.id);
+    const { newContext } = browser({ request: () => Promise.reject(new DOMException("no", "SecurityError")) } as Locks);
+    const first = await firstTab(newContext(), 80);
+    const second = await tab(newContext(), first.id);
     expect(second.open.state().access).toBe("writing");
     first.keep(sampleWithWaist(81), noSteps);
     second.open.keep(sampleWithWaist(95), noSteps);
     await rest();
     const kinds = [first, second.open].map((open) => open.state().saving.kind);
     expect(kinds.toSorted()).toEqual(["notSaved", "saved"]);
-    const kept = await newDesk().storage.load(first.id);
+    const kept = await newContext().storage.load(first.id);
     expect(kept.kind === "loaded" && waistOf(kept.fitting)).toBe(kinds[0] === "saved" ? 81 : 95);
   });
 });

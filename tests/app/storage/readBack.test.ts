@@ -1,9 +1,9 @@
 // @vitest-environment node
 import { describe, expect, it } from "vitest";
 import { importFile } from "../../../src/app/share/fileImport";
-import type { Drawers } from "../../../src/app/storage/drawers";
+import type { ObjectStores } from "../../../src/app/storage/objectStores";
 import { type FittingStorage, fittingStorage } from "../../../src/app/storage/fittingStorage";
-import { type MemoryDrawers, memoryDrawers } from "./memoryDrawers";
+import { type MemoryStores, memoryStores } from "./memoryStores";
 import { sampleFitting, sampleTitled, sampleWithWaist } from "./sampleFittings";
 
 /**
@@ -12,24 +12,24 @@ import { sampleFitting, sampleTitled, sampleWithWaist } from "./sampleFittings";
  */
 const now = "2026-05-02T08:00:00.000Z";
 
-function storageOf(drawers: Drawers): FittingStorage {
+function storageOf(stores: ObjectStores): FittingStorage {
   let count = 0;
   const newId = (): string => {
     count += 1;
     return `made-by-us-${count}`;
   };
-  return fittingStorage(drawers, { now: () => now, newId });
+  return fittingStorage(stores, { now: () => now, newId });
 }
 
 /** Drawers that report every change as kept, and then lose or damage what was to be kept. */
-function lyingDrawers(drawers: MemoryDrawers, lie: (kept: Map<string, unknown>, before: Map<string, unknown>) => void) {
-  const change: Drawers["change"] = async (work) => {
-    const before = new Map(drawers.kept);
-    const done = await drawers.change(work);
-    lie(drawers.kept, before);
+function lyingStores(stores: MemoryStores, lie: (kept: Map<string, unknown>, before: Map<string, unknown>) => void) {
+  const change: ObjectStores["change"] = async (work) => {
+    const before = new Map(stores.kept);
+    const done = await stores.change(work);
+    lie(stores.kept, before);
     return done;
   };
-  return { ...drawers, change };
+  return { ...stores, change };
 }
 
 const lost = (kept: Map<string, unknown>, before: Map<string, unknown>): void => {
@@ -61,21 +61,21 @@ const wishes: { readonly [name: string]: (storage: FittingStorage) => Promise<{ 
 
 describe("a change that was reported as kept and was not", () => {
   it.each(Object.keys(wishes))("is not announced: %s", async (name) => {
-    const drawers = memoryDrawers();
-    await storageOf(drawers).add([sampleTitled("Odile", "odile-0001")]);
-    const outcome = await wishes[name]?.(storageOf(lyingDrawers(drawers, lost)));
+    const stores = memoryStores();
+    await storageOf(stores).add([sampleTitled("Odile", "odile-0001")]);
+    const outcome = await wishes[name]?.(storageOf(lyingStores(stores, lost)));
     expect(outcome).toMatchObject({ kind: "notSaved", reason: "failed" });
   });
 
   it.each(["add", "put away", "remove", "save"])("nor one that was damaged on its way: %s", async (name) => {
-    const drawers = memoryDrawers();
-    await storageOf(drawers).add([sampleTitled("Odile", "odile-0001")]);
-    const outcome = await wishes[name]?.(storageOf(lyingDrawers(drawers, damaged)));
+    const stores = memoryStores();
+    await storageOf(stores).add([sampleTitled("Odile", "odile-0001")]);
+    const outcome = await wishes[name]?.(storageOf(lyingStores(stores, damaged)));
     expect(outcome).toMatchObject({ kind: "notSaved", reason: "failed" });
   });
 
   it.each(Object.keys(wishes))("and one that was kept is: %s", async (name) => {
-    const storage = storageOf(memoryDrawers());
+    const storage = storageOf(memoryStores());
     await storage.add([sampleTitled("Odile", "odile-0001")]);
     expect((await wishes[name]?.(storage))?.kind).not.toBe("notSaved");
   });
@@ -89,10 +89,10 @@ describe("a fitting that could not be read again", () => {
     ["notes too long", { ...sampleFitting, notes: "x".repeat(20_001) }],
     ["a length that is none", { ...sampleFitting, body: { waistGirth: "wide" } }],
   ])("is not added, and nothing beside it: %s", async (_, fitting) => {
-    const drawers = memoryDrawers();
-    const outcome = await storageOf(drawers).add([sampleTitled("Ruth"), fitting]);
+    const stores = memoryStores();
+    const outcome = await storageOf(stores).add([sampleTitled("Ruth"), fitting]);
     expect(outcome).toMatchObject({ kind: "notSaved", reason: "unwritable" });
-    expect([...drawers.kept]).toEqual([]);
+    expect([...stores.kept]).toEqual([]);
   });
 });
 
@@ -109,7 +109,7 @@ describe("a file that is opened twice", () => {
   ]);
 
   it("is here already the second time, although it carries no id", async () => {
-    const storage = storageOf(memoryDrawers());
+    const storage = storageOf(memoryStores());
     expect(await importFile(byHand, storage)).toMatchObject({ fittings: [{ kind: "added" }], alreadyHere: [] });
     expect(await importFile(byHand, storage)).toMatchObject({
       fittings: [{ kind: "alreadyHere", id: "made-by-us-1" }],
@@ -119,7 +119,7 @@ describe("a file that is opened twice", () => {
   });
 
   it("lies beside a fitting that was changed since, once", async () => {
-    const storage = storageOf(memoryDrawers());
+    const storage = storageOf(memoryStores());
     const file = sampleTitled("Odile", "odile-0001");
     await storage.add([file]);
     await wishes.save?.(storage);
@@ -128,7 +128,7 @@ describe("a file that is opened twice", () => {
   });
 
   it("is added again where the first was removed", async () => {
-    const storage = storageOf(memoryDrawers());
+    const storage = storageOf(memoryStores());
     await importFile(byHand, storage);
     await storage.remove("made-by-us-1");
     expect(await importFile(byHand, storage)).toMatchObject({ fittings: [{ kind: "added", id: "made-by-us-2" }] });

@@ -1,12 +1,12 @@
 // @vitest-environment node
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Drawers } from "../../../src/app/storage/drawers";
+import type { ObjectStores } from "../../../src/app/storage/objectStores";
 import { readRecord } from "../../../src/app/storage/fittingRecord";
 import { fittingStorage } from "../../../src/app/storage/fittingStorage";
 import { fittingText } from "../../../src/app/storage/fittingText";
 import { readHistory } from "../../../src/app/storage/historyRecord";
-import { type MemoryDrawers, memoryDrawers } from "./memoryDrawers";
+import { type MemoryStores, memoryStores } from "./memoryStores";
 import { sampleWithWaist } from "./sampleFittings";
 
 /** Every single bit and every length of everything that is stored: the damage is found, told, and nothing is lost. */
@@ -14,9 +14,9 @@ const tools = { now: () => "2026-03-01T10:00:00.000Z", newId: () => "fresh-0001"
 const present = sampleWithWaist(82);
 const past = [sampleWithWaist(80), sampleWithWaist(81)];
 
-async function savedDrawers(): Promise<MemoryDrawers> {
-  const drawers = memoryDrawers();
-  const saved = await fittingStorage(drawers, tools).save({
+async function savedStores(): Promise<MemoryStores> {
+  const stores = memoryStores();
+  const saved = await fittingStorage(stores, tools).save({
     id: "one",
     baseRevision: 0,
     mark: "a",
@@ -25,7 +25,7 @@ async function savedDrawers(): Promise<MemoryDrawers> {
     history: { past, future: [] },
   });
   expect(saved.kind).toBe("saved");
-  return drawers;
+  return stores;
 }
 
 type Fields = { readonly [name: string]: unknown };
@@ -46,8 +46,8 @@ function* damaged(fields: Fields): Generator<Fields> {
 
 describe("a damaged record", () => {
   it("is never taken for a fitting, whichever bit or length went", { timeout: 60_000 }, async () => {
-    const drawers = await savedDrawers();
-    const record = drawers.kept.get("fittings/one") as Fields;
+    const stores = await savedStores();
+    const record = stores.kept.get("fittings/one") as Fields;
     let cases = 0;
     for (const wrong of damaged(record)) {
       cases += 1;
@@ -57,20 +57,20 @@ describe("a damaged record", () => {
   });
 
   it("is laid in quarantine and left alone, and the next save loses neither", { timeout: 60_000 }, async () => {
-    const pristine = await savedDrawers();
+    const pristine = await savedStores();
     const record = pristine.kept.get("fittings/one") as { readonly text: string };
     await fc.assert(
       fc.asyncProperty(fc.nat(record.text.length - 1), fc.integer({ min: 0, max: 15 }), async (offset, bit) => {
-        const drawers = await savedDrawers();
+        const stores = await savedStores();
         const flipped = String.fromCharCode(record.text.charCodeAt(offset) ^ (1 << bit));
         const wrong = { ...record, text: record.text.slice(0, offset) + flipped + record.text.slice(offset + 1) };
-        drawers.kept.set("fittings/one", wrong);
-        const storage = fittingStorage(drawers, tools);
+        stores.kept.set("fittings/one", wrong);
+        const storage = fittingStorage(stores, tools);
         expect(await storage.load("one")).toMatchObject({ kind: "unreadable", quarantined: true });
-        expect(drawers.kept.get("fittings/one")).toEqual(wrong);
+        expect(stores.kept.get("fittings/one")).toEqual(wrong);
         const request = { id: "one", baseRevision: 1, mark: "b", earlierMarks: [], history: { past, future: [] } };
         expect(await storage.save({ ...request, fitting: present })).toMatchObject({ kind: "saved" });
-        const raws = [...drawers.kept].filter(([place]) => place.startsWith("quarantine/fitting"));
+        const raws = [...stores.kept].filter(([place]) => place.startsWith("quarantine/fitting"));
         expect(raws).toMatchObject([[expect.any(String), { raw: wrong }]]);
       }),
       { numRuns: 200 },
@@ -78,7 +78,7 @@ describe("a damaged record", () => {
   });
 
   it("is found damaged when a value that is no text was changed", async () => {
-    const record = (await savedDrawers()).kept.get("fittings/one") as Fields;
+    const record = (await savedStores()).kept.get("fittings/one") as Fields;
     const changes: readonly Fields[] = [
       { revision: 2 },
       { revision: 0 },
@@ -102,7 +102,7 @@ describe("a damaged record", () => {
         fc.pre(junk !== undefined);
         const kind = readRecord("one", junk).kind;
         expect(["damaged", "newer"]).toContain(kind);
-        const drawers: Drawers = {
+        const stores: ObjectStores = {
           look: (work) =>
             work({
               read: async () => junk,
@@ -114,7 +114,7 @@ describe("a damaged record", () => {
           },
           close: () => {},
         };
-        const storage = fittingStorage(drawers, tools);
+        const storage = fittingStorage(stores, tools);
         expect((await storage.load("one")).kind).toBe(kind === "newer" ? "newer" : "unreadable");
         expect(await storage.list()).toMatchObject({ fittings: [{ kind: kind === "newer" ? "newer" : "unreadable" }] });
         expect(await storage.quarantined()).toMatchObject({ items: { length: 1 } });
@@ -129,7 +129,7 @@ describe("damaged steps to undo", () => {
   const text = fittingText({ ...present, id: "one" });
 
   it("are never taken for steps, whichever bit went", async () => {
-    const steps = (await savedDrawers()).kept.get("histories/one") as { readonly past: readonly Fields[] };
+    const steps = (await savedStores()).kept.get("histories/one") as { readonly past: readonly Fields[] };
     expect(readHistory(steps, text, 1)?.past).toHaveLength(2);
     let cases = 0;
     for (const i of steps.past.keys()) {

@@ -1,9 +1,9 @@
 // @vitest-environment node
 import { describe, expect, it } from "vitest";
-import { type FailureReason, failureReasons } from "../../../src/app/storage/drawers";
+import { type FailureReason, failureReasons } from "../../../src/app/storage/objectStores";
 import { type FittingStorage, fittingStorage } from "../../../src/app/storage/fittingStorage";
 import type { Fitting } from "../../../src/document/fitting";
-import { keptText, type MemoryDrawers, memoryDrawers } from "./memoryDrawers";
+import { keptText, type MemoryStores, memoryStores } from "./memoryStores";
 import { sampleTitled, sampleWithWaist } from "./sampleFittings";
 
 /**
@@ -34,25 +34,25 @@ const works: { readonly [name: string]: Work } = {
   "save settings": (storage) => storage.saveSettings({ colours: "dark" }),
 };
 
-async function furnished(): Promise<{ readonly storage: FittingStorage; readonly drawers: MemoryDrawers }> {
-  const drawers = memoryDrawers();
+async function furnished(): Promise<{ readonly storage: FittingStorage; readonly stores: MemoryStores }> {
+  const stores = memoryStores();
   let ids = 0;
-  const storage = fittingStorage(drawers, { now: () => "2026-03-01T10:00:00.000Z", newId: () => `fresh-${++ids}-000` });
+  const storage = fittingStorage(stores, { now: () => "2026-03-01T10:00:00.000Z", newId: () => `fresh-${++ids}-000` });
   await storage.save(request(sampleWithWaist(80), 0, "first"));
   await storage.add([sampleTitled("Ines", "Ines-0001")]);
   await storage.saveSettings({ colours: "light" });
-  drawers.kept.set("fittings/damaged-1", { half: "a rec" });
-  return { storage, drawers };
+  stores.kept.set("fittings/damaged-1", { half: "a rec" });
+  return { storage, stores };
 }
 
 const happy = (kind: string): boolean => ["saved", "added", "changed", "erased"].includes(kind);
 
 describe.each(Object.entries(works))("%s, failing at every call", (_, work) => {
   it.each(failureReasons)("with reason %s keeps the old or the new, whole, and says which", async (reason) => {
-    const old = keptText((await furnished()).drawers);
+    const old = keptText((await furnished()).stores);
     const whole = await furnished();
     expect(happy((await work(whole.storage)).kind)).toBe(true);
-    const fresh = keptText(whole.drawers);
+    const fresh = keptText(whole.stores);
     expect(fresh).not.toBe(old);
 
     let strikes = 0;
@@ -75,13 +75,13 @@ describe.each(Object.entries(works))("%s, failing at every call", (_, work) => {
   it("tried again after a fault that came too late, ends at the new, once", async () => {
     const whole = await furnished();
     await work(whole.storage);
-    const { storage, drawers } = await furnished();
-    drawers.failFrom((_call, name) => (name === "keep" ? { reason: "lost", when: "after" } : null));
+    const { storage, stores } = await furnished();
+    stores.failFrom((_call, name) => (name === "keep" ? { reason: "lost", when: "after" } : null));
     expect((await work(storage)).kind).toBe("notSaved");
-    expect(keptText(drawers)).toBe(keptText(whole.drawers));
-    drawers.failFrom(() => null);
+    expect(keptText(stores)).toBe(keptText(whole.stores));
+    stores.failFrom(() => null);
     expect(happy((await work(storage)).kind)).toBe(true);
-    expect(keptText(drawers)).toBe(keptText(whole.drawers));
+    expect(keptText(stores)).toBe(keptText(whole.stores));
   });
 });
 
@@ -89,14 +89,14 @@ describe("loading and listing, failing at every call", () => {
   it.each(["work-0001", "damaged-1"])("never throw and change nothing that was there: %s", async (id) => {
     let strikes = 0;
     for (let n = 1; ; n += 1) {
-      const { storage, drawers } = await furnished();
-      const before = drawers.kept.get(`fittings/${id}`);
-      const start = drawers.calls();
-      drawers.failFrom((call) => (call === start + n ? { reason: "failed", when: "before" } : null));
+      const { storage, stores } = await furnished();
+      const before = stores.kept.get(`fittings/${id}`);
+      const start = stores.calls();
+      stores.failFrom((call) => (call === start + n ? { reason: "failed", when: "before" } : null));
       const loaded = await storage.load(id);
       await storage.list();
-      expect(drawers.kept.get(`fittings/${id}`)).toEqual(before);
-      if (drawers.calls() < start + n) break;
+      expect(stores.kept.get(`fittings/${id}`)).toEqual(before);
+      if (stores.calls() < start + n) break;
       strikes += 1;
       expect(["notRead", "unreadable", "loaded"]).toContain(loaded.kind);
     }
@@ -105,9 +105,9 @@ describe("loading and listing, failing at every call", () => {
 });
 
 async function runFailingAt(n: number, fault: { readonly reason: FailureReason; readonly when: "before" }, work: Work) {
-  const { storage, drawers } = await furnished();
-  const start = drawers.calls();
-  drawers.failFrom((call) => (call === start + n ? fault : null));
+  const { storage, stores } = await furnished();
+  const start = stores.calls();
+  stores.failFrom((call) => (call === start + n ? fault : null));
   const { kind } = await work(storage);
-  return { struck: drawers.calls() >= start + n, kind, after: keptText(drawers) };
+  return { struck: stores.calls() >= start + n, kind, after: keptText(stores) };
 }

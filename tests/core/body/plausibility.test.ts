@@ -334,7 +334,7 @@ describe("battings", () => {
   const batting = (layerThickness: number) => ({
     name: "wadding",
     layerThickness: mm(layerThickness),
-    spread: ratio(0.5),
+    relativeDeviation: ratio(0.5),
   });
 
   // Trade figures: quilt battings of 1/8 to 1 in loft, needled cotton of 2.5 mm (trade facts, section 5).

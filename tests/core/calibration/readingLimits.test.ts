@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { belief } from "../../../src/core/calibration/belief";
+import { calibrate } from "../../../src/core/calibration/calibrate";
 import type { Reread } from "../../../src/core/calibration/evidence";
 import { readingLimits } from "../../../src/core/calibration/readingLimits";
 import { bareGirth, evidenceOf, read, waistRead, waistRound } from "./roundForm";
@@ -48,7 +48,7 @@ describe("readings nobody could give", () => {
         ? Object.values(value).flatMap(numbers)
         : [];
   test.each(nonsense)("%d mm twice over padding ends in numbers all the same", (value) => {
-    const twice = (one: Reread) => belief(evidenceOf({ rereads: [one, one], readingError: 3 }));
+    const twice = (one: Reread) => calibrate(evidenceOf({ rereads: [one, one], readingError: 3 }));
     for (const told of [
       twice(waistRead(value, [waistRound(2)])),
       twice(read({ waistFrontArc: value }, [waistRound(2)])),

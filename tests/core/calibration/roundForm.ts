@@ -1,5 +1,5 @@
 import { levelNames } from "../../../src/core/body/vocabulary";
-import type { Evidence, EvidenceStation, Reread, TapeReadingName } from "../../../src/core/calibration/evidence";
+import type { Evidence, EvidenceSection, Reread, TapeReadingName } from "../../../src/core/calibration/evidence";
 import { sectionOutline } from "../../../src/core/geometry/outline";
 import type { Batting, BattingRole } from "../../../src/core/material";
 import type { LearnedPiece } from "../../../src/core/learning/layerCounts";
@@ -28,7 +28,7 @@ const circle = sectionOutline(
 );
 
 /** The form is known to be a circle: no exponent and no breadth is left to learn. */
-export const stations: readonly EvidenceStation[] = levelNames.map((_, level) => ({
+export const levelSections: readonly EvidenceSection[] = levelNames.map((_, level) => ({
   depth: 200 + gap * level,
   outline: circle,
   reshaped: () => circle,
@@ -36,7 +36,7 @@ export const stations: readonly EvidenceStation[] = levelNames.map((_, level) =>
 
 /** A wrap of so many layers that lies on the waist alone, with its whole thickness there. */
 export function waistRound(layers: number, batting: BattingRole = "building"): LearnedPiece {
-  const { depth } = stations[2] as LevelOutline;
+  const { depth } = levelSections[2] as LevelOutline;
   const half = Math.PI * radius;
   const rows = straightRows([depth - 60, depth, depth + 60], -half, half);
   return {
@@ -46,16 +46,16 @@ export function waistRound(layers: number, batting: BattingRole = "building"): L
   };
 }
 
-export const batting = (layerThickness: number, spread: number): Batting => ({
+export const batting = (layerThickness: number, deviation: number): Batting => ({
   name: "batting",
   layerThickness: mm(layerThickness),
-  spread: ratio(spread),
+  relativeDeviation: ratio(deviation),
 });
 
 /** The bare form's girth at every level, as an unerring tape reads it. */
 export const bareGirth = 2 * Math.PI * radius;
 
-export const spreads = (girth: number, halves: number): readonly BareDeviation[] =>
+export const deviations = (girth: number, halves: number): readonly BareDeviation[] =>
   levelNames.map(() => ({ girth, frontLessBack: halves, leftLessRight: halves, exponent: 0.4, breadth: 0.02 }));
 
 export const waistRead = (girth: number, pinned: readonly LearnedPiece[]): Reread =>
@@ -71,9 +71,9 @@ export const read = (
 
 /** Evidence with the usual errors, changed where asked: a tape read within 5 mm, a batting that may be half or double. */
 export const evidenceOf = (changes: Partial<Evidence>): Evidence => ({
-  stations,
+  levelSections,
   battings: { building: batting(7, 0.4), finishing: batting(3, 0.4) },
-  bareSpreads: spreads(5, 7),
+  bareDeviations: deviations(5, 7),
   rereads: [],
   pinnedNow: [],
   readingError: 5,

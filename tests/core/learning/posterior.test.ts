@@ -61,8 +61,8 @@ const panel = piece("panel", [layer(false, 110), layer(false, 104)]);
 const evidence = (readings: readonly TapeEvidence[], pieceIds: readonly string[] = []): LearningEvidence => ({
   levels: [level(400)],
   battings: {
-    building: { name: "b", layerThickness: mm(6), spread: ratio(0.35) },
-    finishing: { name: "f", layerThickness: mm(3), spread: ratio(0.35) },
+    building: { name: "b", layerThickness: mm(6), relativeDeviation: ratio(0.35) },
+    finishing: { name: "f", layerThickness: mm(3), relativeDeviation: ratio(0.35) },
   },
   bare: [{ girth: 3, frontLessBack: 6, leftLessRight: 4, exponent: 0.4, breadth: 0.02 }],
   readings,

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { type TargetProblem, solveToTargets } from "../../../src/core/numerics/solveToTargets";
 
-const steering = (changes: Partial<TargetProblem>): TargetProblem => ({
+const problem = (changes: Partial<TargetProblem>): TargetProblem => ({
   start: [0, 0],
   targets: [10, 20],
   least: [0, 0],
@@ -16,7 +16,7 @@ const steering = (changes: Partial<TargetProblem>): TargetProblem => ({
 /** Broken on purpose: a step without its bound. Seen to fail. */
 describe("steering many parameters at once", () => {
   test("parameters of their own readings, at other slopes than guessed", () => {
-    const { kind, parameters } = solveToTargets(([a = 0, b = 0]) => [2.5 * a, 0.6 * b], steering({}));
+    const { kind, parameters } = solveToTargets(([a = 0, b = 0]) => [2.5 * a, 0.6 * b], problem({}));
     expect(kind).toBe("onTarget");
     expect(Math.abs(2.5 * (parameters[0] ?? 0) - 10)).toBeLessThanOrEqual(0.1);
     expect(Math.abs(0.6 * (parameters[1] ?? 0) - 20)).toBeLessThanOrEqual(0.1);
@@ -24,7 +24,7 @@ describe("steering many parameters at once", () => {
 
   test("parameters that also turn their neighbour's reading", () => {
     const read = ([a = 0, b = 0]: readonly number[]) => [a + 0.3 * b, b + 0.3 * a];
-    const { kind, parameters } = solveToTargets(read, steering({}));
+    const { kind, parameters } = solveToTargets(read, problem({}));
     expect(kind).toBe("onTarget");
     const [first = 0, second = 0] = read(parameters);
     expect(Math.abs(first - 10)).toBeLessThanOrEqual(0.1);
@@ -34,7 +34,7 @@ describe("steering many parameters at once", () => {
   test("a reading that is curved", () => {
     const { kind, parameters } = solveToTargets(
       ([a = 0]) => [a * a],
-      steering({ start: [1], targets: [400], least: [0], most: [100], slopes: [10] }),
+      problem({ start: [1], targets: [400], least: [0], most: [100], slopes: [10] }),
     );
     expect(kind).toBe("onTarget");
     expect(parameters[0]).toBeCloseTo(20, 1);
@@ -47,7 +47,7 @@ describe("steering many parameters at once", () => {
         reads++;
         return [10, 20];
       },
-      steering({ start: [3, 4] }),
+      problem({ start: [3, 4] }),
     );
     expect(told).toEqual({ kind: "onTarget", parameters: [3, 4], readings: [10, 20] });
     expect(reads).toBe(1);
@@ -59,10 +59,10 @@ describe("steering many parameters at once", () => {
       reads++;
       return [2 * a, 3 * b];
     };
-    const known = solveToTargets(read, steering({ start: [5, 20 / 3], startReadings: [10, 20] }));
+    const known = solveToTargets(read, problem({ start: [5, 20 / 3], startReadings: [10, 20] }));
     expect(reads).toBe(0);
     expect(known).toEqual({ kind: "onTarget", parameters: [5, 20 / 3], readings: [10, 20] });
-    const found = solveToTargets(read, steering({ startReadings: [0, 0] }));
+    const found = solveToTargets(read, problem({ startReadings: [0, 0] }));
     expect(found.readings).toEqual(read(found.parameters));
     expect(found.kind).toBe("onTarget");
   });
@@ -71,7 +71,7 @@ describe("steering many parameters at once", () => {
     const read = ([a = 0]: readonly number[]) => [a < 5 ? a : a + 4];
     const { kind, parameters } = solveToTargets(
       read,
-      steering({ start: [0], targets: [6], least: [0], most: [50], slopes: [1] }),
+      problem({ start: [0], targets: [6], least: [0], most: [50], slopes: [1] }),
     );
     expect(kind).toBe("nearest");
     expect(Math.abs((read(parameters)[0] ?? 0) - 6)).toBeLessThanOrEqual(3);
@@ -79,14 +79,14 @@ describe("steering many parameters at once", () => {
   });
 
   test("a target out of reach: the parameter goes to its end, and the other reading is still met", () => {
-    const { parameters } = solveToTargets(([a = 0, b = 0]) => [a, b], steering({ most: [4, 100] }));
+    const { parameters } = solveToTargets(([a = 0, b = 0]) => [a, b], problem({ most: [4, 100] }));
     expect(parameters[0]).toBeGreaterThan(3.95);
     expect(parameters[0]).toBeLessThanOrEqual(4);
     expect(Math.abs((parameters[1] ?? 0) - 20)).toBeLessThanOrEqual(0.1);
   });
 
   test("a parameter that starts at the end it would have to go beyond is excused", () => {
-    const told = solveToTargets(([a = 0, b = 0]) => [a, b], steering({ start: [4, 20], most: [4, 100] }));
+    const told = solveToTargets(([a = 0, b = 0]) => [a, b], problem({ start: [4, 20], most: [4, 100] }));
     expect(told).toEqual({ kind: "onTarget", parameters: [4, 20], readings: [4, 20] });
   });
 
@@ -98,7 +98,7 @@ describe("steering many parameters at once", () => {
     };
     solveToTargets(
       read,
-      steering({ start: [0], targets: [10], least: [0], most: [60], slopes: [1], longestStep: () => 7, rounds: 12 }),
+      problem({ start: [0], targets: [10], least: [0], most: [60], slopes: [1], longestStep: () => 7, rounds: 12 }),
     );
     expect(settings.length).toBeLessThanOrEqual(13);
     expect(settings.length).toBeGreaterThan(3);
@@ -110,7 +110,7 @@ describe("steering many parameters at once", () => {
   });
 
   test("no parameters at all are on target", () => {
-    expect(solveToTargets(() => [], steering({ start: [], targets: [], least: [], most: [], slopes: [] }))).toEqual({
+    expect(solveToTargets(() => [], problem({ start: [], targets: [], least: [], most: [], slopes: [] }))).toEqual({
       kind: "onTarget",
       parameters: [],
       readings: [],

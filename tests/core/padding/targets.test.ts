@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { LevelReadings } from "../../../src/core/body/levelReadings";
 import { estimated, measured, type Reading } from "../../../src/core/body/reading";
 import { solveSection } from "../../../src/core/body/solveSection";
-import type { FormLevel } from "../../../src/core/form/formAtDrops";
+import type { FormLevel } from "../../../src/core/form/formAtDepths";
 import { levelTarget, type Target } from "../../../src/core/padding/targets";
 import { mm } from "../../../src/core/units";
 
@@ -18,13 +18,13 @@ const level = (
   arcs: Arcs,
   quarters: LevelReadings["quarters"] = null,
 ): LevelReadings => ({
-  drop: measured(mm(380)),
+  depthBelowNape: measured(mm(380)),
   girth: measured(mm(girth)),
   frontArc: arc(front, arcs),
   backArc: arc(girth - front, arcs),
   breadth: estimated(mm(girth / 2.7), mm(12)),
   depth: null,
-  exponents: { front: 2.4, back: 2.4, spread: 0.4 },
+  exponents: { front: 2.4, back: 2.4, standardDeviation: 0.4 },
   quarters,
 });
 

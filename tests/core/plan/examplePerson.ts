@@ -47,13 +47,13 @@ export const bodyWith = (changes: Lengths): Measurements => lengths({ ...bodyLen
 
 export const body: Measurements = bodyWith({});
 
-export const batting: Batting = { name: "batting", layerThickness: mm(7), spread: ratio(0.4) };
+export const batting: Batting = { name: "batting", layerThickness: mm(7), relativeDeviation: ratio(0.4) };
 
 export const levelOf = (plan: Plan, name: LevelName): PlannedLevel =>
   plan.levels[levelNames.indexOf(name)] as PlannedLevel;
 
-export const stationOf = (person: Measurements, name: LevelName, on: Measurements = form): LevelOutline =>
-  basis({ body: person, form: on }).stations[levelNames.indexOf(name)] as LevelOutline;
+export const levelSectionOf = (person: Measurements, name: LevelName, on: Measurements = form): LevelOutline =>
+  basis({ body: person, form: on }).levelSections[levelNames.indexOf(name)] as LevelOutline;
 
 type Part = "front" | "back" | "left" | "right";
 
@@ -63,9 +63,9 @@ const liesIn = ({ x, y }: Outline, i: number, part: Part): boolean => {
 };
 
 /** The mean thickness of the padding over some parts of a height at once, such as front and left (mm). */
-export function meanThickness(pieces: readonly Laid[], station: LevelOutline, ...parts: readonly Part[]): number {
-  const stack = piecesThickness(pieces, station);
-  const inside = [...stack].filter((_, i) => parts.every((part) => liesIn(station.outline, i, part)));
+export function meanThickness(pieces: readonly Laid[], levelSection: LevelOutline, ...parts: readonly Part[]): number {
+  const stack = piecesThickness(pieces, levelSection);
+  const inside = [...stack].filter((_, i) => parts.every((part) => liesIn(levelSection.outline, i, part)));
   return inside.reduce((sum, thickness) => sum + thickness, 0) / inside.length;
 }
 

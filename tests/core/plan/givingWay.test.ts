@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { chooseForm } from "../../../src/core/plan/chooseForm";
-import { shiftedReading } from "../../../src/core/plan/givingWay";
+import { shiftedReading } from "../../../src/core/plan/shortfalls";
 import { planFitting } from "../../../src/core/plan/planFitting";
 import { basis } from "../../../src/core/plan/basis";
 import { mm } from "../../../src/core/units";

@@ -48,8 +48,8 @@ describe("the bare form read on the person's lines", () => {
 
   test("makes the plan firm: every level stands on what was read there", () => {
     expect(plan.basis).toBe("lines");
-    for (const { name, form: known, drop } of plan.levels) {
-      expect(drop.value).toBe(depths[name]);
+    for (const { name, form: known, depthBelowNape } of plan.levels) {
+      expect(depthBelowNape.value).toBe(depths[name]);
       const [girth, front] = read[name];
       expect(known.girth.value).toBeCloseTo(girth, 1);
       expect(known.frontArc.value).toBeCloseTo(front, 1);

@@ -8,7 +8,17 @@ import type { Plan } from "../../../src/core/plan/plan";
 import { planFitting } from "../../../src/core/plan/planFitting";
 import { tapeQuarters } from "../../../src/core/tape/tape";
 import { waistTape } from "../../../src/core/plan/waistTape";
-import { batting, body, bodyWith, form, level, levelOf, meanThickness, stationOf, untoldMisses } from "./examplePerson";
+import {
+  batting,
+  body,
+  bodyWith,
+  form,
+  level,
+  levelOf,
+  meanThickness,
+  levelSectionOf,
+  untoldMisses,
+} from "./examplePerson";
 
 /**
  * Bodies that a paper pattern cannot follow, one to a test, with what a practitioner would look at: where the padding goes, at
@@ -17,7 +27,7 @@ import { batting, body, bodyWith, form, level, levelOf, meanThickness, stationOf
 const planOf = (person: Measurements): Plan => planFitting({ body: person, form, batting });
 
 const thickness = (person: Measurements, plan: Plan, name: (typeof levelNames)[number], ...parts: Parts) =>
-  meanThickness(plan.pieces, stationOf(person, name), ...parts);
+  meanThickness(plan.pieces, levelSectionOf(person, name), ...parts);
 type Parts = readonly ("front" | "back" | "left" | "right")[];
 
 const piecesIn = (plan: Plan, ...zones: readonly string[]) => plan.pieces.filter(({ zone }) => zones.includes(zone));
@@ -71,8 +81,8 @@ describe("a waist that tilts: the tape still reads right, and the waist lies whe
     const plan = planOf(person);
     expect(untoldMisses(plan)).toEqual([]);
     expect(plan.shortfalls).toEqual([]);
-    const drop = (one: Plan) => levelOf(one, "waist").drop.value;
-    return { tape: waistTape(plan, person)?.tilt, lower: drop(plan) - drop(planOf(bodyWith({}))) };
+    const depthBelowNape = (one: Plan) => levelOf(one, "waist").depthBelowNape.value;
+    return { tape: waistTape(plan, person)?.tilt, lower: depthBelowNape(plan) - depthBelowNape(planOf(bodyWith({}))) };
   };
 
   test("lower in front", () => {
@@ -100,18 +110,21 @@ describe("a waist at another height than the form's", () => {
     const plan = planOf(person);
     expect(untoldMisses(plan)).toEqual([]);
     const waist = levelOf(plan, "waist");
-    expect(waist.drop.value).toBeCloseTo(own.drop.value - 50, 0);
+    expect(waist.depthBelowNape.value).toBeCloseTo(own.depthBelowNape.value - 50, 0);
     // The form is wider there than at its own waist, so a plan by names would pad too much.
     expect(waist.form.girth.value).toBeGreaterThan(own.form.girth.value + 10);
     expect(waist.predicted.girth).toBeLessThan(753);
     // At the form's own waist the body already widens to the hip: more padding there than at the body's waist.
     const from = basis({ body: person, form });
-    const outline = { depth: own.drop.value, outline: stationOf(body, "waist").outline };
-    const [atForms, atBodys] = [outline, from.stations[2] as typeof outline].map((station) =>
-      meanThickness(plan.pieces, station, "front"),
+    const outline = { depth: own.depthBelowNape.value, outline: levelSectionOf(body, "waist").outline };
+    const [atForms, atBodys] = [outline, from.levelSections[2] as typeof outline].map((levelSection) =>
+      meanThickness(plan.pieces, levelSection, "front"),
     );
     expect(atForms).toBeGreaterThan((atBodys ?? 0) - 0.5);
-    expect(levelOf(plan, "fullHip").drop.value).toBeCloseTo(levelOf(planOf(body), "fullHip").drop.value - 5, 0);
+    expect(levelOf(plan, "fullHip").depthBelowNape.value).toBeCloseTo(
+      levelOf(planOf(body), "fullHip").depthBelowNape.value - 5,
+      0,
+    );
   });
 
   test("5 cm lower: compared with the form half way to its high hip, so little is wanted there, and most above", () => {
@@ -119,9 +132,9 @@ describe("a waist at another height than the form's", () => {
     const plan = planOf(person);
     expect(untoldMisses(plan)).toEqual([]);
     const waist = levelOf(plan, "waist");
-    expect(waist.drop.value).toBeCloseTo(own.drop.value + 50, 0);
+    expect(waist.depthBelowNape.value).toBeCloseTo(own.depthBelowNape.value + 50, 0);
     expect(waist.form.girth.value).toBeGreaterThan(own.form.girth.value + 50);
-    const above = { depth: own.drop.value, outline: stationOf(body, "waist").outline };
+    const above = { depth: own.depthBelowNape.value, outline: levelSectionOf(body, "waist").outline };
     expect(meanThickness(plan.pieces, above, "front")).toBeGreaterThan(thickness(person, plan, "waist", "front"));
   });
 
@@ -171,7 +184,7 @@ describe("the bust", () => {
     const plan = planOf(person);
     expect(untoldMisses(plan)).toEqual([]);
     const usual = planOf(bodyWith(fuller));
-    expect(levelOf(plan, "bust").drop.value).toBeCloseTo(levelOf(usual, "bust").drop.value + 40, 0);
+    expect(levelOf(plan, "bust").depthBelowNape.value).toBeCloseTo(levelOf(usual, "bust").depthBelowNape.value + 40, 0);
     const [low, own] = [cups(plan).left, cups(usual).left].map((pieces) => pieces.map(middle));
     for (const at of low ?? []) expect(at).toBeCloseTo((own?.[0] ?? 0) + 40, 0);
     // The form has narrowed there, so more padding lies over it than at its own bust.
@@ -186,7 +199,7 @@ describe("the bust", () => {
     const plan = planOf(person);
     expect(untoldMisses(plan)).toEqual([]);
     const usual = planOf(bodyWith(fuller));
-    expect(levelOf(plan, "bust").drop.value).toBeCloseTo(levelOf(usual, "bust").drop.value - 40, 0);
+    expect(levelOf(plan, "bust").depthBelowNape.value).toBeCloseTo(levelOf(usual, "bust").depthBelowNape.value - 40, 0);
     for (const at of cups(plan).left.map(middle))
       expect(at).toBeCloseTo(middle(cups(usual).left[0] as Plan["pieces"][number]) - 40, 0);
     const tooLarge = plan.shortfalls.find(({ level: name, what }) => name === "underbust" && what === "girth");
@@ -210,8 +223,8 @@ describe("the hips", () => {
     expect(left).toBeGreaterThan((right ?? 0) + 3);
     const evenly = Math.abs(thickness(person, plan, "fullHip", "left") - thickness(person, plan, "fullHip", "right"));
     expect(evenly).toBeLessThan(2.5);
-    const station = stationOf(person, "highHip");
-    const read = tapeQuarters(station.outline, piecesThickness(plan.pieces, station));
+    const levelSection = levelSectionOf(person, "highHip");
+    const read = tapeQuarters(levelSection.outline, piecesThickness(plan.pieces, levelSection));
     expect(Math.abs(read.leftFront - 233)).toBeLessThan(3);
     expect(Math.abs(read.rightFront - 216)).toBeLessThan(3);
     expect(Math.abs(read.leftBack - 233)).toBeLessThan(3);

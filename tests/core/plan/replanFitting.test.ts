@@ -13,8 +13,8 @@ import { replanFitting } from "../../../src/core/plan/replanFitting";
 import { trialPiece } from "../../../src/core/plan/trialPiece";
 import { mm } from "../../../src/core/units";
 import { chance } from "../../tools/peopleChance";
-import { readTape, type TrueRoom, trueStations } from "./trueRoom";
-import { batting, body, bodyWith, form, level, levelOf, stationOf, untoldMisses } from "./examplePerson";
+import { readTape, type TrueRoom, trueSections } from "./trueRoom";
+import { batting, body, bodyWith, form, level, levelOf, levelSectionOf, untoldMisses } from "./examplePerson";
 
 /** Plans from where the tape stands: what is pinned stays, what was read is believed, the rest is worked out anew. */
 const input: PlanInput = { body, form, batting };
@@ -23,9 +23,9 @@ const nothing = { pinned: [], rereads: [], cut: [], readingError: 5 };
 
 /** A room where a layer is worth `share` of its packet and the tape is read to the millimetre. */
 const room = (share: number, person: Measurements = body): TrueRoom => ({
-  stations: trueStations(form, basis({ body: person, form }).drops),
+  levelSections: trueSections(form, basis({ body: person, form }).depths),
   layer: share * batting.layerThickness,
-  squeeze: 0.1,
+  stackCompression: 0.1,
   onset: "secondLayer",
   readingError: 0,
   chance: chance(1),
@@ -96,7 +96,7 @@ describe("with nothing pinned and nothing read", () => {
 
 /** Broken on purpose: what lies on the form forgotten when the rest is shaped. Seen to fail. */
 describe("with readings that say just what was predicted", () => {
-  const { plan: before, belief } = replanFitting(input, { ...nothing, rereads: tried(1) });
+  const { plan: before, calibration } = replanFitting(input, { ...nothing, rereads: tried(1) });
 
   test.each([0.3, 0.6, 0.8])("after %f of the pieces, hardly anything changes", (share) => {
     const count = Math.round(share * before.pieces.length);
@@ -104,7 +104,9 @@ describe("with readings that say just what was predicted", () => {
     const readings = typed(before.pieces[count - 1]?.readingsAfter as TapeReadings);
     const after = replanFitting(input, { ...nothing, pinned, rereads: [...tried(1), { pinned, readings }] });
     expect(after.corrections).toEqual([]);
-    expect(Math.abs(after.belief.building.layer - belief.building.layer)).toBeLessThan(belief.building.spread / 2);
+    expect(Math.abs(after.calibration.building.layer - calibration.building.layer)).toBeLessThan(
+      calibration.building.standardDeviation / 2,
+    );
     const inWork = layers(before.pieces);
     expect(Math.abs(layers(after.plan.pieces) - layers(left)) / inWork).toBeLessThan(0.1);
     expect(after.plan.pieces.length - left.length).toBeLessThanOrEqual(1);
@@ -150,7 +152,7 @@ describe("with a batting that is not what its packet says", () => {
       replanFitting({ ...input, batting: one }, { ...nothing, rereads: tried(1.2) }),
     );
     expect(bones(a?.plan as Plan)).toEqual(bones(b?.plan as Plan));
-    expect(a?.belief.building.layer).toBeCloseTo(b?.belief.building.layer as number, 9);
+    expect(a?.calibration.building.layer).toBeCloseTo(b?.calibration.building.layer as number, 9);
   });
 });
 
@@ -172,9 +174,11 @@ describe("where the tape already reads too much", () => {
 
   /** Whether a piece has something between tape and form, in front or behind, at a level. */
   const liesAt = (piece: Laid, name: LevelName, half: "front" | "back") => {
-    const station = stationOf(body, name);
-    const stack = piecesThickness([piece], station);
-    return [...stack].some((thickness, i) => thickness > 1 && (half === "front") === (station.outline.y[i] ?? 0) > 0);
+    const levelSection = levelSectionOf(body, name);
+    const stack = piecesThickness([piece], levelSection);
+    return [...stack].some(
+      (thickness, i) => thickness > 1 && (half === "front") === (levelSection.outline.y[i] ?? 0) > 0,
+    );
   };
 
   test.each([
@@ -260,17 +264,17 @@ describe("a mirrored fitting", () => {
       { ...input, body: mirrored(person) },
       { ...nothing, pinned: twins, rereads: [...tried(1.2), { pinned: twins, readings: mirrored(uneven) }] },
     );
-    expect(there.belief.levels.highHip.quarters.leftFront.value).toBeGreaterThan(
-      (there.belief.levels.highHip.quarters.rightFront.value ?? 0) + 2,
+    expect(there.calibration.levels.highHip.quarters.leftFront.value).toBeGreaterThan(
+      (there.calibration.levels.highHip.quarters.rightFront.value ?? 0) + 2,
     );
-    expect(back.belief.building.layer).toBeCloseTo(there.belief.building.layer, 6);
+    expect(back.calibration.building.layer).toBeCloseTo(there.calibration.building.layer, 6);
     expect(layers(back.plan.pieces) / layers(there.plan.pieces)).toBeCloseTo(1, 1);
     for (const [from, to] of [
       ["leftFront", "rightFront"],
       ["leftBack", "rightBack"],
     ] as const) {
-      expect(back.belief.levels.highHip.quarters[to].value).toBeCloseTo(
-        there.belief.levels.highHip.quarters[from].value ?? 0,
+      expect(back.calibration.levels.highHip.quarters[to].value).toBeCloseTo(
+        there.calibration.levels.highHip.quarters[from].value ?? 0,
         4,
       );
     }

@@ -2,7 +2,7 @@ import type { Measurements } from "../../../src/core/body/measurements";
 import { type LevelName, levelNames } from "../../../src/core/body/vocabulary";
 import type { TapeReadingName } from "../../../src/core/calibration/evidence";
 import { formCurve } from "../../../src/core/form/formLines";
-import { formAtDrops } from "../../../src/core/form/formAtDrops";
+import { formAtDepths } from "../../../src/core/form/formAtDepths";
 import { sectionOutline } from "../../../src/core/geometry/outline";
 import { addLayer, type Laid, type LevelOutline } from "../../../src/core/padding/layerThickness";
 import { tapeQuarters } from "../../../src/core/tape/tape";
@@ -14,10 +14,10 @@ import type { Chance } from "../../tools/peopleChance";
  * the batting is truly worth and how a stack of it gives under its own tape, and a tape that is read with an error.
  */
 export interface TrueRoom {
-  readonly stations: readonly LevelOutline[];
+  readonly levelSections: readonly LevelOutline[];
   readonly layer: number;
   /** Share of its worth that a layer deep in a stack loses. */
-  readonly squeeze: number;
+  readonly stackCompression: number;
   /** How the loss comes on: at once from the second layer (as the tool believes), or evenly up to the eighth (as it does not). */
   readonly onset: "secondLayer" | "eighthLayer";
   readonly readingError: number;
@@ -26,23 +26,23 @@ export interface TrueRoom {
 
 export type TrueReading = { readonly girth: number; readonly frontArc: number; readonly backArc: number };
 
-export function trueStations(
+export function trueSections(
   trueForm: Measurements,
-  drops: { readonly [name in LevelName]: number },
+  depths: { readonly [name in LevelName]: number },
 ): readonly LevelOutline[] {
-  const levels = formAtDrops(formCurve(trueForm, {}, drops), drops);
-  return levelNames.map((name) => ({ depth: drops[name], outline: sectionOutline(levels[name].section, 24) }));
+  const levels = formAtDepths(formCurve(trueForm, {}, depths), depths);
+  return levelNames.map((name) => ({ depth: depths[name], outline: sectionOutline(levels[name].section, 24) }));
 }
 
 /** What an unerring tape reads at every level over the pinned pieces. */
 export function trueReadings(room: TrueRoom, pinned: readonly Laid[]): readonly TrueReading[] {
-  return room.stations.map((station) => {
-    const layers = new Float64Array(station.outline.count);
+  return room.levelSections.map((levelSection) => {
+    const layers = new Float64Array(levelSection.outline.count);
     for (const piece of pinned) {
-      for (const layer of piece.layers) addLayer(layers, layer, piece.anchor, station, 1);
+      for (const layer of piece.layers) addLayer(layers, layer, piece.anchor, levelSection, 1);
     }
-    const thickness = layers.map((count) => stackWorth(room, count));
-    const { leftFront, rightFront, leftBack, rightBack } = tapeQuarters(station.outline, thickness);
+    const thickness = layers.map((count) => stackThickness(room, count));
+    const { leftFront, rightFront, leftBack, rightBack } = tapeQuarters(levelSection.outline, thickness);
     return {
       girth: leftFront + rightFront + leftBack + rightBack,
       frontArc: leftFront + rightFront,
@@ -51,12 +51,12 @@ export function trueReadings(room: TrueRoom, pinned: readonly Laid[]): readonly 
   });
 }
 
-function stackWorth({ layer, squeeze, onset }: TrueRoom, count: number): number {
+function stackThickness({ layer, stackCompression, onset }: TrueRoom, count: number): number {
   const further = Math.max(0, count - 1);
-  if (onset === "secondLayer") return layer * (count - squeeze * further);
+  if (onset === "secondLayer") return layer * (count - stackCompression * further);
   const deep = 7;
   const lost = further <= deep ? (further * further) / (2 * deep) : further - deep / 2;
-  return layer * (count - squeeze * lost);
+  return layer * (count - stackCompression * lost);
 }
 
 /** What a person reads there: girth, front and back of the levels asked for, each with an error of its own, to the millimetre. */

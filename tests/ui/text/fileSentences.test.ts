@@ -3,7 +3,7 @@ import { importFile } from "../../../src/app/share/fileImport";
 import { writeBundle } from "../../../src/app/share/fittingFile";
 import { fittingStorage } from "../../../src/app/storage/fittingStorage";
 import { importSentences } from "../../../src/text/fileSentences";
-import { memoryDrawers } from "../../app/storage/memoryDrawers";
+import { memoryStores } from "../../app/storage/memoryStores";
 import { sampleTitled } from "../../app/storage/sampleFittings";
 
 describe("what is said of a file that was opened", () => {
@@ -13,7 +13,7 @@ describe("what is said of a file that was opened", () => {
     [2, ["Opened and saved:", "Person 0: added.", "Person 1: added."]],
   ])("says of a backup of %i fittings what came of it", async (count, sentences) => {
     let ids = 0;
-    const storage = fittingStorage(memoryDrawers(), {
+    const storage = fittingStorage(memoryStores(), {
       now: () => "2026-01-01T00:00:00.000Z",
       newId: () => `id-${++ids}`,
     });

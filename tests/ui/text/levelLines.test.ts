@@ -15,14 +15,14 @@ describe("the level lines of a form", () => {
     expect(lines.map(({ name }) => name)).toEqual(["bust", "underbust", "waist", "highHip", "fullHip"]);
     for (const { name, below } of lines) {
       const level = levels.find((one) => one.name === name);
-      expect(plain(below)).toBe(`${Math.round(level?.drop.value ?? Number.NaN)} mm`);
+      expect(plain(below)).toBe(`${Math.round(level?.depthBelowNape.value ?? Number.NaN)} mm`);
     }
   });
 
   test("the hips hang from the waist: where that is guessed, so are they", () => {
-    const sure = levels.map((level) => ({ ...level, drop: measured(level.drop.value) }));
+    const sure = levels.map((level) => ({ ...level, depthBelowNape: measured(level.depthBelowNape.value) }));
     const guessedWaist = sure.map((level) =>
-      level.name === "waist" ? { ...level, drop: estimated(level.drop.value, mm(20)) } : level,
+      level.name === "waist" ? { ...level, depthBelowNape: estimated(level.depthBelowNape.value, mm(20)) } : level,
     );
     const guessed = (some: typeof levels) =>
       levelLines(some, "1/8 in").flatMap(({ name, isGuessed }) => (isGuessed ? [name] : []));
@@ -37,9 +37,12 @@ describe("the level lines of a form", () => {
   });
 
   test("a line nobody measured says so, and where none is measured that is said once", () => {
-    const [first, ...rest] = levels.map((level) => ({ ...level, drop: estimated(level.drop.value, mm(15)) }));
+    const [first, ...rest] = levels.map((level) => ({
+      ...level,
+      depthBelowNape: estimated(level.depthBelowNape.value, mm(15)),
+    }));
     if (first === undefined) throw new Error("no levels");
-    const one = { ...first, drop: { kind: "measured", value: first.drop.value } } as const;
+    const one = { ...first, depthBelowNape: { kind: "measured", value: first.depthBelowNape.value } } as const;
     expect(markLinesSentence([one, ...rest], "1/8 in").match(/\(estimated\)/g)).toHaveLength(4);
     expect(markLinesSentence([first, ...rest], "1/8 in")).toMatch(/These heights are estimated/);
     expect(markLinesSentence([first, ...rest], "1/8 in")).not.toContain("(estimated)");

@@ -10,7 +10,7 @@ import { layerOf, pieceOf, straightRows } from "../../support/samplePiece";
 /** Only what a place depends on: the zone, the depths of the edges, the depths of the levels. */
 const levels = levelNames.map((name, i) => ({
   name,
-  drop: estimated(mm(200 + 100 * i), mm(5)),
+  depthBelowNape: estimated(mm(200 + 100 * i), mm(5)),
 })) as unknown as readonly PlannedLevel[];
 const piece = (zone: PieceZone, top: number, bottom: number): PlannedPiece => ({
   ...pieceOf(zone, [layerOf(straightRows([top, bottom], -80, 80), { wrap: zone === "around" })]),

@@ -6,45 +6,47 @@ import { armInside, armOutside } from "./measuredFigure";
 import { type FigureShape, mirror, nape, onSide, plainRoute, type Side, type TapeRoute } from "./tapeRoute";
 
 /** How heights, vertical distances and depths are read: straight through the air, with a ruler or books to help. */
-export function belowNapeRoute(drop: number, words: string, { back }: FigureShape): TapeRoute {
-  const beside = back(drop) + 60;
+export function belowNapeRoute(depth: number, words: string, { back }: FigureShape): TapeRoute {
+  const beside = back(depth) + 60;
   return {
     ...plainRoute,
     view: "side",
-    straight: [{ from: at(beside, 0), to: at(beside, drop), helper: ruler(at(back(drop), drop), at(beside, drop)) }],
+    straight: [
+      { from: at(beside, 0), to: at(beside, depth), helper: ruler(at(back(depth), depth), at(beside, depth)) },
+    ],
     landmarks: [
       { place: nape, words: landmarkWords.nape },
-      { place: at(back(drop), drop), words },
+      { place: at(back(depth), depth), words },
     ],
     guides: [{ role: "seam", line: [nape, at(beside, 0)] }],
   };
 }
 
 /** From the floor straight up beside the figure to the height of a place. */
-export function heightRoute(drop: number, words: string, { half, floor }: FigureShape): TapeRoute {
-  const reach = drop === 0 ? 0 : half(drop);
+export function heightRoute(depth: number, words: string, { half, floor }: FigureShape): TapeRoute {
+  const reach = depth === 0 ? 0 : half(depth);
   // On the side of the page where no words stand, clear of the hand.
   const beside = -390;
   return {
     ...plainRoute,
-    view: drop === 0 ? "back" : "front",
+    view: depth === 0 ? "back" : "front",
     shot: "whole",
-    straight: [{ from: at(beside, floor), to: at(beside, drop), helper: ruler(at(-reach, drop), at(beside, drop)) }],
-    landmarks: [{ place: at(reach, drop), words }],
-    guides: drop === 0 ? [] : [{ role: "seam", line: [at(-reach, drop), at(reach, drop)] }],
+    straight: [{ from: at(beside, floor), to: at(beside, depth), helper: ruler(at(-reach, depth), at(beside, depth)) }],
+    landmarks: [{ place: at(reach, depth), words }],
+    guides: depth === 0 ? [] : [{ role: "seam", line: [at(-reach, depth), at(reach, depth)] }],
   };
 }
 
 /** Straight through from front to back, between two books held flat on the line. */
-export function depthRoute(level: LevelName, { drops, front, back }: FigureShape): TapeRoute {
-  const drop = drops[level];
-  const [from, to] = [at(-front(drop), drop), at(back(drop), drop)];
+export function depthRoute(level: LevelName, { depths, front, back }: FigureShape): TapeRoute {
+  const depth = depths[level];
+  const [from, to] = [at(-front(depth), depth), at(back(depth), depth)];
   const helper = [...book(from, -1), ...book(to, 1)];
   return { ...plainRoute, view: "side", straight: [{ from, to, helper }] };
 }
 
 /** From the fullest point straight down to the underbust line, beside the bust. */
-export function apexToUnderbustRoute({ drops, front, apex }: FigureShape): TapeRoute {
+export function apexToUnderbustRoute({ depths, front, apex }: FigureShape): TapeRoute {
   const beside = -front(apex.y) - 18;
   return {
     ...plainRoute,
@@ -52,13 +54,13 @@ export function apexToUnderbustRoute({ drops, front, apex }: FigureShape): TapeR
     straight: [
       {
         from: at(beside, apex.y),
-        to: at(beside, drops.underbust),
-        helper: ruler(at(-front(drops.underbust), drops.underbust), at(beside, drops.underbust)),
+        to: at(beside, depths.underbust),
+        helper: ruler(at(-front(depths.underbust), depths.underbust), at(beside, depths.underbust)),
       },
     ],
     landmarks: [
       { place: at(-front(apex.y), apex.y), words: landmarkWords.apex },
-      { place: at(-front(drops.underbust), drops.underbust), words: landmarkWords.underbust },
+      { place: at(-front(depths.underbust), depths.underbust), words: landmarkWords.underbust },
     ],
   };
 }
@@ -187,11 +189,11 @@ const inside = down(armInside.slice(4).toReversed());
 
 /** Round the arm at a drop, square to the way it hangs, with the hidden half behind it. */
 function armRing(
-  drop: number,
+  depth: number,
   { armShift }: FigureShape,
   words: string,
 ): Pick<TapeRoute, "tapes" | "hidden" | "landmarks"> {
-  const [from, to] = [at(inside(drop + 5) + armShift, drop + 5), at(outside(drop - 5) + armShift, drop - 5)];
+  const [from, to] = [at(inside(depth + 5) + armShift, depth + 5), at(outside(depth - 5) + armShift, depth - 5)];
   const bow = (sag: number): readonly PicturePoint[] =>
     [0, 0.1, 0.3, 0.5, 0.7, 0.9, 1].map((share) =>
       at(
@@ -203,10 +205,10 @@ function armRing(
 }
 
 /** Down the outside of the arm from the end of the shoulder to a drop, just inside its edge. */
-function armLine(drop: number, { armShift, shoulderPoint }: FigureShape): readonly PicturePoint[] {
-  const steps = Math.ceil((drop - shoulderPoint.y) / 30);
+function armLine(depth: number, { armShift, shoulderPoint }: FigureShape): readonly PicturePoint[] {
+  const steps = Math.ceil((depth - shoulderPoint.y) / 30);
   return Array.from({ length: steps + 1 }, (_, i) => {
-    const y = shoulderPoint.y + ((drop - shoulderPoint.y) * i) / steps;
+    const y = shoulderPoint.y + ((depth - shoulderPoint.y) * i) / steps;
     return i === 0 ? shoulderPoint : at(outside(y) + armShift - 9, y);
   });
 }

@@ -71,18 +71,18 @@ export const lengthRoute = (name: LengthName, shape: FigureShape): TapeRoute => 
 const lowerEdge = 660;
 
 /** All around, three quarters of the way from the bust line to the underbust line, as seen from a little above. */
-function lowerBreastRoute({ drops, half }: FigureShape): TapeRoute {
-  const drop = drops.bust + 0.75 * (drops.underbust - drops.bust);
+function lowerBreastRoute({ depths, half }: FigureShape): TapeRoute {
+  const depth = depths.bust + 0.75 * (depths.underbust - depths.bust);
   const bow = (sag: number): readonly PicturePoint[] =>
     Array.from({ length: 25 }, (_, i) => {
       const share = -1 + i / 12;
-      return at(share * half(drop), drop + sag * Math.sqrt(Math.max(0, 1 - share * share)));
+      return at(share * half(depth), depth + sag * Math.sqrt(Math.max(0, 1 - share * share)));
     });
   return {
     ...plainRoute,
     tapes: [bow(13)],
     hidden: [bow(-13)],
-    landmarks: [{ place: at(half(drop), drop), words: landmarkWords.lowerBreast }],
+    landmarks: [{ place: at(half(depth), depth), words: landmarkWords.lowerBreast }],
   };
 }
 
@@ -95,7 +95,7 @@ function apartRoute({ apex }: FigureShape): TapeRoute {
 }
 
 function backLengthRoute(shape: FigureShape): TapeRoute {
-  const waist = at(0, shape.drops.waist);
+  const waist = at(0, shape.depths.waist);
   return {
     ...plainRoute,
     view: "back",
@@ -122,42 +122,42 @@ function chestRoute({ neckSide, apex }: FigureShape, sides: readonly Side[]): Ta
 
 function waistLengthRoute(
   name: "frontWaistLength" | "sideNeckToWaistBack",
-  { neckSide, apex, drops }: FigureShape,
+  { neckSide, apex, depths }: FigureShape,
 ): TapeRoute {
   const isFront = name === "frontWaistLength";
   const x = isFront ? apex.x : 74;
   const line = isFront
-    ? [neckSide, between(neckSide, apex, 0.5), apex, at(x, drops.waist)]
-    : [neckSide, at(70, 60), at(x, 150), at(x, drops.waist)];
-  const places = [neckSide, ...(isFront ? [apex] : []), at(x, drops.waist)];
+    ? [neckSide, between(neckSide, apex, 0.5), apex, at(x, depths.waist)]
+    : [neckSide, at(70, 60), at(x, 150), at(x, depths.waist)];
+  const places = [neckSide, ...(isFront ? [apex] : []), at(x, depths.waist)];
   const words = [landmarkWords.neckSide, ...(isFront ? [landmarkWords.apex] : []), landmarkWords.waist];
   return {
     ...plainRoute,
     view: isFront ? "front" : "back",
     tapes: [line],
     landmarks: places.map((place, i) => ({ place, words: words[i] ?? "" })),
-    guides: [{ role: "seam", line: [at(-drops.waist * 0.38, drops.waist), at(drops.waist * 0.38, drops.waist)] }],
+    guides: [{ role: "seam", line: [at(-depths.waist * 0.38, depths.waist), at(depths.waist * 0.38, depths.waist)] }],
   };
 }
 
-const waistGuide = ({ half, drops }: FigureShape): TapeRoute["guides"][number] => ({
+const waistGuide = ({ half, depths }: FigureShape): TapeRoute["guides"][number] => ({
   role: "seam",
-  line: [at(-half(drops.waist), drops.waist), at(half(drops.waist), drops.waist)],
+  line: [at(-half(depths.waist), depths.waist), at(half(depths.waist), depths.waist)],
 });
 
-function hipRoute(to: "highHip" | "fullHip", { drops, front, back }: FigureShape): TapeRoute {
-  const across = (drop: number): readonly PicturePoint[] => [at(-front(drop), drop), at(back(drop), drop)];
+function hipRoute(to: "highHip" | "fullHip", { depths, front, back }: FigureShape): TapeRoute {
+  const across = (depth: number): readonly PicturePoint[] => [at(-front(depth), depth), at(back(depth), depth)];
   return {
     ...plainRoute,
     view: "side",
-    tapes: [[at(0, drops.waist), at(0, drops[to])]],
+    tapes: [[at(0, depths.waist), at(0, depths[to])]],
     landmarks: [
-      { place: at(0, drops.waist), words: landmarkWords.waist },
-      { place: at(0, drops[to]), words: landmarkWords[to] },
+      { place: at(0, depths.waist), words: landmarkWords.waist },
+      { place: at(0, depths[to]), words: landmarkWords[to] },
     ],
     guides: [
-      { role: "seam", line: across(drops.waist) },
-      { role: "seam", line: across(drops[to]) },
+      { role: "seam", line: across(depths.waist) },
+      { role: "seam", line: across(depths[to]) },
     ],
   };
 }
@@ -167,13 +167,13 @@ function floorRoute(
   name: "waistToFloorFront" | "waistToFloorBack" | "waistToFloorLeft" | "waistToFloorRight",
   shape: FigureShape,
 ): TapeRoute {
-  const { drops, front, back, half, floor } = shape;
-  const steps = [0, 40, 80, 120, 160, 200, 240].map((step) => drops.waist + step);
-  const hanging = (reach: (drop: number) => number, way: 1 | -1): readonly PicturePoint[] => {
+  const { depths, front, back, half, floor } = shape;
+  const steps = [0, 40, 80, 120, 160, 200, 240].map((step) => depths.waist + step);
+  const hanging = (reach: (depth: number) => number, way: 1 | -1): readonly PicturePoint[] => {
     const furthest = Math.max(...steps.map(reach));
-    const from = steps.findIndex((drop) => reach(drop) >= furthest);
+    const from = steps.findIndex((depth) => reach(depth) >= furthest);
     return [
-      ...steps.slice(0, from + 1).map((drop) => at(way * (reach(drop) + 9), drop)),
+      ...steps.slice(0, from + 1).map((depth) => at(way * (reach(depth) + 9), depth)),
       at(way * (furthest + 9), floor),
     ];
   };
@@ -186,9 +186,9 @@ function floorRoute(
     view: isFace ? "front" : "side",
     shot: "whole",
     tapes: [line],
-    landmarks: [{ place: line[0] ?? at(0, drops.waist), words: landmarkWords.waist }],
+    landmarks: [{ place: line[0] ?? at(0, depths.waist), words: landmarkWords.waist }],
     guides: isFace
       ? [waistGuide(shape)]
-      : [{ role: "seam", line: [at(-front(drops.waist), drops.waist), at(back(drops.waist), drops.waist)] }],
+      : [{ role: "seam", line: [at(-front(depths.waist), depths.waist), at(back(depths.waist), depths.waist)] }],
   };
 }

@@ -34,18 +34,18 @@ export function levelOf(
  * from side seam to side seam or from the centre to one side seam; a breadth is taken between two upright boards.
  */
 function levelRoute(level: LevelName, reading: LevelReadingName, shape: FigureShape): TapeRoute {
-  const drop = shape.drops[level];
-  const half = shape.half(drop);
+  const depth = shape.depths[level];
+  const half = shape.half(depth);
   const bow = (from: number, to: number, sag: number): readonly PicturePoint[] =>
     Array.from({ length: 25 }, (_, i) => {
       const share = from + ((to - from) * i) / 24;
-      return at(share * half, drop + sag * Math.sqrt(Math.max(0, 1 - share * share)));
+      return at(share * half, depth + sag * Math.sqrt(Math.max(0, 1 - share * share)));
     });
-  const seams = [-1, 1].map((side) => ({ role: "seam" as const, line: seamLine(side, drop, shape) }));
-  const sideSeam = (side: number) => ({ place: at(side * half, drop), words: landmarkWords.sideSeam });
+  const seams = [-1, 1].map((side) => ({ role: "seam" as const, line: seamLine(side, depth, shape) }));
+  const sideSeam = (side: number) => ({ place: at(side * half, depth), words: landmarkWords.sideSeam });
   // A hair's breadth off the centre, so that its words stand on the side the tape does not take.
-  const centre = (words: string, towards: number) => ({ place: at(-towards / 2, drop + sag), words });
-  const middle = { role: "centre" as const, line: [at(0, drop - 90), at(0, drop + 90)] };
+  const centre = (words: string, towards: number) => ({ place: at(-towards / 2, depth + sag), words });
+  const middle = { role: "centre" as const, line: [at(0, depth - 90), at(0, depth + 90)] };
   const arc = (view: "front" | "back", from: number, to: number): TapeRoute => ({
     ...plainRoute,
     view,
@@ -79,46 +79,49 @@ function levelRoute(level: LevelName, reading: LevelReadingName, shape: FigureSh
     case "RightBackArc":
       return arc("back", 0, 1);
     case "Breadth":
-      return { ...plainRoute, straight: [{ from: at(-half, drop), to: at(half, drop), helper: boards(half, drop) }] };
+      return {
+        ...plainRoute,
+        straight: [{ from: at(-half, depth), to: at(half, depth), helper: boards(half, depth) }],
+      };
     case "Depth":
       return depthRoute(level, shape);
     case "BelowNape":
-      return belowNapeRoute(drop, levelWords[level], shape);
+      return belowNapeRoute(depth, levelWords[level], shape);
     case "Height":
-      return heightRoute(drop, levelWords[level], shape);
+      return heightRoute(depth, levelWords[level], shape);
   }
 }
 
 const sag = 13;
 
 /** Down the side from the armpit, a short way above and below the level. */
-function seamLine(side: number, drop: number, { half }: FigureShape): readonly PicturePoint[] {
-  return [-60, -30, 0, 30, 60].map((step) => at(side * (half(drop + step) - 5), drop + step));
+function seamLine(side: number, depth: number, { half }: FigureShape): readonly PicturePoint[] {
+  return [-60, -30, 0, 30, 60].map((step) => at(side * (half(depth + step) - 5), depth + step));
 }
 
-function girthLandmarks(level: LevelName, { apex, drops, half }: FigureShape): TapeRoute["landmarks"] {
+function girthLandmarks(level: LevelName, { apex, depths, half }: FigureShape): TapeRoute["landmarks"] {
   switch (level) {
     case "bust":
       return [{ place: apex, words: landmarkWords.apex }];
     case "underbust":
-      return [{ place: at(half(drops.underbust) * 0.55, drops.underbust - 4), words: landmarkWords.underbust }];
+      return [{ place: at(half(depths.underbust) * 0.55, depths.underbust - 4), words: landmarkWords.underbust }];
     case "waist":
-      return [{ place: at(half(drops.waist), drops.waist), words: landmarkWords.waist }];
+      return [{ place: at(half(depths.waist), depths.waist), words: landmarkWords.waist }];
     case "highHip":
-      return [{ place: at(half(drops.highHip) * 0.62, drops.highHip - 8), words: landmarkWords.hipBone }];
+      return [{ place: at(half(depths.highHip) * 0.62, depths.highHip - 8), words: landmarkWords.hipBone }];
     case "fullHip":
-      return [{ place: at(half(drops.fullHip), drops.fullHip), words: landmarkWords.fullHip }];
+      return [{ place: at(half(depths.fullHip), depths.fullHip), words: landmarkWords.fullHip }];
   }
 }
 
 /** Two boards standing upright against the sides: the corners of one, then of the other. */
-function boards(half: number, drop: number): readonly PicturePoint[] {
+function boards(half: number, depth: number): readonly PicturePoint[] {
   const board = (side: number): readonly PicturePoint[] =>
     [
       [0, -70],
       [14, -70],
       [14, 70],
       [0, 70],
-    ].map(([out, up]) => at(side * (half + (out ?? 0)), drop + (up ?? 0)));
+    ].map(([out, up]) => at(side * (half + (out ?? 0)), depth + (up ?? 0)));
   return [...board(-1), ...board(1)];
 }

@@ -129,16 +129,16 @@ export function personMarks(view: FigureView): readonly Mark[] {
 
 /** The stock form of the measuring figures on its stand, with twill tape along its levels; a padded arm where one is measured. */
 export function formMarksOnStand(view: FigureView, hasArm: boolean): readonly Mark[] {
-  const drops = Array.from({ length: 17 }, (_, i) => 168 + (formHem - 168) * (i / 16));
-  const left = (drop: number): number => (view === "side" ? -formShape.front(drop) : -formShape.half(drop));
-  const right = (drop: number): number => (view === "side" ? formShape.back(drop) : formShape.half(drop));
+  const depths = Array.from({ length: 17 }, (_, i) => 168 + (formHem - 168) * (i / 16));
+  const left = (depth: number): number => (view === "side" ? -formShape.front(depth) : -formShape.half(depth));
+  const right = (depth: number): number => (view === "side" ? formShape.back(depth) : formShape.half(depth));
   const figure = formFigure(
-    { left: drops.map((drop) => at(left(drop), drop)), right: drops.map((drop) => at(right(drop), drop)) },
+    { left: depths.map((depth) => at(left(depth), depth)), right: depths.map((depth) => at(right(depth), depth)) },
     view,
   );
   const levels = levelNames.map((name) => {
-    const drop = formShape.drops[name];
-    return segment(at(left(drop), drop), at(right(drop), drop));
+    const depth = formShape.depths[name];
+    return segment(at(left(depth), depth), at(right(depth), depth));
   });
   return [
     mark("stand", standPath),

@@ -46,7 +46,7 @@ export const plainRoute: TapeRoute = {
  * height 1396 mm); they are for drawing only.
  */
 export interface FigureShape {
-  readonly drops: ByLevel<number>;
+  readonly depths: ByLevel<number>;
   /** Half the torso's breadth at a drop, and how far its outline goes forward and back of the side seam. */
   readonly half: HeightCurve;
   readonly front: HeightCurve;
@@ -63,12 +63,12 @@ export interface FigureShape {
 
 export const nape: PicturePoint = at(0, 0);
 
-const drops: ByLevel<number> = { bust: 235, underbust: 296, waist: 370, highHip: 470, fullHip: 570 };
-const heights = [150, ...levelNames.map((name) => drops[name]), 660];
+const depths: ByLevel<number> = { bust: 235, underbust: 296, waist: 370, highHip: 470, fullHip: 570 };
+const heights = [150, ...levelNames.map((name) => depths[name]), 660];
 const curve = (...values: readonly number[]): HeightCurve => heightCurve(heights, values);
 
 export const personShape: FigureShape = {
-  drops,
+  depths,
   half: curve(158, 151, 144, 140, 168, 185, 180),
   front: curve(92, 150, 124, 128, 146, 122, 106),
   back: curve(110, 105, 96, 86, 112, 138, 108),
@@ -82,7 +82,7 @@ export const personShape: FigureShape = {
 };
 
 export const formShape: FigureShape = {
-  drops,
+  depths,
   half: curve(136, 135, 124, 112, 142, 161, 161),
   front: curve(96, 136, 104, 92, 100, 98, 96),
   back: curve(100, 98, 88, 82, 98, 118, 116),

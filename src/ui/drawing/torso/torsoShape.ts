@@ -86,9 +86,9 @@ export const heightsDown = (from: number, to: number): readonly number[] => {
 export function formTorso(levels: readonly PlannedLevel[]): TorsoShape {
   return torsoShape(
     mapLevels((name) => {
-      const { drop, formSection } = planned(levels, name);
+      const { depthBelowNape, formSection } = planned(levels, name);
       const { left, right, front, back } = reachOf(formSection);
-      return { depthBelowNape: drop.value, half: (left + right) / 2, front, back };
+      return { depthBelowNape: depthBelowNape.value, half: (left + right) / 2, front, back };
     }),
   );
 }

@@ -163,8 +163,8 @@ const nameLabels = ({ levels, names, doing }: WorkPicture, frame: Frame): readon
   doing === "look"
     ? []
     : levels
-        .filter(({ drop }) => drop.value > frame.y && drop.value < frame.y + frame.height)
-        .map(({ name, drop }) => label("name", at(frame.x + 6, drop.value), names[name], "start"));
+        .filter(({ depthBelowNape }) => depthBelowNape.value > frame.y && depthBelowNape.value < frame.y + frame.height)
+        .map(({ name, depthBelowNape }) => label("name", at(frame.x + 6, depthBelowNape.value), names[name], "start"));
 
 const noteLabels = ({ notes, textSize }: WorkPicture, frame: Frame): readonly Label[] =>
   notes.flatMap(({ depth, lines: [amount, where] }) => {

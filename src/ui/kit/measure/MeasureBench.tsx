@@ -5,7 +5,7 @@ import { measurementTexts } from "../../../text/measurements";
 import { measuringWords } from "../../../text/measuring";
 import { FractionPad, pressKey } from "../field/FractionPad";
 import { LengthField } from "../field/LengthField";
-import { placeAddress } from "../place";
+import { pageAddress } from "../page";
 import { derivationOf, useDerived } from "../useDerived";
 import { touchQuery, useMediaQuery, wideQuery } from "../useScreen";
 import { useLengths, useStoreItself, useUnit } from "../useStore";
@@ -68,7 +68,7 @@ export function MeasureBench(props: MeasureBenchProps) {
             {next === undefined ? measuringWords.last : measuringWords.next(measurementTexts[next].label)}
           </button>
           {isEnough ? (
-            <a className="patch patch-main" href={placeAddress("plan")}>
+            <a className="patch patch-main" href={pageAddress("plan")}>
               {measuringWords.toPlan}
             </a>
           ) : null}
@@ -98,7 +98,7 @@ export function MeasureBench(props: MeasureBenchProps) {
 function Known({ known }: { readonly known: ReturnType<typeof useMeasurement> }) {
   const { write } = useLengths();
   if (known.kind === "guessed")
-    return <p className="bench-known">{measuringWords.guessNow(write(known.value), write(known.spread))}</p>;
+    return <p className="bench-known">{measuringWords.guessNow(write(known.value), write(known.standardDeviation))}</p>;
   if (known.kind === "table") return <p className="bench-known">{measuringWords.tableNow(write(known.value))}</p>;
   return null;
 }

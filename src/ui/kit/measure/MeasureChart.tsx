@@ -1,6 +1,6 @@
 import { type ReactNode, useEffect, useRef, useState } from "react";
 import { type MeasurementName, measurementNames, requiredMeasurementNames } from "../../../core/body/vocabulary";
-import { useAskedThing } from "../place";
+import { useAskedThing } from "../page";
 import { improvementGroups, measuringWords } from "../../../text/measuring";
 import { useMediaQuery, wideQuery } from "../useScreen";
 import { questionsWords } from "../../../text/questions";

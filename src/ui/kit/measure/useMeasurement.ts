@@ -10,7 +10,7 @@ import { useDispatch, useDrafts, useFitting, useLengths, useStoreItself } from "
 /** What is known of one measurement now: read by a person, guessed by the tool or a table, half typed, or nothing. */
 type KnownMeasurement =
   | { readonly kind: "measured"; readonly value: Millimetres }
-  | { readonly kind: "guessed"; readonly value: Millimetres; readonly spread: Millimetres }
+  | { readonly kind: "guessed"; readonly value: Millimetres; readonly standardDeviation: Millimetres }
   | { readonly kind: "table"; readonly value: Millimetres }
   | { readonly kind: "draft"; readonly text: string }
   | { readonly kind: "nothing" };
@@ -30,7 +30,7 @@ export function useMeasurement(whose: "body" | "form", name: MeasurementName): K
   }
   const guess = levelReading(planning.plan.levels, name);
   return guess?.kind === "estimated"
-    ? { kind: "guessed", value: guess.value, spread: guess.spread }
+    ? { kind: "guessed", value: guess.value, standardDeviation: guess.standardDeviation }
     : { kind: "nothing" };
 }
 

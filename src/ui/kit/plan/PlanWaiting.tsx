@@ -7,10 +7,10 @@ import { linesWords } from "../../../text/linesAtForm";
 import { measurementInSentence } from "../../../text/measurements";
 import { planningWords } from "../../../text/planning";
 import { questionsWords } from "../../../text/questions";
-import { doorWords } from "../../../text/workroom";
+import { homeWords } from "../../../text/workroom";
 import { BattingLine } from "../batting/BattingLine";
 import { firstContradiction, FirstProblem } from "../measure/MeasureProblems";
-import { placeAddress } from "../place";
+import { pageAddress } from "../page";
 import { useOpenDemo } from "../shelf/useDemo";
 import { useDerived } from "../useDerived";
 import { useFitting, useLengths } from "../useStore";
@@ -30,7 +30,7 @@ export function PlanWaiting() {
       {ofBody.length > 0 ? (
         <>
           <p className="lead">{planningWords.waitingFor(ofBody.map((name) => measurementInSentence(name)))}</p>
-          <a className="patch patch-main" href={placeAddress("body")}>
+          <a className="patch patch-main" href={pageAddress("body")}>
             {planningWords.measureThem}
           </a>
         </>
@@ -38,7 +38,7 @@ export function PlanWaiting() {
       {ofForm ? (
         <>
           <p className="lead">{planningWords.waitingForm}</p>
-          <a className="patch" href={placeAddress("form")}>
+          <a className="patch" href={pageAddress("form")}>
             {planningWords.describeForm}
           </a>
         </>
@@ -47,7 +47,7 @@ export function PlanWaiting() {
         <>
           <p className="lead">{planningWords.contradiction}</p>
           <FirstProblem problem={wrong} />
-          <a className="patch" href={placeAddress(wrong.whose, wrong.names[0])}>
+          <a className="patch" href={pageAddress(wrong.whose, wrong.names[0])}>
             {planningWords.measureThem}
           </a>
         </>
@@ -59,7 +59,7 @@ export function PlanWaiting() {
         </>
       ) : null}
       <button type="button" className="patch patch-plain" onClick={openDemo}>
-        {doorWords.demo}
+        {homeWords.demo}
       </button>
     </div>
   );
@@ -84,7 +84,7 @@ export function DraftNote({ plan }: { readonly plan: Plan }) {
         <strong>{note(write(plan.mayMiss))}</strong> {isOpen ? makesFirm : begun}
       </p>
       {isOpen ? (
-        <a className="patch patch-main" href={placeAddress("padding", linesThing)}>
+        <a className="patch patch-main" href={pageAddress("padding", linesThing)}>
           {back}
         </a>
       ) : null}
@@ -116,7 +116,7 @@ export function NextQuestions({ plan }: { readonly plan: Plan }) {
 const mostAsked = 3;
 
 const addressOf = (first: Question["first"]): string =>
-  first === null ? placeAddress("padding", linesThing) : placeAddress(first.whose, first.name);
+  first === null ? pageAddress("padding", linesThing) : pageAddress(first.whose, first.name);
 
 function useOpenQuestions(plan: Plan): readonly Question[] {
   const { lengths } = useDerived();

@@ -3,7 +3,7 @@ import { startMark } from "../../../app/storage/startMark";
 import { writeFitting } from "../../../document/fitting";
 import { presentInstant } from "../../../text/moment";
 import { rescueWords } from "../../../text/rescue";
-import { placeAddress } from "../place";
+import { pageAddress } from "../page";
 import { shelf } from "../shelf/shelf";
 import { useFittingState, useStoreItself } from "../useStore";
 import { latePart } from "./latePart";
@@ -37,8 +37,8 @@ export function FailedPage({ error, onRetry }: FailedPageProps) {
           <button type="button" className="patch" onClick={save}>
             {rescueWords.saveRaw}
           </button>
-          <a href={placeAddress("door")}>{rescueWords.home}</a>
-          <a href={placeAddress("fittings")}>{rescueWords.fittings}</a>
+          <a href={pageAddress("door")}>{rescueWords.home}</a>
+          <a href={pageAddress("fittings")}>{rescueWords.fittings}</a>
         </div>
         <p className="quiet small">{rescueWords.detail(error instanceof Error ? error.message : String(error))}</p>
       </section>
@@ -49,7 +49,7 @@ export function FailedPage({ error, onRetry }: FailedPageProps) {
 
 /** Whether the fitting that is open shows as it should, noted for the next start. */
 const mark = (): ReturnType<typeof startMark> => startMark(window);
-const openId = (): string | null => shelf.getState().keeping?.openId() ?? null;
+const openId = (): string | null => shelf.getState().autosave?.openId() ?? null;
 let startedId: string | null = null;
 let isFailing = false;
 

@@ -3,36 +3,36 @@ import { fileName, offerFile } from "../../../app/share/fileOffer";
 import { type ListedFitting, listedId } from "../../../app/storage/fittingOutcome";
 import type { FittingStorage } from "../../../app/storage/fittingStorage";
 import { rawText } from "../../../app/storage/quarantine";
-import type { Keeping } from "../../../app/storage/keeping";
+import type { Autosave } from "../../../app/storage/autosave";
 import { writeFitting } from "../../../document/fitting";
 import { momentText, presentInstant } from "../../../text/moment";
 import { useShelf } from "../shelf/shelf";
 import { useListing } from "../shelf/useListing";
-import { goTo } from "../place";
+import { goTo } from "../page";
 import { libraryWords } from "../../../text/library";
 import { rescueWords } from "../../../text/rescue";
 
 /** The fittings on this device in the plainest form, which plans nothing: names, a way to open one, and its raw text. */
 export function OtherFittings() {
-  const keeping = useShelf((state) => state.keeping);
+  const autosave = useShelf((state) => state.autosave);
   return (
     <section className="stack">
       <h2>{rescueWords.others}</h2>
-      {keeping === null ? <p className="quiet">{rescueWords.othersUnread}</p> : <Others keeping={keeping} />}
+      {autosave === null ? <p className="quiet">{rescueWords.othersUnread}</p> : <Others autosave={autosave} />}
     </section>
   );
 }
 
-function Others({ keeping }: { readonly keeping: Keeping }) {
-  const found = useListing(keeping);
+function Others({ autosave }: { readonly autosave: Autosave }) {
+  const found = useListing(autosave);
   const [said, setSaid] = useState("");
   if (found.kind === "looking") return <p className="quiet">{libraryWords.loading}</p>;
   if (found.kind === "notRead") return <p className="caution">{rescueWords.othersUnread}</p>;
   const others = found.listing.fittings.filter(
-    (one) => listedId(one) !== keeping.openId() && !(one.kind === "fitting" && one.entry.deletedAt !== null),
+    (one) => listedId(one) !== autosave.openId() && !(one.kind === "fitting" && one.entry.deletedAt !== null),
   );
   const open = async (id: string) => {
-    const outcome = await keeping.open(id);
+    const outcome = await autosave.open(id);
     if (outcome === "open") goTo("body");
     else setSaid(outcome === "notKept" ? libraryWords.notKept : libraryWords.cannotOpen);
   };
@@ -45,7 +45,7 @@ function Others({ keeping }: { readonly keeping: Keeping }) {
           <Other
             key={listedId(one)}
             listed={one}
-            storage={keeping.desk.storage}
+            storage={autosave.context.storage}
             onOpen={() => void open(listedId(one))}
             onTrouble={() => setSaid(libraryWords.cannotOpen)}
           />

@@ -1,6 +1,6 @@
 import { Component, type ReactNode, useEffect } from "react";
 import type { SettledFitting } from "../../../document/fitting";
-import { type Place, usePlace } from "../place";
+import { type Page, usePage } from "../page";
 import { useFitting } from "../useStore";
 import { FailedPage, noteFailure, noteShown } from "./FailedPage";
 
@@ -9,32 +9,32 @@ interface PageBoundaryProps {
    * The place that `children` is the page of. It is handed in with the page: asked for here, it would be another one a
    * moment before the page is.
    */
-  readonly place: Place;
+  readonly page: Page;
   readonly children: ReactNode;
 }
 
 /** Round every page: where one fails, what happened stands in its place, and the other fittings stay in reach. */
-export function PageBoundary({ place, children }: PageBoundaryProps) {
+export function PageBoundary({ page, children }: PageBoundaryProps) {
   const fitting = useFitting();
   return (
     <Boundary
-      causes={[place, fitting]}
+      causes={[page, fitting]}
       onFailure={noteFailure}
       instead={({ error, retry }) => <FailedPage error={error} onRetry={retry} />}
     >
       {children}
-      <Shown place={place} fitting={fitting} />
+      <Shown page={page} fitting={fitting} />
     </Boundary>
   );
 }
 
 /** Round everything, for a failure of the frame itself. */
 export function ToolBoundary({ children }: { readonly children: ReactNode }) {
-  const place = usePlace();
+  const page = usePage();
   const fitting = useFitting();
   return (
     <Boundary
-      causes={[place, fitting]}
+      causes={[page, fitting]}
       onFailure={noteFailure}
       instead={({ error, retry }) => (
         <main className="place">
@@ -48,9 +48,9 @@ export function ToolBoundary({ children }: { readonly children: ReactNode }) {
 }
 
 /** Is only ever on the screen beside a page that did not fail. */
-function Shown({ place, fitting }: { readonly place: Place; readonly fitting: SettledFitting }) {
+function Shown({ page, fitting }: { readonly page: Page; readonly fitting: SettledFitting }) {
   // biome-ignore lint/correctness/useExhaustiveDependencies: another place or fitting is shown anew.
-  useEffect(noteShown, [place, fitting]);
+  useEffect(noteShown, [page, fitting]);
   return null;
 }
 

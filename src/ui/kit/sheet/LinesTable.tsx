@@ -70,16 +70,16 @@ interface LineRowProps {
 function LineRow({ planned, line, nape }: LineRowProps) {
   const { step } = useLengths();
   if (planned === undefined || line === undefined) return null;
-  const { name, drop, body } = planned;
-  const shown = ({ kind, value }: typeof drop): string =>
+  const { name, depthBelowNape, body } = planned;
+  const shown = ({ kind, value }: typeof depthBelowNape): string =>
     `${kind === "estimated" ? "≈ " : ""}${formatLength(value, step, "bare")}`;
   return (
     <tr>
       <th scope="row">{levelWords[name]}</th>
       <td>
-        <strong>{shown(drop)}</strong>
+        <strong>{shown(depthBelowNape)}</strong>
       </td>
-      <td>{nape === undefined ? "" : formatLength(mm(nape - drop.value), step, "bare")}</td>
+      <td>{nape === undefined ? "" : formatLength(mm(nape - depthBelowNape.value), step, "bare")}</td>
       <td>
         <SheetBox isTicked={line.isMarked} />
       </td>

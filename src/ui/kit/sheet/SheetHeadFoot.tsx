@@ -27,8 +27,9 @@ export function SheetHead({ plan }: { readonly plan: Plan }) {
   const sentence = (role: BattingRole, name: string): string => {
     const words = role === "building" ? printingWords.batting : printingWords.finishing;
     const guess = role === "building" ? lengths?.batting : lengths?.finishingBatting;
-    const worth = learned?.replan.belief[role].layer ?? guess?.layerThickness;
-    const told = worth === undefined ? "" : printingWords.worth(thinText(worth, unit), learned?.readingCount ?? 0);
+    const thickness = learned?.replan.calibration[role].layer ?? guess?.layerThickness;
+    const told =
+      thickness === undefined ? "" : printingWords.layerAdds(thinText(thickness, unit), learned?.readingCount ?? 0);
     return [words(name), told, amount(role)].join(" ");
   };
   return (

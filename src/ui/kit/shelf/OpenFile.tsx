@@ -2,7 +2,7 @@ import { type ChangeEvent, useState } from "react";
 import { type ImportOutcome, importFile } from "../../../app/share/fileImport";
 import { readBeside } from "../../../app/share/readBeside";
 import { importSheet, type SheetImportOutcome } from "../../../app/share/sheetImport";
-import type { Keeping } from "../../../app/storage/keeping";
+import type { Autosave } from "../../../app/storage/autosave";
 import type { LengthUnit } from "../../../core/lengthText";
 import type { Fitting } from "../../../document/fitting";
 import { useAnnounce } from "../Announcer";
@@ -16,7 +16,7 @@ import { lookForGone } from "./useListing";
 import { listMayHaveChanged } from "./shelf";
 
 interface OpenFileProps {
-  readonly keeping: Keeping;
+  readonly autosave: Autosave;
   /** The names on the list, so that a copy gets one of its own. */
   readonly titles: readonly string[];
   readonly text?: string;
@@ -34,17 +34,17 @@ interface Report {
 const reportOf = (sentences: readonly string[]): Report => ({ sentences, added: [], alreadyHere: [] });
 
 /** Opens a file of fittings or a table, says what came of it, and offers to undo it, or to add what is here already. */
-export function OpenFile({ keeping, titles, text = fileWords.openFile }: OpenFileProps) {
+export function OpenFile({ autosave, titles, text = fileWords.openFile }: OpenFileProps) {
   const unit = useUnit();
   const [report, setReport] = useState<Report>(reportOf([]));
-  const tell = useTell(keeping, setReport);
+  const tell = useTell(autosave, setReport);
   const open = async (event: ChangeEvent<HTMLInputElement>) => {
     const [file] = event.target.files ?? [];
     // The same file chosen twice is opened twice.
     event.target.value = "";
     if (file === undefined) return;
     setReport(reportOf([intakeWords.reading]));
-    tell(openedReport(await openedFile(file, keeping, unit), unit));
+    tell(openedReport(await openedFile(file, autosave, unit), unit));
   };
   const addAnyway = async () => {
     const taken = [...titles];
@@ -53,15 +53,15 @@ export function OpenFile({ keeping, titles, text = fileWords.openFile }: OpenFil
       taken.push(title);
       return { ...fitting, title };
     });
-    const added = await keeping.desk.storage.add(copies);
+    const added = await autosave.context.storage.add(copies);
     const outcome = added.kind === "added" ? { ...added, kind: "imported" as const, alreadyHere: [] } : added;
     tell(openedReport(outcome, unit));
   };
   const undo = async () => {
-    const isOpen = report.added.includes(keeping.openId() ?? "");
-    if (isOpen && (await keeping.put(newFitting(unit))) === "notKept")
+    const isOpen = report.added.includes(autosave.openId() ?? "");
+    if (isOpen && (await autosave.put(newFitting(unit))) === "notKept")
       return tell({ ...report, sentences: [libraryWords.notKept] });
-    const outcomes = await Promise.all(report.added.map((id) => keeping.desk.storage.remove(id)));
+    const outcomes = await Promise.all(report.added.map((id) => autosave.context.storage.remove(id)));
     const refusal = refusalAmong(outcomes);
     tell(refusal === null ? reportOf([intakeWords.undone]) : { ...report, sentences: [refusal] });
   };
@@ -100,15 +100,15 @@ export function OpenFile({ keeping, titles, text = fileWords.openFile }: OpenFil
 }
 
 /** Shows and says what came of something, and has the list read anew, here and in other tabs. */
-function useTell(keeping: Keeping, setReport: (report: Report) => void): (report: Report) => void {
+function useTell(autosave: Autosave, setReport: (report: Report) => void): (report: Report) => void {
   const announce = useAnnounce();
   return (report) => {
     setReport(report);
     announce(report.sentences.join(" "));
-    keeping.desk.channel.send({ kind: "listChanged" });
+    autosave.context.channel.send({ kind: "listChanged" });
     listMayHaveChanged();
     // What was lost may be back.
-    void lookForGone(keeping);
+    void lookForGone(autosave);
   };
 }
 
@@ -120,8 +120,8 @@ function openedReport(outcome: ImportOutcome | SheetImportOutcome, unit: LengthU
   return { sentences, added, alreadyHere: outcome.alreadyHere };
 }
 
-function openedFile(file: File, keeping: Keeping, unit: LengthUnit): Promise<ImportOutcome | SheetImportOutcome> {
-  const { storage } = keeping.desk;
+function openedFile(file: File, autosave: Autosave, unit: LengthUnit): Promise<ImportOutcome | SheetImportOutcome> {
+  const { storage } = autosave.context;
   const isTable = /\.(?:csv|tsv)$/i.test(file.name) || file.type === "text/csv";
   return isTable ? importSheet(file, storage, newFitting(unit)) : importFile(file, storage, read);
 }

@@ -2,7 +2,7 @@ import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
 import type { OfflineState } from "../../../app/offline/offlineState";
 import type { FoundBySave } from "../../../app/storage/fittingOutcome";
-import type { Keeping } from "../../../app/storage/keeping";
+import type { Autosave } from "../../../app/storage/autosave";
 import type { KnownFitting } from "../../../app/storage/knownFittings";
 import type { OpenState } from "../../../app/storage/openFitting";
 import type { Fitting } from "../../../document/fitting";
@@ -13,7 +13,7 @@ import type { Fitting } from "../../../document/fitting";
  */
 export interface ShelfState {
   /** Null until the database has been opened, and for good where the keeping could not be loaded. */
-  readonly keeping: Keeping | null;
+  readonly autosave: Autosave | null;
   readonly open: OpenState | null;
   readonly offline: OfflineState;
   readonly takeNewRelease: () => void;
@@ -50,7 +50,7 @@ export type ShelfNews =
 type LinkRefusal = "notALink" | "tooLong" | "newerLink" | "damaged" | "cannotUnpack" | "badFitting";
 
 export const shelf = createStore<ShelfState>(() => ({
-  keeping: null,
+  autosave: null,
   open: null,
   offline: { kind: "preparing" },
   takeNewRelease: () => {},

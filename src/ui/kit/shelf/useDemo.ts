@@ -2,7 +2,7 @@ import { useCallback } from "react";
 import { demoFitting } from "../../../app/session/demoFitting";
 import type { FittingStore } from "../../../app/session/store";
 import { shelf, tell } from "./shelf";
-import { goTo } from "../place";
+import { goTo } from "../page";
 import { useStoreItself } from "../useStore";
 
 /**
@@ -10,10 +10,10 @@ import { useStoreItself } from "../useStore";
  * kept it stays where it is, and that is told.
  */
 export async function openDemo(store: FittingStore): Promise<void> {
-  const { keeping } = shelf.getState();
+  const { autosave } = shelf.getState();
   if (store.getState().fitting.id !== demoFitting.id) {
-    if (keeping !== null) {
-      if ((await keeping.put(demoFitting)) !== "put") return tell({ kind: "tableNotKept" });
+    if (autosave !== null) {
+      if ((await autosave.put(demoFitting)) !== "put") return tell({ kind: "tableNotKept" });
     } else if (store.getState().cause === "load") store.load(demoFitting);
     else return tell({ kind: "tableNotKept" });
   }

@@ -32,8 +32,8 @@ export function useSayDone(): (sentence: string) => void {
 
 /** A change is being saved within its own event; a refusal that stands from before stays until a save has passed. */
 function onRefusal(tell: () => void): void {
-  const { keeping } = shelf.getState();
-  if (keeping === null) return;
+  const { autosave } = shelf.getState();
+  if (autosave === null) return;
   if (isSettled(shelf.getState(), tell)) return;
   const stop = shelf.subscribe((state) => {
     if (isSettled(state, tell)) stop();

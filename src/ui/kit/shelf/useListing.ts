@@ -1,7 +1,7 @@
 import { useEffect, useState } from "react";
 import type { DeviceSettings } from "../../../app/storage/deviceSettings";
 import type { ListedFitting, ListOutcome, NotRead } from "../../../app/storage/fittingOutcome";
-import type { Keeping } from "../../../app/storage/keeping";
+import type { Autosave } from "../../../app/storage/autosave";
 import type { QuarantinedItem } from "../../../app/storage/quarantine";
 import { forget, tell, useShelf } from "./shelf";
 
@@ -16,8 +16,8 @@ export interface Listing {
 
 type FoundListing = { readonly kind: "listed"; readonly listing: Listing } | { readonly kind: "looking" } | NotRead;
 
-export function useListing(keeping: Keeping): FoundListing {
-  const { storage } = keeping.desk;
+export function useListing(autosave: Autosave): FoundListing {
+  const { storage } = autosave.context;
   const turn = useShelf((state) => state.turn);
   const [found, setFound] = useState<FoundListing>({ kind: "looking" });
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new turn is the reason to look again.
@@ -30,13 +30,13 @@ export function useListing(keeping: Keeping): FoundListing {
         if (!isStale) setFound(together(listed, toCome, aside.kind === "listed" ? aside.items : [], settings));
       };
       await show(await storage.list((fittings, toCome) => void show({ kind: "listed", fittings }, toCome)), 0);
-      void lookForGone(keeping);
+      void lookForGone(autosave);
     };
     void look();
     return () => {
       isStale = true;
     };
-  }, [keeping, storage, turn]);
+  }, [autosave, storage, turn]);
   return found;
 }
 
@@ -56,8 +56,8 @@ const newestFirst = (fittings: readonly ListedFitting[]): readonly ListedFitting
 const changeOf = (listed: ListedFitting): string => (listed.kind === "fitting" ? listed.entry.changedAt : "");
 
 /** Tells which fittings are lost, if any are, and stops telling it once they are back. */
-export async function lookForGone(keeping: Keeping): Promise<void> {
-  const fittings = await keeping.lost();
+export async function lookForGone(autosave: Autosave): Promise<void> {
+  const fittings = await autosave.lost();
   if (fittings === null) return;
   if (fittings.length > 0) tell({ kind: "gone", fittings });
   else forget("gone");

@@ -1,5 +1,5 @@
 import { levelNames } from "../../../core/body/vocabulary";
-import { placeAddress } from "../../kit/place";
+import { pageAddress } from "../../kit/page";
 import { levelWords } from "../../../text/pictures";
 import { wallControls, wallWords } from "../../../text/wall";
 import type { FullScreen } from "../../kit/useScreen";
@@ -68,7 +68,7 @@ export function WallControls({ state, view, hasOwn, screen, helpOpen, act }: Wal
         <Control name={wallControls.keys} mark="K" keysOnly expanded={helpOpen} onPress={() => act({ does: "keys" })} />
         <a
           className="patch wall-control"
-          href={placeAddress(hasOwn && !isOwnShown ? "fittings" : "padding")}
+          href={pageAddress(hasOwn && !isOwnShown ? "fittings" : "padding")}
           aria-label={`${wallControls.leave}, ${wallWords.title}`}
         >
           {wallControls.leave}

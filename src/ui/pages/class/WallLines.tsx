@@ -17,7 +17,14 @@ export function WallLines({ view: { plan, step: now, level, unit, isCovered } }:
   const step = tapeStep[unit];
   const lines = useMemo(
     () =>
-      plan.levels.map(({ name, drop }): LineAtForm => ({ level: name, depth: drop.value, isMarked: false, read: {} })),
+      plan.levels.map(
+        ({ name, depthBelowNape }): LineAtForm => ({
+          level: name,
+          depth: depthBelowNape.value,
+          isMarked: false,
+          read: {},
+        }),
+      ),
     [plan],
   );
   const marking = [

@@ -7,7 +7,7 @@ import type { PadProgress } from "../../../app/progress/padProgress";
 import { type JobSteps, jobSteps, plannedStep } from "../../../app/steps/plannedSteps";
 import type { CurrentStep } from "../../../app/steps/currentStep";
 import { isReadAtLines } from "../../../app/steps/isReadAtLines";
-import { lineDrops, workFacts } from "../../../app/steps/workFacts";
+import { lineDepths, workFacts } from "../../../app/steps/workFacts";
 import { nothingDone } from "../../../app/steps/workState";
 import { assert } from "../../../core/result";
 import type { Plan } from "../../../core/plan/plan";
@@ -53,7 +53,7 @@ export function wallPerson(
   if (planning.kind !== "planned" || progress === null) return null;
   const { plan } = planning;
   const isAtLines = isReadAtLines(plan, fitting);
-  const facts = workFacts(fitting.work, lineDrops(plan));
+  const facts = workFacts(fitting.work, lineDepths(plan));
   const step = (facts.length === 0 ? null : current?.step) ?? plannedStep(plan, nothingDone, isAtLines);
   return { name, plan, progress, job: jobSteps({ plan, isAtLines }, facts, step), takeHome: null };
 }

@@ -23,8 +23,8 @@ interface WallPicture {
 
 export function wallScene({ level, pieces, step }: WallPicture): Scene {
   const inOrder = pieces.toSorted((a, b) => a.order - b.order);
-  const whole = layeredSection(level.formSection, level.drop.value, inOrder);
-  const layered = layeredSection(level.formSection, level.drop.value, inOrder.slice(0, step));
+  const whole = layeredSection(level.formSection, level.depthBelowNape.value, inOrder);
+  const layered = layeredSection(level.formSection, level.depthBelowNape.value, inOrder.slice(0, step));
   const body = bodyHalves(level);
   const outline = [...body.front, ...body.back];
   const frame = frameRound([...whole.surface, ...outline]);

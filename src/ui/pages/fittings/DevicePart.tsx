@@ -1,5 +1,5 @@
 import { useEffect, useState } from "react";
-import type { Keeping } from "../../../app/storage/keeping";
+import type { Autosave } from "../../../app/storage/autosave";
 import { type KeepAnswer, keepAnswer } from "../../../app/storage/room";
 import { useAnnounce } from "../../kit/Announcer";
 import { newFitting } from "../../../app/session/newFitting";
@@ -9,7 +9,7 @@ import { refusalOf } from "../../../text/fileSentences";
 import { forget, listMayHaveChanged, useShelf } from "../../kit/shelf/shelf";
 
 /** What this device does for the fittings: opening without a network, keeping them, and forgetting everything. */
-export function DevicePart({ keeping }: { readonly keeping: Keeping }) {
+export function DevicePart({ autosave }: { readonly autosave: Autosave }) {
   const offline = useShelf((state) => state.offline);
   const isKept = useShelf(({ open }) => open?.saving.kind === "saved");
   const [answer, setAnswer] = useState<KeepAnswer | null>(null);
@@ -21,24 +21,24 @@ export function DevicePart({ keeping }: { readonly keeping: Keeping }) {
       <h2>{deviceWords.title}</h2>
       <p>{deviceWords.offline[offline.kind]}</p>
       {answer !== null && <p>{deviceWords.kept[answer]}</p>}
-      <EraseEverything keeping={keeping} />
+      <EraseEverything autosave={autosave} />
     </section>
   );
 }
 
-function EraseEverything({ keeping }: { readonly keeping: Keeping }) {
+function EraseEverything({ autosave }: { readonly autosave: Autosave }) {
   const unit = useUnit();
   const announce = useAnnounce();
   const [isAsked, setAsked] = useState(false);
   const [said, setSaid] = useState("");
   const erase = async () => {
     setAsked(false);
-    const outcome = await keeping.eraseEverything(newFitting(unit));
+    const outcome = await autosave.eraseEverything(newFitting(unit));
     if (outcome.kind === "erased") forget("gone");
     const sentence = refusalOf(outcome) ?? deviceWords.erased;
     setSaid(sentence);
     announce(sentence);
-    keeping.desk.channel.send({ kind: "listChanged" });
+    autosave.context.channel.send({ kind: "listChanged" });
     listMayHaveChanged();
   };
   return (

@@ -2,7 +2,7 @@ import { useState } from "react";
 import { fileName, offerFile } from "../../../app/share/fileOffer";
 import { bundleParts, writeBundle } from "../../../app/share/fittingFile";
 import type { FittingStorage } from "../../../app/storage/fittingStorage";
-import type { Keeping } from "../../../app/storage/keeping";
+import type { Autosave } from "../../../app/storage/autosave";
 import type { Fitting } from "../../../document/fitting";
 import { backupWords, notListedTexts } from "../../../text/files";
 import { fileWords } from "../../../text/library";
@@ -12,14 +12,14 @@ import { listMayHaveChanged } from "../../kit/shelf/shelf";
 import type { Listing } from "../../kit/shelf/useListing";
 
 /** Files out and in: everything as files, and a file of fittings or a table of measurements back. */
-export function FilePart({ keeping, listing }: { readonly keeping: Keeping; readonly listing: Listing }) {
+export function FilePart({ autosave, listing }: { readonly autosave: Autosave; readonly listing: Listing }) {
   const found = listing.fittings.filter((one) => one.kind === "fitting");
   const unreadable = listing.fittings.length - found.length;
   // What was removed would come back with the file.
   const readable = found.filter(({ entry }) => entry.deletedAt === null);
   const { lastFileAt } = listing.settings;
   // The settings may have been lost together with everything else.
-  const lastFile = typeof lastFileAt === "string" ? lastFileAt : (keeping.desk.storage.lastFile()?.savedAt ?? null);
+  const lastFile = typeof lastFileAt === "string" ? lastFileAt : (autosave.context.storage.lastFile()?.savedAt ?? null);
   const changes = readable.filter(({ entry }) => lastFile !== null && entry.changedAt > lastFile).length;
   return (
     <section className="stitched stack">
@@ -29,8 +29,8 @@ export function FilePart({ keeping, listing }: { readonly keeping: Keeping; read
         {lastFile === null ? fileWords.never : fileWords.lastSaved(dayText(lastFile), changes)}
         {unreadable > 0 && ` ${fileWords.leftOut(unreadable)}`}
       </p>
-      <SaveAll storage={keeping.desk.storage} ids={readable.map(({ entry }) => entry.id)} />
-      <OpenFile keeping={keeping} titles={found.map(({ entry }) => entry.title)} />
+      <SaveAll storage={autosave.context.storage} ids={readable.map(({ entry }) => entry.id)} />
+      <OpenFile autosave={autosave} titles={found.map(({ entry }) => entry.title)} />
     </section>
   );
 }

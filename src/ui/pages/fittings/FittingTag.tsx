@@ -1,5 +1,5 @@
 import { useId, useState } from "react";
-import { goTo } from "../../kit/place";
+import { goTo } from "../../kit/page";
 import { libraryWords } from "../../../text/library";
 import { ComparePanel } from "./ComparePanel";
 import { type TagPanel, type TagProps, titleOf, useOpened, useProgress } from "./fittingEntry";
@@ -11,17 +11,17 @@ import { TagActions } from "./TagActions";
 
 /** One fitting on the shelf, as a tag tied to it: whose it is, what is left to do, and what can be done with it. */
 export function FittingTag(props: TagProps) {
-  const { keeping, listed, others, say } = props;
+  const { autosave, listed, others, say } = props;
   const { entry } = listed;
   const [panel, setPanel] = useState<TagPanel | null>(null);
   const heading = useId();
   // The table is asked anew whenever the state of what lies on it changes.
-  const isOnTable = useShelf(({ open }) => open !== null && keeping.openId() === entry.id);
-  const progress = useProgress(keeping.desk.storage, entry);
+  const isOnTable = useShelf(({ open }) => open !== null && autosave.openId() === entry.id);
+  const progress = useProgress(autosave.context.storage, entry);
   const title = titleOf(listed);
   const isRemoved = entry.deletedAt !== null;
   const open = async () => {
-    const outcome = await keeping.open(entry.id);
+    const outcome = await autosave.open(entry.id);
     if (outcome === "open") goTo("body");
     else say(outcome === "notKept" ? libraryWords.notKept : libraryWords.cannotOpen);
     listMayHaveChanged();
@@ -64,19 +64,19 @@ export function FittingTag(props: TagProps) {
       {panel === "actions" && <TagActions {...props} onPanel={setPanel} />}
       {panel === "share" && <ShareOpened {...props} />}
       {panel === "compare" && (
-        <ComparePanel storage={keeping.desk.storage} listed={listed} others={others} title={title} />
+        <ComparePanel storage={autosave.context.storage} listed={listed} others={others} title={title} />
       )}
     </li>
   );
 }
 
-function ShareOpened({ keeping, listed }: TagProps) {
-  const fitting = useOpened(keeping.desk.storage, listed.entry);
+function ShareOpened({ autosave, listed }: TagProps) {
+  const fitting = useOpened(autosave.context.storage, listed.entry);
   return fitting && <SharePanel fitting={fitting} title={titleOf(listed)} />;
 }
 
-function RemovedWays({ keeping, listed, onDone, say }: TagProps) {
-  const { storage } = keeping.desk;
+function RemovedWays({ autosave, listed, onDone, say }: TagProps) {
+  const { storage } = autosave.context;
   const { id } = listed.entry;
   const restore = async () => {
     const refusal = refusalOf(await storage.restore(id));
@@ -86,7 +86,7 @@ function RemovedWays({ keeping, listed, onDone, say }: TagProps) {
   const erase = async () => {
     const refusal = refusalOf(await storage.erase(id));
     if (refusal !== null) say(refusal);
-    keeping.desk.channel.send({ kind: "listChanged" });
+    autosave.context.channel.send({ kind: "listChanged" });
     listMayHaveChanged();
   };
   return (

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import type { Keeping } from "../../../app/storage/keeping";
+import type { Autosave } from "../../../app/storage/autosave";
 import { libraryWords, noticeWords } from "../../../text/library";
 import { rescueWords } from "../../../text/rescue";
 import { Boundary } from "../../kit/rescue/PageBoundary";
@@ -57,7 +57,7 @@ const isNamed = (one: ListedEntry, wanted: string): boolean =>
   titleOf(one).toLocaleLowerCase().includes(wanted.trim().toLocaleLowerCase());
 
 /** What lies on the table and was never kept, such as the made-up person: it can be kept or shared as it is. */
-export function UnkeptTag({ keeping }: { readonly keeping: Keeping }) {
+export function UnkeptTag({ autosave }: { readonly autosave: Autosave }) {
   const fitting = useFittingState((state) => state.fitting);
   const isKept = useShelf((state) => state.open !== null);
   const [isSharing, setSharing] = useState(false);
@@ -73,7 +73,7 @@ export function UnkeptTag({ keeping }: { readonly keeping: Keeping }) {
           </p>
         </div>
         <div className="row tag-ways">
-          <button type="button" className="patch" onClick={() => keeping.keepNow()}>
+          <button type="button" className="patch" onClick={() => autosave.keepNow()}>
             {noticeWords.keepIt}
           </button>
           <button type="button" className="patch" aria-expanded={isSharing} onClick={() => setSharing(!isSharing)}>

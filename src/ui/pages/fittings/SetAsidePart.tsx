@@ -2,9 +2,9 @@ import { useState } from "react";
 import { fileName, offerFile } from "../../../app/share/fileOffer";
 import type { EraseOutcome } from "../../../app/storage/changeFitting";
 import { listedId } from "../../../app/storage/fittingOutcome";
-import type { Keeping } from "../../../app/storage/keeping";
+import type { Autosave } from "../../../app/storage/autosave";
 import { useAnnounce } from "../../kit/Announcer";
-import { goTo } from "../../kit/place";
+import { goTo } from "../../kit/page";
 import { asideWords, libraryWords } from "../../../text/library";
 import { momentText, presentInstant } from "../../../text/moment";
 import { refusalOf } from "../../../text/fileSentences";
@@ -13,14 +13,14 @@ import type { Listing } from "../../kit/shelf/useListing";
 import { Ways } from "../../kit/Ways";
 
 /** What could not be read, exactly as it was found, to be saved as text or erased by the person and nobody else. */
-export function SetAsidePart({ keeping, listing }: { readonly keeping: Keeping; readonly listing: Listing }) {
-  const { storage } = keeping.desk;
+export function SetAsidePart({ autosave, listing }: { readonly autosave: Autosave; readonly listing: Listing }) {
+  const { storage } = autosave.context;
   const unread = listing.fittings.filter((one) => one.kind !== "fitting");
   const saveRaw = (text: string) => offerFile(document, fileName("raw text", "", presentInstant(), "txt"), text, "txt");
   const announce = useAnnounce();
   const [said, setSaid] = useState("");
   const look = async (id: string) => {
-    const outcome = await keeping.open(id);
+    const outcome = await autosave.open(id);
     if (outcome === "looking" || outcome === "open") return goTo("plan");
     const sentence = outcome === "notKept" ? libraryWords.notKept : asideWords.cannotLook;
     setSaid(sentence);

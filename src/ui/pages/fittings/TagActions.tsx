@@ -22,9 +22,9 @@ interface ActionProps extends TagProps {
 
 /** Everything that can be done with a fitting besides opening it. */
 export function TagActions(props: ActionProps) {
-  const { keeping, listed, others, onPanel, onDone, say } = props;
+  const { autosave, listed, others, onPanel, onDone, say } = props;
   const { entry } = listed;
-  const { storage } = keeping.desk;
+  const { storage } = autosave.context;
   const unit = useUnit();
   const title = titleOf(listed);
   const titles = others.map((other) => other.entry.title);
@@ -54,11 +54,11 @@ export function TagActions(props: ActionProps) {
     after(outcome, sentence, () => storage.setArchived(id, archived).then(refusalOf));
   };
   const remove = async () => {
-    const isOnTable = keeping.openId() === entry.id;
-    if (isOnTable && (await keeping.put(newFitting(unit))) === "notKept") return say(libraryWords.notKept);
+    const isOnTable = autosave.openId() === entry.id;
+    if (isOnTable && (await autosave.put(newFitting(unit))) === "notKept") return say(libraryWords.notKept);
     const outcome = await storage.remove(entry.id);
     // What stays on the list goes on lying on the table.
-    if (isOnTable && refusalOf(outcome) !== null) await keeping.open(entry.id);
+    if (isOnTable && refusalOf(outcome) !== null) await autosave.open(entry.id);
     after(outcome, libraryWords.removed(title), () => storage.restore(entry.id).then(refusalOf));
   };
   const save = (kind: "json" | "csv", text: string) => {
@@ -95,19 +95,19 @@ export function TagActions(props: ActionProps) {
 }
 
 /** The name is part of the fitting, so it is changed by whoever has its pen. */
-function Rename({ keeping, listed, onDone, say }: ActionProps) {
+function Rename({ autosave, listed, onDone, say }: ActionProps) {
   const dispatch = useDispatch();
   const { entry } = listed;
   const [title, setTitle] = useState(entry.title);
   // Named elsewhere, or the naming undone.
   useEffect(() => setTitle(entry.title), [entry.title]);
   const named = async (name: string): Promise<string | null> => {
-    if (keeping.openId() === entry.id) {
+    if (autosave.openId() === entry.id) {
       dispatch({ does: "rename", title: name });
-      keeping.retry();
-      return (await keeping.isKept()) ? null : unsavedText(shelf.getState().open);
+      autosave.retry();
+      return (await autosave.isKept()) ? null : unsavedText(shelf.getState().open);
     }
-    const outcome = await renameFitting(keeping.desk, entry.id, name);
+    const outcome = await renameFitting(autosave.context, entry.id, name);
     if (outcome.kind === "saved") return null;
     return refusalOf(outcome);
   };

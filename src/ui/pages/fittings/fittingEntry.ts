@@ -4,7 +4,7 @@ import { derivation } from "../../../app/session/derived";
 import type { ListedFitting, OpenedFitting } from "../../../app/storage/fittingOutcome";
 import type { FittingEntry } from "../../../app/storage/fittingRecord";
 import type { FittingStorage } from "../../../app/storage/fittingStorage";
-import type { Keeping } from "../../../app/storage/keeping";
+import type { Autosave } from "../../../app/storage/autosave";
 import { requiredMeasurementNames } from "../../../core/body/vocabulary";
 import type { Fitting } from "../../../document/fitting";
 import { libraryWords, progressTexts } from "../../../text/library";
@@ -17,7 +17,7 @@ export const titleOf = ({ entry }: ListedEntry): string => (entry.title === "" ?
 
 /** What every part of a tag needs: its fitting, the others on the shelf, and a way to say what came of something. */
 export interface TagProps {
-  readonly keeping: Keeping;
+  readonly autosave: Autosave;
   readonly listed: ListedEntry;
   readonly others: readonly ListedEntry[];
   /** Something was done with a fitting, and there is a way back. */

@@ -10,7 +10,7 @@ import "../../kit/learning/learning.css";
 import { useDoAndSay } from "../../kit/shelf/useDone";
 import { useDerived } from "../../kit/useDerived";
 import { useDispatch, useFitting, useLengths, useUnit } from "../../kit/useStore";
-import { WorthPart } from "./WorthPart";
+import { ThicknessPart } from "./ThicknessPart";
 import { Segments } from "../../kit/Segments";
 
 /** What the tape has shown: how much a layer adds with its plot, how closely is measured, and the readings behind it. */
@@ -21,7 +21,7 @@ export function LearningPart() {
     <section className="learning stitched">
       <h2>{learningWords.title}</h2>
       {roles.map((role) => (
-        <WorthPart key={role} role={role} isNamed={roles.length > 1} />
+        <ThicknessPart key={role} role={role} isNamed={roles.length > 1} />
       ))}
       <ReadingCare />
       <ReadingsBehind />

@@ -3,7 +3,7 @@ import { type LineReadingAsked, linesAtForm, linesStepHere, openParts } from "..
 import type { LineChange } from "../../../core/plan/lineChange";
 import type { Plan } from "../../../core/plan/plan";
 import { linesWords } from "../../../text/linesAtForm";
-import { goTo, placeAddress } from "../../kit/place";
+import { goTo, pageAddress } from "../../kit/page";
 import { useDispatch, useFitting, useLengths } from "../../kit/useStore";
 import { MarkStop } from "./MarkStop";
 import { PrepareStop } from "./PreparationStops";
@@ -122,7 +122,7 @@ function FinishedStop({ plan, news, isAllRead, onAgain, onGoOn }: FinishedStopPr
               {finished.again}
             </button>
           )}
-          <a className="patch patch-plain" href={placeAddress("plan")}>
+          <a className="patch patch-plain" href={pageAddress("plan")}>
             {finished.toPlan}
           </a>
         </>

@@ -4,7 +4,7 @@ import type { LevelName } from "../../../core/body/vocabulary";
 import type { Plan } from "../../../core/plan/plan";
 import { type Millimetres, mm } from "../../../core/units";
 import { MarkPicture } from "../../drawing/torso/MarkPicture";
-import { placeAddress } from "../../kit/place";
+import { pageAddress } from "../../kit/page";
 import { formMatterText } from "../../../text/formMatters";
 import { levelLineNames, linesWords, markSpacing } from "../../../text/linesAtForm";
 import { unbroken } from "../../../text/shownLength";
@@ -27,7 +27,9 @@ export function MarkStop({ plan, lines, level, later }: LineStopProps) {
   const isPhone = useMediaQuery(phoneQuery);
   const { mark, region, trail } = linesWords;
   const depth = lines.find((item) => item.level === level)?.depth ?? mm(0);
-  const isEstimated = plan.levels.some(({ name, drop }) => name === level && drop.kind === "estimated");
+  const isEstimated = plan.levels.some(
+    ({ name, depthBelowNape }) => name === level && depthBelowNape.kind === "estimated",
+  );
   const line = levelLineNames[level];
   const { lengths } = useDerived();
   const napeHeight = lengths?.form.measured.napeHeight ?? null;
@@ -77,7 +79,7 @@ function Estimated({ level }: { readonly level: LevelName }) {
   const asked = body.napeHeight === undefined ? "napeHeight" : (`${level}Height` as const);
   return (
     <>
-      {mark.estimated} <a href={placeAddress("body", asked)}>{mark.measureIt}</a>
+      {mark.estimated} <a href={pageAddress("body", asked)}>{mark.measureIt}</a>
     </>
   );
 }

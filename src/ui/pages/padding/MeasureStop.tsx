@@ -99,12 +99,12 @@ function CheckReading({ at, name }: { readonly at: StepAtHand; readonly name: Me
   const typed = readingsOfPlace(at.fitting, name).at(-1);
   if (typed === undefined) return null;
   const beyond = impossible.find((one) => one.entry === typed.at && one.name === name);
-  const surprise = at.replan.belief.surprises.find((one) => one.name === name);
+  const outlier = at.replan.calibration.outliers.find((one) => one.name === name);
   return (
     <p className="stop-news">
       <strong>{checkStop.read(write(typed.length))}</strong>{" "}
       {beyond !== undefined ? checkStop.can(write(beyond.least), write(beyond.most)) : null}{" "}
-      {beyond === undefined && surprise !== undefined ? checkStop.should(write(surprise.expected)) : null}{" "}
+      {beyond === undefined && outlier !== undefined ? checkStop.should(write(outlier.expected)) : null}{" "}
       <button
         type="button"
         className="patch patch-plain"

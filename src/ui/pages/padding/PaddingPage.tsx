@@ -10,7 +10,7 @@ import { setAsideCount } from "../../../document/keptFitting";
 import { paddingWords } from "../../../text/padding";
 import { pieceName } from "../../../text/plan";
 import { stopWords } from "../../../text/stops";
-import { goTo, useAskedThing } from "../../kit/place";
+import { goTo, useAskedThing } from "../../kit/page";
 import { linesThing, PlanWaiting } from "../../kit/plan/PlanWaiting";
 import { useAnswer } from "../../kit/useAnswer";
 import { useDerived } from "../../kit/useDerived";

@@ -7,7 +7,7 @@ import { linesWords } from "../../../text/linesAtForm";
 import { bandWords, firstTrail, trialStop } from "../../../text/stops";
 import { LengthField } from "../../kit/field/LengthField";
 import { useBenchField } from "../../kit/measure/useMeasurement";
-import { placeAddress } from "../../kit/place";
+import { pageAddress } from "../../kit/page";
 import { useDispatch, useDrafts, useLengths } from "../../kit/useStore";
 import { ReadingInput, useTypedLength } from "./ReadingInput";
 import { StepFrame } from "./StepFrame";
@@ -19,7 +19,7 @@ import type { StepAtHand } from "./useStep";
 export function PrepareStop({ plan, later }: { readonly plan: Plan; readonly later: ReactNode }) {
   const dispatch = useDispatch();
   const { prepare, region, trail } = linesWords;
-  const isGuessed = plan.levels.some(({ drop }) => drop.kind === "estimated");
+  const isGuessed = plan.levels.some(({ depthBelowNape }) => depthBelowNape.kind === "estimated");
   return (
     <StopFrame
       region={region}
@@ -39,7 +39,7 @@ export function PrepareStop({ plan, later }: { readonly plan: Plan; readonly lat
     >
       {isGuessed ? (
         <p className="stop-news">
-          {prepare.heightsFirst} <a href={placeAddress("body", "napeHeight")}>{prepare.toHeights}</a>
+          {prepare.heightsFirst} <a href={pageAddress("body", "napeHeight")}>{prepare.toHeights}</a>
         </p>
       ) : null}
       <HandSteps steps={prepare.steps} />

@@ -90,7 +90,7 @@ function cropOf(
   tape: WorkPictureOfProps["tape"],
   isPhone: boolean,
 ): WorkPicture["crop"] {
-  const line = tape === undefined ? undefined : levels.find(({ name }) => name === tape.level)?.drop.value;
+  const line = tape === undefined ? undefined : levels.find(({ name }) => name === tape.level)?.depthBelowNape.value;
   if (line !== undefined) return { top: line - 110, bottom: line + 110 };
   if (!isPhone || now.length === 0) return null;
   const extents = now.map(pieceExtent);

@@ -12,7 +12,7 @@ import { featherWords } from "../../../text/pieces";
 import { doneWords, firstTrail, handSteps, pieceTrail, stopWords, tapeTrail, tuneWays } from "../../../text/stops";
 import { Cautions } from "../../kit/Cautions";
 import { useCutFrom } from "../../kit/useDerived";
-import { goTo } from "../../kit/place";
+import { goTo } from "../../kit/page";
 import { useDoAndSay } from "../../kit/shelf/useDone";
 import { useLengths } from "../../kit/useStore";
 import { CutOfPiece, StackOfPiece } from "./PiecePictures";

@@ -11,7 +11,7 @@ import { lengthWriter } from "../../../text/lengthWriter";
 import { sectionScene } from "../../drawing/sectionScene";
 import { formStanding } from "../../../app/session/formStanding";
 import { LengthFigure } from "../../kit/LengthFigure";
-import { placeAddress } from "../../kit/place";
+import { pageAddress } from "../../kit/page";
 import { levelWords } from "../../../text/pictures";
 import { listed, planningWords } from "../../../text/planning";
 import { useDerived } from "../../kit/useDerived";
@@ -49,20 +49,23 @@ function GuessedSides({ plan }: { readonly plan: Plan }) {
   return (
     <p>
       {planningWords.sides(listed(guessed.map((name) => levelWords[name])))}{" "}
-      <a href={placeAddress("body", `${first}Breadth`)}>{planningWords.measureBreadth}</a>
+      <a href={pageAddress("body", `${first}Breadth`)}>{planningWords.measureBreadth}</a>
     </p>
   );
 }
 
 /** The form is compared at the body's height, which is seldom just where the form has its own level: said where it is not. */
-function FormHeight({ level: { name, drop } }: { readonly level: PlannedLevel }) {
+function FormHeight({ level: { name, depthBelowNape } }: { readonly level: PlannedLevel }) {
   const { planning } = useDerived();
   const { write } = useLengths();
   const form = planning.kind === "planned" ? planning.form : null;
-  const own = useMemo(() => (form === null ? null : torsoReadings(form).levels[name].drop.value), [form, name]);
-  if (own === null || Math.abs(drop.value - own) <= tapeAgreement) return null;
-  const off = write(mm(Math.abs(drop.value - own)));
-  return <p className="quiet small">{planningWords.atBodyHeight(off, drop.value > own, levelWords[name])}</p>;
+  const own = useMemo(
+    () => (form === null ? null : torsoReadings(form).levels[name].depthBelowNape.value),
+    [form, name],
+  );
+  if (own === null || Math.abs(depthBelowNape.value - own) <= tapeAgreement) return null;
+  const off = write(mm(Math.abs(depthBelowNape.value - own)));
+  return <p className="quiet small">{planningWords.atBodyHeight(off, depthBelowNape.value > own, levelWords[name])}</p>;
 }
 
 const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);

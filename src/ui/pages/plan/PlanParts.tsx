@@ -14,7 +14,7 @@ import { planWords } from "../../../text/plan";
 import { planningWords } from "../../../text/planning";
 import { unbroken } from "../../../text/shownLength";
 import { Cautions } from "../../kit/Cautions";
-import { placeAddress } from "../../kit/place";
+import { pageAddress } from "../../kit/page";
 import { phoneQuery, useMediaQuery } from "../../kit/useScreen";
 import { useFitting, useLengths } from "../../kit/useStore";
 
@@ -85,7 +85,7 @@ function PlanShopping({ plan }: { readonly plan: Plan }) {
         ))}
       </ul>
       <p>
-        <a href={placeAddress("finishing")}>{planningWords.everythingElse}</a>
+        <a href={pageAddress("finishing")}>{planningWords.everythingElse}</a>
       </p>
     </>
   );
@@ -124,7 +124,7 @@ export function PlanLimits({ plan }: { readonly plan: Plan }) {
             ))}
           </ul>
           {isFormTooLarge ? (
-            <a className="patch" href={placeAddress("form")}>
+            <a className="patch" href={pageAddress("form")}>
               {planningWords.otherForm}
             </a>
           ) : null}

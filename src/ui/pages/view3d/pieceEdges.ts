@@ -12,19 +12,21 @@ export function pieceEdges(
   const { rows: own, wrap } = outermostLayer(piece);
   if (wrap) {
     const ends = [own[0], own.at(-1)].flatMap((row) => row?.depthBelowNape ?? []);
-    return ends.flatMap((drop) => facingRuns(ringAt(rings, drop), look, drop));
+    return ends.flatMap((depth) => facingRuns(ringAt(rings, depth), look, depth));
   }
   const rows = own.map((row) => {
-    const ring = surface.find(({ drop }) => drop >= row.depthBelowNape) ?? surface.at(-1);
+    const ring = surface.find(({ depthBelowNape }) => depthBelowNape >= row.depthBelowNape) ?? surface.at(-1);
     const { start, end } = ring === undefined ? row : alongSurface(row, piece.anchor, ring.outline.quarters);
-    return { drop: row.depthBelowNape, start, end };
+    return { depthBelowNape: row.depthBelowNape, start, end };
   });
   const places = [
-    ...rows.map(({ drop, start }) => ({ drop, along: start })),
-    ...rows.toReversed().map(({ drop, end }) => ({ drop, along: end })),
+    ...rows.map(({ depthBelowNape, start }) => ({ depthBelowNape, arcLength: start })),
+    ...rows.toReversed().map(({ depthBelowNape, end }) => ({ depthBelowNape, arcLength: end })),
   ];
   const closed = [...places, ...places.slice(0, 1)];
-  const points = filledIn(closed).map(({ drop, along }) => placeOn(surface, rings, drop, along, look));
+  const points = filledIn(closed).map(({ depthBelowNape, arcLength }) =>
+    placeOn(surface, rings, depthBelowNape, arcLength, look),
+  );
   return runs(points);
 }
 
@@ -32,10 +34,10 @@ export function pieceEdges(
 export const facingRuns = (
   ring: StandingRing | undefined,
   look: Look,
-  drop: number,
+  depth: number,
 ): readonly (readonly SeenPoint[])[] => {
   if (ring === undefined) return [];
-  const points = Array.from(ring.x, (_, at) => ringPoint(ring, at, drop, look));
+  const points = Array.from(ring.x, (_, at) => ringPoint(ring, at, depth, look));
   return runs([...points, ...points.slice(0, 1)]);
 };
 
@@ -56,41 +58,47 @@ function runs(points: readonly Facing[]): readonly (readonly SeenPoint[])[] {
 
 /** Long steps along the surface are filled in, so that an edge follows the curve of the form. */
 function filledIn(
-  places: readonly { readonly drop: number; readonly along: number }[],
-): readonly { readonly drop: number; readonly along: number }[] {
+  places: readonly { readonly depthBelowNape: number; readonly arcLength: number }[],
+): readonly { readonly depthBelowNape: number; readonly arcLength: number }[] {
   return places.flatMap((to, i) => {
     const from = places[i - 1];
     if (from === undefined) return [to];
-    const steps = Math.max(1, Math.ceil(Math.hypot(to.along - from.along, to.drop - from.drop) / longestStep));
+    const steps = Math.max(
+      1,
+      Math.ceil(Math.hypot(to.arcLength - from.arcLength, to.depthBelowNape - from.depthBelowNape) / longestStep),
+    );
     return Array.from({ length: steps }, (_, step) => ({
-      drop: from.drop + ((to.drop - from.drop) * (step + 1)) / steps,
-      along: from.along + ((to.along - from.along) * (step + 1)) / steps,
+      depthBelowNape: from.depthBelowNape + ((to.depthBelowNape - from.depthBelowNape) * (step + 1)) / steps,
+      arcLength: from.arcLength + ((to.arcLength - from.arcLength) * (step + 1)) / steps,
     }));
   });
 }
 
 const longestStep = 10;
 
-const ringAt = (rings: readonly StandingRing[], drop: number): StandingRing | undefined =>
-  rings.find((ring) => ring.drop >= drop) ?? rings.at(-1);
+const ringAt = (rings: readonly StandingRing[], depth: number): StandingRing | undefined =>
+  rings.find((ring) => ring.depthBelowNape >= depth) ?? rings.at(-1);
 
 /** A place on the padded surface, given by its way along the bare surface and its drop, between the two rings about it. */
 function placeOn(
   surface: readonly TurningRing[],
   rings: readonly StandingRing[],
-  drop: number,
-  along: number,
+  depth: number,
+  arcLength: number,
   look: Look,
 ): Facing {
-  const found = surface.findIndex((ring) => ring.drop >= drop);
+  const found = surface.findIndex((ring) => ring.depthBelowNape >= depth);
   const lower = found === -1 ? surface.length - 1 : found;
   const upper = Math.max(0, lower - 1);
-  const [above, below] = [onRing(surface[upper], rings[upper], along), onRing(surface[lower], rings[lower], along)];
-  const [from, to] = [rings[upper]?.drop ?? drop, rings[lower]?.drop ?? drop];
-  const share = to === from ? 1 : Math.min(1, Math.max(0, (drop - from) / (to - from)));
+  const [above, below] = [
+    onRing(surface[upper], rings[upper], arcLength),
+    onRing(surface[lower], rings[lower], arcLength),
+  ];
+  const [from, to] = [rings[upper]?.depthBelowNape ?? depth, rings[lower]?.depthBelowNape ?? depth];
+  const share = to === from ? 1 : Math.min(1, Math.max(0, (depth - from) / (to - from)));
   const ring = rings[lower];
   return {
-    point: look(above.x * (1 - share) + below.x * share, above.y * (1 - share) + below.y * share, drop),
+    point: look(above.x * (1 - share) + below.x * share, above.y * (1 - share) + below.y * share, depth),
     faces: ring !== undefined && isFacing(ring, below.at, look),
   };
 }
@@ -99,33 +107,33 @@ function placeOn(
 function onRing(
   bare: TurningRing | undefined,
   ring: StandingRing | undefined,
-  along: number,
+  arcLength: number,
 ): { readonly x: number; readonly y: number; readonly at: number } {
   if (bare === undefined || ring === undefined) return { x: 0, y: 0, at: 0 };
   const { outline } = bare;
-  const first = outline.along[0] ?? 0;
+  const first = outline.arcLength[0] ?? 0;
   const { leftFront, leftBack, rightFront, rightBack } = outline.quarters;
   const girth = leftFront + leftBack + rightFront + rightBack;
-  const place = along - girth * Math.floor((along - first) / girth);
+  const place = arcLength - girth * Math.floor((arcLength - first) / girth);
   let at = 0;
-  while (at + 1 < outline.count && (outline.along[at + 1] ?? 0) <= place) at++;
+  while (at + 1 < outline.count && (outline.arcLength[at + 1] ?? 0) <= place) at++;
   const next = (at + 1) % outline.count;
-  const start = outline.along[at] ?? 0;
-  const end = next === 0 ? first + girth : (outline.along[next] ?? 0);
+  const start = outline.arcLength[at] ?? 0;
+  const end = next === 0 ? first + girth : (outline.arcLength[next] ?? 0);
   const share = end === start ? 0 : (place - start) / (end - start);
   const mix = (values: Float64Array): number => (values[at] ?? 0) * (1 - share) + (values[next] ?? 0) * share;
   return { x: mix(ring.x), y: mix(ring.y), at };
 }
 
-const ringPoint = (ring: StandingRing, at: number, drop: number, look: Look): Facing => ({
-  point: look(ring.x[at] ?? 0, ring.y[at] ?? 0, drop),
+const ringPoint = (ring: StandingRing, at: number, depth: number, look: Look): Facing => ({
+  point: look(ring.x[at] ?? 0, ring.y[at] ?? 0, depth),
   faces: isFacing(ring, at, look),
 });
 
 /** Whether a ring looks outwards to the viewer at a point, told by its neighbours on either side. */
-function isFacing({ x, y, drop }: StandingRing, at: number, look: Look): boolean {
+function isFacing({ x, y, depthBelowNape }: StandingRing, at: number, look: Look): boolean {
   const [before, after] = [(at + x.length - 1) % x.length, (at + 1) % x.length];
   const outX = (y[before] ?? 0) - (y[after] ?? 0);
   const outY = (x[after] ?? 0) - (x[before] ?? 0);
-  return look(outX, outY, drop).near > look(0, 0, drop).near;
+  return look(outX, outY, depthBelowNape).near > look(0, 0, depthBelowNape).near;
 }

@@ -6,7 +6,7 @@ import { reachOf } from "../../../core/geometry/support";
 import { mm, ratio } from "../../../core/units";
 import { figureExtent } from "../../drawing/figureScene";
 import { torsoCurves } from "../../drawing/paddedSurface";
-import { ringDrops, standing, type StandingRing, type TurningRing, turningSurface } from "./turningSurface";
+import { ringDepths, standing, type StandingRing, type TurningRing, turningSurface } from "./turningSurface";
 
 /**
  * Everything the turning figure is drawn from, worked out once for a plan: the form with what each piece adds, the crown of
@@ -26,14 +26,14 @@ export interface TurningModel {
 export function turningModel(levels: readonly PlannedLevel[], pieces: readonly PlannedPiece[]): TurningModel {
   const formAt = torsoCurves(levels, "formSection");
   const { top, bottom } = figureExtent(levels, pieces);
-  const stops = levels.map(({ drop }) => drop.value);
-  const drops = ringDrops(top, bottom, stops);
-  const form = turningSurface(formAt, pieces, drops);
+  const stops = levels.map(({ depthBelowNape }) => depthBelowNape.value);
+  const depths = ringDepths(top, bottom, stops);
+  const form = turningSurface(formAt, pieces, depths);
   // Further up than padding reaches, nothing of the body was measured.
   const bodyTop = Math.max(top, (stops[0] ?? top) - reachBeyond.above);
-  const body = standing(turningSurface(torsoCurves(levels, "bodySection"), [], ringDrops(bodyTop, bottom, stops)), 0);
+  const body = standing(turningSurface(torsoCurves(levels, "bodySection"), [], ringDepths(bodyTop, bottom, stops)), 0);
   const finished = standing(form, pieces.length);
-  const crown = standing(turningSurface(crownAt(formAt, top), [], ringDrops(crownTop, top, [])), 0);
+  const crown = standing(turningSurface(crownAt(formAt, top), [], ringDepths(crownTop, top, [])), 0);
   const reach = [...finished, ...body, ...crown].reduce(
     (most, { x, y }) => x.reduce((far, value, at) => Math.max(far, Math.hypot(value, y[at] ?? 0)), most),
     0,
@@ -58,13 +58,13 @@ function crownAt(formAt: SectionAt, top: number): SectionAt {
   const back = heightCurve(heights, [neck.back, neck.back, chest.back * 0.72, chest.back * 0.84, chest.back]);
   const exponent = heightCurve(heights, [2, 2, 2, 2.1, 2.5]);
   const [left, right] = [broad(chest.left), broad(chest.right)];
-  return (drop) => ({
-    leftBreadth: mm(left(drop)),
-    rightBreadth: mm(right(drop)),
-    frontDepth: mm(front(drop)),
-    backDepth: mm(back(drop)),
-    frontExponent: ratio(exponent(drop)),
-    backExponent: ratio(exponent(drop)),
+  return (depth) => ({
+    leftBreadth: mm(left(depth)),
+    rightBreadth: mm(right(depth)),
+    frontDepth: mm(front(depth)),
+    backDepth: mm(back(depth)),
+    frontExponent: ratio(exponent(depth)),
+    backExponent: ratio(exponent(depth)),
   });
 }
 

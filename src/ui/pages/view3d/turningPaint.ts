@@ -98,7 +98,7 @@ function line(
 function paintPole(sheet: Sheet, foot: StandingRing | undefined): void {
   if (foot === undefined) return;
   const { context, colours, look } = sheet;
-  const [top, end] = [look(0, 0, foot.drop), look(0, 0, foot.drop + edgeRoom)];
+  const [top, end] = [look(0, 0, foot.depthBelowNape), look(0, 0, foot.depthBelowNape + edgeRoom)];
   context.fillStyle = rgbText(shaded(colours.form, 0.35, colours.shading));
   context.fillRect(top.across - 10, top.down, 20, end.down - top.down);
   line(
@@ -179,9 +179,9 @@ function paintEdges(
 }
 
 function paintLevels(sheet: Sheet, { levels }: TurningModel, rings: readonly StandingRing[]): void {
-  for (const { drop } of levels) {
-    const ring = rings.find((item) => item.drop >= drop.value);
-    line(sheet, facingRuns(ring, sheet.look, drop.value), rgbText(sheet.colours.line), 1.75);
+  for (const { depthBelowNape } of levels) {
+    const ring = rings.find((item) => item.depthBelowNape >= depthBelowNape.value);
+    line(sheet, facingRuns(ring, sheet.look, depthBelowNape.value), rgbText(sheet.colours.line), 1.75);
   }
 }
 
@@ -202,10 +202,10 @@ function paintShell(sheet: Sheet, { body, levels }: TurningModel, which: "behind
   }
   const opacity = which === "before" ? 0.95 : 0.4;
   for (const [i, ring] of body.entries()) {
-    const level = levels.find(({ drop }) => drop.value === ring.drop);
+    const level = levels.find(({ depthBelowNape }) => depthBelowNape.value === ring.depthBelowNape);
     const isBorder = i === 0 || i === body.length - 1;
     if (level === undefined && !isBorder && i % 5 !== 0) continue;
-    const runs = which === "before" ? facingRuns(ring, look, ring.drop) : [wholeRing(ring, look)];
+    const runs = which === "before" ? facingRuns(ring, look, ring.depthBelowNape) : [wholeRing(ring, look)];
     const strong = level !== undefined || isBorder;
     line(
       sheet,
@@ -241,8 +241,8 @@ function paintWords(sheet: Sheet, { levels, reach }: TurningModel, rings: readon
   const size = textPixels / scale;
   context.font = `600 ${String(size)}px ${colours.faces.text}`;
   context.textBaseline = "middle";
-  for (const { name, drop } of levels) {
-    const ring = rings.find((item) => item.drop >= drop.value);
+  for (const { name, depthBelowNape } of levels) {
+    const ring = rings.find((item) => item.depthBelowNape >= depthBelowNape.value);
     if (ring === undefined) continue;
     const edge = seenRing(ring, look).reduce((best, point) => (point.across > best.across ? point : best));
     const start = reach + 14;

@@ -10,7 +10,7 @@ import type { Piece } from "../../../core/padding/piece";
  * level's own section.
  */
 export interface TurningRing {
-  readonly drop: number;
+  readonly depthBelowNape: number;
   readonly outline: Outline;
   /** What each piece adds at each point (mm), in the order of pinning; no pieces, no lists. */
   readonly pieceDepths: readonly Float64Array[];
@@ -18,7 +18,7 @@ export interface TurningRing {
 
 /** A ring as it stands with some of the pieces on: where each point is, and which piece lies outermost there (0: none). */
 export interface StandingRing {
-  readonly drop: number;
+  readonly depthBelowNape: number;
   readonly x: Float64Array;
   readonly y: Float64Array;
   readonly outermost: Uint8Array;
@@ -31,7 +31,7 @@ const ringStep = 9;
 const pointsPerPart = 9;
 
 /** Every ring's drop from top to bottom, at most nine millimetres apart, with a ring on each of the stops between. */
-export function ringDrops(top: number, bottom: number, stops: readonly number[]): readonly number[] {
+export function ringDepths(top: number, bottom: number, stops: readonly number[]): readonly number[] {
   const ends = [top, ...stops.filter((stop) => stop > top && stop < bottom).toSorted((a, b) => a - b), bottom];
   return ends.flatMap((to, i) => {
     const from = ends[i - 1];
@@ -44,18 +44,22 @@ export function ringDrops(top: number, bottom: number, stops: readonly number[])
 export function turningSurface(
   sectionAt: SectionAt,
   pieces: readonly Piece[],
-  drops: readonly number[],
+  depths: readonly number[],
 ): readonly TurningRing[] {
   const inOrder = pieces.toSorted((a, b) => a.order - b.order);
-  return drops.map((drop) => {
-    const outline = sectionOutline(sectionAt(drop), pointsPerPart);
-    return { drop, outline, pieceDepths: inOrder.map((piece) => piecesThickness([piece], { depth: drop, outline })) };
+  return depths.map((depthBelowNape) => {
+    const outline = sectionOutline(sectionAt(depthBelowNape), pointsPerPart);
+    return {
+      depthBelowNape,
+      outline,
+      pieceDepths: inOrder.map((piece) => piecesThickness([piece], { depth: depthBelowNape, outline })),
+    };
   });
 }
 
 /** The rings with the first so many pieces on. */
 export const standing = (surface: readonly TurningRing[], count: number): readonly StandingRing[] =>
-  surface.map(({ drop, outline, pieceDepths }) => {
+  surface.map(({ depthBelowNape, outline, pieceDepths }) => {
     const depth = new Float64Array(outline.count);
     const own = new Float64Array(outline.count);
     const outermost = new Uint8Array(outline.count);
@@ -73,7 +77,7 @@ export const standing = (surface: readonly TurningRing[], count: number): readon
     const raised = (bare: Float64Array, normal: Float64Array): Float64Array =>
       bare.map((value, at) => value + (normal[at] ?? 0) * (depth[at] ?? 0));
     return {
-      drop,
+      depthBelowNape,
       x: raised(outline.x, outline.normalX),
       y: raised(outline.y, outline.normalY),
       outermost,
@@ -121,8 +125,8 @@ export function facesToward(rings: readonly StandingRing[], look: Look): readonl
   return faces.sort((one, other) => one.near - other.near);
 }
 
-export const seenRing = ({ x, y, drop }: StandingRing, look: Look): readonly SeenPoint[] =>
-  Array.from(x, (value, at) => look(value, y[at] ?? 0, drop));
+export const seenRing = ({ x, y, depthBelowNape }: StandingRing, look: Look): readonly SeenPoint[] =>
+  Array.from(x, (value, at) => look(value, y[at] ?? 0, depthBelowNape));
 
 /** The outward normal of a face, as the viewer sees it, of length one; a face without extent looks nowhere. */
 function facing(a: SeenPoint, b: SeenPoint, c: SeenPoint, d: SeenPoint): SeenPoint {
@@ -173,14 +177,18 @@ export interface SeenPoint {
   readonly near: number;
 }
 
-export type Look = (x: number, y: number, drop: number) => SeenPoint;
+export type Look = (x: number, y: number, depthBelowNape: number) => SeenPoint;
 
 export function lookFrom({ turn, tip }: TurningView): Look {
   const [sideways, ahead] = [Math.sin(radiansOf(wrapped(turn))), Math.cos(radiansOf(wrapped(turn)))];
   const [rise, level] = [Math.sin(radiansOf(tip)), Math.cos(radiansOf(tip))];
-  return (x, y, drop) => {
+  return (x, y, depthBelowNape) => {
     const toward = y * ahead + x * sideways;
-    return { across: x * ahead - y * sideways, down: drop * level + toward * rise, near: toward * level - drop * rise };
+    return {
+      across: x * ahead - y * sideways,
+      down: depthBelowNape * level + toward * rise,
+      near: toward * level - depthBelowNape * rise,
+    };
   };
 }
 

@@ -1,0 +1,129 @@
+import { fireEvent, render, screen } from "@testing-library/react";
+import { expect, test } from "vitest";
+import demoFile from "../../shared/demo-fitting.json";
+import { derivation } from "../../src/app/session/derived";
+import { plannedSteps } from "../../src/app/steps/plannedSteps";
+import { nothingDone } from "../../src/app/steps/workState";
+import { fittingStore } from "../../src/app/session/store";
+import type { Fitting } from "../../src/document/fitting";
+import { readFitting } from "../../src/document/readFitting";
+import { nextOfFitting } from "../../src/command/nextOfText";
+import { stepSentence } from "../../src/text/steps";
+import { StoreProvider } from "../../src/ui/kit/useStore";
+import { ClassPage } from "../../src/ui/pages/class/ClassPage";
+
+const demo = readFitting(demoFile);
+if (!demo.ok) throw new Error("the demo cannot be read");
+
+const shown = (fitting: Fitting = demo.value) => {
+  const store = fittingStore(fitting);
+  const view = render(
+    <StoreProvider store={store}>
+      <ClassPage />
+    </StoreProvider>,
+  );
+  return { store, text: () => view.container.textContent ?? "", container: view.container };
+};
+
+const everyKey = [
+  "c",
+  "b",
+  ".",
+  "m",
+  "m",
+  "o",
+  "u",
+  "k",
+  "k",
+  "f",
+  "t",
+  "0",
+  "3",
+  "Home",
+  "End",
+  "ArrowLeft",
+  " ",
+  "PageDown",
+];
+
+test("no key and no button of the wall changes the fitting or its history", () => {
+  const { store } = shown();
+  const before = store.getState();
+  for (const key of everyKey) fireEvent.keyDown(window, { key });
+  for (const button of screen.getAllByRole("button")) fireEvent.click(button);
+  expect(store.getState()).toBe(before);
+});
+
+test("covered figures are nowhere in the page at any step, not even for a screen reader", () => {
+  const { text, container } = shown();
+  const steps = Number(/of (\d+)/.exec(text())?.[1]);
+  expect(steps).toBeGreaterThan(20);
+  for (let i = 0; i < steps; i++) {
+    // How far apart marking pins stand is nobody's figure.
+    const working = container.querySelector(".wall-lines-steps")?.textContent ?? "";
+    expect(
+      text().replace(working, "").replaceAll("\u00a0", " "),
+      container.querySelector("h1")?.textContent ?? "",
+    ).not.toMatch(/\d+\/\d|\d (?:in|cm|mm)\b|\d\d\.\d/);
+    fireEvent.keyDown(window, { key: "PageDown" });
+  }
+  expect(text()).toContain("covered");
+  expect(container.querySelectorAll(".wall-strip-tick")).toHaveLength(0);
+  fireEvent.keyDown(window, { key: "Home" });
+  fireEvent.keyDown(window, { key: "c" });
+  for (let i = 0; i < 4; i++) fireEvent.keyDown(window, { key: "PageDown" });
+  expect(text()).toMatch(/\d+\/\d/);
+});
+
+test("previous and next walk the steps that the command says, and the wall says their very sentences", () => {
+  const { planning } = derivation()(demo.value);
+  if (planning.kind !== "planned") throw new Error("no plan");
+  const { plan } = planning;
+  const { container } = shown();
+  fireEvent.keyDown(window, { key: "c" });
+  const letters = (words: string) => words.toLowerCase().replace(/[^a-z0-9]/g, "");
+  for (const { step } of plannedSteps({ plan, state: nothingDone, isAtLines: false })) {
+    const [headline, rest] = [".wall-action", ".wall-where"].map(
+      (part) => container.querySelector(part)?.textContent ?? "",
+    );
+    const sentence = stepSentence(step, { lengths: "1/8 in", levels: plan.levels, pieces: plan.pieces });
+    expect(letters(`${headline}${rest}`)).toContain(letters(sentence));
+    const next = container.querySelector(".wall-next strong")?.textContent;
+    fireEvent.keyDown(window, { key: "PageDown" });
+    if (next != null) expect(container.querySelector(".wall-action")?.textContent).toBe(next);
+  }
+});
+
+test("an own job stands where its log stands: the one next step, what was done before it, what comes after", async () => {
+  const { planning } = derivation()(demo.value);
+  const [piece] = planning.kind === "planned" ? planning.plan.pieces : [];
+  if (piece === undefined) throw new Error("no piece");
+  const work = [
+    { did: "prepared", what: "form" },
+    { did: "marked" },
+    { did: "measured", readings: {} },
+    { did: "trial", batting: "x", level: "waist" },
+    { did: "cut", pieceId: piece.id },
+  ] as const;
+  const next = nextOfFitting({ ...demo.value, work });
+  if (!next.ok) throw new Error("no next step");
+  const { container } = shown({ ...demo.value, work });
+  const headline = () => container.querySelector("h1")?.textContent ?? "";
+  expect(next.value.step.do).toBe("stack");
+  await screen.findByRole("heading", { level: 1 });
+  expect(next.value.step.say.startsWith(headline().replace(/\.$/, ""))).toBe(true);
+  fireEvent.keyDown(window, { key: "PageUp" });
+  expect(headline()).toMatch(/^Cut the /);
+  fireEvent.keyDown(window, { key: "Home" });
+  expect(headline()).toBe("Make the form ready.");
+  fireEvent.keyDown(window, { key: "End" });
+  expect(headline()).toBe("The padding is done.");
+});
+
+test("letter keys fall silent when they are switched off", () => {
+  const { text } = shown();
+  fireEvent.keyDown(window, { key: "k" });
+  fireEvent.click(screen.getByRole("checkbox"));
+  fireEvent.keyDown(window, { key: "c" });
+  expect(text()).toContain("its figures covered");
+});

@@ -1,0 +1,96 @@
+import { render, screen } from "@testing-library/react";
+import { beforeEach, expect, test } from "vitest";
+import type { Fitting } from "../../src/document/fitting";
+import { questionOrder } from "../../src/app/progress/questions";
+import { levelNames, measurementNames } from "../../src/core/body/vocabulary";
+import { fittingStore } from "../../src/app/session/store";
+import { formTables } from "../../src/document/formTables";
+import { formingWords } from "../../src/text/forming";
+import { bodyGroups, formGroups, measurementAfter, sheetGroups } from "../../src/app/progress/measureGroups";
+import { newFitting } from "../../src/app/session/newFitting";
+import { FormPage } from "../../src/ui/pages/form/FormPage";
+import { fittingProblemText } from "../../src/text/problems";
+import { StoreProvider } from "../../src/ui/kit/useStore";
+
+const shown = (fitting: Fitting) => {
+  const { container } = render(
+    <StoreProvider store={fittingStore(fitting)}>
+      <FormPage />
+    </StoreProvider>,
+  );
+  return container;
+};
+
+beforeEach(() => {
+  window.location.hash = "#form";
+});
+
+test("the sizes stand in columns with heads, and each figure is named for those who cannot see them", () => {
+  const container = shown({ ...newFitting("in"), body: { bustGirth: "36", waistGirth: "28", fullHipGirth: "38" } });
+  const [head] = container.querySelectorAll(".size-head");
+  expect(head?.textContent).toBe("Size, inbustwaistfull hipFor this person");
+  const size = screen.getByRole("radio", { name: /^Size 10 bust 32 1\/2 in waist 25 in full hip 34 1\/2 in / });
+  expect(size).not.toBeChecked();
+});
+
+test("the size chosen before stands among the first, beside the best", () => {
+  const body = { bustGirth: "36", waistGirth: "28", fullHipGirth: "38" };
+  const container = shown({ ...newFitting("in"), body, form: { table: "misses", size: "8" } });
+  const first = [...(container.querySelector(".size-list")?.querySelectorAll<HTMLInputElement>("input") ?? [])];
+  expect(first.filter(({ checked }) => checked).length).toBe(1);
+  expect(container.querySelectorAll("input[type=radio]:checked").length).toBe(1);
+});
+
+test("a size that needs nothing at the waist says no layers, and never “0 layers”", () => {
+  const container = shown({ ...newFitting("in"), body: { bustGirth: "36", waistGirth: "28", fullHipGirth: "38" } });
+  expect(container.textContent).not.toMatch(/\b0 layers/);
+  expect(screen.getByRole("radio", { name: /^Size 14 .*no layers at the waist/ })).toBeInTheDocument();
+});
+
+test("the source of every table stands alone and holds no working notes", () => {
+  expect(formTables.length).toBeGreaterThan(3);
+  for (const { source, id } of formTables) {
+    expect(source.title, id).toMatch(/Pattern Sizing|ASTM D5585/);
+    expect(source.title, id).not.toMatch(/same page|read whole|not seen|secondary/i);
+    expect(formingWords.source(source), id).toMatch(/standard.*, 20\d\d\.$/);
+  }
+});
+
+test("no group of readings is empty, and the sheet has every one", () => {
+  for (const groups of [bodyGroups, formGroups, sheetGroups]) {
+    expect(groups.length).toBeGreaterThan(8);
+    for (const { improves, names } of groups) expect(names.length, improves).toBeGreaterThan(0);
+  }
+  expect(sheetGroups.flatMap(({ names }) => names).toSorted()).toEqual([...measurementNames].sort());
+});
+
+test("what the study found to gain most is asked for first, and the nape before every height", () => {
+  const gains = bodyGroups.flatMap(({ gain }) => (gain === null ? [] : [gain]));
+  expect(gains.length).toBeGreaterThan(2);
+  const ofBody = questionOrder.filter(({ id }) => id.startsWith("body")).map(({ gain }) => gain);
+  expect(gains).toEqual(ofBody);
+  expect(bodyGroups[0]?.improves).toBe("wholePlan");
+  const heights = bodyGroups.find(({ improves }) => improves === "linePlaces")?.names ?? [];
+  expect(heights[0]).toBe("napeHeight");
+  expect(heights.slice(1, 6)).toEqual(levelNames.map((level) => `${level}Height`));
+});
+
+test("nobody is asked for what they have not: a body for a lower edge, a form for an arm", () => {
+  const asked = (groups: typeof bodyGroups) => {
+    const all: string[] = [];
+    for (let name = measurementAfter(groups, "bustGirth", () => false); name && all.length < 200; ) {
+      all.push(name);
+      name = measurementAfter(groups, name, (one) => all.includes(one));
+    }
+    return all;
+  };
+  expect(asked(bodyGroups)).not.toContain("lowerEdgeBelowNape");
+  expect(asked(bodyGroups)).toContain("armLength");
+  expect(asked(formGroups)).toContain("lowerEdgeBelowNape");
+  expect(asked(formGroups)).not.toContain("armLength");
+});
+
+test("a file that is no fitting is told in a sewist's words", () => {
+  expect(fittingProblemText({ path: [], code: "notJson" }, "1/8 in")).toMatch(/^This file is not a fitting/);
+  expect(fittingProblemText({ path: [], code: "notJson" }, "1/8 in")).not.toContain("JSON");
+});

@@ -1,0 +1,261 @@
+import { fireEvent, render, screen, within } from "@testing-library/react";
+import { describe, expect, test } from "vitest";
+import demoFile from "../../shared/demo-fitting.json";
+import { apply } from "../../src/app/session/commands";
+import { derivation } from "../../src/app/session/derived";
+import { fittingStore } from "../../src/app/session/store";
+import type { Fitting } from "../../src/document/fitting";
+import { readFitting } from "../../src/document/readFitting";
+import { pieceToFile } from "../../src/document/pieceFile";
+import { newFitting } from "../../src/app/session/newFitting";
+import { PageState } from "../../src/ui/shell/PageState";
+import { PrintedSheet } from "../../src/ui/shell/PrintedSheet";
+import { FinishingPage } from "../../src/ui/pages/finishing/FinishingPage";
+import { PlanPage } from "../../src/ui/pages/plan/PlanPage";
+import { questionOrder } from "../../src/app/progress/questions";
+import { questionsWords } from "../../src/text/questions";
+import { finishingWords } from "../../src/text/finishing";
+import { StoreProvider } from "../../src/ui/kit/useStore";
+import { sampleBody, sampleInches } from "../support/sample";
+
+const read = readFitting(demoFile);
+if (!read.ok) throw new Error("the demo cannot be read");
+const demo = read.value;
+const threeGirths: Fitting = {
+  ...newFitting("in"),
+  body: { bustGirth: "35", waistGirth: "30 1/2", fullHipGirth: "38" },
+};
+
+function shown(fitting: Fitting, parts: React.ReactNode = <PlanPage />) {
+  const store = fittingStore(fitting);
+  const { container } = render(<StoreProvider store={store}>{parts}</StoreProvider>);
+  return { store, text: () => (container.textContent ?? "").replaceAll("\u00a0", " "), container };
+}
+
+describe("what the plan rests on", () => {
+  test("guesses: the lead says so, and what brings most is asked for, at most three, each with what it brings", () => {
+    const { container } = shown(threeGirths);
+    expect(container.querySelector(".lead")?.textContent).toContain(
+      "if the estimates and the thickness of a layer are close",
+    );
+    const asked = [...container.querySelectorAll(".next-questions li")];
+    expect(asked).toHaveLength(3);
+    for (const one of asked) expect(one.textContent).toMatch(/about [\d\u00a0/]+in closer$/);
+    const found = asked.map((one) =>
+      questionOrder.findIndex(({ id }) => one.textContent?.startsWith(questionsWords.names[id])),
+    );
+    expect(found).toEqual(found.toSorted((a, b) => a - b));
+    expect(found[0]).toBe(0);
+  });
+
+  test("where body and form are read throughout only the batting has to hold, and nothing more is asked", () => {
+    const lines = (name: string, add = 0) => (sampleInches(name) + add).toFixed(3);
+    const heights = {
+      napeHeight: "56",
+      bustHeight: "46",
+      underbustHeight: "43",
+      waistHeight: "40",
+      highHipHeight: "36",
+      fullHipHeight: "32",
+    };
+    const form = {
+      ...demo.form,
+      readAtBodyLines: true as const,
+      bustGirth: "33",
+      underbustGirth: "28 1/2",
+      waistGirth: "26",
+      highHipGirth: "31 1/2",
+      fullHipGirth: "35",
+      bustFrontArc: "17 1/2",
+      underbustFrontArc: "14 3/4",
+      waistFrontArc: "13 1/2",
+      highHipFrontArc: "15 3/4",
+      fullHipFrontArc: "17 1/4",
+    };
+    const fronts = {
+      underbustFrontArc: lines("underbustGirth", -sampleInches("underbustGirth") / 2),
+      highHipFrontArc: lines("highHipGirth", -sampleInches("highHipGirth") / 2),
+    };
+    const { container } = shown({ ...demo, body: { ...demo.body, ...heights, ...fronts }, form });
+    expect(container.querySelector(".lead")?.textContent).toContain(", if the thickness of a layer is close");
+  });
+
+  test("every figure nobody read has the word for it beside it", () => {
+    const { container } = shown(threeGirths);
+    const cells = [...container.querySelectorAll(".figures-table tbody td")];
+    const guessed = cells.filter((cell) => cell.querySelector(".length-guess") !== null);
+    expect(guessed.length).toBeGreaterThan(15);
+    for (const cell of guessed) expect(cell.textContent).toMatch(/estimated/);
+    expect(screen.getAllByRole("columnheader", { name: "form now (estimated)" })).toHaveLength(5);
+  });
+
+  test("a form that was measured is not supposed", () => {
+    shown(demo);
+    expect(screen.queryByRole("columnheader", { name: "form now (estimated)" })).toBeNull();
+    expect(screen.getAllByRole("columnheader", { name: "form now" })).toHaveLength(5);
+  });
+});
+
+describe("a draft", () => {
+  test("says so with what it may miss by, and leads to the lines before the padding", () => {
+    const { text, container } = shown(threeGirths);
+    expect(text()).toMatch(/This plan is a draft: measurements may come out up to [\d /]+ in off/);
+    const [main] = container.querySelectorAll(".patch-main");
+    expect(main?.getAttribute("href")).toBe("#padding/lines");
+    const sheet = shown(threeGirths, <PrintedSheet />);
+    expect(sheet.text()).toMatch(/Level lines on the form.*This plan is a draft.*Padding sheet.*This plan is a draft/);
+  });
+
+  test("is one no more once the bare form was read on the lines, on the screen and on paper", () => {
+    const firm: Fitting = {
+      ...demo,
+      form: {
+        ...demo.form,
+        readAtBodyLines: true,
+        bustGirth: "33",
+        underbustGirth: "28 1/2",
+        waistGirth: "26",
+        highHipGirth: "31 1/2",
+        fullHipGirth: "35",
+      },
+    };
+    expect(shown(firm).text()).not.toContain("draft");
+    expect(shown(firm, <PrintedSheet />).text()).not.toMatch(/draft|Level lines on the form/);
+  });
+
+  test("with a piece on says how the work makes up for it, and no longer leads to the bare form", () => {
+    const { planning } = derivation()(demo);
+    const [piece] = planning.kind === "planned" ? planning.plan.pieces : [];
+    if (piece === undefined) throw new Error("the sample person needs no piece");
+    const pinned = apply(demo, {
+      does: "record",
+      entry: { did: "pinned", piece: pieceToFile(piece, "piece", "place"), at: "2026-01-02T03:04:05.000Z" },
+    });
+    const { text } = shown(pinned);
+    expect(text()).toContain("Measure each line after every piece");
+    expect(screen.queryByRole("link", { name: "Mark the lines and measure the bare form" })).toBeNull();
+  });
+});
+
+describe("the form and the batting", () => {
+  test("a form the tool chose is supposed in the rail and asked for on the plan, until it is chosen", () => {
+    const rail = shown(threeGirths, <PageState page="form" />);
+    expect(rail.text()).toMatch(/^size \d+, estimated$/);
+    const { store, text } = shown(threeGirths);
+    expect(text().split("Which form do you have?")).toHaveLength(2);
+    expect(screen.getByRole("link", { name: "Say which form it is" })).toHaveAttribute("href", "#form");
+    store.dispatch({ does: "chooseForm", table: "misses", size: "8" });
+    expect(shown(store.getState().fitting, <PageState page="form" />).text()).toBe("size 8");
+    expect(shown(store.getState().fitting).text()).not.toContain("Which form do you have?");
+  });
+
+  test("a batting nobody chose is supposed and asked for before the pieces; one tap answers", () => {
+    const { store, text } = shown(threeGirths);
+    expect(text().indexOf("Which batting do you have?")).toBeGreaterThan(0);
+    expect(text().indexOf("Which batting do you have?")).toBeLessThan(text().indexOf("Pieces, in the order"));
+    const question = within(screen.getByRole("group", { name: "Which batting do you have?" }));
+    fireEvent.click(question.getByRole("button", { name: "bonded batting" }));
+    expect(store.getState().fitting.batting.name).toBe("bonded batting");
+    expect(text()).not.toContain("Which batting do you have?");
+    expect(text()).toContain("Worked out for bonded batting");
+  });
+
+  test("a batting tried under the tape is no longer supposed", () => {
+    const trial = { batting: "usual batting", level: "waist", plies: 1, before: "28", after: "29 1/2" } as const;
+    const tried: Fitting = { ...threeGirths, work: [{ did: "trial", ...trial }] };
+    expect(shown(tried).text()).not.toContain("Which batting do you have?");
+  });
+});
+
+describe("before the first piece", () => {
+  test("the lines to mark stand there in the person's unit, and what to have ready", () => {
+    const inches = shown(demo).text();
+    expect(inches).toMatch(
+      /Mark five level lines on the form, straight down from the nape: bust [\d /]+ in, underbust/,
+    );
+    expect(inches).toMatch(/Bonded batting: [\d.]+ sq yd, the pieces and a quarter more/);
+    expect(inches).toMatch(/The largest is [\d /]+ in long, [\d /]+ in high/);
+    const centimetres = shown({
+      ...threeGirths,
+      unit: "cm",
+      body: { bustGirth: 90, waistGirth: 78, fullHipGirth: 97 },
+    });
+    expect(centimetres.text()).toMatch(/straight down from the nape: bust [\d.]+ cm, underbust/);
+  });
+});
+
+describe("the rail beside the padding", () => {
+  test("every piece pinned is not yet every level read", () => {
+    const derived = derivation()(demo);
+    if (derived.planning.kind !== "planned") throw new Error("no plan");
+    const { pieces } = derived.planning.plan;
+    const pinned = pieces.reduce(
+      (fitting, piece) =>
+        apply(fitting, { does: "record", entry: { did: "pinned", piece: pieceToFile(piece, "", ""), at } }),
+      demo,
+    );
+    expect(shown(demo, <PageState page="padding" />).text()).toBe(`0 of ${pieces.length} pinned`);
+    expect(shown(pinned, <PageState page="padding" />).text()).toBe("all pinned, 0 of 5 lines measured");
+    const waist = apply(pinned, { does: "read", name: "waistGirth", text: sampleBody("waistGirth"), at });
+    expect(shown(waist, <PageState page="padding" />).text()).toBe("all pinned, 1 of 5 lines measured");
+  });
+});
+
+const at = "2026-01-10T10:00:00.000Z";
+
+describe("what to have", () => {
+  // A plan that uses both.
+  const twoBattings: Fitting = {
+    ...newFitting("cm"),
+    body: { bustGirth: "122", waistGirth: "112", fullHipGirth: "132" },
+    form: { bustGirth: "106", waistGirth: "88", fullHipGirth: "114" },
+    batting: { name: "thin wadding", layerThickness: "6 mm" },
+    finishingBatting: { name: "wool felt", layerThickness: "3 mm" },
+  };
+  const needs = (parts: React.ReactNode, fitting: Fitting) => {
+    const { container } = shown(fitting, parts);
+    return [...container.querySelectorAll("li, p")]
+      .map(({ textContent }) => textContent ?? "")
+      .filter((line) => line.includes("a quarter more"))
+      .map((line) => line.replace(/ The largest is .*$/, ""));
+  };
+
+  test("finishing asks for the same battings as the plan, each of two by its own name", () => {
+    for (const fitting of [demo, twoBattings]) {
+      const planned = needs(<PlanPage />, fitting);
+      expect(planned.length).toBeGreaterThan(0);
+      expect(needs(<FinishingPage />, fitting)).toEqual(planned);
+    }
+    const both = needs(<FinishingPage />, twoBattings);
+    expect(both.length).toBe(2);
+    expect(both[0]).toContain("Thin wadding");
+    expect(both[1]).toContain("Wool felt");
+    expect(needs(<FinishingPage />, demo).length).toBe(1);
+  });
+
+  test("the padding sheet asks for as much as plan and finishing, of one batting and of two", () => {
+    const amounts = (lines: readonly string[]): readonly string[] =>
+      lines.flatMap((line) => line.match(/[\d.]+\s(?:sq\syd|m²)/g) ?? []);
+    for (const fitting of [demo, twoBattings]) {
+      const asked = amounts(needs(<PlanPage />, fitting));
+      expect(asked.length).toBe(fitting.finishingBatting === undefined ? 1 : 2);
+      expect(amounts(needs(<FinishingPage />, fitting))).toEqual(asked);
+      // The head of the first page; one that goes on overleaf says it again there.
+      const onPaper = needs(<PrintedSheet />, fitting).slice(0, 1);
+      expect(amounts(onPaper)).toEqual(asked);
+      expect(onPaper.join(" ").split("the pieces and a quarter more")).toHaveLength(asked.length + 1);
+    }
+  });
+
+  test("the padding sheet says what finishing takes in the words of the finishing, and has room to count pins", () => {
+    const paper = shown(demo, <PrintedSheet />).text();
+    const finishing = shown(demo, <FinishingPage />).text();
+    const words = [
+      finishingWords.supplyCover("in"),
+      finishingWords.count,
+      `Cut it ${sampleBody("waistGirth", 1)} in long`,
+    ];
+    for (const sentence of words) for (const text of [paper, finishing]) expect(text).toContain(sentence);
+    expect(paper).toMatch(/Pins in +pins out/);
+  });
+});
