@@ -36,7 +36,7 @@ test("the same with a thumb alone, on the pad", async ({ page }) => {
   await expect(page.getByRole("navigation").getByRole("link", { name: /The plan \d+ pieces/ })).toBeVisible();
 });
 
-test("a guess is shown as one, with its spread, and gives way to a reading", async ({ page }) => {
+test("a guess is shown as one, with its standard deviation, and gives way to a reading", async ({ page }) => {
   await typeGirths(page, ["35", "30 1/2", "38"]);
   await expect(row(page, "waistFrontArc")).toContainText("estimated");
   await row(page, "waistFrontArc").click();

@@ -80,7 +80,7 @@ test("keeps a fitting and its steps to undo across a reload", async ({ page }) =
   expect(steps).toEqual([80]);
 });
 
-test("two tabs: one writes, the other follows, and the pen goes over when asked or when a tab closes", async ({
+test("two tabs: one writes, the other follows, and the write lock goes over when asked or when a tab closes", async ({
   page,
   context,
 }) => {
@@ -104,7 +104,7 @@ test("two tabs: one writes, the other follows, and the pen goes over when asked 
   expect(await keep(page, 85)).toContain('"saved"');
 });
 
-test("a tab that has stopped answering loses its pen, and nothing is merged", async ({ page, context }) => {
+test("a tab that has stopped answering loses its write lock, and nothing is merged", async ({ page, context }) => {
   await opened(page);
   const id = await newFitting(page, 80);
   const second = await opened(await context.newPage());

@@ -264,7 +264,7 @@ const deleteDatabase = (page: Page): Promise<void> =>
       }),
   );
 
-/** Empties the drawer of the fittings behind the back of the tool, which no event tells. */
+/** Empties the store of the fittings behind the back of the tool, which no event tells. */
 const emptyStores = (page: Page): Promise<void> =>
   page.evaluate(
     () =>
@@ -326,7 +326,7 @@ for (const [how, lose] of [
   });
 }
 
-/** Lays something in the drawer of the fittings behind the back of the tool. */
+/** Lays something in the store of the fittings behind the back of the tool. */
 const layIn = (page: Page, key: string, value: unknown): Promise<void> =>
   page.evaluate(
     ([place, found]) =>

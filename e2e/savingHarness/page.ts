@@ -12,7 +12,7 @@ import { readFitting } from "../../src/document/readFitting";
  */
 export interface Harness {
   readonly storage: FittingStorage;
-  /** What the drawers have told: "outdated" or "dropped", oldest first. */
+  /** What the stores have told: "outdated" or "dropped", oldest first. */
   readonly told: readonly string[];
   readonly offline: () => Offline;
   fittingWithWaist(waist: number, title?: string): Fitting;

@@ -1,9 +1,9 @@
 import type { Millimetres, Ratio } from "./units";
 
 /**
- * A batting: what the packet or the person calls it, and what is believed of one layer of it under a snug tape (mm,
- * compressed). The spread is one standard deviation of that belief as a share of the thickness; a packet alone is
- * worth little, because published lofts for one weight disagree more than twofold.
+ * A batting: what the packet or the person calls it, and what is known of one layer of it under a snug tape (mm,
+ * compressed). The deviation is one standard deviation as a share of the thickness; a packet alone says
+ * little, because published lofts for one weight disagree more than twofold.
  */
 export interface Batting {
   readonly name: string;

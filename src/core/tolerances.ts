@@ -22,7 +22,10 @@ export const mostSeamShift: Millimetres = mm(15);
 /** A seam mark that would move by less than a chalk line is wide stays where it is. */
 export const leastSeamShift: Millimetres = mm(1);
 
-/** An estimated arc of the form may move by this many of its spreads before anything else gives way (95 of 100 forms). */
+/**
+ * An estimated arc of the form may move by this many of its standard deviations before anything else gives way (95 of
+ * 100 forms).
+ */
 export const arcMovesByDeviations: Ratio = ratio(2);
 
 /**

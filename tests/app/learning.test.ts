@@ -54,7 +54,7 @@ const underWay = done(
 );
 
 describe("the trial of one layer", () => {
-  test("before anything is read there is nothing learned, only a wide belief", () => {
+  test("before anything is read there is nothing learned, only a wide interval", () => {
     const derived = derive(demo);
     expect(derived.learning()).toBeNull();
     const history = derived.thicknessHistory();
@@ -63,7 +63,7 @@ describe("the trial of one layer", () => {
   });
 
   // One even layer adds two pi of its thickness round any outline without hollows: elementary geometry.
-  test("moves the belief towards what the tape said, and makes it surer", () => {
+  test("moves the estimate towards what the tape said, and makes it surer", () => {
     const { replan, readingCount } = learned(tried);
     const said = (1.875 * 25.4) / (2 * Math.PI);
     const { layer, least, most } = replan.calibration.building;
@@ -80,8 +80,8 @@ describe("the trial of one layer", () => {
   });
 });
 
-describe("how the belief came about", () => {
-  test("one estimate after each reading, the last being what is believed now", () => {
+describe("how the estimate came about", () => {
+  test("one estimate after each reading, the last being what is known now", () => {
     const history = derive(underWay).thicknessHistory();
     expect(history?.after.map(({ what }) => what)).toEqual(["trial", "waist", "highHip"]);
     const now = learned(underWay).replan.calibration.building;
@@ -103,7 +103,7 @@ describe("how the belief came about", () => {
     expect(derive(longer).thicknessHistory()?.after).toHaveLength(8);
   });
 
-  test("a surer hand makes a surer belief; a text that is no length changes nothing", () => {
+  test("a surer hand makes a surer estimate; a text that is no length changes nothing", () => {
     const deviation = (fitting: Fitting) => learned(fitting).replan.calibration.building.standardDeviation;
     const steady = done(tried, { does: "setReadingError", text: "3 mm" });
     const hasty = done(tried, { does: "setReadingError", text: "10 mm" });
@@ -120,7 +120,7 @@ describe("a reading that was a slip", () => {
     expect(calibration.building.layer).toBeCloseTo(learned(underWay).replan.calibration.building.layer, 9);
   });
 
-  test("by little can be left out, and the belief is as if it had not been", () => {
+  test("by little can be left out, and the estimate is as if it had not been", () => {
     const [far] = learned(done(underWay, reads("waist", sampleBody("waistGirth", 7)))).replan.calibration.outliers;
     const slipped = done(underWay, reads("waist", `${String(Math.round((far?.expected ?? 0) + 12))} mm`));
     const mended = done(slipped, { does: "leaveOut", entry: slipped.work.length - 1 });
@@ -183,7 +183,7 @@ describe("a tape that reads what was planned", () => {
     expect(pinned).toBeGreaterThan(2);
   });
 
-  test("a trial thrice the packet is asked for again, and believed the second time", () => {
+  test("a trial thrice the packet is asked for again, and counts the second time", () => {
     const once = done(demo, trial(bare, sampleForm("waistGirth", 4.75)));
     expect(learned(once).replan.calibration.outliers.map(({ name }) => name)).toEqual(["waistGirth"]);
     const twice = learned(done(once, trial(bare, sampleForm("waistGirth", 4.75))));

@@ -49,7 +49,7 @@ describe("a body measured again under pinned pieces", () => {
     const before = first.plan.pieces.at(-1)?.readingsAfter;
     for (const level of levelNames) {
       const now = later.progress.now[level].girth.value;
-      // 5 mm is what the first plan and the belief may differ by over the same pieces.
+      // 5 mm is what the first plan and the calibration may differ by over the same pieces.
       expect(Math.abs(now - (before?.[level].girth ?? 0))).toBeLessThanOrEqual(5);
     }
     const after = later.plan.pieces.at(-1)?.readingsAfter.waist.girth ?? 0;

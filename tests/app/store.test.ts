@@ -92,7 +92,7 @@ describe("undo and redo", () => {
   });
 });
 
-test("loading puts another fitting on the table, with its own steps", () => {
+test("loading opens another fitting, with its own steps", () => {
   const store = fittingStore(start);
   store.dispatch(waist("36"));
   const other = newFitting("cm");

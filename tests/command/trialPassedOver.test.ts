@@ -36,7 +36,7 @@ test("what the tape is to read over the structure is what the piece pinned last 
       ),
     );
     expect(told.length, name).toBe(1);
-    // The belief and the piece differ by 4.2 mm at most here; why was not looked into.
+    // The calibration and the piece differ by 4.2 mm at most here; why was not looked into.
     expect(Math.abs(Number(told[0]?.[1]) - value), name).toBeLessThan(5);
   }
 });

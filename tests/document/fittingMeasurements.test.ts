@@ -30,7 +30,7 @@ describe("lengths in millimetres", () => {
     expect(lengths({}).body).toEqual({ bustGirth: 901.7, waistGirth: 762, fullHipGirth: 980 });
   });
 
-  test("of the battings, with the usual spread where none is given", () => {
+  test("of the battings, with the usual standard deviation where none is given", () => {
     const { batting, finishingBatting } = lengths({
       finishingBatting: { name: "thin", layerThickness: "1/8", standardDeviation: 0.3 },
     });

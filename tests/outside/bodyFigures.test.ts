@@ -48,7 +48,7 @@ describe("regressions are the published ones", () => {
     );
   });
 
-  test("from tapes to vertical drops, with their errors", () => {
+  test("from tapes to vertical depths, with their errors", () => {
     expect(apexDepthFromTape(268).value).toBeCloseTo(line(army1988.napeToApexDrop_fromShoulderToApexTape.coef, 268), 2);
     // No surer than the survey, and less sure where the true shapes of these tests say so.
     expect(apexDepthFromTape(268).standardDeviation).toBeGreaterThan(
@@ -119,7 +119,7 @@ describe("an average woman of the Spanish survey, measured at the three required
 
   test("heights: nape to waist 351 to 416, apex above waist 95 to 167, above underbust 39 to 78, waist to full hip 137 to 272 mm (26, 30 to 32)", () => {
     const depthBelowNape = (level: keyof typeof levels) => levels[level].depthBelowNape.value;
-    // The 1988 mean drop, 351, is the low end of what the Spanish survey calls usual: its bodies measure longer.
+    // The 1988 mean depth, 351, is the low end of what the Spanish survey calls usual: its bodies measure longer.
     expect(depthBelowNape("waist")).toBeGreaterThanOrEqual(spanish.napeToWaistVertical.p5 - 1);
     expect(depthBelowNape("waist")).toBeLessThan(spanish.napeToWaistVertical.p95);
     expect(depthBelowNape("waist") - depthBelowNape("bust")).toBeGreaterThan(spanish.apexAboveWaist.p5);
@@ -162,7 +162,7 @@ describe("estimated breadth on true shapes", () => {
   });
 });
 
-describe("estimated breadth within the published spread, at small, middling and large girths", () => {
+describe("estimated breadth within the published standard deviation, at small, middling and large girths", () => {
   const percentiles = {
     bust: army2012.percentiles_mm.bustGirth,
     waist: army2012.percentiles_mm.waistGirthAtNavel,
@@ -209,7 +209,7 @@ describe("estimated breadth within the published spread, at small, middling and 
         expect(Math.abs(outline.girth - girth)).toBeLessThan(0.5);
         expect(Math.abs(outline.frontArc - readings.frontArc.value)).toBeLessThan(0.5);
         expect(Math.abs(sectionReading(section).girth - girth)).toBeLessThan(0.5);
-        // Depth within the published spread too: front and back depth together against the US Army regression.
+        // Depth within the published standard deviation too: front and back depth together against the US Army regression.
         const { intercept_mm, slope, heldOutResidualSd_mm } = army2012.levels[level].depthFromGirth;
         // (our curve is rounder than calipers on a chest would have it, and its peaks stand out beyond them).
         const depth = section.frontDepth + section.backDepth - peaksBeyondDepth[level].value;

@@ -12,7 +12,7 @@ import { fakeChannels, fakeLocks } from "../app/storage/fakeTabs";
 import { type MemoryStores, memoryStores } from "../app/storage/memoryStores";
 import { sampleFitting } from "../app/storage/sampleFittings";
 
-/** One browser in memory, whose tabs share its drawers, notes, locks and channels, and whose clock is set from outside. */
+/** One browser in memory, whose tabs share its stores, notes, locks and channels, and whose clock is set from outside. */
 export interface HostileBrowser {
   readonly stores: MemoryStores;
   readonly notes: FakeNotes;
@@ -29,7 +29,7 @@ export interface HostileTab {
   readonly found: () => readonly FoundBySave[];
   /** Ends every pause and every wait there is now. */
   readonly passTime: () => void;
-  /** The tab dies: nothing of it runs on, what it was keeping is not kept, and its pens are free. */
+  /** The tab dies: nothing of it runs on, what it was keeping is not kept, and its write locks are free. */
   readonly kill: () => void;
 }
 

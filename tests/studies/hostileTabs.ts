@@ -15,7 +15,7 @@ import { type HostileBrowser, hostileBrowser, type HostileTab } from "./hostileT
 export interface TabsCounts {
   readonly rounds: number;
   readonly done: { readonly [deed: string]: number };
-  /** Times that "saved" was held against what lay in the drawers. */
+  /** Times that "saved" was held against what lay in the stores. */
   readonly savedChecked: number;
   /** Fittings that were taken away under the tabs, and how many of these losses were told. */
   readonly lost: number;
@@ -83,7 +83,7 @@ class Round {
   /** Touched behind the tabs since they last said that it was saved. */
   private readonly touched = new Set<string>();
   private readonly raw = new Map<string, string>();
-  /** Tabs whose newest change has not been seen in the drawers yet. */
+  /** Tabs whose newest change has not been seen in the stores yet. */
   private readonly changed = new Set<HostileTab>();
   private isFaulty = false;
   /** The other tab is at work as well, so what a tab has just said may be out of date already. */
@@ -180,7 +180,7 @@ class Round {
     if (tab.store.getState().fitting !== before) this.changed.add(tab);
   }
 
-  /** Something else comes on the table: what lay there must have been kept, or stay. */
+  /** Something else is opened: what lay there must have been kept, or stay. */
   private async leave(tab: HostileTab, come: (id: string) => Promise<string>): Promise<void> {
     const { fitting } = tab.store.getState();
     const isChanged = this.changed.has(tab);
@@ -265,7 +265,7 @@ class Round {
     this.said.delete(id);
   }
 
-  /** As the list does it: what is removed or erased leaves the table first, if it can. */
+  /** As the list does it: what is removed or erased is closed first, if it can. */
   private async isOffTheTable(tab: HostileTab, id: string): Promise<boolean> {
     if (tab.autosave.openId() !== id) return true;
     await this.leave(tab, () => tab.autosave.put(sampleTitled("In its place")));
@@ -429,7 +429,7 @@ class Round {
     if (state?.saving.kind !== "saved" || id === null) return;
     const record = this.record(id);
     const isThere = record !== null && record.text === fittingText({ ...tab.store.getState().fitting, id });
-    // A tab that hands its pen over keeps its newest change first.
+    // A tab that hands its write lock over keeps its newest change first.
     if (isThere) this.changed.delete(tab);
     if (state.access !== "writing") return;
     this.savedChecked += 1;

@@ -114,7 +114,8 @@ const waistShareResidual = 2.1 * Math.sqrt(1 - spanishSurveyWomen.frontShareOfWa
 
 /**
  * Front shares. Waist: the Spanish survey's fit, 45.86 + 0.093 x waist in cm, with its residual. The other levels are
- * common practice, no source: fuller in front at the bust, fuller behind at the hip, and a belly that reaches down to the high hip.
+ * common practice, no source: fuller in front at the bust, fuller behind at the hip, and a belly that reaches down to
+ * the high hip.
  */
 function drawFrontShares(chance: Chance, waistGirth: number): ByBodyLevel {
   const waist = chance.normal(45.86 + 0.0093 * waistGirth, waistShareResidual);
@@ -174,7 +175,7 @@ function drawLengths(chance: Chance, survey: SurveyName, bust: number): Lengths 
 
 /**
  * Neck side to apex and nape to waist are drawn apart, and drawn again until the apex lies a plausible height above the
- * waist by the 1988 conversions from tape to vertical drop.
+ * waist by the 1988 conversions from tape to vertical depth.
  */
 function drawApexAndWaist(chance: Chance, survey: SurveyName, bust: number) {
   const army = usArmy1988Women;
@@ -193,7 +194,7 @@ function drawApexAndWaist(chance: Chance, survey: SurveyName, bust: number) {
   }
 }
 
-/** The Spanish survey gives the vertical drop of the waist; the tape down the back by the 1988 conversion backwards. */
+/** The Spanish survey gives the vertical depth of the waist; the tape down the back by the 1988 conversion backwards. */
 function napeToWaistTape(chance: Chance): number {
   const [constant = 0, slope = 1] = usArmy1988Women.napeToWaistDrop_fromNapeToWaistTape.coef;
   return (drawn(chance, spanishSurveyWomen.napeToWaistVertical) - constant) / slope;

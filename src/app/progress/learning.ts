@@ -9,12 +9,12 @@ import type { AnyPieceFile } from "../../document/fitting";
 import { replay, type Replayed, type Work } from "./replay";
 
 /**
- * What the tape has taught so far, and the plan that would follow from it. Nothing changes under a person's hands: the plan in force is
- * the first one, or the one of the last time she asked for the rest to be planned anew.
+ * What the tape has taught so far, and the plan that would follow from it. Nothing changes under a person's hands: the
+ * plan in force is the first one, or the one of the last time she asked for the rest to be planned anew.
  */
 export interface Learning {
   readonly replan: Replan;
-  /** How many tape readings the belief rests on, trials and their bare readings included. */
+  /** How many tape readings the calibration rests on, trials and their bare readings included. */
   readonly readingCount: number;
 }
 
@@ -71,7 +71,7 @@ const loggedPieces = (pinned: readonly Piece[], files: ReadonlyMap<string, AnyPi
     return file === undefined ? [] : [{ ...piece, readingsAfter: readingsOf(file) }];
   });
 
-/** Pinned pieces first, as they were pinned, then the new plan's; the last pinned one ends where the tape is believed to stand. */
+/** Pinned pieces first, as they were pinned, then the new plan's; the last pinned one ends where the tape is taken to stand. */
 function joined(logged: readonly PlannedPiece[], { plan, now }: Replan): Plan {
   const pinned = logged.map((piece, i) => ({
     ...piece,

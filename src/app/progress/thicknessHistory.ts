@@ -8,7 +8,10 @@ import type { Millimetres } from "../../core/units";
 import type { Fitting, WorkEntry } from "../../document/fitting";
 import { basisOf, replay, type Work } from "./replay";
 
-/** How the belief in the worth of a layer came about: what it was before anything was read, and after each of the last readings. */
+/**
+ * How the estimate of what a layer adds came about: what it was before anything was read, and after each of the last
+ * readings.
+ */
 export interface ThicknessHistory {
   readonly before: Thicknesses;
   readonly after: readonly ThicknessAfter[];

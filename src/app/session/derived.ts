@@ -30,7 +30,10 @@ export interface Derived {
   readonly planning: Planning;
   /** What the plan is made from; null while there is none. */
   readonly input: PlanInput | null;
-  /** Readings over the padding that this form with these pieces on cannot give: kept in the log and left out of everything else. */
+  /**
+   * Readings over the padding that this form with these pieces on cannot give: kept in the log and left out of
+   * everything else.
+   */
   readonly impossible: readonly ImpossibleReading[];
   readonly progress: PadProgress | null;
   /**
@@ -38,7 +41,7 @@ export interface Derived {
    * tablet some time, so it is worked out when somebody asks.
    */
   readonly learning: () => Learning | null;
-  /** How the belief in the worth of a layer came about, worked out when somebody asks. */
+  /** How the estimate of what a layer adds came about, worked out when somebody asks. */
   readonly thicknessHistory: () => ThicknessHistory | null;
   /** The one next step of the padding. */
   readonly step: () => CurrentStep | null;

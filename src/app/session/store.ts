@@ -3,7 +3,7 @@ import type { Fitting } from "../../document/fitting";
 import { apply, isStep, type Command } from "./commands";
 
 /**
- * The fitting on the table, and the states before and after it that undo and redo walk through. Whoever keeps fittings
+ * The open fitting, and the states before and after it that undo and redo walk through. Whoever keeps fittings
  * subscribes to this store and hands back what was kept through `load`; nothing here writes anywhere.
  */
 export interface FittingState {

@@ -13,17 +13,17 @@ import {
   openNewFitting,
 } from "./openFitting";
 
-/** The newest change on the table could not be kept yet: keep it, or let go of it, before something else comes there. */
+/** The newest change of the open fitting could not be kept yet: keep it, or let go of it, before something else comes there. */
 export type NotKept = "notKept";
 
-/** Asked at the last moment before something else comes on the table, for whoever comes without being asked for. */
+/** Asked at the last moment before something else is opened, for whoever comes without being asked for. */
 export type MayReplace = (state: FittingState) => boolean;
 
-/** changed: what lies on the table may not be replaced any more. */
+/** changed: what is open may not be replaced any more. */
 export type NotReplaced = NotKept | "changed";
 
 export interface AutosaveEvents {
-  /** The fitting on the table and how far it is kept; null while it has never been kept. */
+  /** The open fitting and how far it is kept; null while it has never been kept. */
   readonly onState: (state: OpenState | null) => void;
   /** The first fitting of this visit has been kept. */
   readonly onFirstSave: () => void;
@@ -41,8 +41,8 @@ export const startAutosave = (store: FittingStore, context: StorageContext, even
 const always: MayReplace = () => true;
 
 /**
- * Joins the store with the storage: what lies on the table is kept from its first change on, under an id of its own.
- * Nothing leaves the table before its newest change is kept.
+ * Joins the store with the storage: what is open is kept from its first change on, under an id of its own.
+ * Nothing is closed before its newest change is kept.
  */
 class StoreAutosave {
   readonly context: StorageContext;
@@ -59,14 +59,14 @@ class StoreAutosave {
     store.subscribe((state, before) => this.follow(state, before));
   }
 
-  /** The id of the fitting on the table, or null while nothing of it is to be kept. */
+  /** The id of the open fitting, or null while nothing of it is to be kept. */
   openId(): string | null {
     return this.current?.id ?? null;
   }
 
   /**
-   * Puts a kept fitting on the table; one that a newer release kept only to be looked at. Where that fails, or what lies
-   * there was changed meanwhile, the table stays as it is.
+   * Opens a kept fitting; one that a newer release kept only to be looked at. Where that fails, or what lies
+   * there was changed meanwhile, the open fitting stays.
    */
   async open(id: string, mayReplace: MayReplace = always): Promise<OpenOutcome["kind"] | "looking" | NotReplaced> {
     if (this.current?.id === id) return "open";
@@ -88,7 +88,7 @@ class StoreAutosave {
     return "open";
   }
 
-  /** Puts a fitting on the table that is not kept yet. */
+  /** Opens a fitting that is not kept yet. */
   async put(fitting: Fitting, mayReplace: MayReplace = always): Promise<"put" | NotReplaced> {
     if (!(await this.isKept())) return "notKept";
     if (!mayReplace(this.store.getState())) return "changed";
@@ -97,8 +97,8 @@ class StoreAutosave {
   }
 
   /**
-   * Erases everything kept, a newest change that could not be kept as well, and puts a fitting on the table that is not
-   * kept yet. Where erasing fails the table stays as it is.
+   * Erases everything kept, a newest change that could not be kept as well, and opens a fitting that is not
+   * kept yet. Where erasing fails the open fitting stays.
    */
   async eraseEverything(inItsPlace: Fitting): Promise<EraseOutcome> {
     const isKept = await this.isKept();
@@ -109,12 +109,12 @@ class StoreAutosave {
     return outcome;
   }
 
-  /** Waits for the saves under way, and tells whether the newest change on the table has been kept. */
+  /** Waits for the saves under way, and tells whether the newest change of the open fitting has been kept. */
   async isKept(): Promise<boolean> {
     return (await this.current?.isKept()) ?? true;
   }
 
-  /** Keeps what lies on the table now, without waiting for a change. */
+  /** Keeps what is open now, without waiting for a change. */
   keepNow(): void {
     const state = this.store.getState();
     if (state.cause !== "look") this.keep(state);
@@ -138,13 +138,13 @@ class StoreAutosave {
     await this.current?.readAnew();
   }
 
-  /** Keeps what is on the table as a fitting of its own, beside the one that another tab has changed. */
+  /** Keeps what is open as a fitting of its own, beside the one that another tab has changed. */
   async keepAsCopy(): Promise<void> {
     await this.replace(() => this.keepNow());
   }
 
   /**
-   * Which fittings are lost, or null where that cannot be found out. What lies on the table is not: it is kept again at
+   * Which fittings are lost, or null where that cannot be found out. What is open is not: it is kept again at
    * once, which is told by itself.
    */
   async lost(): Promise<readonly KnownFitting[] | null> {
@@ -171,7 +171,7 @@ class StoreAutosave {
     return "looking";
   }
 
-  /** Puts something else on the table, and sends what lay there back to its drawer. */
+  /** Opens something else, and sends what lay there back to its store. */
   private async replace(put: () => void): Promise<void> {
     const leaving = this.current;
     this.current = null;

@@ -49,7 +49,7 @@ export type LoadOutcome =
   | NotRead;
 
 /**
- * Why something was not saved, beyond the failures of the drawers themselves.
+ * Why something was not saved, beyond the failures of the stores themselves.
  * changedElsewhere: another tab got there first, and its work is not overwritten. newerRecord: what lies there was
  * written by a newer release. missing: there is nothing left to change. unwritable: our own text could not be read back.
  */

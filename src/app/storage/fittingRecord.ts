@@ -14,7 +14,7 @@ export interface FittingEntry {
   readonly revision: number;
 }
 
-/** One fitting as it lies in its drawer. */
+/** One fitting as it lies in its store. */
 export interface FittingRecord extends FittingEntry {
   readonly format: number;
   /** Names the save that wrote it, so that a save tried twice recognizes itself. */
@@ -36,7 +36,7 @@ export function sealedRecord(fields: Omit<FittingRecord, "format" | "check">): F
   return { ...fields, format: recordFormat, check: sealOf(fields, fields.saveMark, fields.text) };
 }
 
-/** Reads whatever lies in the drawer under a key. A whole record is exactly what was written, under its own key. */
+/** Reads whatever lies in the store under a key. A whole record is exactly what was written, under its own key. */
 export function readRecord(key: string, value: unknown): RecordReading {
   const { format, saveMark, text, check } = fieldsOf(value);
   if (typeof format === "number" && format > recordFormat) return { kind: "newer" };

@@ -16,7 +16,7 @@ export interface StorageTools {
   /** The present instant, as ISO 8601 text in UTC. */
   readonly now: () => string;
   readonly newId: () => string;
-  /** Left out, nothing is noted outside the drawers, and no loss can be told. */
+  /** Left out, nothing is noted outside the stores, and no loss can be told. */
   readonly known?: KnownFittings;
 }
 

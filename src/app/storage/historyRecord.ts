@@ -11,7 +11,7 @@ export interface TextHistory {
 }
 
 /**
- * Those steps as they lie in their drawer: each as the difference from its neighbor, walking away from the present. The
+ * Those steps as they lie in their store: each as the difference from its neighbor, walking away from the present. The
  * oldest go first, and a history that cannot be read never stands in the way of its fitting.
  */
 export interface HistoryRecord {

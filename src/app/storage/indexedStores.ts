@@ -8,7 +8,7 @@ import {
   type FailureReason,
 } from "./objectStores";
 
-/** The chest of drawers in the browser's own database (IndexedDB). */
+/** The object stores in the browser's own database (IndexedDB). */
 export interface IndexedStoresOptions {
   readonly name: string;
   /** A newer release, in another tab, is changing the database. This page has let go and must be loaded again. */

@@ -22,7 +22,7 @@ export const keptChanges =
         places.clear();
         return work(noting(open, (place) => places.set(`${place.storeName} ${place.key}`, place)));
       });
-      // Where it cannot be looked at now, the word of the drawers stands: the change was flushed to the disk.
+      // Where it cannot be looked at now, the word of the stores stands: the change was flushed to the disk.
       const lost = await stores.look((open) => lostAmong(open, [...places.values()])).catch(() => null);
       return lost === null ? done : notSaved("failed", `what lies under ${lost.key} is not what was left there`);
     } catch (thrown) {

@@ -1,6 +1,6 @@
 /**
- * The port to whatever keeps things: a few named drawers of values under text keys, opened for one piece of work that is
- * kept whole or not at all. The browser's database is one such chest; tests use one that fails on purpose.
+ * The port to whatever keeps things: a few named stores of values under text keys, opened for one piece of work that is
+ * kept whole or not at all. The browser's database is one such place; tests use one that fails on purpose.
  */
 export const storeNames = ["fittings", "histories", "quarantine", "settings", "summaries"] as const;
 export type StoreName = (typeof storeNames)[number];
@@ -35,7 +35,7 @@ export interface ObjectStores {
 
 /**
  * noRoom: the device or the browser's share of it is full. blocked: the browser does not let this page keep anything.
- * newerApp: a newer release owns the drawers. lost: the connection was dropped, and a new one failed as well. slow: no
+ * newerApp: a newer release owns the stores. lost: the connection was dropped, and a new one failed as well. slow: no
  * answer in the time a person would wait. failed: anything else.
  */
 export const failureReasons = ["noRoom", "blocked", "newerApp", "lost", "slow", "failed"] as const;

@@ -32,7 +32,7 @@ export interface StorageContext {
   readonly later: Later;
   /** Milliseconds of quiet before a save: after a letter of a text that is not finished, and after everything else. */
   readonly pauses?: { readonly letter: number; readonly change: number };
-  /** How long a writing tab has to save and let go before its pen is taken, in milliseconds. */
+  /** How long a writing tab has to save and let go before its write lock is taken, in milliseconds. */
   readonly takeOverPatience?: number;
 }
 
@@ -54,7 +54,7 @@ export async function openFitting(context: StorageContext, id: string, events: O
   return { ...loaded, kind: "open", open };
 }
 
-/** Opens a new fitting under a new id, whose pen nobody else can want; the first change kept is its first save. */
+/** Opens a new fitting under a new id, whose write lock nobody else can want; the first change kept is its first save. */
 export function openNewFitting(context: StorageContext, events: OpenEvents): OpenFitting {
   const open = new OpenFitting(context, context.storage.newId(), events, null);
   void takeWriteLock(context.locks, open.id, { ifAvailable: true }).then((writeLock) => open.live(writeLock));
@@ -80,12 +80,12 @@ export class OpenFitting {
   private revision: number;
   private triedMarks: readonly string[] = [];
   private writeLock: WriteLock | null = null;
-  /** Calls off the waiting for the pen of another tab. */
+  /** Calls off the waiting for the write lock of another tab. */
   private waiting = new AbortController();
-  /** Those who wait until this tab has the pen, or cannot have it. */
+  /** Those who wait until this tab has the write lock, or cannot have it. */
   private onWriteLock: readonly (() => void)[] = [];
   private isClosed = false;
-  /** There is a change that cannot be kept, because another tab has the pen. It stays until the person decides. */
+  /** There is a change that cannot be kept, because another tab has the write lock. It stays until the person decides. */
   private isStranded = false;
 
   constructor(context: StorageContext, id: string, events: OpenEvents, entry: FittingEntry | null) {
@@ -115,10 +115,10 @@ export class OpenFitting {
   /** Keeps a change with the steps around it. Refused, and said so, while another tab writes. */
   keep(fitting: Fitting, history: FittingHistory, pause = 0): void {
     if (this.shown.access === "writing") this.saves.offer({ fitting, history }, pause);
-    else this.strand("another tab has the pen");
+    else this.strand("another tab has the write lock");
   }
 
-  /** Asks the tab that writes to save and let go; takes the pen by force if no answer comes. */
+  /** Asks the tab that writes to save and let go; takes the write lock by force if no answer comes. */
   async takeOver(): Promise<void> {
     const { channel, later, takeOverPatience = 3_000 } = this.context;
     if (this.shown.access === "writing") return;
@@ -140,7 +140,7 @@ export class OpenFitting {
     return (await this.saves.settled()) && !this.isStranded;
   }
 
-  /** Saves what is left, lets go of the pen; tells whether everything was kept. */
+  /** Saves what is left, lets go of the write lock; tells whether everything was kept. */
   async close(): Promise<boolean> {
     this.isClosed = true;
     this.stopHearing();
@@ -151,7 +151,7 @@ export class OpenFitting {
     return isKept;
   }
 
-  /** Writes while it has the pen, and otherwise follows the tab that has it, until it is closed. */
+  /** Writes while it has the write lock, and otherwise follows the tab that has it, until it is closed. */
   async live(first: WriteLock | null): Promise<void> {
     for (let writeLock = first ?? (await this.follow()); writeLock !== null; writeLock = await this.follow()) {
       this.writeLock = writeLock;
@@ -166,7 +166,7 @@ export class OpenFitting {
     this.tellWriteLock();
   }
 
-  /** Another tab writes: reads along until the pen is let go, or has to be taken. */
+  /** Another tab writes: reads along until the write lock is let go, or has to be taken. */
   private async follow(): Promise<WriteLock | null> {
     const { locks } = this.context;
     this.show({ access: "elsewhere" });
@@ -183,7 +183,7 @@ export class OpenFitting {
     this.show({ access: "elsewhere" });
     const isKept = await this.saves.settled();
     this.saves.stop();
-    if (!isKept) this.strand("another tab took the pen before this change was saved");
+    if (!isKept) this.strand("another tab took the write lock before this change was saved");
   }
 
   private tellWriteLock(): void {

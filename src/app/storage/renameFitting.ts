@@ -2,10 +2,10 @@ import { notSaved, type SaveOutcome } from "./fittingOutcome";
 import type { StorageContext } from "./openFitting";
 import { takeWriteLock } from "./writeLock";
 
-/** Names a fitting that is not on the table. The name is part of it, so this needs its pen, and is a step to undo. */
+/** Names a fitting that is not open. The name is part of it, so this needs its write lock, and is a step to undo. */
 export async function renameFitting(context: StorageContext, id: string, title: string): Promise<SaveOutcome> {
   const lock = await takeWriteLock(context.locks, id, { ifAvailable: true });
-  if (lock === null) return notSaved("changedElsewhere", "another tab has the pen");
+  if (lock === null) return notSaved("changedElsewhere", "another tab has the write lock");
   const outcome = await renamed(context, id, title);
   lock.letGo();
   if (outcome.kind === "saved") context.channel.send({ kind: "saved", id, revision: outcome.entry.revision });

@@ -8,7 +8,7 @@ import type { Change } from "./keptChange";
 import { layInQuarantine } from "./quarantine";
 import { writeNewRecord, writeRecord } from "./storedFitting";
 
-/** One change to be kept, and what its writer believes lies in the drawer now. */
+/** One change to be kept, and what its writer takes to lie in the store now. */
 export interface SaveRequest {
   readonly id: string;
   /** The revision this change was made on; 0 for a fitting that was never saved. */

@@ -6,7 +6,7 @@ import { type FittingRecord, readRecord, summaryOf } from "./fittingRecord";
 import { readText } from "./fittingText";
 import { rawText } from "./quarantine";
 
-/** What lies in the drawer of fittings under an id, with what it says. */
+/** What lies in the store of fittings under an id, with what it says. */
 export type StoredFitting =
   | { readonly kind: "fitting"; readonly record: FittingRecord; readonly fitting: Fitting }
   | { readonly kind: "newer"; readonly id: string; readonly asUnderstood: Fitting | null; readonly rawText: string }

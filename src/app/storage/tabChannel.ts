@@ -5,7 +5,7 @@ export type TabMessage =
   | { readonly kind: "saved"; readonly id: string; readonly revision: number }
   /** Something was added, removed, put away or erased. */
   | { readonly kind: "listChanged" }
-  /** Another tab would like to write in this fitting: save what is open, and let go of the pen. */
+  /** Another tab would like to write in this fitting: save what is open, and let go of the write lock. */
   | { readonly kind: "penWanted"; readonly id: string };
 
 export interface TabChannel {

@@ -1,10 +1,10 @@
 /**
- * One tab writes in a fitting at a time: the one that holds its pen, a lock of the browser, which is free again the moment
- * its tab is closed or dies.
+ * One tab writes in a fitting at a time: the one that holds its write lock, a lock of the browser, which is free again
+ * the moment its tab is closed or dies.
  */
 export interface WriteLock {
   letGo(): void;
-  /** Resolves when the pen is gone: let go, or taken by another tab by force. */
+  /** Resolves when the write lock is gone: let go, or taken by another tab by force. */
   readonly gone: Promise<"letGo" | "taken">;
 }
 

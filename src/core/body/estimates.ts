@@ -2,7 +2,7 @@ import { quarterLength } from "../geometry/superellipse";
 import type { ByLevel, LevelName } from "./vocabulary";
 
 /**
- * What is assumed of a body or a form where nothing was measured, with its spread (one standard deviation) and source.
+ * What is assumed of a body or a form where nothing was measured, with its standard deviation and source.
  * Lengths in mm. "Army 1988": US Army anthropometric survey of 1988, women, n 2208 (Gordon et al. 1989, technical report
  * NATICK/TR-89/044). "Spanish survey": Alemany et al., Proc. 2010 Intl Conf. 3D Body Scanning Technologies, 307-315.
  */
@@ -18,10 +18,10 @@ export const underbustGirthEstimate = (bust: number, waist: number, fullHip: num
 });
 
 /**
- * High hip girth between waist and full hip. Heinz et al. 2003 (J. Statistics Education 11(2), women, n 260): waist 698,
- * navel 837.5, hip 956.5 mm, so at the navel 54 % of the gain is made; Army 1988 puts the navel 74 of 218 mm below the
- * natural waist. One power law through both ends and that point has the exponent ln 0.54 / ln 0.34 = 0.57. The spread is a
- * judgement: a tenth of a typical gain each way.
+ * High hip girth between waist and full hip. Heinz et al. 2003 (J. Statistics Education 11(2), women, n 260): waist
+ * 698, navel 837.5, hip 956.5 mm, so at the navel 54 % of the gain is made; Army 1988 puts the navel 74 of 218 mm below
+ * the natural waist. One power law through both ends and that point has the exponent ln 0.54 / ln 0.34 = 0.57. The
+ * standard deviation is a judgement: a tenth of a typical gain each way.
  */
 export const highHipGirthEstimate = (waist: number, fullHip: number, shareOfDepth: number): Estimate => ({
   value: waist + (fullHip - waist) * shareOfDepth ** 0.57,
@@ -63,16 +63,16 @@ export const apexAboveUnderbust: Estimate = { value: 59.7, standardDeviation: 13
 
 /**
  * How far the full hip lies below the waist. Sewing texts say 7 to 9 in by height; the Spanish survey's hip girth level
- * lies 177 mm and Army 1988's fullest buttock 218 mm below the waist. The middle, with the wider spread of the two.
+ * lies 177 mm and Army 1988's fullest buttock 218 mm below the waist. The middle, with the wider standard deviation of the two.
  */
 export const waistToFullHipEstimate: Estimate = { value: 200, standardDeviation: 24 };
 
-/** The high hip lies halfway between waist and full hip (ISO 8559-1:2017, 5.3.12); the spread is a judgement. */
+/** The high hip lies halfway between waist and full hip (ISO 8559-1:2017, 5.3.12); the standard deviation is a judgement. */
 export const highHipShareOfDepth: Estimate = { value: 0.5, standardDeviation: 0.1 };
 
 /**
  * Front share of the girth, side seam to side seam, when no arc was measured. Waist: Spanish survey, fit on 600 women,
- * residual SD 2.1 % √(1 − 0.62²). The other levels: common practice, no source; the spread is a judgement.
+ * residual SD 2.1 % √(1 − 0.62²). The other levels: common practice, no source; the standard deviation is a judgement.
  */
 export function frontShareEstimate(level: LevelName, girth: number): Estimate {
   const waist = { value: 0.4586 + 0.000093 * girth, standardDeviation: 0.0165 };

@@ -34,7 +34,7 @@ export interface HeightReadings {
  * Where the levels and the apexes of a body or a form lie below the nape (mm, vertical). What was read vertically, above
  * the floor or straight down from the nape, is measured and wins. A tape over the surface is converted and stays an
  * estimate with its honest doubt. A height of a BODY that nobody read is taken to be where the form has it, if it was
- * read there: an unread difference is no reason for a piece; it keeps the spread that bodies have.
+ * read there: an unread difference is no reason for a piece; it keeps the standard deviation that bodies have.
  */
 export function heightReadings(measurements: Measurements, form: Measurements): HeightReadings {
   const apex = apexReadings(measurements, form);

@@ -24,9 +24,9 @@ export interface QuarterReadings {
 }
 
 /**
- * Everything the plan works with at one level of a body or a form, at its own drop below the nape: measured where a tape
- * was read, estimated with its spread elsewhere. The arcs always sum to the girth. Quarters are there only where left
- * and right were measured.
+ * Everything the plan works with at one level of a body or a form, at its own depth below the nape: measured where a
+ * tape was read, estimated with its standard deviation elsewhere. The arcs always sum to the girth. Quarters are there
+ * only where left and right were measured.
  */
 export interface LevelReadings {
   readonly depthBelowNape: Reading;
@@ -67,7 +67,10 @@ export function torsoReadings(measurements: Measurements, form: Measurements = {
   };
 }
 
-/** Where the hips were found uneven in height but not measured left and right: the higher hip takes its share of the high hip. */
+/**
+ * Where the hips were found uneven in height but not measured left and right: the higher hip takes its share of the
+ * high hip.
+ */
 function leaningQuarters(measurements: Measurements, high: LevelReadings, full: LevelReadings): QuarterReadings | null {
   const lean = hipLean(measurements);
   if (lean === 0) return null;

@@ -3,7 +3,7 @@ import type { Estimate } from "./estimates";
 
 /**
  * A length that the plan works with: read off a tape by a person, or estimated from other readings. An estimate
- * carries its spread (one standard deviation, mm) and keeps it all the way to the screen and the printed page.
+ * carries one standard deviation (mm) and keeps it all the way to the screen and the printed page.
  */
 export type Reading =
   | { readonly kind: "measured"; readonly value: Millimetres }

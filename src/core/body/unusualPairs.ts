@@ -15,10 +15,10 @@ export function unusualPairs(measurements: Measurements, whose: "body" | "form")
 }
 
 /**
- * One girth from another: the lines of regression of the Spanish survey, from its means, spreads and correlations (0.958 and
- * 0.819), give the middle, Army 1988 the underbust (90 to 191 mm below the bust, p5 and p95).
- * How far from it is still usual is a judgement of three residual spreads and more, wider on the side where a
- * dressmaker's waist is smaller than the survey's and for small and large busts.
+ * One girth from another: the lines of regression of the Spanish survey, from its means, standard deviations and
+ * correlations (0.958 and 0.819), give the middle, Army 1988 the underbust (90 to 191 mm below the bust, p5 and p95).
+ * How far from it is still usual is a judgement of three residual standard deviations and more, wider on the side where
+ * a dressmaker's waist is smaller than the survey's and for small and large busts.
  */
 const girthPairs = (measurements: Measurements): readonly UnusualPair[] =>
   girthRules.flatMap(({ name, from, range }) => {

@@ -18,9 +18,9 @@ import { type Evidence, type Observation, observations } from "./evidence";
 import { type ReadingsThatCount, withoutOutliers } from "./outliers";
 
 /**
- * What the tape readings tell: how thick a layer of each batting is, and what the padded form reads now in every quarter of every
- * level, each with how sure that is. One Gaussian estimate holds all of it together (`learning/posterior`); readings that cannot
- * be are put aside first.
+ * What the tape readings tell: how thick a layer of each batting is, and what the padded form reads now in every
+ * quarter of every level, each with how sure that is. One Gaussian estimate holds all of it together
+ * (`learning/posterior`); readings that cannot be are put aside first.
  */
 export const calibrate = (evidence: Evidence): Calibration => learn(evidence).calibrate;
 
@@ -83,8 +83,8 @@ const readingOf = ({ level, quarters, pinned, value }: Observation) => ({
 });
 
 /**
- * Readings that can be, and those that cannot. A layer may turn out to be worth up to some two and a half times its packet;
- * a reading that asks for more, or for less than nothing, is to be read again first.
+ * Readings that can be, and those that cannot. A layer may turn out to be up to some two and a half times as thick as
+ * its packet says; a reading that asks for more, or for less than nothing, is to be read again first.
  */
 function countingReadings(
   evidence: Evidence,
@@ -108,7 +108,10 @@ function countingReadings(
   return withoutOutliers(rows, covariance, evidence.readingError);
 }
 
-/** The share by which a layer's thickness may differ from its packet's, one standard deviation, before the tape is read twice. */
+/**
+ * The share by which a layer's thickness may differ from its packet's, one standard deviation, before the tape is read
+ * twice.
+ */
 const firstThicknessDeviation = 0.35;
 
 function thicknessOf({ state, covariance }: Posterior, role: BattingRole): PosteriorThickness {

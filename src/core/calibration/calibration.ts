@@ -3,15 +3,15 @@ import type { ByLevel } from "../body/vocabulary";
 import type { Millimetres, Ratio } from "../units";
 import type { TapeReadingName } from "./evidence";
 
-/** A number the tool believes, with one standard deviation (mm). */
+/** A length as the readings leave it, with one standard deviation (mm). */
 export interface PosteriorLength {
   readonly value: Millimetres;
   readonly standardDeviation: Millimetres;
 }
 
 /**
- * The worth of one layer of a batting under the tape: most probable value, one standard deviation, and the interval that
- * holds the truth nine times in ten (mm); and the share that each further layer of a stack loses.
+ * The compressed thickness of one layer of a batting under the tape: most probable value, one standard deviation, and
+ * the interval that holds the truth nine times in ten (mm); and the share that each further layer of a stack loses.
  */
 export interface PosteriorThickness {
   readonly layer: Millimetres;
@@ -22,7 +22,10 @@ export interface PosteriorThickness {
   readonly stackCompressionDeviation: Ratio;
 }
 
-/** What one level of the padded form reads, whether or not it was read, and what its bare form reads beyond what was measured of it. */
+/**
+ * What one level of the padded form reads, whether or not it was read, and what its bare form reads beyond what was
+ * measured of it.
+ */
 export interface LevelPosterior {
   readonly quarters: { readonly [quarter in keyof QuarterReadings]: PosteriorLength };
   readonly girth: PosteriorLength;
@@ -31,14 +34,14 @@ export interface LevelPosterior {
   readonly bare: QuarterReadings;
 }
 
-/** A reading so far from anything the padding could be that it is left out of the belief until it is read again (mm). */
+/** A reading so far from anything the padding could be that it is left out of the calibration until it is read again (mm). */
 export interface Outlier {
   readonly name: TapeReadingName;
   readonly read: Millimetres;
   readonly expected: Millimetres;
 }
 
-/** All that is believed after the readings so far. */
+/** All that is known after the readings so far. */
 export interface Calibration {
   readonly outliers: readonly Outlier[];
   readonly building: PosteriorThickness;

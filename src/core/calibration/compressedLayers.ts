@@ -2,10 +2,10 @@ import type { BattingRole } from "../material";
 import { addLayer, type Laid, type LevelOutline } from "../padding/layerThickness";
 
 /**
- * What one layer of a batting is worth under the tape (mm), and how much of that every further layer of a stack loses because the
- * ones over it press on it: n layers are worth layer · (1 + (n − 1)(1 − squeeze)). With no squeeze, layers simply add.
- * Published tests only say that thickness falls with pressure (van Wyk, J. Textile Inst. 37, T285, 1946, cited from memory); the readings
- * decide how much.
+ * What one layer of a batting adds under the tape, its compressed thickness (mm), and how much of that every further
+ * layer of a stack loses because the ones over it press on it: n layers add layer · (1 + (n − 1)(1 −
+ * stackCompression)). Without it, layers simply add. Published tests only say that thickness falls with pressure (van
+ * Wyk, J. Textile Inst. 37, T285, 1946, cited from memory); the readings decide how much.
  */
 export interface CompressedLayer {
   readonly layer: number;
@@ -74,7 +74,7 @@ export function compressedThickness({ building, finishing }: LayerCounts, compre
     const other = finishing[i] as number;
     const whole = count + other;
     if (whole === 0) return 0;
-    // One layer of the stack, wherever it lies in it, keeps its whole worth: shared between the battings as they are.
+    // One layer of the stack, wherever it lies in it, keeps its whole thickness: shared between the battings as they are.
     const free = Math.min(1, whole) / whole;
     const thickness = (layers: number, { layer, stackCompression }: CompressedLayer) =>
       layers * layer * (1 - stackCompression * (1 - free));

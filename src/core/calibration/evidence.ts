@@ -17,12 +17,18 @@ export interface Reread {
   readonly readings: { readonly [name in TapeReadingName]?: Millimetres };
 }
 
-/** A level of the bare form: its outline as it was measured, and as it would be with another exponent and breadth, reading the same. */
+/**
+ * A level of the bare form: its outline as it was measured, and as it would be with another exponent and breadth,
+ * reading the same.
+ */
 export interface EvidenceSection extends LevelOutline {
   readonly reshaped: (exponent: number, lnBreadth: number) => Outline;
 }
 
-/** Everything that is known before and from the readings. Stations are the levels from the bust down, at the body's drops. */
+/**
+ * Everything that is known before and from the readings. Level sections are the levels from the bust down, at the
+ * body's depths below the nape.
+ */
 export interface Evidence {
   readonly levelSections: readonly EvidenceSection[];
   readonly battings: { readonly [role in BattingRole]: Batting };

@@ -25,10 +25,10 @@ interface Expected {
   readonly covariance: Covariance;
 }
 
-/** A reading further off than this many spreads (once in some two thousand honest ones) has to be read again. */
+/** A reading further off than this many standard deviations (once in some two thousand honest ones) has to be read again. */
 const outlierDeviations = 3.5;
 
-/** Two readings of one place over the same pieces agree within as many spreads of their difference. */
+/** Two readings of one place over the same pieces agree within as many standard deviations of their difference. */
 const agreeingDeviations = 3;
 
 /**

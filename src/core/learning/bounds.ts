@@ -15,7 +15,10 @@ export interface Bounds {
   readonly most: readonly number[];
 }
 
-/** What numbers of a form, of a hand and of a seam can be at all, from nothing: far beyond what any was seen to be. A judgement. */
+/**
+ * What numbers of a form, of a hand and of a seam can be at all, from nothing: far beyond what any was seen to be. A
+ * judgement.
+ */
 const farthest = { exponent: 1.4, breadth: 0.2, seamTurn: 0.6, cut: 20, edge: 2 } as const;
 
 export function stateBounds(
@@ -58,9 +61,9 @@ export const held = (state: readonly number[], { least, most }: Bounds): readonl
   state.map((number, i) => Math.max(least[i] as number, Math.min(most[i] as number, number)));
 
 /**
- * The most one layer alone can add under a snug tape (mm): three and a half times what it was put down as, and no more than an inch and
- * a quarter, since no batting sold is loftier; more only for one put down as thicker itself. A judgement: published lofts
- * of one weight differ more than twofold, and a person may take one batting for another.
+ * The most one layer alone can add under a snug tape (mm): three and a half times what it was put down as, and no more
+ * than an inch and a quarter, since no batting sold is loftier; more only for one put down as thicker itself. A
+ * judgement: published lofts of one weight differ more than twofold, and a person may take one batting for another.
  */
 export const thickestLayer = ({ layerThickness }: Pick<Batting, "layerThickness">): number =>
   Math.min(layersOff * layerThickness, Math.max(loftiest, packetOff * layerThickness));
@@ -74,8 +77,9 @@ const loftiest = 32;
 const packetOff = 1.25;
 
 /**
- * How far the bare form may truly read from what was measured of a quarter or of several together (mm): four spreads and a
- * twentieth of the reading, as forms from a size table and seams that were sewn elsewhere do. A judgement.
+ * How far the bare form may truly read from what was measured of a quarter or of several together (mm): four standard
+ * deviations and a twentieth of the reading, as forms from a size table and seams that were sewn elsewhere do. A
+ * judgement.
  */
 export const bareRoom = (reading: number, variance: number): number =>
   Math.min(mostRoom * reading, deviationsOff * Math.sqrt(Math.max(0, variance)) + shareOff * reading);

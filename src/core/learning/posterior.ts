@@ -14,7 +14,7 @@ export interface TapeEvidence {
   readonly value: number;
 }
 
-/** Everything that is known before and from the readings, which have been sifted for what cannot be. */
+/** Everything that is known before and from the readings, which have been held against what can be. */
 export interface LearningEvidence {
   readonly levels: readonly LearningLevel[];
   readonly battings: { readonly [role in BattingRole]: Batting };
@@ -43,8 +43,9 @@ export interface Expected {
 const gaussNewtonRounds = 4;
 
 /**
- * The most probable state after the readings, by Gauss-Newton with the curvature there for how sure it is (Gelman et al., Bayesian
- * Data Analysis, 3rd ed. 2013, sections 4.1 and 13.3, cited from memory). Without readings it is the prior.
+ * The most probable state after the readings, by Gauss-Newton with the curvature there for how sure it is (Gelman et
+ * al., Bayesian Data Analysis, 3rd ed. 2013, sections 4.1 and 13.3, cited from memory). Without readings it is the
+ * prior.
  */
 export function posterior(evidence: LearningEvidence): Posterior {
   const layout: LearningState = { levels: evidence.levels.length, pieceIds: evidence.pieceIds };

@@ -23,7 +23,10 @@ export interface Target {
   readonly isTooLarge: boolean;
 }
 
-/** Works out the target at a level in the order of giving way of the model: estimates first, then the seam, then a shortfall. */
+/**
+ * Works out the target at a level in the order of giving way of the model: estimates first, then the seam, then a
+ * shortfall.
+ */
 export function levelTarget(body: LevelReadings, form: FormLevel): Target {
   const known = bodyArcs(body, form);
   const gain = body.girth.value - form.girth.value;
@@ -75,7 +78,10 @@ function bodyArcs(body: LevelReadings, form: FormLevel): Arcs {
   };
 }
 
-/** Where a half of the form reads more than the body's and nobody read it, it is taken as smaller, within its spread. */
+/**
+ * Where a half of the form reads more than the body's and nobody read it, it is taken as smaller, within its standard
+ * deviation.
+ */
 function moveFormArcs(form: FormLevel, front: number, back: number): FormLevel {
   const { frontArc, backArc, girth } = form;
   if (frontArc.kind === "measured" || backArc.kind === "measured") return form;
@@ -105,7 +111,10 @@ function seamMove(front: number, back: number, want: Arcs): number {
   return Math.abs(move) < leastSeamShift ? 0 : move;
 }
 
-/** Each quarter's reading, no quarter below the bare form's: padding takes nothing away, the other side then keeps the half right. */
+/**
+ * Each quarter's reading, no quarter below the bare form's: padding takes nothing away, the other side then keeps the
+ * half right.
+ */
 function quarterTargets(
   body: QuarterReadings | null,
   front: number,

@@ -23,7 +23,10 @@ export interface PlanInput {
   readonly finishingBatting?: Batting;
 }
 
-/** What every plan of one body on one form starts from, however much is pinned already: all of it at the body's drops. */
+/**
+ * What every plan of one body on one form starts from, however much is pinned already: all of it at the body's depths
+ * below the nape.
+ */
 export interface Basis {
   readonly body: TorsoReadings;
   readonly depths: ByLevel<number>;

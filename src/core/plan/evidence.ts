@@ -19,7 +19,10 @@ export const evidence = (input: PlanInput, from: Basis, soFar: PaddingSoFar): Ev
   pinnedNow: soFar.pinned,
 });
 
-/** What is known of the form and the battings before the tape. A packet speaks of a layer in a stack, as the first plan takes it. */
+/**
+ * What is known of the form and the battings before the tape. A packet speaks of a layer in a stack, as the first plan
+ * takes it.
+ */
 export function limitsFrom(input: PlanInput, from: Basis, readingError: number): LimitsFrom {
   const finishing: Batting = input.finishingBatting ?? input.batting;
   const deviation = readingError / nineInTen;
@@ -75,9 +78,9 @@ function reshapedSection(
 const leastExponent = 1.5;
 
 /**
- * How unsure the bare form is: a measured girth by the error of one reading, halves by that of two that were made to sum to
- * it; estimates by their spreads; each half beside that by what hands and seams leave. Left and right of a form are as even
- * as a seam is sewn.
+ * How unsure the bare form is: a measured girth by the error of one reading, halves by that of two that were made to
+ * sum to it; estimates by their standard deviations; each half beside that by what hands and seams leave. Left and
+ * right of a form are as even as a seam is sewn.
  */
 function bareDeviation({ targets, form }: Basis, name: LevelName, reading: number): BareDeviation {
   const { girth, frontArc, breadth } = targets[name].form;

@@ -23,7 +23,7 @@ export interface KnownReadings {
 }
 
 /**
- * One level of the plan, at the BODY's drop below the nape: the body, the bare form at that same drop (interpolated
+ * One level of the plan, at the BODY's depth below the nape: the body, the bare form at that same depth (interpolated
  * between the form's own levels), and what the tape will read over the whole stack after the last piece.
  */
 export interface PlannedLevel {

@@ -35,7 +35,7 @@ export interface Replan {
   readonly cutUses: readonly (CutUse | null)[];
   /** Where the tape already reads too much, what to do about it. */
   readonly corrections: readonly Correction[];
-  /** What the tape reads now, by the belief, side seams re-marked as the plan says. */
+  /** What the tape reads now, by the calibration, side seams re-marked as the plan says. */
   readonly now: TapeReadings;
   /** Where to rest and read the tape again. */
   readonly rest: RestingPlace;
@@ -44,8 +44,8 @@ export interface Replan {
 }
 
 /**
- * Plans the rest from the tape: what has been pinned stays pinned, what the padded form is believed to read now is the new form,
- * and a layer is worth what the readings have taught. With nothing pinned and nothing read it is the first plan again.
+ * Plans the rest from the tape: what has been pinned stays pinned, what the padded form is taken to read now is the new form,
+ * and a layer is as thick as the readings have taught. With nothing pinned and nothing read it is the first plan again.
  */
 export function replanFitting(input: PlanInput, soFar: PaddingSoFar): Replan {
   const first = basis(input);
@@ -81,8 +81,9 @@ export function replanFitting(input: PlanInput, soFar: PaddingSoFar): Replan {
 }
 
 /**
- * The targets once the tape has told more about the bare form: what it truly reads takes the place of what was measured of it, so
- * that a half which is already larger than the body's is given up and the girth stays right. The body stays as the first plan took it.
+ * The targets once the tape has told more about the bare form: what it truly reads takes the place of what was measured
+ * of it, so that a half which is already larger than the body's is given up and the girth stays right. The body stays
+ * as the first plan took it.
  */
 function knownTargets({ body, targets }: Basis, learned: Calibration): ByLevel<Target> {
   return mapLevels((name) => {
@@ -120,8 +121,8 @@ function openTargets(quarters: QuarterReadings, now: LevelPosterior, isUnderWay:
 }
 
 /**
- * Layers that were counted thicker than they most probably are leave readings short on purpose, to be made good once the tape has read
- * the structure. A shortfall is what stays either way.
+ * Layers that were counted thicker than they most probably are leave readings short on purpose, to be made good once
+ * the tape has read the structure. A shortfall is what stays either way.
  */
 const whatStays = (likely: Plan, counted: Plan): Plan => ({
   ...likely,
@@ -162,7 +163,7 @@ function knownReadings({ targets }: Basis, learned: Calibration): TapeReadings {
   });
 }
 
-/** What a layer adds to a stack: its worth less what the stack squeezes out of it. */
+/** What a layer adds to a stack: its thickness less what the stack presses out of it. */
 export const stackedThickness = ({ layer, stackCompression }: PosteriorThickness): number =>
   layer * (1 - stackCompression);
 
@@ -205,7 +206,7 @@ function leftAsCut(
  */
 const stillOpen = 0.3;
 
-/** A piece with every layer as thick as it is believed to be in a stack. */
+/** A piece with every layer as thick as it is taken to be in a stack. */
 const atStackedThickness = <Kind extends Laid>(piece: Kind, learned: Calibration): Kind =>
   ofThickness(piece, ({ batting }) => stackedThickness(learned[batting]));
 
@@ -214,7 +215,7 @@ const ofThickness = <Kind extends Laid>(piece: Kind, thickness: (layer: Layer) =
   layers: piece.layers.map((layer) => ({ ...layer, thickness: mm(thickness(layer)) })),
 });
 
-/** The pinned pieces at what their layers are believed to be worth, and what the tape reads beyond that. */
+/** The pinned pieces at what their layers are taken to add, and what the tape reads beyond that. */
 function knownStart(
   { levelSections }: Basis,
   { pinned, rereads, everPinned = [] }: PaddingSoFar,
@@ -231,8 +232,9 @@ function knownStart(
 }
 
 /**
- * What a layer is counted as when pieces are chosen. Until a trial was made or the tape has read any padding, that is so much thicker
- * than the packet says: what is then missing is added later, and nothing has to come off again. What is foretold stays most probable.
+ * What a layer is counted as when pieces are chosen. Until a trial was made or the tape has read any padding, that is
+ * so much thicker than the packet says: what is then missing is added later, and nothing has to come off again. What is
+ * foretold stays most probable.
  */
 function shapingLayer({ layer }: Start, soFar: PaddingSoFar, { building }: Calibration): LayerThickness {
   if (soFar.isUntried !== true || hasReadPadding(soFar)) return layer;

@@ -11,13 +11,17 @@ export interface RestingPlace {
 /** Why a level would be read: a reading is in danger of going over, or only the outermost pieces are left. */
 export type RestReason = "danger" | "outermost";
 
-/** Whether a level was read with just the pieces that are on now, not since, or is not going to be read (any more, for that reason). */
+/**
+ * Whether a level was read with just the pieces that are on now, not since, or is not going to be read (any more, for
+ * that reason).
+ */
 export type LevelStates = (level: LevelName, reason: RestReason) => "fresh" | "stale" | "closed";
 
 /**
- * The next rest: before the first piece that might take a reading over the body's, given how unsure the worth of a layer and
- * the padded form now are (the level in danger is read), and before the tuning layers, whose widths are chosen by the tape (every
- * level that changed is read). A level that was read with just these pieces on tells nothing new.
+ * The next rest: before the first piece that might take a reading over the body's, given how unsure the thickness of a
+ * layer and the padded form now are (the level in danger is read), and before the tuning layers, whose widths are
+ * chosen by the tape (every level that changed is read). A level that was read with just these pieces on tells nothing
+ * new.
  */
 export function restingPlace(
   plan: Plan,
@@ -56,7 +60,7 @@ const touches = (before: TapeReading, after: TapeReading): boolean =>
 /** What is over by up to this (mm) is easily mended by narrowing the last pieces; more would have to come off again. */
 const mendable = 8;
 
-/** Nine times in ten a reading stays below this many spreads over what is expected. */
+/** Nine times in ten a reading stays below this many standard deviations over what is expected. */
 export const oneSidedNinety = 1.28;
 
 function isRisky(

@@ -88,7 +88,10 @@ export function figureScene({
   };
 }
 
-/** From a little above the highest piece or the armhole to below the lowest piece or the full hip (drops, mm). */
+/**
+ * From a little above the highest piece or the armhole to below the lowest piece or the full hip (depth below the nape,
+ * mm).
+ */
 export function figureExtent(
   levels: readonly PlannedLevel[],
   pieces: readonly Piece[],

@@ -38,7 +38,7 @@ export function facingStretch(
 
 /**
  * The dress form itself from one side: neck cap, shoulders and arm plates of our own drawing, joined to the silhouette of
- * its measured sections, on a pole. Page coordinates: x across, y the drop below the nape.
+ * its measured sections, on a pole. Page coordinates: x across, y the depth below the nape.
  */
 interface FormFigure {
   readonly outline: string;
@@ -49,7 +49,7 @@ interface FormFigure {
   readonly seam: string;
 }
 
-/** Where the drawn armhole ends and the measured silhouette begins (drop, mm). */
+/** Where the drawn armhole ends and the measured silhouette begins (depth below the nape, mm). */
 export const armholeDepth = 168;
 
 /** The two edges of the form from the armhole down, left and right on the page, from the top. */

@@ -6,7 +6,7 @@ import { closedPath, segment } from "./pathText";
 import { at, mark, type Mark, type PicturePoint } from "./scene";
 
 /**
- * A form's section at one drop with its padding, piece upon piece, in the order of pinning. Each piece's batting stands
+ * A form's section at one depth with its padding, piece upon piece, in the order of pinning. Each piece's batting stands
  * straight out from the bare surface, on top of those beneath. Places are in the level plane (x to the wearer's left, y
  * to the front), which is also how the picture lies on the page: seen from above, front towards the reader.
  */

@@ -9,7 +9,7 @@ import { smoothRuns } from "./pathText";
 import { at, type PicturePoint } from "./scene";
 
 /**
- * The form with its padding as rings, one for every few millimetres of drop, from which figures take their silhouettes
+ * The form with its padding as rings, one for every few millimetres of depth, from which figures take their silhouettes
  * and onto which pieces are laid. On the page x runs across as the view says and y is the drop below the nape.
  */
 interface PaddedRing {
@@ -67,7 +67,7 @@ function ringPoint({ outline, thickness }: PaddedRing, i: number, view: FigureVi
   );
 }
 
-/** Where a place on the form, given by its way along the bare surface and its drop, lies on the page. */
+/** Where a place on the form, given by its way along the bare surface and its depth, lies on the page. */
 function placeOnPage(
   surface: PaddedSurface,
   view: FigureView,
@@ -91,7 +91,10 @@ function acrossRing(ring: PaddedRing, view: FigureView, arcLength: number): numb
   return ringPoint(ring, from, view) * (1 - share) + ringPoint(ring, to, view) * share;
 }
 
-/** The two points of a ring between which a place lies, and how far from the first; any number of turns round is the same place. */
+/**
+ * The two points of a ring between which a place lies, and how far from the first; any number of turns round is the
+ * same place.
+ */
 function placeOnRing(
   { outline, girth }: PaddedRing,
   arcLength: number,

@@ -4,8 +4,8 @@ import { circle, closedPath, segment } from "./pathText";
 import { at, type Label, label, type Mark, mark, type Scene } from "./scene";
 
 /**
- * What one layer is believed to be worth, against the readings that say so: the belief from before as a hatched band, each
- * reading as a dot with its bar, and the belief now as a firm line with its band at the right. Thicknesses in mm.
+ * What one layer is taken to add, against the readings that say so: the estimate from before as a hatched band, each
+ * reading as a dot with its bar, and the estimate now as a firm line with its band at the right. Thicknesses in mm.
  */
 export interface PosteriorLength {
   readonly middle: number;

@@ -6,7 +6,7 @@ import { type CutFrom, cutFrom } from "../../text/batting";
 import { useFitting, useFittingState, useStoreItself } from "./useStore";
 
 /**
- * What follows from the fitting on the table: problems, plan, progress. All screens of one store share the same
+ * What follows from the open fitting: problems, plan, progress. All screens of one store share the same
  * derivation, which remembers; the planner comes with the first place of work and not with the door.
  */
 export function useDerived(): Derived {

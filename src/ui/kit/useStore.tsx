@@ -26,7 +26,7 @@ export function useFittingState<Part>(pick: (state: FittingState) => Part): Part
   return useZustand(useStoreItself(), pick);
 }
 
-/** The fitting on the table without the texts that are being typed: the same one as long as only those change. */
+/** The open fitting without the texts that are being typed: the same one as long as only those change. */
 export const useFitting = (): SettledFitting => useFittingState(settledOf(useStoreItself()));
 
 /** The texts that are being typed. */

@@ -16,7 +16,7 @@ import { AutosaveNotice } from "./lateContents";
 import { isUnchanged, receiveLink } from "./receiveLink";
 import { listMayHaveChanged, reloadWhenKept, shelf, tell } from "../kit/shelf/shelf";
 
-/** Opens the database, puts the last fitting (or the one out of a link) on the table, and keeps it from then on. */
+/** Opens the database, opens the last fitting (or the one out of a link), and keeps it from then on. */
 export async function openShelf(store: FittingStore, shared: string | null): Promise<void> {
   const autosave = startAutosave(store, openContext(), {
     onState: show,
@@ -34,7 +34,7 @@ export async function openShelf(store: FittingStore, shared: string | null): Pro
   startWorker();
   AutosaveNotice.fetch();
   OtherFittings.fetch();
-  // What was typed while the keeping was on its way is kept before anything else may come on the table.
+  // What was typed while the keeping was on its way is kept before anything else may be opened.
   if (!isUnchanged(store.getState())) autosave.keepNow();
   await lookForGone(autosave);
   if (shared !== null) await receiveLink(autosave, shared);
@@ -148,6 +148,6 @@ function stayHome(): void {
   goTo("door");
 }
 
-/** Nothing was done yet and nothing was put on the table, as the made-up person by her own address. */
+/** Nothing was done yet and nothing was opened, as the made-up person by her own address. */
 const isUntouched = (state: FittingState): boolean =>
   isUnchanged(state) && state.fitting.id === undefined && Object.keys(state.fitting.body).length === 0;

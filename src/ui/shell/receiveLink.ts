@@ -6,8 +6,8 @@ import { goTo } from "../kit/page";
 import { forget, listMayHaveChanged, tell } from "../kit/shelf/shelf";
 
 /**
- * Opens the fitting in a link, where nothing has been done on the table since something was put there. However slowly the
- * link opens, what somebody has changed meanwhile stays on the table, and she is asked.
+ * Opens the fitting in a link, where nothing has been done since something was opened. However slowly the
+ * link opens, what somebody has changed meanwhile stays open, and she is asked.
  */
 export async function receiveLink(autosave: Autosave, hash: string): Promise<void> {
   const read = await readLink(hash);
@@ -17,10 +17,10 @@ export async function receiveLink(autosave: Autosave, hash: string): Promise<voi
   else tell({ kind: "linkWaits", fitting: read.value });
 }
 
-/** Nothing was done since the fitting came on the table. */
+/** Nothing was done since the fitting was opened. */
 export const isUnchanged = ({ cause }: FittingState): boolean => cause === "load" || cause === "look";
 
-/** The answer of somebody who wants it on the table now; hers is kept first. */
+/** The answer of somebody who wants it open now; hers is kept first. */
 export async function openFromLink(autosave: Autosave, fitting: Fitting): Promise<void> {
   if ((await autosave.put(fitting)) !== "put") return tell({ kind: "tableNotKept" });
   forget("linkWaits");

@@ -67,7 +67,7 @@ function browser() {
   return { stores, tab, titles, passTime };
 }
 
-describe("the table", () => {
+describe("the autosave", () => {
   it("keeps nothing until something is changed, and then every change, in one fitting", async () => {
     const { tab, titles } = browser();
     const { waist, autosave, last, firstSaves } = tab();
@@ -193,7 +193,7 @@ describe("the table", () => {
     expect(found).toEqual(["recreated", "quarantined"]);
   });
 
-  it("keeps what lies on the table again when everything was emptied under it, and tells what else is lost", async () => {
+  it("keeps what is open again when everything was emptied under it, and tells what else is lost", async () => {
     const { tab, titles, stores } = browser();
     const { autosave, waist, found } = tab();
     waist("81");

@@ -361,7 +361,7 @@ describe("the list of summaries", () => {
   const byId = (one: unknown, other: unknown) => (JSON.stringify(one) < JSON.stringify(other) ? -1 : 1);
 });
 
-/** The same drawers, noting every place that is read. */
+/** The same stores, noting every place that is read. */
 const watched = (stores: ObjectStores, read: string[]): ObjectStores => {
   const noting = <Open extends StoresToRead>(open: Open): Open => ({
     ...open,

@@ -8,7 +8,7 @@ import {
 } from "../../../src/app/storage/objectStores";
 
 /**
- * A chest of drawers in memory that keeps a change whole or not at all, as a database promises, and fails when told to.
+ * Object stores in memory that keep a change whole or not at all, as a database promises, and fail when told to.
  * Every opening, reading, writing and the final keeping counts as one call; `faultAt` sees each and may strike.
  */
 export interface MemoryStores extends ObjectStores {
@@ -97,7 +97,7 @@ export function memoryStores(): MemoryStores {
   };
 }
 
-/** One change after the other, as a database does with changes to the same drawers. */
+/** One change after the other, as a database does with changes to the same stores. */
 function queued(run: ObjectStores["change"]): ObjectStores["change"] {
   let last: Promise<unknown> = Promise.resolve();
   return (work) => {

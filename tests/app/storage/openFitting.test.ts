@@ -168,7 +168,7 @@ describe("two tabs", () => {
     expect(second.open.state().saving).toMatchObject({ kind: "notSaved", refusal: { reason: "changedElsewhere" } });
   });
 
-  it("call kept what was saved after the pen came back to a tab with a refused change", async () => {
+  it("call kept what was saved after the write lock came back to a tab with a refused change", async () => {
     const { newContext, stores } = browser();
     const first = await firstTab(newContext(), 80);
     const second = await tab(newContext(), first.id);
@@ -204,7 +204,7 @@ describe("two tabs", () => {
     expect(stores.kept.has(`fittings/${first.id}`)).toBe(true);
   });
 
-  it("hand the pen on when the first is closed", async () => {
+  it("hand the write lock on when the first is closed", async () => {
     const { newContext } = browser();
     const writer = await firstTab(newContext(), 80);
     const reader = await tab(newContext(), writer.id);
@@ -216,7 +216,7 @@ describe("two tabs", () => {
     expect(reader.open.state().saving.kind).toBe("saved");
   });
 
-  it("hand the pen over when asked, with everything saved, and back again", async () => {
+  it("hand the write lock over when asked, with everything saved, and back again", async () => {
     const { newContext } = browser();
     const first = await firstTab(newContext(), 80);
     const second = await tab(newContext(), first.id);
@@ -231,7 +231,7 @@ describe("two tabs", () => {
     expect([first.state().access, second.open.state().access]).toEqual(["writing", "elsewhere"]);
   });
 
-  it("take the pen by force from a tab that cannot save, which keeps its change on the screen", async () => {
+  it("take the write lock by force from a tab that cannot save, which keeps its change on the screen", async () => {
     const { newContext, stores, passTime } = browser();
     const first = await firstTab(newContext(), 80);
     const second = await tab(newContext(), first.id);

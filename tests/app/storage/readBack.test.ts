@@ -7,7 +7,7 @@ import { type MemoryStores, memoryStores } from "./memoryStores";
 import { sampleFitting, sampleTitled, sampleWithWaist } from "./sampleFittings";
 
 /**
- * What is announced has been read again. All that expect a refusal were seen to fail when the storage believed its own
+ * What is announced has been read again. All that expect a refusal were seen to fail when the storage took its own
  * writing: each wish was answered as if it had been kept.
  */
 const now = "2026-05-02T08:00:00.000Z";

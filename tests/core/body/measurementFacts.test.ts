@@ -116,7 +116,7 @@ describe("every measurement has its facts", () => {
     ]);
   });
 
-  test("no size of a published table is unusual, and neither is the general public (NHANES hip, mean and two spreads)", () => {
+  test("no size of a published table is unusual, and neither is the general public (NHANES hip, mean and two standard deviations)", () => {
     const figures = formTables.flatMap(({ sizes }) =>
       sizes.flatMap(({ measurements }) => Object.entries(measurements)),
     );

@@ -8,7 +8,7 @@ import { chance } from "../../tools/peopleChance";
 import { bareGirth, batting, evidenceOf, read, deviations, waistRead, waistRound } from "./roundForm";
 
 /**
- * What the readings teach. The form is a circle, so that every reading is known without the core: n layers of a worth c
+ * What the readings teach. The form is a circle, so that every reading is known without the core: n layers of a thickness c
  * that loses the share s in each further layer stand out by c (1 + (n - 1)(1 - s)), and the girth by 2 pi times that.
  */
 const stackGirth = (layers: number, layer: number, stackCompression: number) =>
@@ -22,7 +22,7 @@ const perfect = { readingError: 0.1, bareDeviations: deviations(0.1, 0.1) };
 
 const logDeviation = ({ layer, standardDeviation }: PosteriorThickness) => standardDeviation / layer;
 
-/** Broken on purpose: one round of iteration; what is believed beforehand left out of the pull. Seen to fail. */
+/** Broken on purpose: one round of iteration; what is known beforehand left out of the pull. Seen to fail. */
 describe("a trial of one layer", () => {
   test("read with a perfect tape tells the layer, whatever the packet says", () => {
     for (const layer of [3.5, 7, 10, 14]) {
@@ -45,7 +45,7 @@ describe("a trial of one layer", () => {
     expect(building.standardDeviation).toBeLessThan(packet.standardDeviation / 2);
   });
 
-  test("cannot tell what a stack squeezes out", () => {
+  test("cannot tell what a stack presses out", () => {
     const before = calibrate(evidenceOf({})).building;
     const { building } = calibrate(evidenceOf({ ...perfect, rereads: [waistRead(stackGirth(1, 9, 0), [one])] }));
     expect(building.stackCompression).toBeCloseTo(before.stackCompression, 6);
@@ -86,9 +86,12 @@ describe("a reading that can tell nothing of a batting", () => {
   });
 });
 
-/** Broken on purpose: the squeeze left out of the stack; the finishing layers worth what the building ones are. Seen to fail. */
+/**
+ * Broken on purpose: the stack compression left out of the stack; the finishing layers as thick as the building ones.
+ * Seen to fail.
+ */
 describe("doubled layers, and two battings at once", () => {
-  test("a single and a fourfold wrap tell the layer and the squeeze apart", () => {
+  test("a single and a fourfold wrap tell the layer and the stack compression apart", () => {
     for (const [layer, stackCompression] of [
       [5, 0],
       [8, 0.12],
@@ -109,7 +112,7 @@ describe("doubled layers, and two battings at once", () => {
     const { building } = calibrate(evidenceOf({ ...perfect, rereads: [waistRead(stackGirth(2, 8, 0.12), [two])] }));
     expect(building.stackCompressionDeviation).toBeGreaterThan(0.05);
     expect(building.standardDeviation).toBeGreaterThan(0.2);
-    // What it does tell is the worth of both together.
+    // What it does tell is the thickness of both together.
     const both = building.layer * (2 - building.stackCompression);
     expect(Math.abs(both - 8 * 1.88)).toBeLessThan(0.05);
   });
@@ -126,7 +129,7 @@ describe("doubled layers, and two battings at once", () => {
     const after = calibrate(evidenceOf({ ...perfect, rereads, pinnedNow: [one, thin] }));
     expect(Math.abs(after.building.layer - 9)).toBeLessThan(0.06);
     expect(Math.abs(after.finishing.layer - 4)).toBeLessThan(0.06);
-    // The two press on each other: at most both whole, at least both less what a stack is believed to lose.
+    // The two press on each other: at most both whole, at least both less what a stack is taken to lose.
     const gain = (after.levels.waist.girth.value ?? 0) - bareGirth;
     expect(gain).toBeLessThan(2 * Math.PI * 13);
     expect(gain).toBeGreaterThan(
@@ -142,7 +145,7 @@ describe("a further reading", () => {
 
   const stacks: readonly (readonly LearnedPiece[])[] = [[], [one], [two], [four], [thin], [two, thin]];
 
-  test("never makes anything less sure: the worth of a layer, the squeeze, and what a level reads", () => {
+  test("never makes anything less sure: the thickness of a layer, the stack compression, and what a level reads", () => {
     const readings = fc.array(fc.record({ stack: fc.nat(stacks.length - 1), arc: fc.boolean() }), {
       minLength: 1,
       maxLength: 4,
@@ -153,7 +156,7 @@ describe("a further reading", () => {
         let before = calibrate(evidenceOf({ rereads, pinnedNow: stacks[now] ?? [] }));
         for (const { stack, arc } of asked) {
           const pinned = stacks[stack] ?? [];
-          // It says just what is believed already, so that only the certainty changes.
+          // It says just what is known already, so that only the certainty changes.
           const told = calibrate(evidenceOf({ rereads, pinnedNow: pinned })).levels.waist;
           const next = read(
             arc ? { waistFrontArc: told?.frontArc.value ?? 0 } : { waistGirth: told?.girth.value ?? 0 },
@@ -197,9 +200,12 @@ describe("a further reading", () => {
   });
 });
 
-/** Broken on purpose: the half width of the interval one spread; a reading weighed by its error, not by the square. Seen to fail. */
+/**
+ * Broken on purpose: the half width of the interval one standard deviation; a reading weighed by its error, not by the
+ * square. Seen to fail.
+ */
 describe("the nine-in-ten interval", () => {
-  test("holds the truth in 85 to 95 of a hundred trials, for battings drawn from what is believed beforehand", () => {
+  test("holds the truth in 85 to 95 of a hundred trials, for battings drawn from what is known beforehand", () => {
     const luck = chance(5150);
     const trials = 300;
     const deviation = 0.4;
@@ -233,7 +239,7 @@ describe("a reading that cannot be", () => {
     expect(slipped.levels.waist.girth.value).toBeCloseTo(before.levels.waist.girth.value ?? 0, 9);
   });
 
-  test("a batting of half or double the packet's worth is no surprise", () => {
+  test("a batting of half or double the packet's thickness is no outlier", () => {
     for (const layer of [3.5, 14]) {
       expect(calibrate(evidenceOf({ rereads: [waistRead(stackGirth(4, layer, 0.1), [four])] })).outliers).toEqual([]);
     }

@@ -8,8 +8,8 @@ import { bareGirth, batting, evidenceOf, read, deviations, waistRead, waistRound
  */
 
 /**
- * Normal prior, normal readings of known spread: precisions add, and the mean is weighed by them (Gelman et al., Bayesian Data
- * Analysis, 3rd ed. 2013, section 2.5; from memory).
+ * Normal prior, normal readings of known standard deviation: precisions add, and the mean is weighed by them (Gelman et
+ * al., Bayesian Data Analysis, 3rd ed. 2013, section 2.5; from memory).
  */
 function conjugate(
   prior: { readonly mean: number; readonly standardDeviation: number },
@@ -22,11 +22,14 @@ function conjugate(
   return { mean: pull / precision, standardDeviation: Math.sqrt(1 / precision) };
 }
 
-/** Broken on purpose: the covariance of the quarters doubled; a reading weighed by its error, not by the square. Seen to fail. */
+/**
+ * Broken on purpose: the covariance of the quarters doubled; a reading weighed by its error, not by the square. Seen to
+ * fail.
+ */
 describe("a bare level, where readings are linear: the conjugate normal", () => {
   const seen = [bareGirth + 8, bareGirth + 2, bareGirth + 11];
 
-  test("the girth after one, two and three readings has the textbook's mean and spread", () => {
+  test("the girth after one, two and three readings has the textbook's mean and standard deviation", () => {
     for (const count of [0, 1, 2, 3]) {
       const readings = seen.slice(0, count);
       const rereads = readings.map((girth) => waistRead(girth, []));
@@ -37,7 +40,7 @@ describe("a bare level, where readings are linear: the conjugate normal", () => 
     }
   });
 
-  test("the front arc alone: its spread before is half of the girth's and half of the halves' difference together", () => {
+  test("the front arc alone: its standard deviation before is half of the girth's and half of the halves' difference together", () => {
     const front = [bareGirth / 2 - 7, bareGirth / 2 - 1];
     const rereads = front.map((waistFrontArc) => read({ waistFrontArc }, []));
     const told = calibrate(evidenceOf({ rereads, bareDeviations: deviations(6, 9), readingError: 4 })).levels.waist;
@@ -46,7 +49,7 @@ describe("a bare level, where readings are linear: the conjugate normal", () => 
     expect(told?.frontArc.standardDeviation).toBeCloseTo(textbook.standardDeviation, 6);
   });
 
-  test("a batting that is nearly known moves in a straight line, and so does its spread", () => {
+  test("a batting that is nearly known moves in a straight line, and so does its standard deviation", () => {
     const [layer, share, error] = [8, 0.01, 1];
     const known = {
       battings: { building: batting(0.9 * layer, share), finishing: batting(3, share) },
@@ -82,9 +85,9 @@ interface Case {
 }
 
 /**
- * The posterior over (logarithm of the layer, squeeze) added up on a grid. The girths are Steiner's, the bare girth's own error is
- * common to all readings and integrated out by hand: their covariance is e^2 I + b^2 J, whose inverse is
- * (I - J b^2 / (e^2 + n b^2)) / e^2.
+ * The posterior over (logarithm of the layer, stack compression) added up on a grid. The girths are Steiner's, the bare
+ * girth's own error is common to all readings and integrated out by hand: their covariance is e^2 I + b^2 J, whose
+ * inverse is (I - J b^2 / (e^2 + n b^2)) / e^2.
  */
 function gridPosterior({ packet, standardDeviation, error, bare, readings }: Case): Posterior {
   const sums = { weight: 0, log: 0, log2: 0, stackCompression: 0, squeeze2: 0 };
@@ -118,8 +121,11 @@ function gridPosterior({ packet, standardDeviation, error, bare, readings }: Cas
   };
 }
 
-/** Broken on purpose: one round of iteration from the packet; the squeeze's prior spread doubled. Seen to fail. */
-describe("layer and squeeze together: a posterior added up on a grid", () => {
+/**
+ * Broken on purpose: one round of iteration from the packet; the stack compression's prior standard deviation doubled.
+ * Seen to fail.
+ */
+describe("layer and stack compression together: a posterior added up on a grid", () => {
   const girth = (layers: number, layer: number, stackCompression: number) =>
     bareGirth + 2 * Math.PI * layer * (1 + (layers - 1) * (1 - stackCompression));
   const cases: readonly (readonly [string, Case])[] = [
@@ -160,23 +166,26 @@ describe("layer and squeeze together: a posterior added up on a grid", () => {
     ],
   ];
 
-  test.each(cases)("%s: the means within a third of a spread, the spreads within a fifth", (_, one) => {
-    const { packet, standardDeviation, error, bare, readings } = one;
-    const told = calibrate(
-      evidenceOf({
-        battings: { building: batting(packet, standardDeviation), finishing: batting(3, 0.4) },
-        readingError: error,
-        bareDeviations: deviations(bare, 7),
-        rereads: readings.map(({ layers, girth: seen }) => waistRead(seen, [waistRound(layers)])),
-      }),
-    ).building;
-    const grid = gridPosterior(one);
-    expect(Math.abs(Math.log(told.layer / grid.layer))).toBeLessThan(grid.logDeviation / 3);
-    expect(told.standardDeviation / told.layer / grid.logDeviation).toBeGreaterThan(0.8);
-    expect(told.standardDeviation / told.layer / grid.logDeviation).toBeLessThan(1.2);
-    expect(Math.abs(told.stackCompression - grid.stackCompression)).toBeLessThan(grid.stackCompressionDeviation / 3);
-    // The grid's squeeze cannot be negative; a normal one can, and so may be a little wider.
-    expect(told.stackCompressionDeviation / grid.stackCompressionDeviation).toBeGreaterThan(0.8);
-    expect(told.stackCompressionDeviation / grid.stackCompressionDeviation).toBeLessThan(1.3);
-  });
+  test.each(cases)(
+    "%s: the means within a third of a standard deviation, the standard deviations within a fifth",
+    (_, one) => {
+      const { packet, standardDeviation, error, bare, readings } = one;
+      const told = calibrate(
+        evidenceOf({
+          battings: { building: batting(packet, standardDeviation), finishing: batting(3, 0.4) },
+          readingError: error,
+          bareDeviations: deviations(bare, 7),
+          rereads: readings.map(({ layers, girth: seen }) => waistRead(seen, [waistRound(layers)])),
+        }),
+      ).building;
+      const grid = gridPosterior(one);
+      expect(Math.abs(Math.log(told.layer / grid.layer))).toBeLessThan(grid.logDeviation / 3);
+      expect(told.standardDeviation / told.layer / grid.logDeviation).toBeGreaterThan(0.8);
+      expect(told.standardDeviation / told.layer / grid.logDeviation).toBeLessThan(1.2);
+      expect(Math.abs(told.stackCompression - grid.stackCompression)).toBeLessThan(grid.stackCompressionDeviation / 3);
+      // The grid's stack compression cannot be negative; a normal one can, and so may be a little wider.
+      expect(told.stackCompressionDeviation / grid.stackCompressionDeviation).toBeGreaterThan(0.8);
+      expect(told.stackCompressionDeviation / grid.stackCompressionDeviation).toBeLessThan(1.3);
+    },
+  );
 });

@@ -4,8 +4,9 @@ import type { Reread } from "../../../src/core/calibration/evidence";
 import { bareGirth, evidenceOf, read, waistRead, waistRound } from "./roundForm";
 
 /**
- * Which readings count. The form is a circle whose girth a layer of 7 mm in a stack, a ninth more alone, makes longer by
- * 2 pi times its worth; every slip is one that a hand makes: an inch more, the bare form read instead, a figure turned round.
+ * Which readings count. The form is a circle whose girth a layer of 7 mm in a stack, a ninth more alone, makes longer
+ * by 2 pi times its thickness; every slip is one that a hand makes: an inch more, the bare form read instead, a figure
+ * turned round.
  */
 const [one, two, three] = [waistRound(1), waistRound(2), waistRound(3)];
 const girthOver = (layers: number, layer = 7 / 0.9) => bareGirth + 2 * Math.PI * layer * (1 + (layers - 1) * 0.9);
@@ -62,7 +63,7 @@ describe("readings of one place that do not agree", () => {
 
 describe("a batting thrice its packet", () => {
   const thick = girthOver(1, 21);
-  test("is read twice before it is believed, and then is", () => {
+  test("is read twice before it counts, and then does", () => {
     expect(outliersOf(waistRead(thick, [one]))).toEqual([thick]);
     const twice = calibrated(waistRead(thick, [one]), waistRead(thick + 4, [one]));
     expect(twice.outliers).toEqual([]);

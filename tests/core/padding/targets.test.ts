@@ -6,7 +6,10 @@ import type { FormLevel } from "../../../src/core/form/formAtDepths";
 import { levelTarget, type Target } from "../../../src/core/padding/targets";
 import { mm } from "../../../src/core/units";
 
-/** One level of a body or form: girth and front arc (mm), and whether somebody read the arcs or they are estimated within 15 mm. */
+/**
+ * One level of a body or form: girth and front arc (mm), and whether somebody read the arcs or they are estimated
+ * within 15 mm.
+ */
 type Arcs = "measured" | "estimated";
 
 const arc = (value: number, arcs: Arcs): Reading =>
@@ -56,7 +59,7 @@ describe("what the tape must read, and what gives way", () => {
     expect(halves(target).front).toBeCloseTo(380, 6);
   });
 
-  test("first the form's estimated arc moves, within its spread, and the seam stays", () => {
+  test("first the form's estimated arc moves, within its standard deviation, and the seam stays", () => {
     const target = levelTarget(level(700, 380, "measured"), formLevel(660, 318, "estimated"));
     // The form's back reads 342 and the body's 320: 22 mm less, which an arc nobody read may well be.
     expect(target.form.backArc.value).toBeCloseTo(320, 6);

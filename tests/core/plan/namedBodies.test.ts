@@ -72,8 +72,8 @@ describe("front and seat", () => {
 });
 
 /**
- * A tilted waist is compared with the form where its middle lies, half the tilt from its back; the waist tape is told both heights.
- * Broken on purpose: the two heights exchanged. Seen to fail.
+ * A tilted waist is compared with the form where its middle lies, half the tilt from its back; the waist tape is told
+ * both heights. Broken on purpose: the two heights exchanged. Seen to fail.
  */
 describe("a waist that tilts: the tape still reads right, and the waist lies where its middle is", () => {
   const tilted = (front: number, back: number) => {
@@ -99,8 +99,8 @@ describe("a waist that tilts: the tape still reads right, and the waist lies whe
 });
 
 /**
- * The drop of the waist is 0.8623 of the tape down the back and a constant (Army 1988, see the estimates), so 58 mm of tape are 50
- * mm of height. Broken on purpose: form and body paired level by level by name. Seen to fail.
+ * The depth of the waist is 0.8623 of the tape down the back and a constant (Army 1988, see the estimates), so 58 mm of
+ * tape are 50 mm of height. Broken on purpose: form and body paired level by level by name. Seen to fail.
  */
 describe("a waist at another height than the form's", () => {
   const own = levelOf(planOf(body), "waist");
@@ -153,7 +153,7 @@ describe("a waist at another height than the form's", () => {
   });
 });
 
-/** Broken on purpose: the left cup given the right one's drop; the front split evenly. Seen to fail. */
+/** Broken on purpose: the left cup given the right one's depth; the front split evenly. Seen to fail. */
 describe("the bust", () => {
   const cups = (plan: Plan) => ({ left: piecesIn(plan, "leftCup"), right: piecesIn(plan, "rightCup") });
   const middle = (piece: Plan["pieces"][number]) => (extent(piece).top + extent(piece).bottom) / 2;

@@ -16,12 +16,12 @@ import { chance } from "../../tools/peopleChance";
 import { readTape, type TrueRoom, trueSections } from "./trueRoom";
 import { batting, body, bodyWith, form, level, levelOf, levelSectionOf, untoldMisses } from "./examplePerson";
 
-/** Plans from where the tape stands: what is pinned stays, what was read is believed, the rest is worked out anew. */
+/** Plans from where the tape stands: what is pinned stays, what was read counts, the rest is worked out anew. */
 const input: PlanInput = { body, form, batting };
 const first = planFitting(input);
 const nothing = { pinned: [], rereads: [], cut: [], readingError: 5 };
 
-/** A room where a layer is worth `share` of its packet and the tape is read to the millimetre. */
+/** A room where a layer is `share` as thick of its packet and the tape is read to the millimetre. */
 const room = (share: number, person: Measurements = body): TrueRoom => ({
   levelSections: trueSections(form, basis({ body: person, form }).depths),
   layer: share * batting.layerThickness,
@@ -167,7 +167,7 @@ describe("where the tape already reads too much", () => {
       ...end,
       [name]: { girth: girth + front + back, frontArc: frontArc + front, backArc: backArc + back },
     });
-    // Read four times, so that the tape is believed.
+    // Read four times, so that the tape counts.
     const rereads = [...tried(1), ...Array.from({ length: 4 }, () => ({ pinned, readings }))];
     return replanFitting(input, { ...nothing, pinned, rereads });
   };
@@ -220,7 +220,7 @@ describe("pieces that are already cut", () => {
     expect(new Set(cutUses.map((use) => use?.pieceId)).size).toBe(plan.pieces.length);
   });
 
-  test("are used before new ones when the batting turns out thicker: some of what was cut for the packet's worth serves", () => {
+  test("are used before new ones when the batting turns out thicker: some of what was cut for the packet's thickness serves", () => {
     const { cutUses, plan } = replanFitting(input, { ...nothing, rereads: tried(1.3), cut: first.pieces });
     expect(cutUses).toHaveLength(plan.pieces.length);
     expect(cutUses.filter((use) => use !== null).length).toBeGreaterThanOrEqual(plan.pieces.length / 3);

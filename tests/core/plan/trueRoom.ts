@@ -11,14 +11,14 @@ import type { Chance } from "../../tools/peopleChance";
 
 /**
  * The room in which a plan is carried out, as it truly is and nobody there knows it: the form's true shape, what a layer of
- * the batting is truly worth and how a stack of it gives under its own tape, and a tape that is read with an error.
+ * the batting truly adds and how a stack of it gives under its own tape, and a tape that is read with an error.
  */
 export interface TrueRoom {
   readonly levelSections: readonly LevelOutline[];
   readonly layer: number;
-  /** Share of its worth that a layer deep in a stack loses. */
+  /** Share of its thickness that a layer deep in a stack loses. */
   readonly stackCompression: number;
-  /** How the loss comes on: at once from the second layer (as the tool believes), or evenly up to the eighth (as it does not). */
+  /** How the loss comes on: at once from the second layer (as the tool takes it), or evenly up to the eighth (as it does not). */
   readonly onset: "secondLayer" | "eighthLayer";
   readonly readingError: number;
   readonly chance: Chance;
@@ -59,7 +59,10 @@ function stackThickness({ layer, stackCompression, onset }: TrueRoom, count: num
   return layer * (count - stackCompression * lost);
 }
 
-/** What a person reads there: girth, front and back of the levels asked for, each with an error of its own, to the millimetre. */
+/**
+ * What a person reads there: girth, front and back of the levels asked for, each with an error of its own, to the
+ * millimetre.
+ */
 export function readTape(
   room: TrueRoom,
   pinned: readonly Laid[],

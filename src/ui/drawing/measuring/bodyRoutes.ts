@@ -178,7 +178,7 @@ export function armRoute(
   }
 }
 
-/** The left arm, on the right of the page seen from the front: its two edges at a drop, above the hand. */
+/** The left arm, on the right of the page seen from the front: its two edges at a depth, above the hand. */
 const down = (points: readonly PicturePoint[]) =>
   heightCurve(
     points.map(({ y }) => y),
@@ -187,7 +187,7 @@ const down = (points: readonly PicturePoint[]) =>
 const outside = down(armOutside.slice(0, 10));
 const inside = down(armInside.slice(4).toReversed());
 
-/** Round the arm at a drop, square to the way it hangs, with the hidden half behind it. */
+/** Round the arm at a depth, square to the way it hangs, with the hidden half behind it. */
 function armRing(
   depth: number,
   { armShift }: FigureShape,
@@ -204,7 +204,7 @@ function armRing(
   return { tapes: [bow(9)], hidden: [bow(-9)], landmarks: [{ place: to, words }] };
 }
 
-/** Down the outside of the arm from the end of the shoulder to a drop, just inside its edge. */
+/** Down the outside of the arm from the end of the shoulder to a depth, just inside its edge. */
 function armLine(depth: number, { armShift, shoulderPoint }: FigureShape): readonly PicturePoint[] {
   const steps = Math.ceil((depth - shoulderPoint.y) / 30);
   return Array.from({ length: steps + 1 }, (_, i) => {

@@ -131,7 +131,7 @@ function stepAside({ place, words }: Landmark, edge: number, size: number): numb
   return reaches ? (place.y < shouldersEnd ? -2.4 : 1.9) * size : 0;
 }
 
-/** Above this drop there is room for words only upwards, beside the head (mm). */
+/** Above this depth there is room for words only upwards, beside the head (mm). */
 const shouldersEnd = 70;
 
 /** Letters are reckoned at just over half as wide as the words are high. */

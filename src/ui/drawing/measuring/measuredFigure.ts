@@ -7,7 +7,7 @@ import { formShape } from "./tapeRoute";
 /**
  * The person of the measuring figures: an adult of average proportions, standing easily in a close-fitting top and
  * shorts, arms a little away, without a face. One outline from data serves the front and the back; the side has its
- * own. Millimetres, y the drop below the nape.
+ * own. Millimetres, y the depth below the nape.
  */
 const points = (numbers: readonly number[]): readonly PicturePoint[] =>
   Array.from({ length: numbers.length / 2 }, (_, i) => at(numbers[2 * i] ?? 0, numbers[2 * i + 1] ?? 0));
@@ -127,7 +127,10 @@ export function personMarks(view: FigureView): readonly Mark[] {
   ];
 }
 
-/** The stock form of the measuring figures on its stand, with twill tape along its levels; a padded arm where one is measured. */
+/**
+ * The stock form of the measuring figures on its stand, with twill tape along its levels; a padded arm where one is
+ * measured.
+ */
 export function formMarksOnStand(view: FigureView, hasArm: boolean): readonly Mark[] {
   const depths = Array.from({ length: 17 }, (_, i) => 168 + (formHem - 168) * (i / 16));
   const left = (depth: number): number => (view === "side" ? -formShape.front(depth) : -formShape.half(depth));

@@ -40,14 +40,14 @@ export const plainRoute: TapeRoute = {
 };
 
 /**
- * The places of a figure that a tape is led to, for the person and for the form. Millimetres, y the drop below the nape;
+ * The places of a figure that a tape is led to, for the person and for the form. Millimetres, y the depth below the nape;
  * x across the page as the wearer's left when seen from the front. Heights and breadths of the person follow the survey
  * means of estimates.ts and of US Army 2010-2012 women (Gordon et al. 2014, NATICK/TR-15/007: stature 1628, nape
  * height 1396 mm); they are for drawing only.
  */
 export interface FigureShape {
   readonly depths: ByLevel<number>;
-  /** Half the torso's breadth at a drop, and how far its outline goes forward and back of the side seam. */
+  /** Half the torso's breadth at a depth, and how far its outline goes forward and back of the side seam. */
   readonly half: HeightCurve;
   readonly front: HeightCurve;
   readonly back: HeightCurve;

@@ -68,7 +68,7 @@ function SecondButton() {
   );
 }
 
-/** What a batting is called and what one layer of it is worth, typed or started from a guess. */
+/** What a batting is called and what one layer of it adds, typed or started from a guess. */
 interface BattingFieldsProps {
   readonly which: BattingRole;
   readonly batting: BattingEntry;

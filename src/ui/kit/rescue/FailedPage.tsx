@@ -75,7 +75,7 @@ export function noteShown(): () => void {
   return () => clearTimeout(timer);
 }
 
-/** A page that is left while it works has not hung, though its first fitting may still be on its way to the table. */
+/** A page that is left while it works has not hung, though its first fitting may still be on its way. */
 export const noteLeft = (): void => (isFailing ? undefined : noteWell(openId() ?? startedId));
 
 const noteWell = (id: string | null): void => {

@@ -12,7 +12,10 @@ import { useDerived } from "../useDerived";
 import { useFitting, useLengths } from "../useStore";
 import { usePrintedName } from "./SheetPage";
 
-/** The head of a sheet: whose it is, the batting or both of them with the worth that is believed now, and how much of each. */
+/**
+ * The head of a sheet: whose it is, the batting or both of them with the thickness of a layer as it is known now, and
+ * how much of each.
+ */
 export function SheetHead({ plan }: { readonly plan: Plan }) {
   const fitting = useFitting();
   const { batting, finishingBatting, unit } = fitting;

@@ -8,7 +8,7 @@ import type { OpenState } from "../../../app/storage/openFitting";
 import type { Fitting } from "../../../document/fitting";
 
 /**
- * What the screens know of keeping: the fitting on the table and how far it is kept, what a person should be told, and
+ * What the screens know of keeping: the open fitting and how far it is kept, what a person should be told, and
  * whether the tool opens without a network. Everything that does the keeping is loaded after the first screen.
  */
 export interface ShelfState {
@@ -42,7 +42,7 @@ export type ShelfNews =
   | { readonly kind: "lastNewer" }
   /** A save found something else than what was kept there before. */
   | { readonly kind: FoundBySave }
-  /** Something was to come on the table, and what lies there is not kept yet. */
+  /** Something else was to be opened, and what lies there is not kept yet. */
   | { readonly kind: "tableNotKept" }
   | { readonly kind: "historyLost" }
   | { readonly kind: "notLoaded" };

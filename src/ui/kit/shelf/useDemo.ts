@@ -6,7 +6,7 @@ import { goTo } from "../page";
 import { useStoreItself } from "../useStore";
 
 /**
- * Puts the made-up person on the table. What lay there before is kept, and waits on the shelf; as long as it cannot be
+ * Opens the made-up person. What lay there before is kept, and waits on the shelf; as long as it cannot be
  * kept it stays where it is, and that is told.
  */
 export async function openDemo(store: FittingStore): Promise<void> {

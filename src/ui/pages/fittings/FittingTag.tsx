@@ -15,7 +15,7 @@ export function FittingTag(props: TagProps) {
   const { entry } = listed;
   const [panel, setPanel] = useState<TagPanel | null>(null);
   const heading = useId();
-  // The table is asked anew whenever the state of what lies on it changes.
+  // The store is asked anew whenever the state of what is open changes.
   const isOnTable = useShelf(({ open }) => open !== null && autosave.openId() === entry.id);
   const progress = useProgress(autosave.context.storage, entry);
   const title = titleOf(listed);

@@ -56,7 +56,7 @@ const FailedTag = ({ title }: { readonly title: string }) => <li className="tag"
 const isNamed = (one: ListedEntry, wanted: string): boolean =>
   titleOf(one).toLocaleLowerCase().includes(wanted.trim().toLocaleLowerCase());
 
-/** What lies on the table and was never kept, such as the made-up person: it can be kept or shared as it is. */
+/** What is open and was never kept, such as the made-up person: it can be kept or shared as it is. */
 export function UnkeptTag({ autosave }: { readonly autosave: Autosave }) {
   const fitting = useFittingState((state) => state.fitting);
   const isKept = useShelf((state) => state.open !== null);

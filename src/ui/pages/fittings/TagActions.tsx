@@ -57,7 +57,7 @@ export function TagActions(props: ActionProps) {
     const isOnTable = autosave.openId() === entry.id;
     if (isOnTable && (await autosave.put(newFitting(unit))) === "notKept") return say(libraryWords.notKept);
     const outcome = await storage.remove(entry.id);
-    // What stays on the list goes on lying on the table.
+    // What stays on the list stays open.
     if (isOnTable && refusalOf(outcome) !== null) await autosave.open(entry.id);
     after(outcome, libraryWords.removed(title), () => storage.restore(entry.id).then(refusalOf));
   };
@@ -94,7 +94,7 @@ export function TagActions(props: ActionProps) {
   );
 }
 
-/** The name is part of the fitting, so it is changed by whoever has its pen. */
+/** The name is part of the fitting, so it is changed by whoever has its write lock. */
 function Rename({ autosave, listed, onDone, say }: ActionProps) {
   const dispatch = useDispatch();
   const { entry } = listed;

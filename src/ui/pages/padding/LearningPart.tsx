@@ -58,7 +58,7 @@ function ReadingCare() {
   );
 }
 
-/** Every reading the belief rests on, the last one first, and the way to leave out one that was a slip. */
+/** Every reading the calibration rests on, the last one first, and the way to leave out one that was a slip. */
 function ReadingsBehind() {
   const fitting = useFitting();
   const { impossible } = useDerived();

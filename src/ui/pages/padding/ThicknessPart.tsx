@@ -15,7 +15,7 @@ import { useDerived } from "../../kit/useDerived";
 import { useUnit } from "../../kit/useStore";
 import { useAnswer } from "../../kit/useAnswer";
 
-/** The worth of a layer of one batting: in words, and drawn reading by reading. */
+/** What a layer of one batting adds: in words, and drawn reading by reading. */
 export function ThicknessPart({ role, isNamed }: { readonly role: BattingRole; readonly isNamed: boolean }) {
   const { answer: learned, isWorking } = useAnswer("learning");
   const { answer: history } = useAnswer("thicknessHistory");
@@ -62,7 +62,7 @@ function History({ history, role }: { readonly history: ThicknessHistory; readon
 
 const span = ({ layer, least, most }: PosteriorThickness) => ({ middle: layer, low: least, high: most });
 
-/** What one layer is believed to be worth, drawn against the readings. */
+/** What one layer is taken to add, drawn against the readings. */
 export const ThicknessPlot = memo(function ThicknessPlot({ before, now, readings, lengths }: ThicknessPicture) {
   const scene = useMemo(() => thicknessScene({ before, now, readings, lengths }), [before, now, readings, lengths]);
   return <Drawing scene={scene} />;
@@ -91,7 +91,7 @@ function ThicknessText({ thickness, role, standing }: ThicknessTextProps) {
   );
 }
 
-/** How the plot of a layer's worth writes: sixteenths beside inches, tenths of a millimetre otherwise. */
+/** How the plot of a layer's thickness writes: sixteenths beside inches, tenths of a millimetre otherwise. */
 const thinWriter = (unit: LengthUnit): LengthWriter => (unit === "in" ? lengthWriter("in") : inTenths);
 
 const tenths = (style: "withUnit" | "bare") => (length: number) => formatLength(mm(length), "0.1 mm", style);

@@ -79,7 +79,7 @@ const longestStep = 10;
 const ringAt = (rings: readonly StandingRing[], depth: number): StandingRing | undefined =>
   rings.find((ring) => ring.depthBelowNape >= depth) ?? rings.at(-1);
 
-/** A place on the padded surface, given by its way along the bare surface and its drop, between the two rings about it. */
+/** A place on the padded surface, given by its way along the bare surface and its depth, between the two rings about it. */
 function placeOn(
   surface: readonly TurningRing[],
   rings: readonly StandingRing[],

@@ -6,7 +6,7 @@ import type { Piece } from "../../../core/padding/piece";
 /**
  * A form or a body as rings at many heights, each with the same number of points, in the same order round: from centre
  * back over the right side, centre front and the left side. Millimetres; x to the wearer's left, y to the front, and the
- * height as the drop below the nape. A ring stands on every level that is asked for, so that what is drawn there is the
+ * height as the depth below the nape. A ring stands on every level that is asked for, so that what is drawn there is the
  * level's own section.
  */
 export interface TurningRing {
@@ -30,7 +30,7 @@ export interface StandingRing {
 const ringStep = 9;
 const pointsPerPart = 9;
 
-/** Every ring's drop from top to bottom, at most nine millimetres apart, with a ring on each of the stops between. */
+/** Every ring's depth from top to bottom, at most nine millimetres apart, with a ring on each of the stops between. */
 export function ringDepths(top: number, bottom: number, stops: readonly number[]): readonly number[] {
   const ends = [top, ...stops.filter((stop) => stop > top && stop < bottom).toSorted((a, b) => a - b), bottom];
   return ends.flatMap((to, i) => {
