@@ -229,7 +229,7 @@ describe("digits of other scripts", () => {
     expect(parseLength("٩٧٫٨", "cm")).toEqual(parseLength("97.8", "cm"));
   });
 
-  test("every decimal digit there is, has its own worth", () => {
+  test("every decimal digit there is has a value of its own", () => {
     const digits = Array.from({ length: 0x20000 }, (_, code) => String.fromCodePoint(code)).filter((one) =>
       /^\p{Nd}$/u.test(one),
     );

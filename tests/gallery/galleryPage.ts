@@ -20,7 +20,7 @@ const page = `<!doctype html><html lang="en"><meta charset="utf-8"><meta name="v
 <title>Pictures</title><style>${css}
 body { margin: 1rem; background: var(--calico); color: var(--ink); font-family: system-ui, sans-serif; }
 .room { display: grid; gap: 1rem; grid-template-columns: repeat(auto-fill, minmax(20rem, 1fr)); }
-.room-tape, .room-worth { grid-template-columns: repeat(auto-fill, minmax(28rem, 1fr)); }
+.room-tape, .room-thickness { grid-template-columns: repeat(auto-fill, minmax(28rem, 1fr)); }
 .room-measure-body, .room-measure-form { grid-template-columns: repeat(auto-fill, minmax(15rem, 1fr)); }
 figure { margin: 0; background: var(--paper); padding: 0.5rem; }
 </style><nav>${rooms.map((room) => `<a href="#${room}">${room}</a>`).join(" ")}</nav>${body}</html>`;

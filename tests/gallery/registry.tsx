@@ -114,7 +114,7 @@ const tapes = [
   ),
 ];
 const thicknesses = [
-  picture("worth", "three-readings", () => (
+  picture("thickness", "three-readings", () => (
     <ThicknessPlot
       before={{ middle: 6, low: 3.2, high: 10.5 }}
       now={{ middle: 4.7, low: 4.1, high: 5.3 }}
@@ -126,7 +126,7 @@ const thicknesses = [
       lengths={inCentimetres}
     />
   )),
-  picture("worth", "nothing-read", () => (
+  picture("thickness", "nothing-read", () => (
     <ThicknessPlot
       before={{ middle: 6, low: 3.2, high: 10.5 }}
       now={{ middle: 6, low: 3.2, high: 10.5 }}

@@ -91,13 +91,13 @@ function knownTargets({ body, targets }: Basis, learned: Calibration): ByLevel<T
     const { bare } = learned.levels[name];
     const frontArc = measured(mm(form.frontArc.value + bare.leftFront + bare.rightFront));
     const backArc = measured(mm(form.backArc.value + bare.leftBack + bare.rightBack));
-    const believed = { ...form, frontArc, backArc, girth: measured(mm(frontArc.value + backArc.value)) };
+    const asRead = { ...form, frontArc, backArc, girth: measured(mm(frontArc.value + backArc.value)) };
     const settled = {
       ...body.levels[name],
       frontArc: measured(known.frontArc.value),
       backArc: measured(known.backArc.value),
     };
-    return { ...levelTarget(settled, believed), form, body: known };
+    return { ...levelTarget(settled, asRead), form, body: known };
   });
 }
 

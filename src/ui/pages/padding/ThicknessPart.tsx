@@ -21,8 +21,8 @@ export function ThicknessPart({ role, isNamed }: { readonly role: BattingRole; r
   const { answer: history } = useAnswer("thicknessHistory");
   const now = learned?.replan.calibration[role] ?? history?.before[role];
   return (
-    <div className="worth" aria-busy={isWorking}>
-      <div className="worth-words">
+    <div className="layer-thickness" aria-busy={isWorking}>
+      <div className="layer-thickness-words">
         <h3>
           {learned === null ? learningWords.mayBe : learningWords.is}
           {isNamed ? `: ${learningWords[role]}` : null}
@@ -54,7 +54,7 @@ function History({ history, role }: { readonly history: ThicknessHistory; readon
     return { before: span(history.before[role]), now: span(last[role]), readings };
   }, [history, role]);
   return (
-    <div className="worth-plot">
+    <div className="layer-thickness-plot">
       <ThicknessPlot {...picture} lengths={thinWriter(unit)} />
     </div>
   );
@@ -82,7 +82,7 @@ function ThicknessText({ thickness, role, standing }: ThicknessTextProps) {
   const started = role === "finishing" ? lengths?.finishingBatting : lengths?.batting;
   return (
     <>
-      <p className="learning-worth">{layerSentence(thickness, unit, standing)}</p>
+      <p className="learning-thickness">{layerSentence(thickness, unit, standing)}</p>
       <p>
         {learningWords.inStack(thinText(mm(stackedThickness(thickness)), unit))}{" "}
         {started ? learningWords.started(thinText(started.layerThickness, unit)) : null}
