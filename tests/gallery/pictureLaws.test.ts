@@ -10,7 +10,7 @@ import { figureScene } from "../../src/ui/drawing/figureScene";
 import { figureViews } from "../../src/ui/drawing/figureView";
 import { layerPictures, pieceScene } from "../../src/ui/drawing/pieceScene";
 import { at, type PicturePoint, type Scene } from "../../src/ui/drawing/scene";
-import { measurePages } from "../../src/ui/pages/print/MeasureSheet";
+import { measuringPages } from "../../src/text/measuringPages";
 import { measureScene } from "../../src/ui/drawing/measuring/measureScene";
 import { reachOf } from "../../src/core/geometry/support";
 import { measurementNames } from "../../src/core/body/vocabulary";
@@ -257,7 +257,7 @@ describe("words in pictures are at least eight points high on paper", () => {
   });
 
   test("on the large measuring pictures; on the small ones words stand beside them", () => {
-    const large = measurePages
+    const large = measuringPages
       .flatMap(({ parts }) => parts.flatMap(({ cards }) => cards))
       .filter(({ size }) => size === "large");
     expect(large.length).toBeGreaterThan(5);

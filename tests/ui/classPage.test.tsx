@@ -46,7 +46,7 @@ const everyKey = [
   "PageDown",
 ];
 
-test("no key and no button of the wall changes the fitting or its history", () => {
+test("no key and no button of the class view changes the fitting or its history", () => {
   const { store } = shown();
   const before = store.getState();
   for (const key of everyKey) fireEvent.keyDown(window, { key });
@@ -75,7 +75,7 @@ test("covered figures are nowhere in the page at any step, not even for a screen
   expect(text()).toMatch(/\d+\/\d/);
 });
 
-test("previous and next walk the steps that the command says, and the wall says their very sentences", () => {
+test("previous and next walk the steps that the command says, and the class view says their very sentences", () => {
   const { planning } = derivation()(demo.value);
   if (planning.kind !== "planned") throw new Error("no plan");
   const { plan } = planning;

@@ -5,13 +5,15 @@ import { derivation } from "../../src/app/session/derived";
 import type { Fitting } from "../../src/document/fitting";
 import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
-import { girthsLeft, leftToDo } from "../../src/ui/pages/fittings/fittingEntry";
+import { leftToDo } from "../../src/app/leftToDo";
+import { leftToDoText } from "../../src/text/leftToDo";
 import { newFitting } from "../../src/app/session/newFitting";
 import { sampleBody } from "../support/sample";
 
 const read = readFitting(demoFile);
 if (!read.ok) throw new Error("the sample person can be read");
 const bare: Fitting = { ...read.value, work: [] };
+const left = (fitting: Fitting): string => leftToDoText(leftToDo(fitting));
 const at = "2026-01-10T10:00:00.000Z";
 
 const pieces = () => {
@@ -31,16 +33,16 @@ const padded = (count: number): Fitting =>
 
 test("the measurements a plan needs come first, by name", () => {
   const empty = newFitting("in");
-  expect(girthsLeft(empty)).toBe("nothing measured yet");
+  expect(left(empty)).toBe("nothing measured yet");
   const waist = apply(empty, { does: "measure", whose: "body", name: "waistGirth", text: "30" });
-  expect(girthsLeft(waist)).toBe("left to measure: bust all around and full hip all around");
-  expect(girthsLeft(bare)).toBeUndefined();
+  expect(left(waist)).toBe("left to measure: bust all around and full hip all around");
+  expect(left(bare)).not.toMatch(/measure/);
 });
 
 test("then the pieces, and last the tape", () => {
-  expect(leftToDo(bare)).toBe(`${all} pieces planned, none pinned`);
-  expect(leftToDo(padded(1))).toBe(`1 of ${all} pieces pinned, ${all - 1} to go`);
-  expect(leftToDo(padded(all))).toBe(`all ${all} pieces pinned; left: measure every level line`);
+  expect(left(bare)).toBe(`${all} pieces planned, none pinned`);
+  expect(left(padded(1))).toBe(`1 of ${all} pieces pinned, ${all - 1} to go`);
+  expect(left(padded(all))).toBe(`all ${all} pieces pinned; left: measure every level line`);
 });
 
 test("a body measured again asks for the change alone", () => {
@@ -50,13 +52,13 @@ test("a body measured again asks for the change alone", () => {
     name: "waistGirth",
     text: sampleBody("waistGirth", 1.75),
   });
-  const [, pinned, , left] = /^(\d+) of (\d+) pieces pinned, (\d+) to go$/.exec(leftToDo(later)) ?? [];
+  const [, pinned, , toGo] = /^(\d+) of (\d+) pieces pinned, (\d+) to go$/.exec(left(later)) ?? [];
   expect(Number(pinned)).toBe(all);
-  expect(Number(left)).toBeGreaterThan(0);
-  expect(Number(left)).toBeLessThanOrEqual(all / 2);
+  expect(Number(toGo)).toBeGreaterThan(0);
+  expect(Number(toGo)).toBeLessThanOrEqual(all / 2);
 });
 
 test("readings that contradict each other are told", () => {
   const contradicting = apply(bare, { does: "measure", whose: "body", name: "waistFrontArc", text: "60" });
-  expect(leftToDo(contradicting)).toBe("some measurements need another look");
+  expect(left(contradicting)).toBe("some measurements need another look");
 });

@@ -3,7 +3,7 @@ import type { Plan } from "../../core/plan/plan";
 import { useDerived } from "../kit/useDerived";
 import { LinesSheet } from "../kit/sheet/LinesSheet";
 import { PrintSheet } from "../kit/sheet/PrintSheet";
-import { usualSheets } from "../kit/sheet/sheetPages";
+import { usualSheets } from "../../app/print/sheetKind";
 import { SmallCutSheet } from "../kit/sheet/SmallCutSheet";
 
 /** The usual sheets as they are printed from any place of work; without a plan the place itself is printed. */

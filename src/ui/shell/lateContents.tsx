@@ -26,7 +26,7 @@ const latePages = {
 
 export const pageContents: { readonly [page in Page]: ComponentType } = { door: HomePage, ...latePages };
 
-/** Fetches the places of the work ahead of need; the wall and the turning figure wait until someone asks for them. */
+/** Fetches the places of the work ahead of need; the class view and the turning figure wait until someone asks for them. */
 export const fetchPages = (): void => {
   const { wall: _wall, turning: _turning, ...work } = latePages;
   for (const page of Object.values(work)) page.fetch();

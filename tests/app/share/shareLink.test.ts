@@ -41,7 +41,7 @@ describe("a link with a fitting in it", () => {
     expect(text).not.toMatch(/Odile|odile|mother|2026/);
   });
 
-  it("is short enough for a messenger and a code on the wall", async () => {
+  it("is short enough for a messenger and a code in the class view", async () => {
     expect((await linkOf(sampleFitting)).length).toBeLessThan(600);
   });
 

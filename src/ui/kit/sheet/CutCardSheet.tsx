@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
+import type { CardPage } from "../../../app/print/cardPages";
+import type { CutCard } from "./cutCards";
 import { SheetPage } from "./SheetPage";
-import type { CardPage, CutCard } from "./sheetPages";
 
 interface CutCardSheetProps {
   readonly title: string;

@@ -10,7 +10,7 @@ import { useCutFrom } from "../useDerived";
 import { useLengths } from "../useStore";
 import { CutCardSheet } from "./CutCardSheet";
 import { SheetBox, usePrintedName } from "./SheetPage";
-import { type CutCard, cutCards, smallCutPages } from "./sheetPages";
+import { type CutCard, cutCards, smallCutPages } from "./cutCards";
 
 /** Every piece drawn small, two abreast, to lie beside the padding sheet: its sizes, its centre line and its thin edge. */
 export function SmallCutSheet({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {

@@ -2,21 +2,28 @@ import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import type { LengthUnit } from "../../../core/lengthText";
 import { useAnnounce } from "../../kit/Announcer";
 import { useFullScreen, useWakeLock } from "../../kit/useScreen";
-import { wallWords } from "../../../text/wall";
+import { classWords } from "../../../text/classView";
 import { useAnswer } from "../../kit/useAnswer";
 import { useDerived } from "../../kit/useDerived";
 import { useFitting, useUnit } from "../../kit/useStore";
-import { useWallKeys, wallAfter, type WallKey, type WallRoom, wallStart, type WallState } from "./wallState";
-import "./wall.css";
-import { WallControls } from "./WallControls";
-import { WallFoot, WallHead, wallSaid } from "./WallWords";
-import { WallHelp, WallTakeHome } from "./WallPanel";
-import { WallStage } from "./WallStage";
-import { madeUpPeople, madeUpPerson, wallPerson, type WallPerson } from "./wallPeople";
-import { type WallView, wallView } from "./wallView";
+import {
+  classAfter,
+  type ClassKey,
+  type ClassRoom,
+  classStart,
+  type ClassState,
+} from "../../../app/classView/classState";
+import { useClassKeys } from "./useClassKeys";
+import "./class.css";
+import { ClassControls } from "./ClassControls";
+import { ClassFoot, ClassHead, classSaid } from "./ClassWords";
+import { ClassHelp, ClassTakeHome } from "./ClassPanel";
+import { ClassStage } from "./ClassStage";
+import { madeUpPeople, madeUpPerson, classPerson, type ClassPerson } from "../../../app/classView/classPeople";
+import { type ClassView, classView } from "../../../app/classView/classView";
 
 /**
- * The view for the wall of a classroom: the plan piece by piece, large, moved by keys or a clicker. It reads the fitting
+ * The view for the class view of a classroom: the plan piece by piece, large, moved by keys or a clicker. It reads the fitting
  * and never writes into it; what happens here is forgotten on leaving.
  */
 export function ClassPage() {
@@ -24,14 +31,14 @@ export function ClassPage() {
   return own === "working" ? null : <Wall own={own} />;
 }
 
-function Wall({ own }: { readonly own: WallPerson | null }) {
+function Wall({ own }: { readonly own: ClassPerson | null }) {
   const ownStep = own === null ? null : own.job.now;
-  const [state, setState] = useState<WallState>(() => wallStart({ steps: 0, ownStep, madeUpPeople }));
+  const [state, setState] = useState<ClassState>(() => classStart({ steps: 0, ownStep, madeUpPeople }));
   const madeUp = useMemo(() => (state.person === "own" ? null : madeUpPerson(state.person)), [state.person]);
   const fallback = useMemo(() => madeUpPerson(0), []);
   const person = madeUp ?? own ?? fallback;
   const steps = person.job.steps.length;
-  const room = useMemo((): WallRoom => ({ steps, ownStep, madeUpPeople }), [steps, ownStep]);
+  const room = useMemo((): ClassRoom => ({ steps, ownStep, madeUpPeople }), [steps, ownStep]);
   const ownUnit = useUnit();
   const [unit, setUnit] = useState<LengthUnit>(ownUnit);
   const [panel, setPanel] = useState<"none" | "keys" | "takeHome">("none");
@@ -41,27 +48,27 @@ function Wall({ own }: { readonly own: WallPerson | null }) {
   useWakeLock(true);
 
   const act = useCallback(
-    (key: WallKey) => {
+    (key: ClassKey) => {
       if (key.does === "unit") setUnit((before) => (before === "in" ? "cm" : "in"));
       else if (key.does === "fullScreen") toggleScreen();
       else if (key.does === "keys" || key.does === "takeHome") {
         const { does } = key;
         setPanel((before) => (before === does ? "none" : does));
-      } else setState((before) => wallAfter(before, key, room));
+      } else setState((before) => classAfter(before, key, room));
     },
     [toggleScreen, room],
   );
-  useWallKeys(act, lettersWork);
+  useClassKeys(act, lettersWork);
 
-  const view = useMemo(() => wallView(person, state, unit), [person, state, unit]);
+  const view = useMemo(() => classView(person, state, unit), [person, state, unit]);
   if (view === null) return null;
   return (
     <div className="wall" data-figures={state.figures}>
-      <WallHead person={person} whose={state.person === "own" ? "own" : "madeUp"} view={view} />
+      <ClassHead person={person} whose={state.person === "own" ? "own" : "madeUp"} view={view} />
       <div className="wall-stage">
-        <WallStage view={view} />
+        <ClassStage view={view} />
         {panel === "keys" ? (
-          <WallHelp
+          <ClassHelp
             lettersWork={lettersWork}
             onLetters={setLettersWork}
             onTakeHome={person.takeHome === null ? null : () => setPanel("takeHome")}
@@ -69,11 +76,11 @@ function Wall({ own }: { readonly own: WallPerson | null }) {
           />
         ) : null}
         {panel === "takeHome" && person.takeHome !== null ? (
-          <WallTakeHome fitting={person.takeHome} onClose={() => setPanel("none")} />
+          <ClassTakeHome fitting={person.takeHome} onClose={() => setPanel("none")} />
         ) : null}
       </div>
-      <WallFoot view={view} />
-      <WallControls
+      <ClassFoot view={view} />
+      <ClassControls
         state={state}
         view={view}
         hasOwn={own !== null}
@@ -87,21 +94,21 @@ function Wall({ own }: { readonly own: WallPerson | null }) {
 }
 
 /** The person's own fitting, once it is known where its work stands. */
-function useOwnPerson(): WallPerson | null | "working" {
+function useOwnPerson(): ClassPerson | null | "working" {
   const derived = useDerived();
   const fitting = useFitting();
   const { answer, isWorking } = useAnswer("step");
-  const own = useMemo(() => wallPerson(wallWords.own, derived, fitting, answer), [derived, fitting, answer]);
+  const own = useMemo(() => classPerson(classWords.own, derived, fitting, answer), [derived, fitting, answer]);
   return isWorking && answer === null && fitting.work.length > 0 ? "working" : own;
 }
 
-/** Says after each step the sentence that the wall shows, and first who it is where that changed; covered figures are not said either. */
-function Spoken({ view, whose }: { readonly view: WallView; readonly whose: string }) {
+/** Says after each step the sentence that the class view shows, and first who it is where that changed; covered figures are not said either. */
+function Spoken({ view, whose }: { readonly view: ClassView; readonly whose: string }) {
   const { isCovered, step } = view;
   const announce = useAnnounce();
-  const { headline, rest } = wallSaid(view, step);
+  const { headline, rest } = classSaid(view, step);
   const sentence = `${headline} ${rest}`.trim();
-  const figures = isCovered ? wallWords.figuresCovered : wallWords.figuresShown;
+  const figures = isCovered ? classWords.figuresCovered : classWords.figuresShown;
   const said = useRef({ sentence, whose, figures });
   useEffect(() => {
     const before = said.current;

@@ -10,7 +10,7 @@ import { paddingWords, tapePartNames } from "../../../text/padding";
 import { levelWords } from "../../../text/pictures";
 import { lengthProblemText } from "../../../text/problems";
 import { useDraftsSoon, useLengths, useStoreItself } from "../../kit/useStore";
-import { keepReadings, unreadable } from "./readingsOverCover";
+import { keepReadings, unreadable } from "../../../app/session/typedReadings";
 import { Segments } from "../../kit/Segments";
 
 /**

@@ -9,13 +9,13 @@ import {
   tapeParts,
 } from "../../../app/progress/padProgress";
 import type { ImpossibleReading } from "../../../app/progress/replay";
+import { standingImpossible } from "../../../app/progress/standingImpossible";
 import { readingDraftKey } from "../../../app/session/commands";
-import type { FittingStore } from "../../../app/session/store";
+import { keepReadings } from "../../../app/session/typedReadings";
 import { type LevelName, levelNames, type MeasurementName } from "../../../core/body/vocabulary";
-import { type LengthProblem, parseLength } from "../../../core/lengthText";
+import { parseLength } from "../../../core/lengthText";
 import type { Plan } from "../../../core/plan/plan";
 import type { Millimetres } from "../../../core/units";
-import type { SettledFitting, WorkEntry } from "../../../document/fitting";
 import { impossibleWords } from "../../../text/learning";
 import { measurementTexts } from "../../../text/measurements";
 import { paddingWords, tapePartNames } from "../../../text/padding";
@@ -66,27 +66,6 @@ export function useTypedReading(level: LevelName, part: TapePart, kept: LevelNow
 export function useReadingsKept(level: LevelName): void {
   const store = useStoreItself();
   useEffect(() => () => keepReadings(store, level), [store, level]);
-}
-
-/** Keeps every reading of a level that was typed and not yet kept; what cannot be read stays as it was typed. */
-export function keepReadings(store: FittingStore, level: LevelName): void {
-  const at = new Date().toISOString();
-  for (const part of tapeParts) {
-    const name = readingName(level, part);
-    const text = store.getState().fitting.drafts.other[readingDraftKey(name)];
-    if (text !== undefined) store.dispatch({ does: "read", name, text, over: "cover", at });
-  }
-}
-
-/** What is the matter with the first text of a level that could not be kept; null where none is left. */
-export function unreadable(store: FittingStore, level: LevelName): LengthProblem | null {
-  const { drafts, unit } = store.getState().fitting;
-  for (const part of tapeParts) {
-    const text = drafts.other[readingDraftKey(readingName(level, part))];
-    const length = text === undefined ? null : parseLength(text, unit);
-    if (length !== null && !length.ok) return length.problem;
-  }
-  return null;
 }
 
 /** Says of every reading, when it is kept and not at its letters, what it was taken for and what is left to go. */
@@ -149,17 +128,3 @@ export function useRefused(): (name: MeasurementName) => Refused | undefined {
 /** A reading that this form with these pieces on cannot give: why, in a sentence. */
 const impossibleSentence = ({ name, read, least, most }: ImpossibleReading, write: LengthWords["write"]): string =>
   impossibleWords.why(measurementTexts[name].label, write(read), write(least), write(most));
-
-/** Those that are still the last of their place: one that was measured again is no matter any more. */
-const standingImpossible = (
-  impossible: readonly ImpossibleReading[],
-  { work }: Pick<SettledFitting, "work">,
-): readonly ImpossibleReading[] =>
-  impossible.filter(
-    (reading, i) =>
-      work.findLastIndex((entry) => isOfPlace(entry, reading)) === reading.entry &&
-      !impossible.some((other, j) => j > i && other.entry === reading.entry && other.name === reading.name),
-  );
-
-const isOfPlace = (entry: WorkEntry, { name }: ImpossibleReading): boolean =>
-  entry.did === "measured" ? entry.readings[name] !== undefined : entry.did === "trial" && name === "waistGirth";

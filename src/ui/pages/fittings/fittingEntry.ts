@@ -1,14 +1,12 @@
 import { useEffect, useState } from "react";
-import { doneness } from "../../../app/progress/doneness";
-import { derivation } from "../../../app/session/derived";
+import { leftToDo } from "../../../app/leftToDo";
 import type { ListedFitting, OpenedFitting } from "../../../app/storage/fittingOutcome";
 import type { FittingEntry } from "../../../app/storage/fittingRecord";
 import type { FittingStorage } from "../../../app/storage/fittingStorage";
 import type { Autosave } from "../../../app/storage/autosave";
-import { requiredMeasurementNames } from "../../../core/body/vocabulary";
 import type { Fitting } from "../../../document/fitting";
 import { libraryWords, progressTexts } from "../../../text/library";
-import { measurementInSentence } from "../../../text/measurements";
+import { leftToDoText } from "../../../text/leftToDo";
 
 /** A fitting of the list that can be read. */
 export type ListedEntry = Extract<ListedFitting, { readonly kind: "fitting" }>;
@@ -89,7 +87,7 @@ export function useProgress(storage: FittingStorage, entry: FittingEntry): strin
 /** One fitting that the planner fails on leaves the rest of the list as it is. */
 function leftOrFailed(fitting: Fitting): string {
   try {
-    return girthsLeft(fitting) ?? leftToDo(fitting);
+    return leftToDoText(leftToDo(fitting));
   } catch {
     return progressTexts.failed;
   }
@@ -107,26 +105,4 @@ function whenIdle(work: () => void): () => void {
   }
   const timer = window.setTimeout(work, 50);
   return () => window.clearTimeout(timer);
-}
-
-/** Which of the girths that a plan needs are left to measure; nothing once they are all there. Quick enough for any list. */
-export function girthsLeft({ body }: Fitting): string | undefined {
-  const left = requiredMeasurementNames.filter((name) => body[name] === undefined);
-  if (left.length === 0) return undefined;
-  if (left.length === requiredMeasurementNames.length) return progressTexts.unmeasured;
-  return progressTexts.girthsLeft(left.map((name) => measurementInSentence(name)));
-}
-
-/** What is left to do in a fitting with its girths: it plans the whole body, which takes a while. */
-export function leftToDo(fitting: Fitting): string {
-  const { planning, progress } = derivation()(fitting);
-  if (planning.kind === "waiting" || progress === null) return progressTexts.waiting;
-  const { pinnedCount } = progress;
-  const all = progress.pieces.length;
-  const { overall } = doneness(planning.plan, progress);
-  if (all === 0) return progressTexts.nothing;
-  if (overall === "stopHere" && pinnedCount > 0) return progressTexts.stopHere(pinnedCount, all);
-  if (pinnedCount === 0) return progressTexts.planned(all);
-  if (pinnedCount < all) return progressTexts.pinned(pinnedCount, all);
-  return progressTexts.allPinned[overall === "stopHere" ? "done" : overall](all);
 }

@@ -7,7 +7,7 @@ import { testSquareScene, testSquareSide } from "../../drawing/pieceScene";
 import { cutSentence, numberedName, placeSentence } from "../../../text/pieces";
 import { cuttingSheetWords, printingWords } from "../../../text/printing";
 import { useLengths, useUnit } from "../../kit/useStore";
-import { type CutCard, cutCards, cutPages } from "../../kit/sheet/sheetPages";
+import { type CutCard, cutCards, cutPages } from "../../kit/sheet/cutCards";
 import { CutCardSheet } from "../../kit/sheet/CutCardSheet";
 import { usePrintedName } from "../../kit/sheet/SheetPage";
 

@@ -7,7 +7,7 @@ import { LinesSheet } from "../../kit/sheet/LinesSheet";
 import { PrintSheet } from "../../kit/sheet/PrintSheet";
 import { NamePrinted } from "../../kit/sheet/SheetPage";
 import { SmallCutSheet } from "../../kit/sheet/SmallCutSheet";
-import { type SheetKind, sheetKinds, usualSheets } from "../../kit/sheet/sheetPages";
+import { type SheetKind, sheetKinds, usualSheets } from "../../../app/print/sheetKind";
 import { useDerived } from "../../kit/useDerived";
 import { CutSheet } from "./CutSheet";
 import { MeasureSheet } from "./MeasureSheet";

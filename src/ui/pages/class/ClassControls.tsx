@@ -1,22 +1,22 @@
 import { levelNames } from "../../../core/body/vocabulary";
 import { pageAddress } from "../../kit/page";
 import { levelWords } from "../../../text/pictures";
-import { wallControls, wallWords } from "../../../text/wall";
+import { classControls, classWords } from "../../../text/classView";
 import type { FullScreen } from "../../kit/useScreen";
-import type { WallKey, WallState } from "./wallState";
-import type { WallView } from "./wallView";
+import type { ClassKey, ClassState } from "../../../app/classView/classState";
+import type { ClassView } from "../../../app/classView/classView";
 
-/** The strip at the foot for whoever stands beside the wall: everything the keys do, each with its key. */
-interface WallControlsProps {
-  readonly state: WallState;
-  readonly view: WallView;
+/** The strip at the foot for whoever stands beside the class view: everything the keys do, each with its key. */
+interface ClassControlsProps {
+  readonly state: ClassState;
+  readonly view: ClassView;
   readonly hasOwn: boolean;
   readonly screen: FullScreen;
   readonly helpOpen: boolean;
-  readonly act: (key: WallKey) => void;
+  readonly act: (key: ClassKey) => void;
 }
 
-export function WallControls({ state, view, hasOwn, screen, helpOpen, act }: WallControlsProps) {
+export function ClassControls({ state, view, hasOwn, screen, helpOpen, act }: ClassControlsProps) {
   const { place, count, unit, isCovered } = view;
   const isMadeUp = state.person !== "own";
   // Leaving shows the padding of the person's own fitting: only where it is shown already.
@@ -24,20 +24,20 @@ export function WallControls({ state, view, hasOwn, screen, helpOpen, act }: Wal
   return (
     <footer className="wall-controls">
       <div className="wall-group">
-        <Control name={wallControls.back} mark="←" disabled={place === 1} onPress={() => act({ does: "back" })} />
+        <Control name={classControls.back} mark="←" disabled={place === 1} onPress={() => act({ does: "back" })} />
         <Control
-          name={wallControls.forward}
+          name={classControls.forward}
           mark="→"
           disabled={place === count}
           onPress={() => act({ does: "forward" })}
         />
       </div>
       <fieldset className="wall-group">
-        <legend className="unseen">{wallControls.levels}</legend>
+        <legend className="unseen">{classControls.levels}</legend>
         {(["follow", ...levelNames] as const).map((level, i) => (
           <Control
             key={level}
-            name={level === "follow" ? wallControls.follow : levelWords[level]}
+            name={level === "follow" ? classControls.follow : levelWords[level]}
             mark={String(i)}
             pressed={state.level === level}
             onPress={() => act({ does: "level", level })}
@@ -46,32 +46,38 @@ export function WallControls({ state, view, hasOwn, screen, helpOpen, act }: Wal
       </fieldset>
       <div className="wall-group wall-group-end">
         <Control
-          name={isCovered ? wallControls.uncover : wallControls.cover}
+          name={isCovered ? classControls.uncover : classControls.cover}
           mark="C"
           main
           onPress={() => act({ does: "cover" })}
         />
         <Control
-          name={isMadeUp ? wallControls.nextMadeUp : wallControls.madeUp}
+          name={isMadeUp ? classControls.nextMadeUp : classControls.madeUp}
           mark="M"
           onPress={() => act({ does: "madeUp" })}
         />
-        {isMadeUp && hasOwn ? <Control name={wallControls.own} mark="O" onPress={() => act({ does: "own" })} /> : null}
-        <Control name={wallControls.unit[unit]} mark="U" onPress={() => act({ does: "unit" })} />
+        {isMadeUp && hasOwn ? <Control name={classControls.own} mark="O" onPress={() => act({ does: "own" })} /> : null}
+        <Control name={classControls.unit[unit]} mark="U" onPress={() => act({ does: "unit" })} />
         {screen.allowed ? (
           <Control
-            name={screen.on ? wallControls.leaveFullScreen : wallControls.fullScreen}
+            name={screen.on ? classControls.leaveFullScreen : classControls.fullScreen}
             mark="F"
             onPress={() => act({ does: "fullScreen" })}
           />
         ) : null}
-        <Control name={wallControls.keys} mark="K" keysOnly expanded={helpOpen} onPress={() => act({ does: "keys" })} />
+        <Control
+          name={classControls.keys}
+          mark="K"
+          keysOnly
+          expanded={helpOpen}
+          onPress={() => act({ does: "keys" })}
+        />
         <a
           className="patch wall-control"
           href={pageAddress(hasOwn && !isOwnShown ? "fittings" : "padding")}
-          aria-label={`${wallControls.leave}, ${wallWords.title}`}
+          aria-label={`${classControls.leave}, ${classWords.title}`}
         >
-          {wallControls.leave}
+          {classControls.leave}
         </a>
       </div>
     </footer>

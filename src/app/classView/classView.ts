@@ -1,15 +1,15 @@
-import { levelToMeasure } from "../../../app/progress/levelToMeasure";
-import { isConfirmed, type PadProgress, type TapePart, tapeParts } from "../../../app/progress/padProgress";
-import type { Step } from "../../../app/steps/step";
-import type { LevelName } from "../../../core/body/vocabulary";
-import type { LengthUnit } from "../../../core/lengthText";
-import type { Plan, PlannedLevel, PlannedPiece, TapeReading } from "../../../core/plan/plan";
-import { type Millimetres, mm } from "../../../core/units";
-import type { WallPerson } from "./wallPeople";
-import type { WallState } from "./wallState";
+import { levelToMeasure } from "../progress/levelToMeasure";
+import { isConfirmed, type PadProgress, type TapePart, tapeParts } from "../progress/padProgress";
+import type { Step } from "../steps/step";
+import type { LevelName } from "../../core/body/vocabulary";
+import type { LengthUnit } from "../../core/lengthText";
+import type { Plan, PlannedLevel, PlannedPiece, TapeReading } from "../../core/plan/plan";
+import { type Millimetres, mm } from "../../core/units";
+import type { ClassPerson } from "./classPeople";
+import type { ClassState } from "./classState";
 
-/** What the parts of the wall show: one step of one job, looked at on one level. */
-export interface WallView {
+/** What the parts of the class view show: one step of one job, looked at on one level. */
+export interface ClassView {
   readonly plan: Plan;
   readonly step: Step;
   readonly next: Step | null;
@@ -27,7 +27,7 @@ export interface WallView {
 }
 
 /** Null only for a plan without levels. */
-export function wallView({ plan, progress, job }: WallPerson, state: WallState, unit: LengthUnit): WallView | null {
+export function classView({ plan, progress, job }: ClassPerson, state: ClassState, unit: LengthUnit): ClassView | null {
   const at = Math.min(state.step, job.steps.length - 1);
   const planned = job.steps[at];
   if (planned === undefined) return null;
@@ -36,7 +36,7 @@ export function wallView({ plan, progress, job }: WallPerson, state: WallState, 
   const name = state.level === "follow" ? followedLevel(plan, step.piece) : state.level;
   const level = plan.levels.find((one) => one.name === name) ?? plan.levels[0];
   if (level === undefined) return null;
-  const readAt = (part: TapePart): boolean => isReadOnWall(progress, level.name, part, pinned);
+  const readAt = (part: TapePart): boolean => isReadWith(progress, level.name, part, pinned);
   return {
     plan,
     step,
@@ -45,7 +45,7 @@ export function wallView({ plan, progress, job }: WallPerson, state: WallState, 
     count: job.steps.length,
     pinned,
     level,
-    readings: wallReadings(plan, progress, level.name, pinned),
+    readings: classReadings(plan, progress, level.name, pinned),
     isRead: { girth: readAt("girth"), frontArc: readAt("frontArc"), backArc: readAt("backArc") },
     isCovered: state.figures === "covered",
     unit,
@@ -60,7 +60,7 @@ const followedLevel = (plan: Plan, piece: PlannedPiece | null): LevelName =>
  * What the tape reads at a level with so many pieces on. What a person read off the padded form counts from there on, as
  * it does beside the form; before that, and for a plan nobody has begun, it is what the plan expects.
  */
-export function wallReadings(plan: Plan, progress: PadProgress, level: LevelName, step: number): TapeReading {
+export function classReadings(plan: Plan, progress: PadProgress, level: LevelName, step: number): TapeReading {
   const planned = plannedReadings(plan, level, step);
   if (step < progress.pinnedCount || !isInOrder(progress)) return planned;
   const reached = plannedReadings(plan, level, progress.pinnedCount);
@@ -69,14 +69,14 @@ export function wallReadings(plan: Plan, progress: PadProgress, level: LevelName
   return { girth: at("girth"), frontArc: at("frontArc"), backArc: at("backArc") };
 }
 
-/** Whether a person read this stretch with just these pieces on; everything else on the wall is what the plan expects. */
-const isReadOnWall = (progress: PadProgress, level: LevelName, part: TapePart, step: number): boolean =>
+/** Whether a person read this stretch with just these pieces on; everything else in the class view is what the plan expects. */
+const isReadWith = (progress: PadProgress, level: LevelName, part: TapePart, step: number): boolean =>
   step === progress.pinnedCount && isInOrder(progress) && isConfirmed(progress.now[level][part]);
 
 const plannedReadings = (plan: Plan, level: LevelName, step: number): TapeReading =>
   (plan.pieces[step - 1]?.readingsAfter ?? plan.bareForm)[level];
 
-/** The pieces on the form are the first ones of the plan, so that a step on the wall means the same pieces. */
+/** The pieces on the form are the first ones of the plan, so that a step in the class view means the same pieces. */
 const isInOrder = ({ pieces, pinnedCount }: PadProgress): boolean =>
   pieces.slice(0, pinnedCount).every(({ pinned }) => pinned);
 

@@ -1,26 +1,27 @@
-import { useLayoutEffect } from "react";
-import { levelNames } from "../../../core/body/vocabulary";
-import type { WallLevel } from "../../../text/wall";
+import { type LevelName, levelNames } from "../../core/body/vocabulary";
+
+/** The level looked at: one of them, or the one that the piece at hand changes most. */
+export type ClassLevel = LevelName | "follow";
 
 /**
- * What is on the wall: whose plan, which step of the job, at which level it is looked at, and whether the figures of the body are
+ * What is in the class view: whose plan, which step of the job, at which level it is looked at, and whether the figures of the body are
  * covered. It lives beside the fitting and never in it.
  */
-export interface WallState {
+export interface ClassState {
   /** The person's own fitting, or one of the made-up people by her place in the list. */
   readonly person: "own" | number;
   readonly step: number;
-  readonly level: WallLevel;
+  readonly level: ClassLevel;
   readonly figures: "covered" | "shown";
 }
 
-export type WallAction =
+export type ClassAction =
   | { readonly does: "forward" | "back" | "first" | "last" | "cover" | "madeUp" | "own" }
-  | { readonly does: "level"; readonly level: WallLevel };
+  | { readonly does: "level"; readonly level: ClassLevel };
 
-/** What the wall has to know of the jobs to move among them. */
-export interface WallRoom {
-  /** How many steps the job on the wall has. */
+/** What the class view has to know of the jobs to move among them. */
+export interface ClassRoom {
+  /** How many steps the job in the class view has. */
   readonly steps: number;
   /** Where the own job stands, or null where there is no own plan. */
   readonly ownStep: number | null;
@@ -28,13 +29,13 @@ export interface WallRoom {
 }
 
 /** An own body starts covered: nobody in the room is measured in public before she says so. */
-export const wallStart = ({ ownStep }: WallRoom): WallState =>
+export const classStart = ({ ownStep }: ClassRoom): ClassState =>
   ownStep === null
     ? { person: 0, step: 0, level: "follow", figures: "shown" }
     : { person: "own", step: ownStep, level: "follow", figures: "covered" };
 
-/** The wall after an action; one that changes nothing gives back the very same state. */
-export function wallAfter(state: WallState, action: WallAction, room: WallRoom): WallState {
+/** The class view after an action; one that changes nothing gives back the very same state. */
+export function classAfter(state: ClassState, action: ClassAction, room: ClassRoom): ClassState {
   switch (action.does) {
     case "forward":
       return atStep(state, Math.min(state.step + 1, room.steps - 1));
@@ -57,17 +58,17 @@ export function wallAfter(state: WallState, action: WallAction, room: WallRoom):
   }
 }
 
-const atStep = (state: WallState, step: number): WallState => (state.step === step ? state : { ...state, step });
+const atStep = (state: ClassState, step: number): ClassState => (state.step === step ? state : { ...state, step });
 
-const nextMadeUp = (person: WallState["person"], { madeUpPeople }: WallRoom): number =>
+const nextMadeUp = (person: ClassState["person"], { madeUpPeople }: ClassRoom): number =>
   person === "own" ? 0 : (person + 1) % madeUpPeople;
 
 /**
- * What a key does on the wall. Clickers send Page Down and Page Up, some the arrows, and a full stop or a B to blank the
+ * What a key does in the class view. Clickers send Page Down and Page Up, some the arrows, and a full stop or a B to blank the
  * screen. A key that is not ours, or held together with a command key, does nothing.
  */
-export type WallKey =
-  | WallAction
+export type ClassKey =
+  | ClassAction
   | { readonly does: "unit" }
   | { readonly does: "fullScreen" }
   | { readonly does: "keys" }
@@ -80,7 +81,7 @@ interface PressedKey {
   readonly command: boolean;
 }
 
-export function wallKey({ key, shift, command }: PressedKey, lettersWork: boolean): WallKey | null {
+export function classKey({ key, shift, command }: PressedKey, lettersWork: boolean): ClassKey | null {
   if (command) return null;
   if (key === " ") return { does: shift ? "back" : "forward" };
   const moving = movingKeys[key];
@@ -99,7 +100,7 @@ const movingKeys: { readonly [key: string]: "forward" | "back" | "first" | "last
   End: "last",
 };
 
-function letterKey(key: string): WallKey | null {
+function letterKey(key: string): ClassKey | null {
   const letter = letterKeys[key];
   if (letter !== undefined) return letter;
   if (key === "0") return { does: "level", level: "follow" };
@@ -107,7 +108,7 @@ function letterKey(key: string): WallKey | null {
   return level === undefined ? null : { does: "level", level };
 }
 
-const letterKeys: { readonly [key: string]: WallKey } = {
+const letterKeys: { readonly [key: string]: ClassKey } = {
   c: { does: "cover" },
   b: { does: "cover" },
   ".": { does: "cover" },
@@ -119,25 +120,3 @@ const letterKeys: { readonly [key: string]: WallKey } = {
   k: { does: "keys" },
   "?": { does: "keys" },
 };
-
-/** Listens to the whole page while the wall is up, from its first frame on, so that a clicker works wherever the focus is. */
-export function useWallKeys(act: (key: WallKey) => void, lettersWork: boolean): void {
-  useLayoutEffect(() => {
-    const onKey = (event: KeyboardEvent) => {
-      if (event.defaultPrevented || isForControl(event)) return;
-      const { key, shiftKey: shift } = event;
-      const action = wallKey({ key, shift, command: event.ctrlKey || event.metaKey || event.altKey }, lettersWork);
-      if (action === null) return;
-      event.preventDefault();
-      act(action);
-    };
-    window.addEventListener("keydown", onKey);
-    return () => window.removeEventListener("keydown", onKey);
-  }, [act, lettersWork]);
-}
-
-/** Space presses the control that has the focus; in a field, in what is taken home and in a dialog all keys stay there. */
-const isForControl = ({ key, target }: KeyboardEvent): boolean =>
-  target instanceof HTMLElement &&
-  (target.closest("dialog, .wall-home, input[type=text], input:not([type])") !== null ||
-    (key === " " && target.closest("button, a, input") !== null));

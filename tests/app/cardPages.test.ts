@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { measurementNames, requiredMeasurementNames } from "../../src/core/body/vocabulary";
-import { cardPages } from "../../src/ui/kit/sheet/sheetPages";
-import { measurePages } from "../../src/ui/pages/print/MeasureSheet";
+import { cardPages } from "../../src/app/print/cardPages";
+import { measuringPages } from "../../src/text/measuringPages";
 
 const room = { heightOf: (height: number) => height, first: 500, later: 600, heading: 20 };
 const part = fc.record({
@@ -64,7 +64,7 @@ test("without cards there is one page", () => {
 });
 
 test("the measuring sheet asks for every reading once: needed girths, then heights, then fronts, as the study orders them", () => {
-  const cards = measurePages.flatMap((page) => page.parts.flatMap((each) => each.cards));
+  const cards = measuringPages.flatMap((page) => page.parts.flatMap((each) => each.cards));
   const names = cards.map(({ name }) => name);
   expect(names.toSorted()).toEqual(measurementNames.toSorted());
   expect(names.slice(0, 3)).toEqual([...requiredMeasurementNames]);

@@ -3,7 +3,7 @@ import { rulesBroken } from "./support/rulesBroken";
 import { heading, openDemo } from "./support/workroom";
 
 /** Past what comes before, to the trial: the first step with the tape on the form. */
-const openWall = async (page: Page) => {
+const openClassView = async (page: Page) => {
   await page.goto("/#wall");
   await expect(page.locator(".wall-lines")).toBeVisible();
   for (let i = 0; i < 3; i += 1) await page.keyboard.press("PageDown");
@@ -48,10 +48,10 @@ test("the class sees how a line is marked, from the back row, and no distance of
   await expect(picture).not.toContainText(/\d/);
 });
 
-test("without a fitting a made-up person stands on the wall, readable from the back row @projector", async ({
+test("without a fitting a made-up person stands in the class view, readable from the back row @projector", async ({
   page,
 }) => {
-  await openWall(page);
+  await openClassView(page);
   await expect(page.getByText("Step 4 of")).toBeVisible();
   // Digits of the figures' face are seven tenths of the type size high; ask the browser rather than trust it.
   const heights = await page.evaluate(async () => {
@@ -138,7 +138,7 @@ test("at every step nothing lies over anything else, nothing is cut off, and all
 });
 
 test("the clicker moves it, step by step, and at the last measurement the tape says there", async ({ page }) => {
-  await openWall(page);
+  await openClassView(page);
   const title = page.getByRole("heading", { level: 1 });
   const next = await page.locator(".wall-next strong").textContent();
   await page.getByRole("button", { name: "Next step" }).click();
@@ -158,7 +158,7 @@ test("the clicker moves it, step by step, and at the last measurement the tape s
 
 test("an own fitting comes on covered and is left as it was; a made-up person is one key away", async ({ page }) => {
   await openDemo(page, "padding");
-  await openWall(page);
+  await openClassView(page);
   const wall = page.locator(".wall");
   await expect(wall).toContainText("its figures covered");
   await expect(page.locator(".wall-figure")).toHaveCount(0);
@@ -174,9 +174,9 @@ test("an own fitting comes on covered and is left as it was; a made-up person is
   await expect(page.getByRole("button", { name: "Undo" })).toBeDisabled();
 });
 
-test("the wall breaks no rule of access, covered, open and with its keys shown @projector", async ({ page }) => {
+test("the class view breaks no rule of access, covered, open and with its keys shown @projector", async ({ page }) => {
   await openDemo(page);
-  await openWall(page);
+  await openClassView(page);
   for (const key of ["PageDown", "c", "k"]) {
     await page.keyboard.press(key);
     await page.waitForTimeout(500);
@@ -184,8 +184,8 @@ test("the wall breaks no rule of access, covered, open and with its keys shown @
   }
 });
 
-test("what is taken home is seen whole, and its keys leave the wall alone @projector", async ({ page }) => {
-  await openWall(page);
+test("what is taken home is seen whole, and its keys leave the class view alone @projector", async ({ page }) => {
+  await openClassView(page);
   await page.keyboard.press("t");
   const code = page.locator(".code svg");
   await expect(code).toBeVisible();

@@ -4,30 +4,30 @@ import type { PlannedPiece } from "../../../core/plan/plan";
 import { cutSize, featherWords, layerCount } from "../../../text/pieces";
 import { pieceName, planWords } from "../../../text/plan";
 import { unbroken } from "../../../text/shownLength";
-import { capital, wallWords } from "../../../text/wall";
+import { capital, classWords } from "../../../text/classView";
 import { Drawing } from "../../drawing/Drawing";
 import { cutSketch } from "../../drawing/cutOutline";
 import { figureScene } from "../../drawing/figureScene";
 import type { FigureView } from "../../drawing/figureView";
 import { lengthWriter } from "../../../text/lengthWriter";
-import { WallFigures } from "./WallFigures";
-import { WallLines } from "./WallLines";
-import { wallScene } from "./wallScene";
-import type { WallView } from "./wallView";
+import { ClassFigures } from "./ClassFigures";
+import { ClassLines } from "./ClassLines";
+import { classScene } from "./classScene";
+import type { ClassView } from "../../../app/classView/classView";
 
-/** The middle of the wall: where the hands are now, and what they need to know. */
-export function WallStage({ view }: { readonly view: WallView }) {
+/** The middle of the class view: where the hands are now, and what they need to know. */
+export function ClassStage({ view }: { readonly view: ClassView }) {
   switch (view.step.do) {
     case "prepare-form":
     case "mark-lines":
     case "read-lines":
-      return <WallLines view={view} />;
+      return <ClassLines view={view} />;
     case "cut":
     case "stack":
     case "pin":
     case "tune":
       return view.step.piece === null ? (
-        <WallForm view={view} piece={null} />
+        <ClassForm view={view} piece={null} />
       ) : (
         <PieceAtHand view={view} piece={view.step.piece} />
       );
@@ -35,22 +35,22 @@ export function WallStage({ view }: { readonly view: WallView }) {
     case "carry-lines":
     case "look":
     case "done":
-      return <WallForm view={view} piece={null} />;
+      return <ClassForm view={view} piece={null} />;
     default:
       return (
         <>
-          <WallSection view={view} />
-          <WallFigures view={view} />
+          <ClassSection view={view} />
+          <ClassFigures view={view} />
         </>
       );
   }
 }
 
-function PieceAtHand({ view, piece }: { readonly view: WallView; readonly piece: PlannedPiece }) {
+function PieceAtHand({ view, piece }: { readonly view: ClassView; readonly piece: PlannedPiece }) {
   const { plan, unit, isCovered } = view;
   const step = tapeStep[unit];
   const largest = piece.cut.at(-1);
-  const { facts } = wallWords;
+  const { facts } = classWords;
   const rows: readonly (readonly [string, string])[] = [
     [facts.layers, capital(layerCount(piece.layers.length))],
     ...(isCovered || largest === undefined
@@ -63,7 +63,7 @@ function PieceAtHand({ view, piece }: { readonly view: WallView; readonly piece:
   ];
   return (
     <>
-      <WallForm view={view} piece={piece} />
+      <ClassForm view={view} piece={piece} />
       <section className="wall-piece" aria-label={pieceName(piece)}>
         <div className="wall-cut">
           <Drawing scene={cutSketch(piece, pieceName(piece))} hidden />
@@ -82,11 +82,11 @@ function PieceAtHand({ view, piece }: { readonly view: WallView; readonly piece:
 }
 
 /** The form as it stands, with the piece at hand where it goes; it bears no length while the figures are covered. */
-function WallForm({
+function ClassForm({
   view: { plan, pinned, unit },
   piece,
 }: {
-  readonly view: WallView;
+  readonly view: ClassView;
   readonly piece: PlannedPiece | null;
 }) {
   const scenes = useMemo(() => {
@@ -105,7 +105,7 @@ function WallForm({
     });
   }, [plan, pinned, unit, piece]);
   return (
-    <section className={piece === null ? "wall-form wall-form-whole" : "wall-form"} aria-label={wallWords.form}>
+    <section className={piece === null ? "wall-form wall-form-whole" : "wall-form"} aria-label={classWords.form}>
       {scenes.map((scene) => (
         <Drawing key={scene.title} scene={scene} />
       ))}
@@ -119,10 +119,10 @@ function viewOf({ zone }: PlannedPiece): FigureView {
 }
 
 /** The section at the level, filling up. It is drawn anew at each step, so that the new piece can come in. */
-function WallSection({ view: { plan, level, pinned: step } }: { readonly view: WallView }) {
-  const scene = useMemo(() => wallScene({ level, pieces: plan.pieces, step }), [plan, level, step]);
+function ClassSection({ view: { plan, level, pinned: step } }: { readonly view: ClassView }) {
+  const scene = useMemo(() => classScene({ level, pieces: plan.pieces, step }), [plan, level, step]);
   return (
-    <section className="wall-section" aria-label={wallWords.picture}>
+    <section className="wall-section" aria-label={classWords.picture}>
       <div className="wall-picture" key={`${level.name}${String(step)}`}>
         <Drawing scene={scene} />
       </div>

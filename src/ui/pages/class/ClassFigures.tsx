@@ -3,28 +3,32 @@ import { type TapePart, tapeParts } from "../../../app/progress/padProgress";
 import { formatLength, tapeStep } from "../../../core/lengthText";
 import { remaining, remainingText } from "../../../text/remaining";
 import { levelWords } from "../../../text/pictures";
-import { capital, wallWords } from "../../../text/wall";
-import { stripSpan, type WallView } from "./wallView";
-import { WallStrip } from "./WallStrip";
+import { capital, classWords } from "../../../text/classView";
+import { stripSpan, type ClassView } from "../../../app/classView/classView";
+import { ClassStrip } from "./ClassStrip";
 import { HeadCells } from "../../kit/HeadCells";
 
 /** The tape's figures at the level, large: wanted, after this piece, left to go; all round, front and back apart. */
-export function WallFigures({ view }: { readonly view: WallView }) {
+export function ClassFigures({ view }: { readonly view: ClassView }) {
   const { level, pinned, unit } = view;
   const { girth, frontArc, backArc } = level.body;
   const wanted = { girth: girth.value, frontArc: frontArc.value, backArc: backArc.value };
   const span = stripSpan(wanted, view.plan.bareForm[level.name]);
   return (
-    <section className="wall-figures" aria-label={wallWords.figures}>
+    <section className="wall-figures" aria-label={classWords.figures}>
       <table className="wall-table">
         <caption className="wall-level">
-          {capital(levelWords[level.name])} <span className="wall-unit">{wallWords.inUnit[unit]}</span>
+          {capital(levelWords[level.name])} <span className="wall-unit">{classWords.inUnit[unit]}</span>
         </caption>
         <thead>
           <tr>
             <td />
             <HeadCells
-              words={[wallWords.wanted, pinned === 0 ? wallWords.afterBare : wallWords.after(pinned), wallWords.left]}
+              words={[
+                classWords.wanted,
+                pinned === 0 ? classWords.afterBare : classWords.after(pinned),
+                classWords.left,
+              ]}
             />
           </tr>
         </thead>
@@ -34,7 +38,7 @@ export function WallFigures({ view }: { readonly view: WallView }) {
               <PartRow view={view} part={part} />
               <tr aria-hidden className="wall-strip-row">
                 <td colSpan={4}>
-                  <WallStrip
+                  <ClassStrip
                     wanted={level.body[part]}
                     now={view.readings[part]}
                     span={span}
@@ -51,14 +55,14 @@ export function WallFigures({ view }: { readonly view: WallView }) {
   );
 }
 
-function PartRow({ view, part }: { readonly view: WallView; readonly part: TapePart }) {
+function PartRow({ view, part }: { readonly view: ClassView; readonly part: TapePart }) {
   const { level, readings, unit, isRead, isCovered } = view;
   const wanted = level.body[part];
   const left = remaining(wanted.value, readings[part]);
   const write = (length: typeof wanted.value): string => formatLength(length, tapeStep[unit], "bare");
   return (
     <tr className={`wall-row wall-row-${left.kind}${isRead[part] ? "" : " wall-row-unread"}`}>
-      <th scope="row">{wallWords.parts[part]}</th>
+      <th scope="row">{classWords.parts[part]}</th>
       <td>
         <Figure text={write(wanted.value)} isCovered={isCovered} isGuess={wanted.kind === "estimated"} />
       </td>
@@ -67,11 +71,11 @@ function PartRow({ view, part }: { readonly view: WallView; readonly part: TapeP
       </td>
       <td className="wall-left">
         {left.kind === "there" ? (
-          <span className="wall-there">{isRead[part] ? wallWords.there : wallWords.shouldBeThere}</span>
+          <span className="wall-there">{isRead[part] ? classWords.there : classWords.shouldBeThere}</span>
         ) : (
           <>
             <Figure text={remainingText(wanted.value, readings[part], tapeStep[unit])} isCovered={isCovered} />
-            {left.kind === "over" ? <span className="wall-over"> {wallWords.over}</span> : null}
+            {left.kind === "over" ? <span className="wall-over"> {classWords.over}</span> : null}
           </>
         )}
       </td>
@@ -90,7 +94,7 @@ function Figure({ text, isCovered, isGuess = false }: FigureProps) {
   if (isCovered)
     return (
       <span className="wall-cover">
-        <span className="unseen">{wallWords.covered}</span>
+        <span className="unseen">{classWords.covered}</span>
       </span>
     );
   const [, whole = text, fraction = "", unit = ""] = /^(.*?\d)(\s\d+\/\d+)?\s?([a-z]*)$/.exec(text) ?? [];
@@ -99,7 +103,7 @@ function Figure({ text, isCovered, isGuess = false }: FigureProps) {
       {whole}
       {fraction === "" ? null : <span className="wall-fraction">{fraction}</span>}
       {unit === "" ? null : <span className="wall-figure-unit"> {unit}</span>}
-      {isGuess ? <span className="unseen"> {wallWords.guessed}</span> : null}
+      {isGuess ? <span className="unseen"> {classWords.guessed}</span> : null}
     </span>
   );
 }

@@ -8,28 +8,28 @@ import { shortCautions } from "../../../text/cautions";
 import { levelWords } from "../../../text/pictures";
 import { shownLength } from "../../../text/shownLength";
 import { stepWords } from "../../../text/steps";
-import { wallWords } from "../../../text/wall";
+import { classWords } from "../../../text/classView";
 import { LengthFigure } from "../../kit/LengthFigure";
-import type { WallPerson } from "./wallPeople";
-import type { WallView } from "./wallView";
+import type { ClassPerson } from "../../../app/classView/classPeople";
+import type { ClassView } from "../../../app/classView/classView";
 
-/** At the top of the wall: what is done now, how far the job has come, and whose plan this is. */
-interface WallHeadProps {
-  readonly person: WallPerson;
+/** At the top of the class view: what is done now, how far the job has come, and whose plan this is. */
+interface ClassHeadProps {
+  readonly person: ClassPerson;
   readonly whose: "own" | "madeUp";
-  readonly view: WallView;
+  readonly view: ClassView;
 }
 
-export function WallHead({ person, whose, view }: WallHeadProps) {
+export function ClassHead({ person, whose, view }: ClassHeadProps) {
   const { plan, step, place, count, pinned, isCovered } = view;
-  const { headline, rest } = wallSaid(view, step);
-  const ownWords = isCovered ? wallWords.ownCovered : wallWords.own;
+  const { headline, rest } = classSaid(view, step);
+  const ownWords = isCovered ? classWords.ownCovered : classWords.own;
   const isSided = step.piece !== null && /left|right/i.test(step.piece.zone);
   return (
     <header className="wall-head">
       <p className="wall-whose">
-        <span className="wall-count">{wallWords.step(place, count)}</span>
-        {whose === "own" ? ownWords : wallWords.madeUp(person.name)}
+        <span className="wall-count">{classWords.step(place, count)}</span>
+        {whose === "own" ? ownWords : classWords.madeUp(person.name)}
       </p>
       <ol className="wall-pins" aria-hidden>
         {plan.pieces.map(({ id, order }) => (
@@ -42,14 +42,14 @@ export function WallHead({ person, whose, view }: WallHeadProps) {
       </ol>
       <h1 className="wall-action">{headline}</h1>
       <p className="wall-where">
-        {[rest, isSided ? wallWords.wearersSide : "", careOf(view)].filter((words) => words !== "").join(" ")}
+        {[rest, isSided ? classWords.wearersSide : "", careOf(view)].filter((words) => words !== "").join(" ")}
       </p>
     </header>
   );
 }
 
 /** The caution belongs to the step where the hand is. */
-function careOf({ step }: WallView): string {
+function careOf({ step }: ClassView): string {
   switch (step.do) {
     case "prepare-form":
       return shortCautions("handlingForm");
@@ -63,29 +63,29 @@ function careOf({ step }: WallView): string {
 }
 
 /** The dark foot, the same in every state: the reading to expect in its corner, and what comes next. */
-export function WallFoot({ view }: { readonly view: WallView }) {
+export function ClassFoot({ view }: { readonly view: ClassView }) {
   const { next, unit, isCovered } = view;
   const expected = expectedReading(view);
   const step = tapeStep[unit];
   return (
     <div className="wall-foot">
       {expected === null || isCovered ? (
-        <p>{expected === null ? "" : wallWords.figuresCovered}</p>
+        <p>{expected === null ? "" : classWords.figuresCovered}</p>
       ) : (
         <>
           <p className="wall-foot-words">
-            {wallWords.shouldRead(levelWords[expected.level], view.step.piece === null)}
+            {classWords.shouldRead(levelWords[expected.level], view.step.piece === null)}
           </p>
           <p className="wall-expected">
             <LengthFigure length={mm(expected.value)} step={step} />
           </p>
-          <p>{wallWords.tolerance(shownLength(onTarget, step))}</p>
+          <p>{classWords.tolerance(shownLength(onTarget, step))}</p>
         </>
       )}
       <p className="wall-next">
         {next === null ? null : (
           <>
-            {wallWords.comesNext} <strong>{wallSaid(view, next).headline}</strong>
+            {classWords.comesNext} <strong>{classSaid(view, next).headline}</strong>
           </>
         )}
       </p>
@@ -94,7 +94,7 @@ export function WallFoot({ view }: { readonly view: WallView }) {
 }
 
 /** After a piece the level it changes most; of a reading the level that is looked at. */
-function expectedReading({ plan, step, level }: WallView) {
+function expectedReading({ plan, step, level }: ClassView) {
   if (step.piece !== null) {
     const name = levelToMeasure(plan, step.piece);
     return { level: name, value: step.piece.readingsAfter[name].girth };
@@ -104,16 +104,16 @@ function expectedReading({ plan, step, level }: WallView) {
   return asked === undefined || value === undefined ? null : { level: asked, value };
 }
 
-/** What the wall says of a step: its act as the headline, and the rest of the very same sentence. */
-interface WallSaid {
+/** What the class view says of a step: its act as the headline, and the rest of the very same sentence. */
+interface ClassSaid {
   readonly headline: string;
   readonly rest: string;
 }
 
-export function wallSaid(
-  { plan, unit, isCovered }: Pick<WallView, "plan" | "unit" | "isCovered">,
+export function classSaid(
+  { plan, unit, isCovered }: Pick<ClassView, "plan" | "unit" | "isCovered">,
   step: Step,
-): WallSaid {
+): ClassSaid {
   const lengths = tapeStep[unit];
   const [headline, rest] = stepWords(step, { lengths, levels: plan.levels, pieces: plan.pieces });
   return { headline: hidden(headline, isCovered), rest: hidden(rest, isCovered) };

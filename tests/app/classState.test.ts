@@ -1,33 +1,33 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
-  type WallAction,
-  wallAfter,
-  wallKey,
-  type WallRoom,
-  wallStart,
-  type WallState,
-} from "../../src/ui/pages/class/wallState";
+  type ClassAction,
+  classAfter,
+  classKey,
+  type ClassRoom,
+  classStart,
+  type ClassState,
+} from "../../src/app/classView/classState";
 
-const room: WallRoom = { steps: 13, ownStep: 3, madeUpPeople: 4 };
-const action: fc.Arbitrary<WallAction> = fc.constantFrom<WallAction[]>(
+const room: ClassRoom = { steps: 13, ownStep: 3, madeUpPeople: 4 };
+const action: fc.Arbitrary<ClassAction> = fc.constantFrom<ClassAction[]>(
   ...(["forward", "back", "first", "last", "cover", "madeUp", "own"] as const).map((does) => ({ does })),
   { does: "level", level: "waist" },
   { does: "level", level: "follow" },
 );
-const walked = (start: WallState, actions: readonly WallAction[]): WallState =>
-  actions.reduce((state, next) => wallAfter(state, next, room), start);
+const walked = (start: ClassState, actions: readonly ClassAction[]): ClassState =>
+  actions.reduce((state, next) => classAfter(state, next, room), start);
 
-describe("what is on the wall", () => {
+describe("what is in the class view", () => {
   test("an own body starts covered, where the padding stands; without one a made-up person starts open", () => {
-    expect(wallStart(room)).toEqual({ person: "own", step: 3, level: "follow", figures: "covered" });
-    expect(wallStart({ ...room, ownStep: null })).toEqual({ person: 0, step: 0, level: "follow", figures: "shown" });
+    expect(classStart(room)).toEqual({ person: "own", step: 3, level: "follow", figures: "covered" });
+    expect(classStart({ ...room, ownStep: null })).toEqual({ person: 0, step: 0, level: "follow", figures: "shown" });
   });
 
   test("whatever is pressed, the step stays within the plan and the person within the list", () => {
     fc.assert(
       fc.property(fc.array(action, { maxLength: 60 }), (actions) => {
-        const { step, person } = walked(wallStart(room), actions);
+        const { step, person } = walked(classStart(room), actions);
         expect(step).toBeGreaterThanOrEqual(0);
         expect(step).toBeLessThan(room.steps);
         if (person !== "own") expect(person).toBeLessThan(room.madeUpPeople);
@@ -40,35 +40,35 @@ describe("what is on the wall", () => {
       fc.property(fc.array(action, { maxLength: 60 }), (actions) => {
         const cameOn = actions.findLastIndex(({ does }) => does === "madeUp");
         const covers = actions.slice(cameOn + 1).filter(({ does }) => does === "cover").length;
-        const { person, figures } = walked(wallStart(room), actions);
+        const { person, figures } = walked(classStart(room), actions);
         fc.pre(person === "own" && covers === 0);
         expect(figures).toBe("covered");
       }),
       { numRuns: 300 },
     );
-    const back = walked(wallStart(room), [{ does: "cover" }, { does: "madeUp" }, { does: "own" }]);
+    const back = walked(classStart(room), [{ does: "cover" }, { does: "madeUp" }, { does: "own" }]);
     expect(back).toMatchObject({ person: "own", figures: "covered" });
   });
 
   test("forward and back end where they began, except at the ends", () => {
-    const middle: WallState = { person: 1, step: 5, level: "waist", figures: "shown" };
+    const middle: ClassState = { person: 1, step: 5, level: "waist", figures: "shown" };
     expect(walked(middle, [{ does: "forward" }, { does: "back" }])).toEqual(middle);
-    expect(wallAfter({ ...middle, step: 12 }, { does: "forward" }, room).step).toBe(12);
-    const first = wallAfter(middle, { does: "first" }, room);
+    expect(classAfter({ ...middle, step: 12 }, { does: "forward" }, room).step).toBe(12);
+    const first = classAfter(middle, { does: "first" }, room);
     expect(first).toEqual({ ...middle, step: 0 });
-    expect(wallAfter(first, { does: "back" }, room)).toBe(first);
-    expect(wallAfter(middle, { does: "last" }, room)).toEqual({ ...middle, step: 12 });
+    expect(classAfter(first, { does: "back" }, room)).toBe(first);
+    expect(classAfter(middle, { does: "last" }, room)).toEqual({ ...middle, step: 12 });
   });
 
   test("there is no own body to go to without one", () => {
-    const state: WallState = { person: 2, step: 5, level: "follow", figures: "shown" };
-    expect(wallAfter(state, { does: "own" }, { ...room, ownStep: null })).toBe(state);
+    const state: ClassState = { person: 2, step: 5, level: "follow", figures: "shown" };
+    expect(classAfter(state, { does: "own" }, { ...room, ownStep: null })).toBe(state);
   });
 });
 
 describe("keys", () => {
   const press = (key: string, { shift = false, command = false, letters = true } = {}) =>
-    wallKey({ key, shift, command }, letters);
+    classKey({ key, shift, command }, letters);
 
   test.each([
     ["ArrowRight", "forward"],

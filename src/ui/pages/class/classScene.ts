@@ -7,21 +7,21 @@ import { at, type Frame, label, mark, type PicturePoint, type Scene } from "../.
 import { numberCallouts } from "../../drawing/callouts";
 import { bodyHalves } from "../../drawing/sectionScene";
 import { levelWords, pictureWords } from "../../../text/pictures";
-import { wallPicture } from "../../../text/wall";
+import { classPicture } from "../../../text/classView";
 
 /**
  * One level seen from above for the back row: the form, the pieces that are on, the body, and tinted between them what
- * is still to fill. It holds no length, so that it can stay on the wall while the figures are covered; the frame has room
+ * is still to fill. It holds no length, so that it can stay in the class view while the figures are covered; the frame has room
  * for the whole padding from the first step on, so that nothing jumps.
  */
-interface WallPicture {
+interface ClassPicture {
   readonly level: PlannedLevel;
   readonly pieces: readonly Piece[];
   /** How many pieces are on, in the order of pinning. */
   readonly step: number;
 }
 
-export function wallScene({ level, pieces, step }: WallPicture): Scene {
+export function classScene({ level, pieces, step }: ClassPicture): Scene {
   const inOrder = pieces.toSorted((a, b) => a.order - b.order);
   const whole = layeredSection(level.formSection, level.depthBelowNape.value, inOrder);
   const layered = layeredSection(level.formSection, level.depthBelowNape.value, inOrder.slice(0, step));
@@ -34,8 +34,8 @@ export function wallScene({ level, pieces, step }: WallPicture): Scene {
   const foot = frame.y + frame.height - textSize * 0.6;
   const side = frame.width / 2 - textSize * 0.2;
   return {
-    title: wallPicture.title(levelWords[level.name], step === 0 ? wallPicture.bare : wallPicture.after(step)),
-    description: wallPicture.description(layered.layers.length),
+    title: classPicture.title(levelWords[level.name], step === 0 ? classPicture.bare : classPicture.after(step)),
+    description: classPicture.description(layered.layers.length),
     frame,
     textSize,
     marks: [
@@ -49,8 +49,8 @@ export function wallScene({ level, pieces, step }: WallPicture): Scene {
     labels: [
       label("strong", at(0, frame.y + textSize * 0.6), pictureWords.back),
       label("strong", at(0, foot), pictureWords.front),
-      label("strong", at(-side, foot - textSize * 1.05), wallPicture.wearers, "start"),
-      label("strong", at(side, foot - textSize * 1.05), wallPicture.wearers, "end"),
+      label("strong", at(-side, foot - textSize * 1.05), classPicture.wearers, "start"),
+      label("strong", at(side, foot - textSize * 1.05), classPicture.wearers, "end"),
       label("strong", at(-side, foot), pictureWords.right, "start"),
       label("strong", at(side, foot), pictureWords.left, "end"),
       label("name", at(0, (reachOf(level.formSection).front - reachOf(level.formSection).back) / 2), pictureWords.form),

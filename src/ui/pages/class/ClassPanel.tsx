@@ -1,11 +1,11 @@
 import { type ReactNode, useEffect, useRef } from "react";
 import type { Fitting } from "../../../document/fitting";
 import { takeHomeWords } from "../../../text/library";
-import { keyHelp, keyHelpWords, wallControls } from "../../../text/wall";
+import { keyHelp, keyHelpWords, classControls } from "../../../text/classView";
 import { SharePanel } from "../../kit/shelf/SharePanel";
 
-/** A panel over the wall: it takes the focus, gives it back, and goes at Escape. */
-interface WallPanelProps {
+/** A panel over the class view: it takes the focus, gives it back, and goes at Escape. */
+interface ClassPanelProps {
   readonly id: string;
   readonly title: string;
   readonly className?: string;
@@ -13,7 +13,7 @@ interface WallPanelProps {
   readonly children: ReactNode;
 }
 
-function WallPanel({ id, title, className = "", onClose, children }: WallPanelProps) {
+function ClassPanel({ id, title, className = "", onClose, children }: ClassPanelProps) {
   const panel = useRef<HTMLElement>(null);
   useEffect(() => {
     const before = document.activeElement;
@@ -41,17 +41,17 @@ function WallPanel({ id, title, className = "", onClose, children }: WallPanelPr
 }
 
 /** All keys in one list, and the switch that puts the letter keys out of action for those whom they hinder. */
-interface WallHelpProps {
+interface ClassHelpProps {
   readonly lettersWork: boolean;
   readonly onLetters: (work: boolean) => void;
-  /** Shows the made-up person as a link and a code; null while the own fitting stands on the wall. */
+  /** Shows the made-up person as a link and a code; null while the own fitting stands in the class view. */
   readonly onTakeHome: (() => void) | null;
   readonly onClose: () => void;
 }
 
-export function WallHelp({ lettersWork, onLetters, onTakeHome, onClose }: WallHelpProps) {
+export function ClassHelp({ lettersWork, onLetters, onTakeHome, onClose }: ClassHelpProps) {
   return (
-    <WallPanel id="wall-help-title" title={keyHelpWords.title} onClose={onClose}>
+    <ClassPanel id="wall-help-title" title={keyHelpWords.title} onClose={onClose}>
       <dl className="wall-help-keys">
         {[...keyHelp, takeHomeWords].map(({ keys, does }) => (
           <div key={keys}>
@@ -71,23 +71,23 @@ export function WallHelp({ lettersWork, onLetters, onTakeHome, onClose }: WallHe
           </button>
         )}
         <button type="button" className="patch" onClick={onClose}>
-          {wallControls.closeKeys}
+          {classControls.closeKeys}
         </button>
       </div>
       <p className="quiet">{keyHelpWords.private}</p>
-    </WallPanel>
+    </ClassPanel>
   );
 }
 
-/** The made-up person on the wall as a link and as a code for the class to take home. Nobody's own fitting goes out here. */
-export function WallTakeHome({ fitting, onClose }: { readonly fitting: Fitting; readonly onClose: () => void }) {
+/** The made-up person in the class view as a link and as a code for the class to take home. Nobody's own fitting goes out here. */
+export function ClassTakeHome({ fitting, onClose }: { readonly fitting: Fitting; readonly onClose: () => void }) {
   return (
-    <WallPanel id="wall-home-title" title={takeHomeWords.title} className="wall-home" onClose={onClose}>
+    <ClassPanel id="wall-home-title" title={takeHomeWords.title} className="wall-home" onClose={onClose}>
       <p>{takeHomeWords.lead}</p>
       <SharePanel fitting={fitting} title={fitting.title} isMadeUp />
       <button type="button" className="patch" onClick={onClose}>
-        {wallControls.closeKeys}
+        {classControls.closeKeys}
       </button>
-    </WallPanel>
+    </ClassPanel>
   );
 }

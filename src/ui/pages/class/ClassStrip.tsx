@@ -9,7 +9,7 @@ import { tapeScale } from "../../drawing/tapeScene";
  * at the reading wanted. What lies bare between them is left to go. Without marks while the figures are covered, so that
  * nothing can be counted off it.
  */
-interface WallStripProps {
+interface ClassStripProps {
   readonly wanted: Reading;
   readonly now: Millimetres;
   readonly span: number;
@@ -21,7 +21,7 @@ const width = 1000;
 const pinAt = 880;
 const height = 44;
 
-export function WallStrip({ wanted, now, span, unit, isCovered }: WallStripProps) {
+export function ClassStrip({ wanted, now, span, unit, isCovered }: ClassStripProps) {
   const place = (reading: number): number => pinAt + ((reading - wanted.value) / span) * pinAt;
   const end = Math.min(width, Math.max(0, place(now)));
   const first = wanted.value - span;

@@ -6,7 +6,7 @@ import { fittingStore } from "../../src/app/session/store";
 import { readFitting } from "../../src/document/readFitting";
 import demoFile from "../../shared/demo-fitting.json";
 import { StoreProvider } from "../../src/ui/kit/useStore";
-import { madeUpPeople, madeUpPerson } from "../../src/ui/pages/class/wallPeople";
+import { madeUpPeople, madeUpPerson } from "../../src/app/classView/classPeople";
 import { ClassPage } from "../../src/ui/pages/class/ClassPage";
 
 const demo = readFitting(demoFile);
@@ -14,7 +14,7 @@ if (!demo.ok) throw new Error("the demo cannot be read");
 
 const link = () => screen.queryByRole("textbox", { name: "Link" }) as HTMLInputElement | null;
 
-test("a made-up person goes home from the wall, and the own fitting never", async () => {
+test("a made-up person goes home from the class view, and the own fitting never", async () => {
   const store = fittingStore({ ...demo.value, title: "Somebody real" });
   render(
     <StoreProvider store={store}>

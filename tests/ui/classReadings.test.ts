@@ -4,9 +4,9 @@ import { levelNames } from "../../src/core/body/vocabulary";
 import { formatLength } from "../../src/core/lengthText";
 import { mm } from "../../src/core/units";
 import { pieceToFile } from "../../src/document/pieceFile";
-import { madeUpPeople, madeUpPerson } from "../../src/ui/pages/class/wallPeople";
-import { wallReadings } from "../../src/ui/pages/class/wallView";
-import { wallScene } from "../../src/ui/pages/class/wallScene";
+import { madeUpPeople, madeUpPerson } from "../../src/app/classView/classPeople";
+import { classReadings } from "../../src/app/classView/classView";
+import { classScene } from "../../src/ui/pages/class/classScene";
 
 const { plan, progress } = madeUpPerson(0);
 const at = "2026-01-01T00:00:00.000Z";
@@ -14,16 +14,16 @@ const pinned = plan.pieces
   .slice(0, 3)
   .map((piece) => ({ did: "pinned", piece: pieceToFile(piece, "piece", "place"), at }) as const);
 
-describe("what the wall says the tape reads", () => {
+describe("what the class view says the tape reads", () => {
   test("every made-up person has a plan with pieces", () => {
     for (let i = 0; i < madeUpPeople; i++) expect(madeUpPerson(i).plan.pieces.length).toBeGreaterThan(3);
   });
 
   test("for a plan nobody has begun, it is the plan's own readings after every piece", () => {
     for (const level of levelNames) {
-      expect(wallReadings(plan, progress, level, 0)).toEqual(plan.bareForm[level]);
+      expect(classReadings(plan, progress, level, 0)).toEqual(plan.bareForm[level]);
       for (const piece of plan.pieces) {
-        const { girth, frontArc, backArc } = wallReadings(plan, progress, level, piece.order);
+        const { girth, frontArc, backArc } = classReadings(plan, progress, level, piece.order);
         const after = piece.readingsAfter[level];
         expect(girth).toBeCloseTo(after.girth, 6);
         expect(frontArc).toBeCloseTo(after.frontArc, 6);
@@ -38,18 +38,21 @@ describe("what the wall says the tape reads", () => {
     const read = formatLength(mm(expected + 20), "1 mm");
     const work = [...pinned, { did: "measured", readings: { waistGirth: read }, at } as const];
     const begun = padProgress(plan, { work, unit: "cm" });
-    expect(wallReadings(plan, begun, level, 3).girth).toBeCloseTo(Math.round(expected + 20), 6);
-    expect(wallReadings(plan, begun, level, 2).girth).toBe(plan.pieces[1]?.readingsAfter[level].girth);
+    expect(classReadings(plan, begun, level, 3).girth).toBeCloseTo(Math.round(expected + 20), 6);
+    expect(classReadings(plan, begun, level, 2).girth).toBe(plan.pieces[1]?.readingsAfter[level].girth);
     const gain = (plan.pieces.at(-1)?.readingsAfter[level].girth ?? 0) - expected;
-    expect(wallReadings(plan, begun, level, plan.pieces.length).girth).toBeCloseTo(Math.round(expected + 20) + gain, 6);
+    expect(classReadings(plan, begun, level, plan.pieces.length).girth).toBeCloseTo(
+      Math.round(expected + 20) + gain,
+      6,
+    );
   });
 });
 
-describe("the section on the wall", () => {
+describe("the section in the class view", () => {
   test("keeps its frame from the first piece to the last, and holds no length", () => {
     for (const level of plan.levels) {
-      const scenes = plan.pieces.map(({ order }) => wallScene({ level, pieces: plan.pieces, step: order }));
-      const bare = wallScene({ level, pieces: plan.pieces, step: 0 });
+      const scenes = plan.pieces.map(({ order }) => classScene({ level, pieces: plan.pieces, step: order }));
+      const bare = classScene({ level, pieces: plan.pieces, step: 0 });
       for (const scene of scenes) expect(scene.frame).toEqual(bare.frame);
       const words = [...scenes, bare].flatMap(({ title, description, labels }) => [
         title,
@@ -65,7 +68,7 @@ describe("the section on the wall", () => {
     const level = plan.levels.find(({ name }) => name === "waist");
     if (level === undefined) throw new Error("no waist");
     const roles = (step: number) =>
-      wallScene({ level, pieces: plan.pieces, step }).marks.filter(
+      classScene({ level, pieces: plan.pieces, step }).marks.filter(
         ({ role, path }) => role === "layerNow" && path !== "",
       ).length;
     expect(roles(0)).toBe(0);

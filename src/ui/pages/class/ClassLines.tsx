@@ -6,11 +6,11 @@ import { formMatterText } from "../../../text/formMatters";
 import { linesSheetWords, linesWords, markSpacing } from "../../../text/linesAtForm";
 import { shownLength } from "../../../text/shownLength";
 import { phoneQuery, useMediaQuery } from "../../kit/useScreen";
-import { capital, wallWords } from "../../../text/wall";
-import type { WallView } from "./wallView";
+import { capital, classWords } from "../../../text/classView";
+import type { ClassView } from "../../../app/classView/classView";
 
 /** The person's lines on the form, for the back row: the picture with every distance, and what two hands do, in order. */
-export function WallLines({ view: { plan, step: now, level, unit, isCovered } }: { readonly view: WallView }) {
+export function ClassLines({ view: { plan, step: now, level, unit, isCovered } }: { readonly view: ClassView }) {
   const { mark, prepare, read } = linesWords;
   const doing = now.do;
   const isPhone = useMediaQuery(phoneQuery);
@@ -40,7 +40,7 @@ export function WallLines({ view: { plan, step: now, level, unit, isCovered } }:
   const matters = isCovered ? [] : plan.matters.filter(({ what }) => what === "belowForm");
   return (
     <>
-      <section className="wall-lines" aria-label={wallWords.linesPicture}>
+      <section className="wall-lines" aria-label={classWords.linesPicture}>
         <MarkPicture
           plan={plan}
           lines={lines}

@@ -1,9 +1,8 @@
-import type { LevelName } from "../core/body/vocabulary";
 import type { LengthUnit } from "../core/lengthText";
 import type { TapePartName } from "./padding";
 
 /** Words of the view for a class: few, short and read from the back row. */
-export const wallWords = {
+export const classWords = {
   title: "Class view",
   wearersSide: "Left and right are the wearer’s.",
   step: (place: number, all: number): string => `Step ${place} of ${all}`,
@@ -38,7 +37,7 @@ export const wallWords = {
   controls: "Controls",
 } as const;
 
-export const wallControls = {
+export const classControls = {
   back: "Previous step",
   forward: "Next step",
   cover: "Cover the figures",
@@ -77,7 +76,7 @@ export const keyHelpWords = {
   private: "Nothing you do here changes a fitting.",
 } as const;
 
-export const wallPicture = {
+export const classPicture = {
   /** Above LEFT and RIGHT at the corners of the section. */
   wearers: "WEARER’S",
   title: (level: string, where: string): string => `${capital(level)} seen from above, ${where}`,
@@ -88,5 +87,3 @@ export const wallPicture = {
 } as const;
 
 export const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
-
-export type WallLevel = LevelName | "follow";

@@ -1,0 +1,59 @@
+import first from "../../../shared/demo/first.json";
+import longBack from "../../../shared/demo/long-back.json";
+import threeGirths from "../../../shared/demo/three-girths.json";
+import twoSides from "../../../shared/demo/two-sides.json";
+import { type Derived, derivation } from "../session/derived";
+import type { PadProgress } from "../progress/padProgress";
+import { type JobSteps, jobSteps, plannedStep } from "../steps/plannedSteps";
+import type { CurrentStep } from "../steps/currentStep";
+import { isReadAtLines } from "../steps/isReadAtLines";
+import { lineDepths, workFacts } from "../steps/workFacts";
+import { nothingDone } from "../steps/workState";
+import { assert } from "../../core/result";
+import type { Plan } from "../../core/plan/plan";
+import type { Fitting, SettledFitting } from "../../document/fitting";
+import { readFitting } from "../../document/readFitting";
+
+/** The made-up people who can stand in the class view in place of anyone in the room. Nobody was measured for them. */
+const madeUpFiles: readonly { readonly title: string }[] = [first, twoSides, longBack, threeGirths];
+
+export const madeUpPeople = madeUpFiles.length;
+
+export interface ClassPerson {
+  readonly name: string;
+  readonly plan: Plan;
+  readonly progress: PadProgress;
+  /** Every step of the job, and which is the next one. */
+  readonly job: JobSteps;
+  /** What a class may take home; null for the person's own fitting, which goes nowhere from the class view. */
+  readonly takeHome: Fitting | null;
+}
+
+/** A made-up person with her plan, worked out apart from any store. */
+export function madeUpPerson(place: number): ClassPerson {
+  const file = madeUpFiles[place % madeUpPeople] ?? first;
+  const fitting = readFitting(file);
+  assert(fitting.ok, "a sample fitting can be read");
+  const person = classPerson(file.title, derivation()(fitting.value), fitting.value, null);
+  assert(person !== null, "a sample person has a plan");
+  return { ...person, takeHome: fitting.value };
+}
+
+/**
+ * A fitting as it stands in the class view; null while it has no plan. What is next once work has begun rests on all readings so far and is
+ * `current`; before that it rests on the plan alone.
+ */
+export function classPerson(
+  name: string,
+  derived: Derived,
+  fitting: SettledFitting,
+  current: CurrentStep | null,
+): ClassPerson | null {
+  const { planning, progress } = derived;
+  if (planning.kind !== "planned" || progress === null) return null;
+  const { plan } = planning;
+  const isAtLines = isReadAtLines(plan, fitting);
+  const facts = workFacts(fitting.work, lineDepths(plan));
+  const step = (facts.length === 0 ? null : current?.step) ?? plannedStep(plan, nothingDone, isAtLines);
+  return { name, plan, progress, job: jobSteps({ plan, isAtLines }, facts, step), takeHome: null };
+}
