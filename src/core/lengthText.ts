@@ -38,7 +38,7 @@ export type LengthProblem = { readonly read: string; readonly unit: LengthUnit }
 );
 
 /** No tape and nobody's measurement reaches this far. */
-export const longestLength: Millimetres = mm(10_000);
+const longestLength: Millimetres = mm(10_000);
 
 /** Reads a length as people write it; a bare number is in `unit`. Zero and less are not lengths. */
 export function parseLength(text: string, unit: LengthUnit): Result<Millimetres, LengthProblem> {

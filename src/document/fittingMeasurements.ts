@@ -61,7 +61,7 @@ export function fittingMeasurements(fitting: SettledFitting): Result<FittingMeas
 }
 
 /** Typed lengths in millimetres, or every one of them that cannot be read. */
-export function entriesLengths(
+function entriesLengths(
   path: FilePath,
   entries: Entries,
   unit: LengthUnit,

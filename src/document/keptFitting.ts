@@ -4,7 +4,7 @@ import { readFitting, readFittingText } from "./readFitting";
 import type { FilePath, FittingProblem } from "./fittingProblem";
 
 /** The key under which entries of the log that cannot be are kept in the file, as they were found. */
-export const setAsideKey = "workSetAside";
+const setAsideKey = "workSetAside";
 
 /**
  * Reads a fitting that was saved here. What an earlier release took into the log and this one cannot use, such as a piece

@@ -108,7 +108,7 @@ const flatShape = {
   darts: dartsSchema,
 };
 
-export const layerCutSchema = z
+const layerCutSchema = z
   .discriminatedUnion("shape", [
     z.strictObject({ shape: z.literal("strip"), ...flatShape }),
     z.strictObject({ shape: z.literal("panel"), ...flatShape }),

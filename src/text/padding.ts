@@ -9,7 +9,7 @@ const whereWords: { readonly [part in TapePartName]: string } = {
 };
 
 /** How a stretch of the tape stands against the person’s. */
-export const remainingKinds = ["toGo", "there", "over"] as const;
+const remainingKinds = ["toGo", "there", "over"] as const;
 export type RemainingKind = (typeof remainingKinds)[number];
 
 /** What is behind a figure: a reading over the padding, what is known of the bare form, or only what the plan expects. */

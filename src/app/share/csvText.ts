@@ -19,7 +19,7 @@ export interface CsvRow {
 
 export const longestCsv = 200_000;
 /** A table of every measurement has fewer than three hundred. */
-export const mostCells = 2_000;
+const mostCells = 2_000;
 
 export const writeCsv = (rows: readonly (readonly string[])[]): string =>
   rows.map((cells) => `${cells.map(writtenCell).join(",")}\r\n`).join("");

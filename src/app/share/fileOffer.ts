@@ -9,7 +9,7 @@ export function offerFile(page: Document, name: string, text: string, kind: File
   setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }
 
-export const fileKinds = {
+const fileKinds = {
   json: "application/json",
   csv: "text/csv;charset=utf-8",
   txt: "text/plain;charset=utf-8",

@@ -29,7 +29,7 @@ export type FileProblem =
     };
 
 export const bundleFormat = "padwright fittings";
-export const bundleVersion = 1;
+const bundleVersion = 1;
 export const largestFile = 32_000_000;
 /** A bundle of a file's size has a value every dozen characters; each fitting lies two levels deep in it. */
 const bundleLimits: JsonSize = {

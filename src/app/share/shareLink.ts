@@ -36,7 +36,7 @@ export type LinkProblem =
 /** Longer links are cut by some messengers. */
 export const longestLink = 8_000;
 /** What the text in a link may at most unpack to, in bytes. */
-export const largestText = 400_000;
+const largestText = 400_000;
 
 const linkVersion = "1";
 

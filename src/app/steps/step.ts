@@ -3,7 +3,7 @@ import type { Piece } from "../../core/padding/piece";
 import type { PlannedPiece } from "../../core/plan/plan";
 
 /** What can be next, in the order the work goes through. */
-export const stepNames = [
+const stepNames = [
   "prepare-form",
   "mark-lines",
   "read-lines",

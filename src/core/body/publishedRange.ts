@@ -6,7 +6,7 @@ import type { LengthName, LevelName } from "./vocabulary";
  * outside the widened range may be right and is only worth a second look. Where a survey gave mean and standard
  * deviation, the ends are 2.33 of them away: the first and the ninety-ninth of a hundred.
  */
-export const surveySources = {
+const surveySources = {
   army2012: "US Army Anthropometric Survey 2010-2012, women: Gordon et al. 2014, technical report NATICK/TR-15/007",
   army1988: "US Army anthropometric survey 1988, women, n 2208: Gordon et al. 1989, technical report NATICK/TR-89/044",
   spanish:
@@ -101,9 +101,6 @@ export const publishedArcShare = { low: 0.42, high: 0.6, source: "practice" } as
 
 /** The front share of the waist: p5 and p95 of 600 women, split at the widest point of the side. */
 export const publishedWaistFrontShare = { low: 0.504, high: 0.574, source: "spanish" } as const;
-
-/** Bust girth less underbust girth (mm): p5 and p95. */
-export const publishedBustMinusUnderbust = range(90, 191, ["army1988"], "bust minus underbust p5 and p95");
 
 const shoulderToApex = range(
   234,

@@ -31,12 +31,6 @@ export interface QuarterPoint {
   readonly normalY: number;
 }
 
-/** Points from centre (x = 0) to side (y = 0), both ends included: twice `perPart` steps, even within each part. */
-export function quarterPoints({ breadth, depth, exponent }: Quarter, perPart: number): readonly QuarterPoint[] {
-  const unit = unitQuarter(exponent, perPart);
-  return Array.from({ length: unit.count }, (_, i) => quarterPoint(unit, i, breadth, depth));
-}
-
 /** The points of the quarter of half-breadth and depth 1, with the powers its normals need. Every quarter of the exponent is a stretched one. */
 export interface UnitQuarter {
   readonly count: number;

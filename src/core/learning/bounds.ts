@@ -69,8 +69,7 @@ export const thickestLayer = ({ layerThickness }: Pick<Batting, "layerThickness"
   Math.min(layersOff * layerThickness, Math.max(loftiest, packetOff * layerThickness));
 
 /** The least one layer alone can add (mm): as many times less than it was put down as. */
-export const thinnestLayer = ({ layerThickness }: Pick<Batting, "layerThickness">): number =>
-  layerThickness / layersOff;
+const thinnestLayer = ({ layerThickness }: Pick<Batting, "layerThickness">): number => layerThickness / layersOff;
 
 const layersOff = 3.5;
 const loftiest = 32;

@@ -12,7 +12,7 @@ export interface LearningState {
   readonly pieceIds: readonly string[];
 }
 
-export const battingNumbers = 4;
+const battingNumbers = 4;
 const levelNumbers = 7;
 const pieceNumbers = 2;
 

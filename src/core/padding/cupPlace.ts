@@ -15,7 +15,7 @@ export interface CupPlaces {
 }
 
 /** Each disc is this much (mm) less in radius than the one beneath it. */
-export const discStep = 8;
+const discStep = 8;
 
 const mostDiscs = 3;
 

@@ -30,7 +30,7 @@ const veryTightGap = 24;
 /** Up to 63 layers at up to eight levels in one number: the key of a profile and one level more. */
 export const longerKey = (key: number, layers: number): number => key * 64 + layers;
 
-export const profileKey = (profile: Profile): number => profile.reduce(longerKey, 0);
+const profileKey = (profile: Profile): number => profile.reduce(longerKey, 0);
 
 function profileOf(key: number, levels: number): number[] {
   const profile = new Array<number>(levels).fill(0);

@@ -3,7 +3,7 @@ import type { PieceKind, PieceZone } from "./piece";
 import type { Anchor } from "./layer";
 import { isTuned, type LevelChoice } from "./padHalf";
 import type { Shape, ShapedHalf } from "./searchShape";
-import { type Half, halves } from "./sideLevel";
+import type { Half } from "./sideLevel";
 
 /** A layer before it is drawn: the levels it covers, and which sides of center it lies on. */
 export interface PlannedLayer {
@@ -91,8 +91,3 @@ export function layersFromForm({ panels, tuning }: PieceSketches, half: Half): r
   const structure = panels[half].flatMap(({ layers }) => layers);
   return [...structure.slice(0, -1), ...tuning[half].flatMap(({ layers }) => layers), ...structure.slice(-1)];
 }
-
-export const everyLayer = (sketches: PieceSketches): readonly PlannedLayer[] => [
-  ...sketches.around.flatMap(({ layers }) => layers),
-  ...halves.flatMap((half) => layersFromForm(sketches, half)),
-];

@@ -66,7 +66,7 @@ export const sideStep = 5;
 export const leastHalfWidth = 45;
 
 /** The structure stays at least this short of its reading in a quarter (mm): 4 mm in a half, for the tuning layer to make good. */
-export const structureShort = 2;
+const structureShort = 2;
 
 /** Readings of a quarter (mm): what is met so nearly needs no further layer, and by how much a way may miss to be one. */
 const quarterMet = 0.5;

@@ -14,7 +14,7 @@ export function corrected(pinned: readonly Piece[], what: readonly Correction[],
 }
 
 /** A trim is cut in a smooth curve that has run out this far (mm) above and below its level. */
-export const trimReach = 60;
+const trimReach = 60;
 
 /** A piece narrowed by so much on each side at a depth, running out smoothly; nowhere is more than half of a side taken. */
 export function trimmed(piece: Piece, depth: number, eachSide: number): Piece {

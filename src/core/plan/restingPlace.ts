@@ -61,7 +61,7 @@ const touches = (before: TapeReading, after: TapeReading): boolean =>
 const mendable = 8;
 
 /** Nine times in ten a reading stays below this many standard deviations over what is expected. */
-export const oneSidedNinety = 1.28;
+const oneSidedNinety = 1.28;
 
 function isRisky(
   after: TapeReading,

@@ -32,7 +32,7 @@ export const goTo = (page: Page): void => {
 };
 
 /** Bookmarks of an older release have the names of then, which are those in the code. */
-export const pageOf = (hash: string): Page => {
+const pageOf = (hash: string): Page => {
   const [name] = partsOf(hash);
   return pages.find((page) => addresses[page] === name) ?? pages.find((page) => page === name) ?? "door";
 };

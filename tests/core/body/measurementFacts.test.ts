@@ -3,12 +3,13 @@ import bodyData from "../../../shared/body-data.json";
 import { measurementFacts } from "../../../src/core/body/measurementFacts";
 import {
   publishedBreadths,
-  publishedBustMinusUnderbust,
   publishedGirths,
   publishedLengths,
   publishedWaistFrontShare,
 } from "../../../src/core/body/publishedRange";
+import { unusualPairs } from "../../../src/core/body/unusualPairs";
 import { levelNames, measurementNames, requiredMeasurementNames } from "../../../src/core/body/vocabulary";
+import { mm } from "../../../src/core/units";
 import { formTables } from "../../../src/document/formTables";
 
 const {
@@ -38,12 +39,6 @@ describe("the published ranges are the figures of shared/body-data.json", () => 
     ["bust breadth", publishedBreadths.bust, army2012.bustBreadth.p1, army2012.bustBreadth.p99],
     ["waist breadth", publishedBreadths.waist, army2012.waistBreadth.p1, army2012.waistBreadth.p99],
     ["hip breadth", publishedBreadths.fullHip, army2012.hipBreadth.p1, army2012.hipBreadth.p99],
-    [
-      "bust minus underbust",
-      publishedBustMinusUnderbust,
-      army1988.bustMinusUnderbust.p5,
-      army1988.bustMinusUnderbust.p95,
-    ],
     ["apex to apex", publishedLengths.apexToApex, ...ends(spanish.apexToApex)],
     [
       "nape to waist",
@@ -114,6 +109,15 @@ describe("every measurement has its facts", () => {
     expect(measurementNames.filter((name) => measurementFacts[name].need === "required")).toEqual([
       ...requiredMeasurementNames,
     ]);
+  });
+
+  test("no bust and underbust as far apart as nine women in ten have them is unusual (Army 1988, p5 and p95)", () => {
+    const { p5, p95 } = army1988.bustMinusUnderbust;
+    for (const bust of [800, 950, 1150]) {
+      for (const less of [p5, p95])
+        expect(unusualPairs({ bustGirth: mm(bust), underbustGirth: mm(bust - less) }, "body")).toEqual([]);
+      expect(unusualPairs({ bustGirth: mm(bust), underbustGirth: mm(bust - 3 * p95) }, "body")).toHaveLength(1);
+    }
   });
 
   test("no size of a published table is unusual, and neither is the general public (NHANES hip, mean and two standard deviations)", () => {

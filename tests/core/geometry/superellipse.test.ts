@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { quarterLength, quarterPoints } from "../../../src/core/geometry/superellipse";
+import { quarterLength, quarterPoint, unitQuarter } from "../../../src/core/geometry/superellipse";
 
 /** Lengths against other sources are in tests/outside; here are the small cases, and that the points lie on their curve. */
 describe("a quarter of a superellipse", () => {
@@ -20,7 +20,8 @@ describe("a quarter of a superellipse", () => {
     "points of exponent %f lie on the curve, from centre to side, with unit normals square to it",
     (exponent) => {
       const [breadth, depth] = [140, 95];
-      const points = quarterPoints({ breadth, depth, exponent }, 40);
+      const unit = unitQuarter(exponent, 40);
+      const points = Array.from({ length: unit.count }, (_, i) => quarterPoint(unit, i, breadth, depth));
       expect(points).toHaveLength(81);
       expect(points[0]?.x).toBe(0);
       expect(points.at(-1)?.y).toBe(0);
