@@ -1,18 +1,14 @@
 import { type Piece, pieceExtent } from "../../core/padding/piece";
 import type { PlannedLevel } from "../../core/plan/plan";
+import { bodyCurveOf, formCurveOf } from "../../core/plan/torsosOfPlan";
+import type { PaddedSection } from "../../core/surface/paddedSection";
+import { firstAtOrBelow } from "../../core/surface/paddedSurface";
 import { levelWords, pictureWords } from "../../text/pictures";
 import { columnCallouts } from "./callouts";
 import { armholeDrop, type FigureView, formFigure, formMarks, viewWords } from "./figureView";
 import type { LengthWriter } from "../../text/lengthWriter";
-import {
-  type FacingStrip,
-  paddedSurface,
-  type PaddedSurface,
-  pieceOnFigure,
-  silhouette,
-  stripOutline,
-  torsoCurves,
-} from "./paddedSurface";
+import { type FacingStrip, pieceOnFigure, stripOutline } from "./pieceOnFigure";
+import { figureSections, silhouette } from "./silhouette";
 import { closedPath, openPath, segment } from "./pathText";
 import { at, between, type Frame, label, type Label, mark, type Mark, type PicturePoint, type Scene } from "./scene";
 import { scaleBar } from "./rulers";
@@ -46,12 +42,12 @@ export function figureScene({
   isNamed = true,
 }: FigurePicture): Scene {
   const shown = pieces.filter(({ order }) => now === undefined || order <= now).toSorted((a, b) => a.order - b.order);
-  const sectionAt = torsoCurves(levels, "formSection");
+  const sectionAt = formCurveOf(levels);
   const { top, bottom } = figureExtent(levels, pieces);
-  const bare = paddedSurface(sectionAt, [], top, bottom);
-  const padded = paddedSurface(sectionAt, shown, top, bottom);
-  const finished = shown.length === pieces.length ? padded : paddedSurface(sectionAt, pieces, top, bottom);
-  const body = paddedSurface(torsoCurves(levels, "bodySection"), [], top, bottom);
+  const bare = figureSections(sectionAt, [], top, bottom);
+  const padded = figureSections(sectionAt, shown, top, bottom);
+  const finished = shown.length === pieces.length ? padded : figureSections(sectionAt, pieces, top, bottom);
+  const body = figureSections(bodyCurveOf(levels), [], top, bottom);
   const placed = shown.map((piece) => ({ piece, strips: pieceOnFigure(piece, view, sectionAt, padded) }));
   const { frame, textSize } = figureFrame(view, [bare, body, finished], bottom, { ...linesOver[shownOn], isNamed });
   const toNumbers = -frame.x - (numberRoom / 2) * textSize;
@@ -101,7 +97,7 @@ export function figureExtent(
 /** The frame of a figure with a gutter for the numbers of pieces on either side and one more for the names of the levels. */
 function figureFrame(
   view: FigureView,
-  surfaces: readonly PaddedSurface[],
+  surfaces: readonly (readonly PaddedSection[])[],
   bottom: number,
   { across, down, isNamed } = { ...linesOver.screen, isNamed: true },
 ): { readonly frame: Frame; readonly textSize: number } {
@@ -128,16 +124,20 @@ const numberRoom = 1.7;
 const nameRoom = 5.2;
 
 /** The padding where it stands out beyond the bare form. */
-export function paddingMarks(padded: PaddedSurface, view: FigureView): readonly Mark[] {
+export function paddingMarks(padded: readonly PaddedSection[], view: FigureView): readonly Mark[] {
   const { left, right } = silhouette(padded, view);
   const below = (points: readonly PicturePoint[]) => points.filter(({ y }) => y >= armholeDrop);
   return [mark("layer", closedPath([...below(left), ...below(right).toReversed()]))];
 }
 
-export function levelLines(levels: readonly PlannedLevel[], padded: PaddedSurface, view: FigureView): readonly Mark[] {
+export function levelLines(
+  levels: readonly PlannedLevel[],
+  padded: readonly PaddedSection[],
+  view: FigureView,
+): readonly Mark[] {
   const { left, right } = silhouette(padded, view);
   const lines = levels.map(({ drop }) => {
-    const ring = padded.findIndex((item) => item.drop >= drop.value);
+    const ring = firstAtOrBelow(padded, drop.value);
     const [from, to] = [left[ring], right[ring]];
     return from === undefined || to === undefined ? "" : segment(at(from.x, drop.value), at(to.x, drop.value));
   });
@@ -170,7 +170,11 @@ const stripHatch = (strip: FacingStrip): string =>
  * The body's outline. From the front and back it hangs on the breadth, which follows from the girths; from the side it is
  * firm between levels whose arcs were measured.
  */
-export function bodyMarks(levels: readonly PlannedLevel[], body: PaddedSurface, view: FigureView): readonly Mark[] {
+export function bodyMarks(
+  levels: readonly PlannedLevel[],
+  body: readonly PaddedSection[],
+  view: FigureView,
+): readonly Mark[] {
   const { left, right } = silhouette(body, view);
   const isFirm = (drop: number): boolean => {
     const below = levels.findIndex((level) => level.drop.value >= drop);

@@ -4,9 +4,10 @@ import { heightCurve } from "../../../core/geometry/heightCurve";
 import { reachBeyond } from "../../../core/padding/levelGaps";
 import { reachOf } from "../../../core/geometry/support";
 import { mm, ratio } from "../../../core/units";
+import { bodyCurveOf, formCurveOf } from "../../../core/plan/torsosOfPlan";
+import type { PaddedSection } from "../../../core/surface/paddedSection";
 import { figureExtent } from "../../drawing/figureScene";
-import { torsoCurves } from "../../drawing/paddedSurface";
-import { ringDrops, standing, type StandingRing, type TurningRing, turningSurface } from "./turningSurface";
+import { standing, type StandingRing, turningSections } from "./turningSurface";
 
 /**
  * Everything the turning figure is drawn from, worked out once for a plan: the form with what each piece adds, the crown of
@@ -14,7 +15,10 @@ import { ringDrops, standing, type StandingRing, type TurningRing, turningSurfac
  */
 export interface TurningModel {
   readonly levels: readonly PlannedLevel[];
-  readonly form: readonly TurningRing[];
+  /** The bare form at any depth below the nape. */
+  readonly bareAt: SectionAt;
+  /** The form with all pieces on. */
+  readonly form: readonly PaddedSection[];
   readonly crown: readonly StandingRing[];
   readonly body: readonly StandingRing[];
   readonly pieces: readonly PlannedPiece[];
@@ -24,21 +28,34 @@ export interface TurningModel {
 }
 
 export function turningModel(levels: readonly PlannedLevel[], pieces: readonly PlannedPiece[]): TurningModel {
-  const formAt = torsoCurves(levels, "formSection");
+  const inOrder = pieces.toSorted((a, b) => a.order - b.order);
+  const bareAt = formCurveOf(levels);
   const { top, bottom } = figureExtent(levels, pieces);
   const stops = levels.map(({ drop }) => drop.value);
-  const drops = ringDrops(top, bottom, stops);
-  const form = turningSurface(formAt, pieces, drops);
+  const form = turningSections(bareAt, inOrder, { top, bottom, stops });
   // Further up than padding reaches, nothing of the body was measured.
   const bodyTop = Math.max(top, (stops[0] ?? top) - reachBeyond.above);
-  const body = standing(turningSurface(torsoCurves(levels, "bodySection"), [], ringDrops(bodyTop, bottom, stops)), 0);
+  const body = standing(turningSections(bodyCurveOf(levels), [], { top: bodyTop, bottom, stops }), 0);
   const finished = standing(form, pieces.length);
-  const crown = standing(turningSurface(crownAt(formAt, top), [], ringDrops(crownTop, top, [])), 0);
-  const reach = [...finished, ...body, ...crown].reduce(
-    (most, { x, y }) => x.reduce((far, value, at) => Math.max(far, Math.hypot(value, y[at] ?? 0)), most),
-    0,
-  );
-  return { levels, form, crown, body, pieces: pieces.toSorted((a, b) => a.order - b.order), bottom, reach };
+  const crown = standing(turningSections(crownAt(bareAt, top), [], { top: crownTop, bottom: top }), 0);
+  return {
+    levels,
+    bareAt,
+    form,
+    crown,
+    body,
+    pieces: inOrder,
+    bottom,
+    reach: reachOfAll([...finished, ...body, ...crown]),
+  };
+}
+
+function reachOfAll(rings: readonly StandingRing[]): number {
+  let most = 0;
+  for (const { points } of rings.map(({ section }) => section)) {
+    for (let i = 0; i < points.length; i += 2) most = Math.max(most, Math.hypot(points[i] ?? 0, points[i + 1] ?? 0));
+  }
+  return most;
 }
 
 /** The neck cap's upper edge, above the nape (mm). Of the crown nothing was measured. */
