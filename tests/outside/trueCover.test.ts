@@ -76,14 +76,12 @@ describe("a cover cut from readings over true sections", () => {
 
   test("misses the girth between the lines by at most 35 mm in 95 of 100 heights with the five lines read", () => {
     const { p50, p95 } = all(false);
-    console.log(all(false));
     expect(p95).toBeLessThanOrEqual(35);
     expect(p50).toBeLessThanOrEqual(9);
   });
 
   test("and by at most 10 mm with the three halfway readings", () => {
     const { p50, p95 } = all(true);
-    console.log(all(true));
     expect(p95).toBeLessThanOrEqual(10);
     expect(p50).toBeLessThanOrEqual(2.5);
   });

@@ -30,29 +30,30 @@ export function coverGround(
 ): CoverGround {
   const inOrder = pieces.toSorted((one, other) => one.order - other.order);
   const foretold = paddedSurface(formCurveOf(levels), inOrder, tapePoints);
-  const lines = coverLines(levels);
+  const lowest = Math.max(...levels.map(({ drop }) => drop.value));
+  const hem = Math.max(lowest, lowerEdge ?? lowest + reachBeyond.below);
+  const lines = coverLines(levels, hem);
   const readings = lines.map(
     (line) =>
       read.find(({ depthBelowNape }) => depthBelowNape === line.depthBelowNape) ?? foretoldReading(foretold, line),
   );
   const surface = readSurface(foretold, readings);
-  const lowest = (lines[lines.length - 1] as CoverLine).depthBelowNape;
-  const hem = Math.max(lowest, lowerEdge ?? lowest + reachBeyond.below);
   return { surface, lines, hem, turnUnder: usualTurnUnder, princess: princessShares({ surface, lines }, apexToApex) };
 }
 
 /**
- * Where a cover is best read over the padding: on the level lines and between them, three quarters of the way from bust to underbust and
- * halfway between the rest.
+ * Where a cover is best read over the padding: on the level lines and between them, three quarters of the way from bust to
+ * underbust and halfway between the rest, and around the form's lower edge.
  */
-export const coverLines = (levels: readonly PlannedLevel[]): readonly CoverLine[] =>
-  levels.flatMap(({ name, drop }, i): readonly CoverLine[] => {
-    const next = levels[i + 1]?.drop.value;
-    const line = { name, depthBelowNape: drop.value };
-    if (next === undefined) return [line];
-    const share = name === "bust" ? lowerBreastPlace : 0.5;
-    return [line, { name: "between", depthBelowNape: drop.value + share * (next - drop.value) }];
+export function coverLines(levels: readonly PlannedLevel[], hem: number): readonly CoverLine[] {
+  const lines = levels.map(({ name, drop }) => ({ name, depthBelowNape: drop.value }));
+  return lines.flatMap((line, i): readonly CoverLine[] => {
+    const next = lines[i + 1]?.depthBelowNape ?? hem;
+    if (next === hem) return next > line.depthBelowNape ? [line, { name: "between", depthBelowNape: hem }] : [line];
+    const share = line.name === "bust" ? lowerBreastPlace : 0.5;
+    return [line, { name: "between", depthBelowNape: line.depthBelowNape + share * (next - line.depthBelowNape) }];
   });
+}
 
 /** On a level line as the plan has it; between, the mean of some heights, since layers end there in steps that cloth bridges. */
 function foretoldReading(foretold: PaddedSurface, { name, depthBelowNape }: CoverLine): ReadOver {

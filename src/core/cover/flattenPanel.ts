@@ -2,7 +2,7 @@ import { type Cloth, cutFactors } from "./cloth";
 import { finishPanel, type PanelLengths } from "./finishPanel";
 import { layStrip } from "./layStrip";
 import { mirroredMesh, type PanelMesh, pointsPerRow } from "./panelMesh";
-import { mirroredShape, type PanelShape } from "./panelShape";
+import { mirroredShape, type PanelShape, scaledShape } from "./panelShape";
 import { relaxPanel } from "./relaxPanel";
 import { turnToGrain } from "./turnToGrain";
 
@@ -19,15 +19,15 @@ export interface FlatPanel {
  */
 export function flattenPanel(mesh: PanelMesh, cloth: Cloth): FlatPanel {
   const own = surfaceLengths(mesh);
-  const flat = finishPanel(relaxPanel(layStrip(mesh), mesh), own);
+  const flat = turnToGrain(finishPanel(relaxPanel(layStrip(mesh), mesh), own));
   const { across, along } = cutFactors(cloth);
-  if (across === 1 && along === 1) return { shape: turnToGrain(flat), lengths: own };
+  if (across === 1 && along === 1) return { shape: flat, lengths: own };
   const lengths = {
     widths: own.widths.map((width) => width * across),
     first: own.first.map((step) => step * along),
     last: own.last.map((step) => step * along),
   };
-  return { shape: turnToGrain(finishPanel(flat, lengths)), lengths };
+  return { shape: turnToGrain(finishPanel(scaledShape(flat, across, along), lengths)), lengths };
 }
 
 /** A panel of the other side of the body: laid as the mirror image of this one would be, so that both sides come out alike. */

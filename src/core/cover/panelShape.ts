@@ -9,6 +9,12 @@ export interface PanelShape {
   readonly points: Float64Array;
 }
 
+/** The shape drawn out across and along the grain, by a factor each. */
+export const scaledShape = ({ rows, points }: PanelShape, across: number, along: number): PanelShape => ({
+  rows,
+  points: points.map((value, i) => value * (i % 2 === 0 ? across : along)),
+});
+
 /** The shape as a mirror shows it. */
 export function mirroredShape({ rows, points }: PanelShape): PanelShape {
   const mirrored = new Float64Array(points.length);

@@ -1,5 +1,4 @@
 import { exponentEstimates } from "../body/estimates";
-import type { HalvesSection } from "../body/section";
 import { type SectionFrame, sectionOfLengths } from "../body/sectionOfLengths";
 import { type TorsoLine, torsoCurve } from "../body/torsoCurve";
 import { levelNames } from "../body/vocabulary";
@@ -19,8 +18,8 @@ export interface ReadOver extends CoverLine {
 /**
  * The surface as it was read over the padding, which is what a cover is cut for: its girth and its front run through the
  * readings and between them without overshoot, from bust to underbust as a breast does. How wide it is straight across is
- * taken from the surface that was foretold; panels' widths do not hang on that. Below the last reading it is the foretold
- * one, larger or smaller by as much as there. Readings run from the top down, with one on every level line.
+ * taken from the surface that was foretold; panels' widths do not hang on that. Readings run from the top down, with one on
+ * every level line; below the last the surface stays as it is there.
  */
 export function readSurface(foretold: PaddedSurface, readings: readonly ReadOver[]): PaddedSurface {
   const exponents = exponentCurves(readings);
@@ -35,25 +34,8 @@ export function readSurface(foretold: PaddedSurface, readings: readonly ReadOver
     const frame = frameAt(tapeAt(depthBelowNape));
     return { name, depthBelowNape, section: sectionOfLengths(frame, front, girth - front) };
   });
-  const within = torsoCurve(lines);
-  const last = readings[readings.length - 1] as ReadOver;
-  const atLast = halvesOf(tapeAt(last.depthBelowNape));
-  const beyond = (depth: number): HalvesSection => {
-    const tape = tapeAt(depth);
-    const { front, back } = halvesOf(tape);
-    return sectionOfLengths(
-      frameAt(tape),
-      (front * last.front) / atLast.front,
-      (back * (last.girth - last.front)) / atLast.back,
-    );
-  };
-  return paddedSurface((depth) => (depth > last.depthBelowNape ? beyond(depth) : within(depth)), [], tapePoints);
+  return paddedSurface(torsoCurve(lines), [], tapePoints);
 }
-
-const halvesOf = ({ quarters }: TautSection) => ({
-  front: quarters.leftFront + quarters.rightFront,
-  back: quarters.leftBack + quarters.rightBack,
-});
 
 /** How square the halves are taken to be at any depth, from what is assumed at the level lines. */
 function exponentCurves(readings: readonly ReadOver[]) {
