@@ -6,7 +6,8 @@ import { type RowEnds, rowBelow, type StepLengths } from "./panelStep";
 /**
  * A panel laid flat for a start, step after step as four-sided pieces: both edges and both widths of each are exact between
  * straight rows. Its one free angle is where both diagonals miss their way over the surface by as much, which is the
- * least sum of squares for a piece that shears. Then each row is bowed as it would be on a cone that widens as fast.
+ * least sum of squares for a piece that shears. Then the rows are bowed as they would be on a cone that widens as
+ * the panel does: relaxing alone is slow to bow them.
  */
 export function layStrip(mesh: PanelMesh): PanelShape {
   const { widths, steps, fallingAcross, risingAcross } = mesh;
@@ -47,22 +48,14 @@ function nextEnds(above: RowEnds, step: Step): RowEnds {
 }
 
 /**
- * How far the middle of a row hangs below its ends (mm). On a cone a row turns through its width's growth per length of
- * the way down, and an arc of width w that turns through an angle a sags by w · a / 8.
+ * How far the middle of a row hangs below its ends (mm), on a cone that widens from the top row to the bottom row as the panel
+ * does: there a row turns through its growth per length of the way down, and an arc of width w that turns through an angle a sags by w · a / 8.
  */
 function sag({ widths, steps }: PanelMesh, row: number): number {
-  const [above, below] = [Math.max(0, row - rowsAround), Math.min(widths.length - 1, row + rowsAround)];
-  const middle = steps[(pointsPerRow - 1) / 2] as Float64Array;
-  const way = middle.slice(above, below).reduce((sum, step) => sum + step, 0);
-  const turned = ((widths[below] as number) - (widths[above] as number)) / way;
-  return ((widths[row] as number) * Math.max(-mostTurned, Math.min(mostTurned, turned))) / 8;
+  const way = (steps[(pointsPerRow - 1) / 2] as Float64Array).reduce((sum, step) => sum + step, 0);
+  const turned = ((widths[widths.length - 1] as number) - (widths[0] as number)) / way;
+  return ((widths[row] as number) * turned) / 8;
 }
-
-/** Growth is told over so many rows up and down, so that no row is bowed into its neighbor. */
-const rowsAround = 2;
-
-/** A row turns no further than this for a start (radians). */
-const mostTurned = 0.8;
 
 function drawRow(points: Float64Array, row: number, { first, last }: RowEnds, sagged: number): void {
   const [runX, runY] = [last.x - first.x, last.y - first.y];

@@ -71,19 +71,48 @@ describe("the panels of a cover give their own surface", () => {
     }
   });
 
-  /** Broken on purpose: relaxing left out (area 2.4 % off at the worst panel). Seen to fail. */
   test("with little strain: a panel's area is that of its part of the surface", () => {
     const strains = cases.flatMap(({ rows, covers: [cover] }) =>
       (cover?.panels ?? []).map((panel, i) => {
         const flat: number = libraryArea(panelOutline(panel.shape)).getArea();
-        return flat / surfaceArea(rows, i) - 1;
+        const cells = rows.slice(1).flatMap((_, row) => cellAreas(rows, i, row));
+        return flat / cells.reduce((sum, cell) => sum + cell, 0) - 1;
       }),
     );
     expect(strains.length).toBe(320);
     expect(worst(strains)).toBeLessThan(0.02);
     expect(strains.reduce((sum, strain) => sum + Math.abs(strain), 0) / strains.length).toBeLessThan(0.005);
   });
+
+  /** Broken on purpose: relaxing left out; the lines across and along counted as little as the diagonals. Seen to fail. */
+  test("and so is each cell's: within 3 % in 95 of 100, in front between bust and underbust within 6 %", () => {
+    const [above, elsewhere]: [number[], number[]] = [[], []];
+    for (const { rows, covers } of cases) {
+      const underbust = rows.findIndex(({ line }) => line === "underbust");
+      covers[0]?.panels.forEach((panel, i) => {
+        for (let row = 0; row + 1 < rows.length; row++) {
+          const strains = cellAreas(rows, i, row).map((area, cell) => flatCell(panel, row, cell) / area - 1);
+          (row < underbust && isFront(panel) ? above : elsewhere).push(...strains);
+        }
+      });
+    }
+    const share95 = (strains: readonly number[]): number =>
+      strains.map(Math.abs).toSorted((one, other) => one - other)[Math.floor(0.95 * strains.length)] as number;
+    expect(above.length).toBeGreaterThan(5000);
+    expect([share95(above) < 0.06, share95(elsewhere) < 0.03]).toEqual([true, true]);
+    expect([worst(above) < 0.12, worst(elsewhere) < 0.12]).toEqual([true, true]);
+  });
 });
+
+function flatCell({ shape }: CoverPanel, row: number, cell: number): number {
+  const corners = [
+    panelPoint(shape, row, cell),
+    panelPoint(shape, row, cell + 1),
+    panelPoint(shape, row + 1, cell + 1),
+    panelPoint(shape, row + 1, cell),
+  ];
+  return libraryArea(corners).getArea();
+}
 
 /** Straight through space from row to row, as the seam of this number runs over the surface. */
 function seamLength(rows: ReturnType<typeof coverRows>, seam: number): number {
@@ -97,27 +126,28 @@ function seamLength(rows: ReturnType<typeof coverRows>, seam: number): number {
   }, 0);
 }
 
-/** The area of a panel on the surface, in small triangles. */
-function surfaceArea(rows: ReturnType<typeof coverRows>, first: number): number {
-  const cells = 24;
-  const spots = rows.map(({ tape, seams, depthBelowNape }) => {
+/** The areas of a panel's cells between one row and the next on the surface, in small triangles. */
+function cellAreas(rows: ReturnType<typeof coverRows>, first: number, row: number): readonly number[] {
+  const [upper, lower] = [row, row + 1].map((at) => {
+    const { tape, seams, depthBelowNape } = rows[at] as (typeof rows)[number];
     const [from, to] = [seams[first] as number, seams[first + 1] as number];
-    return Array.from({ length: cells + 1 }, (_, i) => {
-      const { x, y } = tautPointAt(tape, from + ((to - from) * i) / cells);
-      return [x, y, depthBelowNape] as const;
+    return Array.from({ length: 6 * fine + 1 }, (_, i): Spot => {
+      const { x, y } = tautPointAt(tape, from + ((to - from) * i) / (6 * fine));
+      return [x, y, depthBelowNape];
     });
-  });
-  let area = 0;
-  for (let row = 1; row < spots.length; row++) {
-    for (let i = 1; i <= cells; i++) {
-      const [a, b] = [spots[row - 1]?.[i - 1], spots[row - 1]?.[i]];
-      const [c, d] = [spots[row]?.[i - 1], spots[row]?.[i]];
-      if (a !== undefined && b !== undefined && c !== undefined && d !== undefined)
-        area += triangle(a, b, c) + triangle(b, c, d);
+  }) as [readonly Spot[], readonly Spot[]];
+  return Array.from({ length: pointsPerRow - 1 }, (_, cell) => {
+    let area = 0;
+    for (let i = cell * fine; i < (cell + 1) * fine; i++) {
+      const [a, b, c, d] = [upper[i], upper[i + 1], lower[i], lower[i + 1]] as [Spot, Spot, Spot, Spot];
+      area += triangle(a, b, c) + triangle(b, c, d);
     }
-  }
-  return area;
+    return area;
+  });
 }
+
+/** Triangles are so many times narrower than a cell. */
+const fine = 4;
 
 type Spot = readonly [number, number, number];
 
