@@ -47,5 +47,11 @@ export const straightDeviation: Millimetres = mm(3);
 /** A line this close to the one that was read is that one: nobody marks a line closer. */
 export const onLine: Millimetres = mm(2);
 
+/**
+ * Points of one outline nearer than this are one point: rounding moves them about by less, and a direction taken from one to
+ * the other means nothing. For scans around an outline.
+ */
+export const coincident: Millimetres = mm(1e-6);
+
 /** Nine in ten of Gaussian errors stay within this many standard deviations: half the width of every interval that is told. */
 export const nineInTen: Ratio = ratio(1.645);

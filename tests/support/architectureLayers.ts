@@ -46,9 +46,11 @@ export const coreFolders: readonly string[] = [
   "body",
   "form",
   "padding",
+  "surface",
   "learning",
   "calibration",
   "plan",
+  "cover",
 ];
 
 export const budgets = {

@@ -56,7 +56,8 @@ function surfacePoints({ ring }: TrueSection): readonly SurfacePoint[] {
   ring.forEach((from, i) => {
     const to = ring[(i + 1) % ring.length] as TruePoint;
     const run = Math.hypot(to.x - from.x, to.y - from.y);
-    if (run === 0) return;
+    // Where lines meet in one corner, rounding leaves an edge between them whose direction means nothing.
+    if (run < 1e-6) return;
     if (from.x <= 0 && to.x > 0 && from.y > 0) atFront = length + (run * -from.x) / (to.x - from.x);
     const [normalX, normalY] = [(from.y - to.y) / run, (to.x - from.x) / run];
     const steps = Math.ceil(run / pointStep);

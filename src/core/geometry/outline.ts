@@ -30,6 +30,10 @@ export function quarterLengths(shape: ConvexShape): QuarterLengths {
   };
 }
 
+/** All around: the four quarters together (mm). */
+export const girthOf = ({ leftFront, rightFront, leftBack, rightBack }: QuarterLengths): number =>
+  leftFront + rightFront + leftBack + rightBack;
+
 /** The outline of a section with `4 * 2 * perPart` points. */
 export function sectionOutline(shape: ConvexShape, perPart: number): Outline {
   if ("support" in shape) return tracedOutline(shape, 2 * perPart);

@@ -190,15 +190,23 @@ function loosePoints(support: readonly number[]): readonly Free[] {
   const touch = (i: number) => place(i, at(i), (at(i + 1) - at(i - 1)) / (2 * Math.sin(step)));
   const forward = support.flatMap((_, i): readonly Free[] => {
     const [from, bend, to] = [touch(i), place(i, at(i), corner(i)), touch(i + 1)];
+    const [leave, arrive] = [Math.hypot(bend.x - from.x, bend.y - from.y), Math.hypot(to.x - bend.x, to.y - bend.y)];
     return Array.from({ length: pointsPerStep }, (_, k): Free => {
       const t = k / pointsPerStep;
       const [a, b, c] = [(1 - t) * (1 - t), 2 * t * (1 - t), t * t];
-      const angle = (i + t) * step;
+      // The parabola's own normal, so that normals of neighbors never meet outside; a corner's turns evenly.
+      const turned = leave + arrive === 0 ? t : (t * arrive) / ((1 - t) * leave + t * arrive || 1);
+      const [one, next] = [i * step, (i + 1) * step];
+      const [outX, outY] = [
+        (1 - turned) * Math.cos(one) + turned * Math.cos(next),
+        (1 - turned) * Math.sin(one) + turned * Math.sin(next),
+      ];
+      const size = Math.hypot(outX, outY);
       return {
         x: a * from.x + b * bend.x + c * to.x,
         y: a * from.y + b * bend.y + c * to.y,
-        normalX: Math.cos(angle),
-        normalY: Math.sin(angle),
+        normalX: outX / size,
+        normalY: outY / size,
       };
     });
   });

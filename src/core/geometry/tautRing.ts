@@ -1,3 +1,5 @@
+import { coincident } from "../tolerances";
+
 /**
  * What a taut tape touches of a ring of points in a level plane, given as flat coordinates [x0, y0, x1, y1, …]: the corners of their
  * convex hull, in the same order, without points that lie on an edge. The ring runs clockwise, and every point of it is seen from far off
@@ -16,13 +18,17 @@ export function tautRing(points: Float64Array): Float64Array {
     const x = points[2 * i] as number;
     const y = points[2 * i + 1] as number;
     size = turning(corners, size, x, y);
-    if (size === 2 && x === corners[0] && y === corners[1]) continue;
+    if (size > 0 && isSame(corners[size - 2] as number, corners[size - 1] as number, x, y)) continue;
     corners[size] = x;
     corners[size + 1] = y;
     size += 2;
   }
   return corners.subarray(0, turning(corners, size, corners[0] as number, corners[1] as number));
 }
+
+/** Rounding alone would turn the way from one of two such points to the other, and hold back corners that have to go. */
+const isSame = (fromX: number, fromY: number, x: number, y: number): boolean =>
+  Math.abs(x - fromX) < coincident && Math.abs(y - fromY) < coincident;
 
 /** The lowest point, of several the leftmost: there a clockwise ring ends its lowest edge. */
 function lowest(points: Float64Array): number {

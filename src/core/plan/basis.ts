@@ -10,6 +10,7 @@ import { sectionOutline } from "../geometry/outline";
 import type { Batting } from "../material";
 import type { LevelOutline } from "../padding/layerThickness";
 import { levelTarget, type Target } from "../padding/targets";
+import { tapePoints } from "../tape/tape";
 import { mm } from "../units";
 
 export interface PlanInput {
@@ -94,9 +95,6 @@ function surfaceLines({ lines }: FormCurve, depths: ByLevel<number>, targets: By
   const all = [...own, ...between.map((line) => ({ ...line, name: "between" as const }))];
   return all.toSorted((one, other) => one.depthBelowNape - other.depthBelowNape);
 }
-
-/** Points in each eighth of the outline the tape is laid round: three millimeters apart, they see where feathered edges end. */
-export const tapePoints = 36;
 
 /** No quarter reads anything beyond the simulation. */
 export const noOffset: QuarterReadings = { leftFront: mm(0), rightFront: mm(0), leftBack: mm(0), rightBack: mm(0) };

@@ -8,8 +8,9 @@ import type { LimitsFrom } from "../calibration/readingLimits";
 import { type Outline, sectionOutline } from "../geometry/outline";
 import type { BareDeviation } from "../learning/learningState";
 import type { Batting } from "../material";
+import { tapePoints } from "../tape/tape";
 import { mm, ratio } from "../units";
-import { type Basis, type PlanInput, tapePoints } from "./basis";
+import type { Basis, PlanInput } from "./basis";
 import type { PaddingSoFar } from "./paddingSoFar";
 
 /** The evidence of the work so far. */

@@ -2,10 +2,11 @@ import type { Reading } from "../body/reading";
 import type { SectionAt } from "../body/torsoCurve";
 import { sectionReading } from "../body/sectionReading";
 import { type LevelName, levelNames } from "../body/vocabulary";
-import { sectionOutline } from "../geometry/outline";
-import { type Laid, piecesThickness } from "../padding/layerThickness";
+import { girthOf } from "../geometry/outline";
+import type { Laid } from "../padding/layerThickness";
+import { tautQuarters } from "../surface/paddedSection";
+import { paddedSurface } from "../surface/paddedSurface";
 import { onLine, nineInTen } from "../tolerances";
-import { tapeQuarters } from "../tape/tape";
 import { type Millimetres, mm } from "../units";
 import type { Basis } from "./basis";
 import type { Plan } from "./plan";
@@ -56,10 +57,10 @@ const deviationOf = (reading: Reading): number => (reading.kind === "estimated" 
 function lineDoubt({ sectionAt }: Basis, pieces: readonly Laid[], depthBelowNape: Reading): Doubt {
   const deviation = deviationOf(depthBelowNape);
   if (deviation === 0) return { girth: 0, front: 0 };
+  const surface = paddedSurface(sectionAt, pieces, roughPoints);
   const read = (depth: number) => {
-    const level = { depth, outline: sectionOutline(sectionAt(depth), roughPoints) };
-    const { leftFront, rightFront, leftBack, rightBack } = tapeQuarters(level.outline, piecesThickness(pieces, level));
-    return { girth: leftFront + rightFront + leftBack + rightBack, front: leftFront + rightFront };
+    const quarters = tautQuarters(surface.at(depth));
+    return { girth: girthOf(quarters), front: quarters.leftFront + quarters.rightFront };
   };
   const here = read(depthBelowNape.value);
   const away = [-1, 1].map((side) => read(depthBelowNape.value + side * Math.sqrt(3) * deviation));

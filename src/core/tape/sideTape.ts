@@ -1,5 +1,6 @@
 import type { Outline } from "../geometry/outline";
 import { assert } from "../result";
+import { coincident } from "../tolerances";
 
 /**
  * One side of a section, left or right, as points from center front over the side to center back, mirrored to x ≥ 0: with its
@@ -95,6 +96,12 @@ export function sideTape(outline: SideOutline): (thickness: Float64Array) => Sid
         if (turn < 0) break;
         size--;
       }
+      // Rounding alone would turn the way between two points that are one.
+      if (
+        Math.abs(toX - (cornersX[size - 1] as number)) < coincident &&
+        Math.abs(toY - (cornersY[size - 1] as number)) < coincident
+      )
+        continue;
       cornersX[size] = toX;
       cornersY[size] = toY;
       size++;

@@ -2,6 +2,9 @@ import { tautRing } from "../geometry/tautRing";
 import type { Outline, QuarterLengths } from "../geometry/outline";
 import { assert } from "../result";
 
+/** Points in each eighth of the outline the tape is laid round: three millimeters apart, they see where feathered edges end. */
+export const tapePoints = 36;
+
 /**
  * The one simulated tape. A taut tape at one level lies on the convex hull of the section with its padding. Padding of a
  * given thickness at each point of the outline stands out along the bare surface's normal (mm, compressed). The tape

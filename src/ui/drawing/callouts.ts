@@ -1,7 +1,7 @@
 import type { Piece } from "../../core/padding/piece";
 import type { LayeredSection, LayerOutline } from "./layeredSection";
 import { circle, segment } from "./pathText";
-import type { FacingStrip } from "./paddedSurface";
+import type { FacingStrip } from "./pieceOnFigure";
 import { at, between, label, type Label, mark, type Mark, type PicturePoint } from "./scene";
 
 /**

@@ -1,18 +1,14 @@
 import { type Piece, pieceExtent } from "../../core/padding/piece";
 import type { PlannedLevel } from "../../core/plan/plan";
+import { bodyCurveOf, formCurveOf } from "../../core/plan/torsosOfPlan";
+import type { PaddedSection } from "../../core/surface/paddedSection";
+import { firstAtOrBelow } from "../../core/surface/paddedSurface";
 import { levelWords, pictureWords } from "../../text/pictures";
 import { columnCallouts } from "./callouts";
 import { armholeDepth, type FigureView, formFigure, formMarks, viewWords } from "./figureView";
 import type { LengthWriter } from "../../text/lengthWriter";
-import {
-  type FacingStrip,
-  paddedSurface,
-  type PaddedSurface,
-  pieceOnFigure,
-  silhouette,
-  stripOutline,
-  torsoCurves,
-} from "./paddedSurface";
+import { type FacingStrip, pieceOnFigure, stripOutline } from "./pieceOnFigure";
+import { figureSections, silhouette } from "./silhouette";
 import { closedPath, openPath, segment } from "./pathText";
 import { at, between, type Frame, label, type Label, mark, type Mark, type PicturePoint, type Scene } from "./scene";
 import { scaleBar } from "./rulers";
@@ -46,12 +42,12 @@ export function figureScene({
   isNamed = true,
 }: FigurePicture): Scene {
   const shown = pieces.filter(({ order }) => now === undefined || order <= now).toSorted((a, b) => a.order - b.order);
-  const sectionAt = torsoCurves(levels, "formSection");
+  const sectionAt = formCurveOf(levels);
   const { top, bottom } = figureExtent(levels, pieces);
-  const bare = paddedSurface(sectionAt, [], top, bottom);
-  const padded = paddedSurface(sectionAt, shown, top, bottom);
-  const finished = shown.length === pieces.length ? padded : paddedSurface(sectionAt, pieces, top, bottom);
-  const body = paddedSurface(torsoCurves(levels, "bodySection"), [], top, bottom);
+  const bare = figureSections(sectionAt, [], top, bottom);
+  const padded = figureSections(sectionAt, shown, top, bottom);
+  const finished = shown.length === pieces.length ? padded : figureSections(sectionAt, pieces, top, bottom);
+  const body = figureSections(bodyCurveOf(levels), [], top, bottom);
   const placed = shown.map((piece) => ({ piece, strips: pieceOnFigure(piece, view, sectionAt, padded) }));
   const { frame, textSize } = figureFrame(view, [bare, body, finished], bottom, { ...linesOver[shownOn], isNamed });
   const toNumbers = -frame.x - (numberRoom / 2) * textSize;
@@ -88,10 +84,7 @@ export function figureScene({
   };
 }
 
-/**
- * From a little above the highest piece or the armhole to below the lowest piece or the full hip (depth below the nape,
- * mm).
- */
+/** From a little above the highest piece or the armhole to below the lowest piece or the full hip (drops, mm). */
 export function figureExtent(
   levels: readonly PlannedLevel[],
   pieces: readonly Piece[],
@@ -107,7 +100,7 @@ export function figureExtent(
 /** The frame of a figure with a gutter for the numbers of pieces on either side and one more for the names of the levels. */
 function figureFrame(
   view: FigureView,
-  surfaces: readonly PaddedSurface[],
+  surfaces: readonly (readonly PaddedSection[])[],
   bottom: number,
   { across, down, isNamed } = { ...linesOver.screen, isNamed: true },
 ): { readonly frame: Frame; readonly textSize: number } {
@@ -134,16 +127,20 @@ const numberRoom = 1.7;
 const nameRoom = 5.2;
 
 /** The padding where it stands out beyond the bare form. */
-export function paddingMarks(padded: PaddedSurface, view: FigureView): readonly Mark[] {
+export function paddingMarks(padded: readonly PaddedSection[], view: FigureView): readonly Mark[] {
   const { left, right } = silhouette(padded, view);
   const below = (points: readonly PicturePoint[]) => points.filter(({ y }) => y >= armholeDepth);
   return [mark("layer", closedPath([...below(left), ...below(right).toReversed()]))];
 }
 
-export function levelLines(levels: readonly PlannedLevel[], padded: PaddedSurface, view: FigureView): readonly Mark[] {
+export function levelLines(
+  levels: readonly PlannedLevel[],
+  padded: readonly PaddedSection[],
+  view: FigureView,
+): readonly Mark[] {
   const { left, right } = silhouette(padded, view);
   const lines = levels.map(({ depthBelowNape }) => {
-    const ring = padded.findIndex((item) => item.depthBelowNape >= depthBelowNape.value);
+    const ring = firstAtOrBelow(padded, depthBelowNape.value);
     const [from, to] = [left[ring], right[ring]];
     return from === undefined || to === undefined
       ? ""
@@ -178,10 +175,14 @@ const stripHatch = (strip: FacingStrip): string =>
  * The body's outline. From the front and back it hangs on the breadth, which follows from the girths; from the side it is
  * firm between levels whose arcs were measured.
  */
-export function bodyMarks(levels: readonly PlannedLevel[], body: PaddedSurface, view: FigureView): readonly Mark[] {
+export function bodyMarks(
+  levels: readonly PlannedLevel[],
+  body: readonly PaddedSection[],
+  view: FigureView,
+): readonly Mark[] {
   const { left, right } = silhouette(body, view);
-  const isFirm = (depth: number): boolean => {
-    const below = levels.findIndex((level) => level.depthBelowNape.value >= depth);
+  const isFirm = (depthBelowNape: number): boolean => {
+    const below = levels.findIndex((level) => level.depthBelowNape.value >= depthBelowNape);
     const around = [levels[Math.max(0, below - 1)], levels[below]];
     return view === "side" && below > 0 && around.every((level) => level?.body.frontArc.kind === "measured");
   };
@@ -199,7 +200,7 @@ export function bodyMarks(levels: readonly PlannedLevel[], body: PaddedSurface, 
 
 function firmRuns(
   edge: readonly PicturePoint[],
-  isFirm: (depth: number) => boolean,
+  isFirm: (depthBelowNape: number) => boolean,
 ): readonly { readonly firm: boolean; readonly points: readonly PicturePoint[] }[] {
   const runs: { firm: boolean; points: PicturePoint[] }[] = [];
   for (const point of edge) {

@@ -1,14 +1,13 @@
 import type { Section } from "../../core/body/section";
-import { type Outline, sectionOutline } from "../../core/geometry/outline";
-import { piecesThickness } from "../../core/padding/layerThickness";
 import type { Piece } from "../../core/padding/piece";
+import { paddedSection, type PaddedSection, withFirst } from "../../core/surface/paddedSection";
 import { closedPath, segment } from "./pathText";
 import { at, mark, type Mark, type PicturePoint } from "./scene";
 
 /**
- * A form's section at one depth with its padding, piece upon piece, in the order of pinning. Each piece's batting stands
- * straight out from the bare surface, on top of those beneath. Places are in the level plane (x to the wearer's left, y
- * to the front), which is also how the picture lies on the page: seen from above, front towards the reader.
+ * A form's section at one depth with its padding, piece upon piece, in the order of pinning. Places are in the level plane
+ * (x to the wearer's left, y to the front), which is also how the picture lies on the page: seen from above, front towards
+ * the reader.
  */
 export interface LayerOutline {
   readonly piece: Piece;
@@ -19,7 +18,6 @@ export interface LayerOutline {
 }
 
 export interface LayeredSection {
-  readonly bare: Outline;
   readonly form: readonly PicturePoint[];
   readonly layers: readonly LayerOutline[];
   /** The outermost surface: the form itself where nothing is pinned. */
@@ -27,33 +25,25 @@ export interface LayeredSection {
 }
 
 /** Points along each half quarter of a section: 192 in all, so that no chord leaves the curve by 0.1 mm. */
-const pointsPerPart = 24;
+const pointsPerEighth = 24;
 
-export const outlinePoints = (outline: Outline): readonly PicturePoint[] =>
-  Array.from({ length: outline.count }, (_, i) => at(outline.x[i] ?? 0, outline.y[i] ?? 0));
+/** A bare section as points of the picture. */
+export const barePoints = (section: Section, depth: number): readonly PicturePoint[] =>
+  picturePoints(paddedSection(section, depth, [], pointsPerEighth));
 
-export function layeredSection(section: Section, depthBelowNape: number, pieces: readonly Piece[]): LayeredSection {
-  const bare = sectionOutline(section, pointsPerPart);
-  const total = new Float64Array(bare.count);
-  const form = outlinePoints(bare);
-  const layers: LayerOutline[] = [];
-  let inner = form;
-  for (const piece of pieces) {
-    const own = piecesThickness([piece], { depth: depthBelowNape, outline: bare });
-    if (!own.some((thickness) => thickness > 0)) continue;
-    for (let i = 0; i < total.length; i++) total[i] = (total[i] ?? 0) + (own[i] ?? 0);
-    const outer = raised(bare, total);
-    layers.push({ piece, own, inner, outer });
-    inner = outer;
-  }
-  return { bare, form, layers, surface: inner };
-}
+const picturePoints = ({ points }: PaddedSection): readonly PicturePoint[] =>
+  Array.from({ length: points.length / 2 }, (_, i) => at(points[2 * i] ?? 0, points[2 * i + 1] ?? 0));
 
-const raised = (bare: Outline, thickness: Float64Array): readonly PicturePoint[] =>
-  Array.from({ length: bare.count }, (_, i) => {
-    const out = thickness[i] ?? 0;
-    return at((bare.x[i] ?? 0) + (bare.normalX[i] ?? 0) * out, (bare.y[i] ?? 0) + (bare.normalY[i] ?? 0) * out);
+export function layeredSection(section: Section, depth: number, pieces: readonly Piece[]): LayeredSection {
+  const padded = paddedSection(section, depth, pieces, pointsPerEighth);
+  const layers = pieces.flatMap((piece, i): readonly LayerOutline[] => {
+    const own = padded.added[i] ?? new Float64Array();
+    if (!own.some((thickness) => thickness > 0)) return [];
+    const [inner, outer] = [i, i + 1].map((count) => picturePoints(withFirst(padded, count)));
+    return inner === undefined || outer === undefined ? [] : [{ piece, own, inner, outer }];
   });
+  return { form: picturePoints(withFirst(padded, 0)), layers, surface: picturePoints(padded) };
+}
 
 /** Runs of neighbouring points at which a piece has some thickness, each as a list of indices; one whole turn is one run. */
 function coveredRuns(own: Float64Array): readonly (readonly number[])[] {

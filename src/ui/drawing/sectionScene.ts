@@ -1,10 +1,9 @@
 import type { Millimetres } from "../../core/units";
 import type { Piece } from "../../core/padding/piece";
 import type { PlannedLevel, SeamShift } from "../../core/plan/plan";
-import { sectionOutline } from "../../core/geometry/outline";
 import { reachOf } from "../../core/geometry/support";
 import { levelWords, pictureWords } from "../../text/pictures";
-import { bandMarks, layeredSection, type LayeredSection, outlinePoints } from "./layeredSection";
+import { bandMarks, barePoints, layeredSection, type LayeredSection } from "./layeredSection";
 import type { LengthWriter } from "../../text/lengthWriter";
 import { arrow, closedPath, openPath, segment } from "./pathText";
 import { at, type Frame, label, type Label, mark, type Mark, type PicturePoint, type Scene } from "./scene";
@@ -59,11 +58,11 @@ export function sectionScene({ level, pieces, pinned, seamShift, lengths }: Sect
 }
 
 /** The body's front half from the right side seam to the left, and its back half from left to right. */
-export function bodyHalves({ bodySection }: PlannedLevel): {
+export function bodyHalves({ bodySection, depthBelowNape }: PlannedLevel): {
   readonly front: readonly PicturePoint[];
   readonly back: readonly PicturePoint[];
 } {
-  const points = outlinePoints(sectionOutline(bodySection, 24));
+  const points = barePoints(bodySection, depthBelowNape.value);
   const quarter = points.length / 4;
   const from = (start: number): readonly PicturePoint[] =>
     Array.from({ length: 2 * quarter + 1 }, (_, i) => points[(start + i) % points.length] ?? at(0, 0));

@@ -1,10 +1,14 @@
 import type { Piece } from "../../core/padding/piece";
 import type { PlannedLevel } from "../../core/plan/plan";
+import { bodyCurveOf, formCurveOf } from "../../core/plan/torsosOfPlan";
+import type { PaddedSection } from "../../core/surface/paddedSection";
+import { firstAtOrBelow } from "../../core/surface/paddedSurface";
 import { ribbon } from "./rulers";
 import { pictureWords } from "../../text/pictures";
 import { bodyMarks, figureExtent, levelLines, paddingMarks, pieceMarks } from "./figureScene";
 import { type FigureView, formFigure, formMarks } from "./figureView";
-import { type PaddedSurface, paddedSurface, pieceOnFigure, silhouette, torsoCurves } from "./paddedSurface";
+import { pieceOnFigure } from "./pieceOnFigure";
+import { figureSections, silhouette } from "./silhouette";
 import { at, type Mark, mark, type Scene } from "./scene";
 
 /**
@@ -22,10 +26,10 @@ const tickStep = 18;
 
 export function standInScene(levels: readonly PlannedLevel[], pieces: readonly Piece[], stage: StandInStage): Scene {
   const { top, bottom } = figureExtent(levels, pieces);
-  const formAt = torsoCurves(levels, "formSection");
-  const surfaceOf = (on: readonly Piece[]) => paddedSurface(formAt, on, top, bottom);
+  const formAt = formCurveOf(levels);
+  const surfaceOf = (on: readonly Piece[]) => figureSections(formAt, on, top, bottom);
   const [bare, whole] = [surfaceOf([]), surfaceOf(pieces)];
-  const body = paddedSurface(torsoCurves(levels, "bodySection"), [], top, bottom);
+  const body = figureSections(bodyCurveOf(levels), [], top, bottom);
   const marks: { readonly [stage in StandInStage]: () => readonly Mark[] } = {
     form: () => [
       ...formMarks(formFigure(silhouette(bare, view), view)),
@@ -72,12 +76,12 @@ const inItsCover = (item: Mark): Mark => (item.role === "form" ? { ...item, role
 /** Air on both sides of the widest outline (mm). */
 const margin = 24;
 
-function tapeMarks(levels: readonly PlannedLevel[], surface: PaddedSurface): readonly Mark[] {
-  const { left, right } = silhouette(surface, view);
+function tapeMarks(levels: readonly PlannedLevel[], sections: readonly PaddedSection[]): readonly Mark[] {
+  const { left, right } = silhouette(sections, view);
   const tapes = levels
     .filter(({ name }) => tapedLevels.includes(name))
     .flatMap(({ depthBelowNape }) => {
-      const ring = surface.findIndex((item) => item.depthBelowNape >= depthBelowNape.value);
+      const ring = firstAtOrBelow(sections, depthBelowNape.value);
       const [from, to] = [left[ring], right[ring]];
       return from === undefined || to === undefined
         ? []

@@ -1,7 +1,7 @@
 import type { FigureView } from "../figureView";
 import { circle, closedPath, openPath, segment } from "../pathText";
 import { at, between, type PicturePoint } from "../scene";
-import type { FacingStrip } from "../paddedSurface";
+import type { FacingStrip } from "../pieceOnFigure";
 import { hang } from "./torsoFigure";
 import type { TorsoShape } from "./torsoShape";
 

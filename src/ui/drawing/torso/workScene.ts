@@ -1,10 +1,13 @@
 import { levelNames, type LevelName } from "../../../core/body/vocabulary";
 import { type Piece, pieceExtent } from "../../../core/padding/piece";
 import type { PlannedLevel } from "../../../core/plan/plan";
+import { bodyCurveOf, formCurveOf } from "../../../core/plan/torsosOfPlan";
+import type { PaddedSection } from "../../../core/surface/paddedSection";
 import type { SectionAt } from "../../../core/body/torsoCurve";
 import type { FigureView } from "../figureView";
 import { bodyMarks } from "../figureScene";
-import { type PaddedSurface, paddedSurface, pieceOnFigure, silhouette, torsoCurves } from "../paddedSurface";
+import { pieceOnFigure } from "../pieceOnFigure";
+import { figureSections, silhouette } from "../silhouette";
 import { closedPath, segment } from "../pathText";
 import { at, type Frame, label, type Label, type Mark, mark, type PicturePoint, type Scene } from "../scene";
 import { battingPath, fibersAlong, pinsAlong, stitchesInside } from "./battingMarks";
@@ -38,10 +41,10 @@ export function workScene(picture: WorkPicture): Scene {
   const { levels, on, now, view, doing, tape, textSize, title, description } = picture;
   const shape = formTorso(levels);
   const pieces = [...on, ...now];
-  const sectionAt = torsoCurves(levels, "formSection");
+  const sectionAt = formCurveOf(levels);
   const top = Math.min(110, ...pieces.map((piece) => pieceExtent(piece).top - 5));
   const bottom = Math.max(shape.hem, ...pieces.map((piece) => pieceExtent(piece).bottom + 5));
-  const padded = paddedSurface(sectionAt, pieces, top, bottom);
+  const padded = figureSections(sectionAt, pieces, top, bottom);
   const over = paddedShape(shape, padded, view);
   const outlines = (some: readonly Piece[]) =>
     some.flatMap((piece) => outlinesOf(piece, view, sectionAt, padded, over));
@@ -85,7 +88,7 @@ const isWhole: ReadonlySet<WorkPicture["doing"]> = new Set(["look", "none", "bas
 
 function wholeMarks(
   pieces: readonly Piece[],
-  padded: PaddedSurface,
+  padded: readonly PaddedSection[],
   view: FigureView,
   isNow: boolean,
 ): readonly Mark[] {
@@ -109,14 +112,20 @@ function trialStrip(shape: TorsoShape): readonly Mark[] {
 const stripHeight = 76;
 
 const bodySurface = (levels: readonly PlannedLevel[], top: number, bottom: number) =>
-  paddedSurface(torsoCurves(levels, "bodySection"), [], top, bottom);
+  figureSections(bodyCurveOf(levels), [], top, bottom);
 
-function outlinesOf(piece: Piece, view: FigureView, sectionAt: SectionAt, padded: PaddedSurface, shape: TorsoShape) {
+function outlinesOf(
+  piece: Piece,
+  view: FigureView,
+  sectionAt: SectionAt,
+  padded: readonly PaddedSection[],
+  shape: TorsoShape,
+) {
   return pieceOnFigure(piece, view, sectionAt, padded).map((strip) => battingPath(strip, shape, view));
 }
 
 /** The torso with everything on it: as wide, and as deep, as its silhouette is now. */
-function paddedShape(shape: TorsoShape, padded: PaddedSurface, view: FigureView): TorsoShape {
+function paddedShape(shape: TorsoShape, padded: readonly PaddedSection[], view: FigureView): TorsoShape {
   const { left, right } = silhouette(padded, view);
   const edge = (points: readonly { readonly x: number; readonly y: number }[], depth: number, bare: number) => {
     const ring = points.findIndex(({ y }) => y >= depth);

@@ -1,11 +1,13 @@
-import { alongSurface } from "../../../core/padding/layerThickness";
+import type { SectionAt } from "../../../core/body/torsoCurve";
 import { outermostLayer, type Piece } from "../../../core/padding/piece";
-import type { Look, SeenPoint, StandingRing, TurningRing } from "./turningSurface";
+import { placeAt } from "../../../core/surface/paddedSection";
+import { firstAtOrBelow, pieceRows, pointAtPlace, type SurfacePlace } from "../../../core/surface/paddedSurface";
+import type { Look, SeenPoint, StandingRing } from "./turningSurface";
 
 /** The outline of a piece where it lies on the padded form, as runs of places that face the viewer. */
 export function pieceEdges(
   piece: Piece,
-  surface: readonly TurningRing[],
+  bareAt: SectionAt,
   rings: readonly StandingRing[],
   look: Look,
 ): readonly (readonly SeenPoint[])[] {
@@ -14,20 +16,13 @@ export function pieceEdges(
     const ends = [own[0], own.at(-1)].flatMap((row) => row?.depthBelowNape ?? []);
     return ends.flatMap((depth) => facingRuns(ringAt(rings, depth), look, depth));
   }
-  const rows = own.map((row) => {
-    const ring = surface.find(({ depthBelowNape }) => depthBelowNape >= row.depthBelowNape) ?? surface.at(-1);
-    const { start, end } = ring === undefined ? row : alongSurface(row, piece.anchor, ring.outline.quarters);
-    return { depthBelowNape: row.depthBelowNape, start, end };
-  });
+  const rows = pieceRows(piece, bareAt);
   const places = [
     ...rows.map(({ depthBelowNape, start }) => ({ depthBelowNape, arcLength: start })),
     ...rows.toReversed().map(({ depthBelowNape, end }) => ({ depthBelowNape, arcLength: end })),
   ];
   const closed = [...places, ...places.slice(0, 1)];
-  const points = filledIn(closed).map(({ depthBelowNape, arcLength }) =>
-    placeOn(surface, rings, depthBelowNape, arcLength, look),
-  );
-  return runs(points);
+  return runs(filledIn(closed).map((place) => placeOn(rings, place, look)));
 }
 
 /** A ring all round, cut into the parts that face the viewer. */
@@ -37,7 +32,7 @@ export const facingRuns = (
   depth: number,
 ): readonly (readonly SeenPoint[])[] => {
   if (ring === undefined) return [];
-  const points = Array.from(ring.x, (_, at) => ringPoint(ring, at, depth, look));
+  const points = Array.from(ring.outermost, (_, at) => ringPoint(ring, at, depth, look));
   return runs([...points, ...points.slice(0, 1)]);
 };
 
@@ -57,19 +52,15 @@ function runs(points: readonly Facing[]): readonly (readonly SeenPoint[])[] {
 }
 
 /** Long steps along the surface are filled in, so that an edge follows the curve of the form. */
-function filledIn(
-  places: readonly { readonly depthBelowNape: number; readonly arcLength: number }[],
-): readonly { readonly depthBelowNape: number; readonly arcLength: number }[] {
+function filledIn(places: readonly SurfacePlace[]): readonly SurfacePlace[] {
   return places.flatMap((to, i) => {
     const from = places[i - 1];
     if (from === undefined) return [to];
-    const steps = Math.max(
-      1,
-      Math.ceil(Math.hypot(to.arcLength - from.arcLength, to.depthBelowNape - from.depthBelowNape) / longestStep),
-    );
+    const [along, down] = [to.arcLength - from.arcLength, to.depthBelowNape - from.depthBelowNape];
+    const steps = Math.max(1, Math.ceil(Math.hypot(along, down) / longestStep));
     return Array.from({ length: steps }, (_, step) => ({
-      depthBelowNape: from.depthBelowNape + ((to.depthBelowNape - from.depthBelowNape) * (step + 1)) / steps,
-      arcLength: from.arcLength + ((to.arcLength - from.arcLength) * (step + 1)) / steps,
+      arcLength: from.arcLength + (along * (step + 1)) / steps,
+      depthBelowNape: from.depthBelowNape + (down * (step + 1)) / steps,
     }));
   });
 }
@@ -77,63 +68,29 @@ function filledIn(
 const longestStep = 10;
 
 const ringAt = (rings: readonly StandingRing[], depth: number): StandingRing | undefined =>
-  rings.find((ring) => ring.depthBelowNape >= depth) ?? rings.at(-1);
+  rings.find(({ section }) => section.depthBelowNape >= depth) ?? rings.at(-1);
 
-/** A place on the padded surface, given by its way along the bare surface and its depth, between the two rings about it. */
-function placeOn(
-  surface: readonly TurningRing[],
-  rings: readonly StandingRing[],
-  depth: number,
-  arcLength: number,
-  look: Look,
-): Facing {
-  const found = surface.findIndex((ring) => ring.depthBelowNape >= depth);
-  const lower = found === -1 ? surface.length - 1 : found;
-  const upper = Math.max(0, lower - 1);
-  const [above, below] = [
-    onRing(surface[upper], rings[upper], arcLength),
-    onRing(surface[lower], rings[lower], arcLength),
-  ];
-  const [from, to] = [rings[upper]?.depthBelowNape ?? depth, rings[lower]?.depthBelowNape ?? depth];
-  const share = to === from ? 1 : Math.min(1, Math.max(0, (depth - from) / (to - from)));
-  const ring = rings[lower];
+/** A place on the padded surface, and whether it faces the viewer where it lies on the section below it. */
+function placeOn(rings: readonly StandingRing[], place: SurfacePlace, look: Look): Facing {
+  const sections = rings.map(({ section }) => section);
+  const { x, y } = pointAtPlace(sections, place);
+  const ring = rings[firstAtOrBelow(sections, place.depthBelowNape)];
   return {
-    point: look(above.x * (1 - share) + below.x * share, above.y * (1 - share) + below.y * share, depth),
-    faces: ring !== undefined && isFacing(ring, below.at, look),
+    point: look(x, y, place.depthBelowNape),
+    faces: ring !== undefined && isFacing(ring, placeAt(ring.section, place.arcLength).from, look),
   };
 }
 
-/** A place on a ring by its way along the bare surface, any number of turns round, and the point before it. */
-function onRing(
-  bare: TurningRing | undefined,
-  ring: StandingRing | undefined,
-  arcLength: number,
-): { readonly x: number; readonly y: number; readonly at: number } {
-  if (bare === undefined || ring === undefined) return { x: 0, y: 0, at: 0 };
-  const { outline } = bare;
-  const first = outline.arcLength[0] ?? 0;
-  const { leftFront, leftBack, rightFront, rightBack } = outline.quarters;
-  const girth = leftFront + leftBack + rightFront + rightBack;
-  const place = arcLength - girth * Math.floor((arcLength - first) / girth);
-  let at = 0;
-  while (at + 1 < outline.count && (outline.arcLength[at + 1] ?? 0) <= place) at++;
-  const next = (at + 1) % outline.count;
-  const start = outline.arcLength[at] ?? 0;
-  const end = next === 0 ? first + girth : (outline.arcLength[next] ?? 0);
-  const share = end === start ? 0 : (place - start) / (end - start);
-  const mix = (values: Float64Array): number => (values[at] ?? 0) * (1 - share) + (values[next] ?? 0) * share;
-  return { x: mix(ring.x), y: mix(ring.y), at };
-}
-
 const ringPoint = (ring: StandingRing, at: number, depth: number, look: Look): Facing => ({
-  point: look(ring.x[at] ?? 0, ring.y[at] ?? 0, depth),
+  point: look(ring.section.points[2 * at] ?? 0, ring.section.points[2 * at + 1] ?? 0, depth),
   faces: isFacing(ring, at, look),
 });
 
 /** Whether a ring looks outwards to the viewer at a point, told by its neighbours on either side. */
-function isFacing({ x, y, depthBelowNape }: StandingRing, at: number, look: Look): boolean {
-  const [before, after] = [(at + x.length - 1) % x.length, (at + 1) % x.length];
-  const outX = (y[before] ?? 0) - (y[after] ?? 0);
-  const outY = (x[after] ?? 0) - (x[before] ?? 0);
+function isFacing({ section: { points, depthBelowNape } }: StandingRing, at: number, look: Look): boolean {
+  const count = points.length / 2;
+  const [before, after] = [(at + count - 1) % count, (at + 1) % count];
+  const outX = (points[2 * before + 1] ?? 0) - (points[2 * after + 1] ?? 0);
+  const outY = (points[2 * after] ?? 0) - (points[2 * before] ?? 0);
   return look(outX, outY, depthBelowNape).near > look(0, 0, depthBelowNape).near;
 }

@@ -4,9 +4,10 @@ import { heightCurve } from "../../../core/geometry/heightCurve";
 import { reachBeyond } from "../../../core/padding/levelGaps";
 import { reachOf } from "../../../core/geometry/support";
 import { mm, ratio } from "../../../core/units";
+import { bodyCurveOf, formCurveOf } from "../../../core/plan/torsosOfPlan";
+import type { PaddedSection } from "../../../core/surface/paddedSection";
 import { figureExtent } from "../../drawing/figureScene";
-import { torsoCurves } from "../../drawing/paddedSurface";
-import { ringDepths, standing, type StandingRing, type TurningRing, turningSurface } from "./turningSurface";
+import { standing, type StandingRing, turningSections } from "./turningSurface";
 
 /**
  * Everything the turning figure is drawn from, worked out once for a plan: the form with what each piece adds, the crown of
@@ -14,31 +15,47 @@ import { ringDepths, standing, type StandingRing, type TurningRing, turningSurfa
  */
 export interface TurningModel {
   readonly levels: readonly PlannedLevel[];
+  /** The bare form at any depth below the nape. */
+  readonly bareAt: SectionAt;
+  /** The form with all pieces on. */
+  readonly form: readonly PaddedSection[];
+  readonly crown: readonly StandingRing[];
+  readonly body: readonly StandingRing[];
   readonly pieces: readonly PlannedPiece[];
   readonly bottom: number;
   /** How far anything stands out from the middle (mm), for the room it needs on the page. */
   readonly reach: number;
-  readonly form: readonly TurningRing[];
-  readonly crown: readonly StandingRing[];
-  readonly body: readonly StandingRing[];
 }
 
 export function turningModel(levels: readonly PlannedLevel[], pieces: readonly PlannedPiece[]): TurningModel {
-  const formAt = torsoCurves(levels, "formSection");
+  const inOrder = pieces.toSorted((a, b) => a.order - b.order);
+  const bareAt = formCurveOf(levels);
   const { top, bottom } = figureExtent(levels, pieces);
   const stops = levels.map(({ depthBelowNape }) => depthBelowNape.value);
-  const depths = ringDepths(top, bottom, stops);
-  const form = turningSurface(formAt, pieces, depths);
+  const form = turningSections(bareAt, inOrder, { top, bottom, stops });
   // Further up than padding reaches, nothing of the body was measured.
   const bodyTop = Math.max(top, (stops[0] ?? top) - reachBeyond.above);
-  const body = standing(turningSurface(torsoCurves(levels, "bodySection"), [], ringDepths(bodyTop, bottom, stops)), 0);
+  const body = standing(turningSections(bodyCurveOf(levels), [], { top: bodyTop, bottom, stops }), 0);
   const finished = standing(form, pieces.length);
-  const crown = standing(turningSurface(crownAt(formAt, top), [], ringDepths(crownTop, top, [])), 0);
-  const reach = [...finished, ...body, ...crown].reduce(
-    (most, { x, y }) => x.reduce((far, value, at) => Math.max(far, Math.hypot(value, y[at] ?? 0)), most),
-    0,
-  );
-  return { levels, form, crown, body, pieces: pieces.toSorted((a, b) => a.order - b.order), bottom, reach };
+  const crown = standing(turningSections(crownAt(bareAt, top), [], { top: crownTop, bottom: top }), 0);
+  return {
+    levels,
+    bareAt,
+    form,
+    crown,
+    body,
+    pieces: inOrder,
+    bottom,
+    reach: reachOfAll([...finished, ...body, ...crown]),
+  };
+}
+
+function reachOfAll(rings: readonly StandingRing[]): number {
+  let most = 0;
+  for (const { points } of rings.map(({ section }) => section)) {
+    for (let i = 0; i < points.length; i += 2) most = Math.max(most, Math.hypot(points[i] ?? 0, points[i + 1] ?? 0));
+  }
+  return most;
 }
 
 /** The neck cap's upper edge, above the nape (mm). Of the crown nothing was measured. */
@@ -58,13 +75,13 @@ function crownAt(formAt: SectionAt, top: number): SectionAt {
   const back = heightCurve(heights, [neck.back, neck.back, chest.back * 0.72, chest.back * 0.84, chest.back]);
   const exponent = heightCurve(heights, [2, 2, 2, 2.1, 2.5]);
   const [left, right] = [broad(chest.left), broad(chest.right)];
-  return (depth) => ({
-    leftBreadth: mm(left(depth)),
-    rightBreadth: mm(right(depth)),
-    frontDepth: mm(front(depth)),
-    backDepth: mm(back(depth)),
-    frontExponent: ratio(exponent(depth)),
-    backExponent: ratio(exponent(depth)),
+  return (depthBelowNape) => ({
+    leftBreadth: mm(left(depthBelowNape)),
+    rightBreadth: mm(right(depthBelowNape)),
+    frontDepth: mm(front(depthBelowNape)),
+    backDepth: mm(back(depthBelowNape)),
+    frontExponent: ratio(exponent(depthBelowNape)),
+    backExponent: ratio(exponent(depthBelowNape)),
   });
 }
 

@@ -98,7 +98,8 @@ function line(
 function paintPole(sheet: Sheet, foot: StandingRing | undefined): void {
   if (foot === undefined) return;
   const { context, colours, look } = sheet;
-  const [top, end] = [look(0, 0, foot.depthBelowNape), look(0, 0, foot.depthBelowNape + edgeRoom)];
+  const depth = foot.section.depthBelowNape;
+  const [top, end] = [look(0, 0, depth), look(0, 0, depth + edgeRoom)];
   context.fillStyle = rgbText(shaded(colours.form, 0.35, colours.shading));
   context.fillRect(top.across - 10, top.down, 20, end.down - top.down);
   line(
@@ -167,20 +168,20 @@ const thinMm = 1.5;
 
 function paintEdges(
   sheet: Sheet,
-  { pieces, form }: TurningModel,
+  { pieces, bareAt }: TurningModel,
   rings: readonly StandingRing[],
   { count, now }: TurningPicture,
 ): void {
   for (const piece of pieces.slice(0, count)) {
     const isNow = piece.order === now;
     const colour = isNow ? rgbText(sheet.colours.ink) : rgbText(sheet.colours.line, 0.75);
-    line(sheet, pieceEdges(piece, form, rings, sheet.look), colour, isNow ? 2.25 : 1, isNow ? [] : [5, 4]);
+    line(sheet, pieceEdges(piece, bareAt, rings, sheet.look), colour, isNow ? 2.25 : 1, isNow ? [] : [5, 4]);
   }
 }
 
 function paintLevels(sheet: Sheet, { levels }: TurningModel, rings: readonly StandingRing[]): void {
   for (const { depthBelowNape } of levels) {
-    const ring = rings.find((item) => item.depthBelowNape >= depthBelowNape.value);
+    const ring = rings.find(({ section }) => section.depthBelowNape >= depthBelowNape.value);
     line(sheet, facingRuns(ring, sheet.look, depthBelowNape.value), rgbText(sheet.colours.line), 1.75);
   }
 }
@@ -202,10 +203,11 @@ function paintShell(sheet: Sheet, { body, levels }: TurningModel, which: "behind
   }
   const opacity = which === "before" ? 0.95 : 0.4;
   for (const [i, ring] of body.entries()) {
-    const level = levels.find(({ depthBelowNape }) => depthBelowNape.value === ring.depthBelowNape);
+    const depth = ring.section.depthBelowNape;
+    const level = levels.find(({ depthBelowNape }) => depthBelowNape.value === depth);
     const isBorder = i === 0 || i === body.length - 1;
     if (level === undefined && !isBorder && i % 5 !== 0) continue;
-    const runs = which === "before" ? facingRuns(ring, look, ring.depthBelowNape) : [wholeRing(ring, look)];
+    const runs = which === "before" ? facingRuns(ring, look, depth) : [wholeRing(ring, look)];
     const strong = level !== undefined || isBorder;
     line(
       sheet,
@@ -242,7 +244,7 @@ function paintWords(sheet: Sheet, { levels, reach }: TurningModel, rings: readon
   context.font = `600 ${String(size)}px ${colours.faces.text}`;
   context.textBaseline = "middle";
   for (const { name, depthBelowNape } of levels) {
-    const ring = rings.find((item) => item.depthBelowNape >= depthBelowNape.value);
+    const ring = rings.find(({ section }) => section.depthBelowNape >= depthBelowNape.value);
     if (ring === undefined) continue;
     const edge = seenRing(ring, look).reduce((best, point) => (point.across > best.across ? point : best));
     const start = reach + 14;

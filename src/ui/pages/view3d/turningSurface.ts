@@ -1,89 +1,50 @@
 import type { SectionAt } from "../../../core/body/torsoCurve";
-import { type Outline, sectionOutline } from "../../../core/geometry/outline";
-import { piecesThickness } from "../../../core/padding/layerThickness";
-import type { Piece } from "../../../core/padding/piece";
+import type { Laid } from "../../../core/padding/layerThickness";
+import { type PaddedSection, withFirst } from "../../../core/surface/paddedSection";
+import { closeDepths, paddedSurface } from "../../../core/surface/paddedSurface";
 
-/**
- * A form or a body as rings at many heights, each with the same number of points, in the same order round: from centre
- * back over the right side, centre front and the left side. Millimetres; x to the wearer's left, y to the front, and the
- * height as the depth below the nape. A ring stands on every level that is asked for, so that what is drawn there is the
- * level's own section.
- */
-export interface TurningRing {
-  readonly depthBelowNape: number;
-  readonly outline: Outline;
-  /** What each piece adds at each point (mm), in the order of pinning; no pieces, no lists. */
-  readonly pieceDepths: readonly Float64Array[];
-}
-
-/** A ring as it stands with some of the pieces on: where each point is, and which piece lies outermost there (0: none). */
+/** A section as it stands with some of its pieces on, and which piece lies outermost at each of its points (0: none). */
 export interface StandingRing {
-  readonly depthBelowNape: number;
-  readonly x: Float64Array;
-  readonly y: Float64Array;
+  readonly section: PaddedSection;
   readonly outermost: Uint8Array;
   /** How thick the outermost piece is there (mm), and which piece it lies on. */
   readonly own: Float64Array;
   readonly beneath: Uint8Array;
 }
 
-const ringStep = 9;
-const pointsPerPart = 9;
+const sectionStep = 9;
+const pointsPerEighth = 9;
 
-/** Every ring's depth from top to bottom, at most nine millimetres apart, with a ring on each of the stops between. */
-export function ringDepths(top: number, bottom: number, stops: readonly number[]): readonly number[] {
-  const ends = [top, ...stops.filter((stop) => stop > top && stop < bottom).toSorted((a, b) => a - b), bottom];
-  return ends.flatMap((to, i) => {
-    const from = ends[i - 1];
-    if (from === undefined) return [to];
-    const steps = Math.max(1, Math.ceil((to - from) / ringStep));
-    return Array.from({ length: steps }, (_, step) => from + ((to - from) * (step + 1)) / steps);
-  });
+/**
+ * Level sections of a torso from top to bottom, at most nine millimeters apart, with one on each of the stops between, so
+ * that what is drawn at a level is the level's own section. Pieces are in the order of pinning.
+ */
+export function turningSections(
+  bareAt: SectionAt,
+  pieces: readonly Laid[],
+  { top, bottom, stops = [] }: { readonly top: number; readonly bottom: number; readonly stops?: readonly number[] },
+): readonly PaddedSection[] {
+  const surface = paddedSurface(bareAt, pieces, pointsPerEighth);
+  return closeDepths(top, bottom, sectionStep, stops).map((depth) => surface.at(depth));
 }
 
-export function turningSurface(
-  sectionAt: SectionAt,
-  pieces: readonly Piece[],
-  depths: readonly number[],
-): readonly TurningRing[] {
-  const inOrder = pieces.toSorted((a, b) => a.order - b.order);
-  return depths.map((depthBelowNape) => {
-    const outline = sectionOutline(sectionAt(depthBelowNape), pointsPerPart);
-    return {
-      depthBelowNape,
-      outline,
-      pieceDepths: inOrder.map((piece) => piecesThickness([piece], { depth: depthBelowNape, outline })),
-    };
-  });
-}
-
-/** The rings with the first so many pieces on. */
-export const standing = (surface: readonly TurningRing[], count: number): readonly StandingRing[] =>
-  surface.map(({ depthBelowNape, outline, pieceDepths }) => {
-    const depth = new Float64Array(outline.count);
-    const own = new Float64Array(outline.count);
-    const outermost = new Uint8Array(outline.count);
-    const beneath = new Uint8Array(outline.count);
-    for (const [i, depths] of pieceDepths.slice(0, count).entries()) {
-      for (let at = 0; at < depth.length; at++) {
-        const added = depths[at] ?? 0;
-        if (added <= 0) continue;
-        depth[at] = (depth[at] ?? 0) + added;
+/** The sections with the first so many pieces on. */
+export const standing = (sections: readonly PaddedSection[], count: number): readonly StandingRing[] =>
+  sections.map((whole) => {
+    const section = withFirst(whole, count);
+    const own = new Float64Array(section.bare.count);
+    const outermost = new Uint8Array(section.bare.count);
+    const beneath = new Uint8Array(section.bare.count);
+    for (const [i, added] of section.added.entries()) {
+      for (let at = 0; at < added.length; at++) {
+        const thickness = added[at] ?? 0;
+        if (thickness <= 0) continue;
         beneath[at] = outermost[at] ?? 0;
         outermost[at] = i + 1;
-        own[at] = added;
+        own[at] = thickness;
       }
     }
-    const raised = (bare: Float64Array, normal: Float64Array): Float64Array =>
-      bare.map((value, at) => value + (normal[at] ?? 0) * (depth[at] ?? 0));
-    return {
-      depthBelowNape,
-      x: raised(outline.x, outline.normalX),
-      y: raised(outline.y, outline.normalY),
-      outermost,
-      own,
-      beneath,
-    };
+    return { section, outermost, own, beneath };
   });
 
 /** A face of a surface between two rings that looks towards the viewer, with what lies on it and how it is lit. */
@@ -125,8 +86,10 @@ export function facesToward(rings: readonly StandingRing[], look: Look): readonl
   return faces.sort((one, other) => one.near - other.near);
 }
 
-export const seenRing = ({ x, y, depthBelowNape }: StandingRing, look: Look): readonly SeenPoint[] =>
-  Array.from(x, (value, at) => look(value, y[at] ?? 0, depthBelowNape));
+export const seenRing = ({ section: { points, depthBelowNape } }: StandingRing, look: Look): readonly SeenPoint[] =>
+  Array.from({ length: points.length / 2 }, (_, at) =>
+    look(points[2 * at] ?? 0, points[2 * at + 1] ?? 0, depthBelowNape),
+  );
 
 /** The outward normal of a face, as the viewer sees it, of length one; a face without extent looks nowhere. */
 function facing(a: SeenPoint, b: SeenPoint, c: SeenPoint, d: SeenPoint): SeenPoint {
