@@ -38,7 +38,8 @@ export function coverGround(
       read.find(({ depthBelowNape }) => depthBelowNape === line.depthBelowNape) ?? foretoldReading(foretold, line),
   );
   const surface = readSurface(foretold, readings);
-  return { surface, lines, hem, turnUnder: usualTurnUnder, princess: princessShares({ surface, lines }, apexToApex) };
+  const princess = princessShares({ surface, lines }, apexToApex);
+  return { surface, lines, hem, turnUnder: usualTurnUnder, princess, hasSideFrontSeams: false };
 }
 
 /**
