@@ -49,8 +49,9 @@ export function coverGround(
 export function coverLines(levels: readonly PlannedLevel[], hem: number): readonly CoverLine[] {
   const lines = levels.map(({ name, drop }) => ({ name, depthBelowNape: drop.value }));
   return lines.flatMap((line, i): readonly CoverLine[] => {
-    const next = lines[i + 1]?.depthBelowNape ?? hem;
-    if (next === hem) return next > line.depthBelowNape ? [line, { name: "between", depthBelowNape: hem }] : [line];
+    const next = lines[i + 1]?.depthBelowNape;
+    if (next === undefined)
+      return hem > line.depthBelowNape ? [line, { name: "between", depthBelowNape: hem }] : [line];
     const share = line.name === "bust" ? lowerBreastPlace : 0.5;
     return [line, { name: "between", depthBelowNape: line.depthBelowNape + share * (next - line.depthBelowNape) }];
   });
