@@ -61,7 +61,7 @@ function misses(shape: TrueShape, isHalfway: boolean): readonly number[] {
   const lines = read.map(({ name, depthBelowNape }) => ({ name, depthBelowNape }));
   const hem = shape.levels.fullHip.depthBelowNape;
   const princess = princessShares({ surface, lines }, shape.lengths.apexToApex);
-  const ground: CoverGround = { surface, lines, hem, turnUnder: 0, princess };
+  const ground: CoverGround = { surface, lines, hem, turnUnder: 0, princess, hasSideFrontSeams: false };
   const cover = fittedCover(ground, { kind: "woven", ease: ratio(0) });
   return cover.rows.flatMap(({ depthBelowNape }, row) => {
     if (depthBelowNape < shape.levels.underbust.depthBelowNape || depthBelowNape > hem) return [];

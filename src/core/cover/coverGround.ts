@@ -38,7 +38,8 @@ export function coverGround(
       read.find(({ depthBelowNape }) => depthBelowNape === line.depthBelowNape) ?? foretoldReading(foretold, line),
   );
   const surface = readSurface(foretold, readings);
-  return { surface, lines, hem, turnUnder: usualTurnUnder, princess: princessShares({ surface, lines }, apexToApex) };
+  const princess = princessShares({ surface, lines }, apexToApex);
+  return { surface, lines, hem, turnUnder: usualTurnUnder, princess, hasSideFrontSeams: false };
 }
 
 /**
@@ -48,8 +49,9 @@ export function coverGround(
 export function coverLines(levels: readonly PlannedLevel[], hem: number): readonly CoverLine[] {
   const lines = levels.map(({ name, depthBelowNape }) => ({ name, depthBelowNape: depthBelowNape.value }));
   return lines.flatMap((line, i): readonly CoverLine[] => {
-    const next = lines[i + 1]?.depthBelowNape ?? hem;
-    if (next === hem) return next > line.depthBelowNape ? [line, { name: "between", depthBelowNape: hem }] : [line];
+    const next = lines[i + 1]?.depthBelowNape;
+    if (next === undefined)
+      return hem > line.depthBelowNape ? [line, { name: "between", depthBelowNape: hem }] : [line];
     const share = line.name === "bust" ? lowerBreastPlace : 0.5;
     return [line, { name: "between", depthBelowNape: line.depthBelowNape + share * (next - line.depthBelowNape) }];
   });

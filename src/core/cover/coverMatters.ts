@@ -6,8 +6,8 @@ import type { FittedCover } from "./fittedCover";
  * bust (mm): there cloth must ease most, and there it lifts off the hollow. Over true surfaces of made-up women (an artist's shapes).
  */
 export type CoverMatter =
-  /** Woven cloth eases about 5 % (common practice, no source): beyond that a dart or one more seam takes up the rest. */
-  | { readonly kind: "dartOrSeam"; readonly frontLoss: number; readonly shareFromPrincess: number }
+  /** Woven cloth eases about 5 % (common practice, no source): beyond that one more seam takes up the rest. */
+  | { readonly kind: "sideFrontSeam"; readonly frontLoss: number }
   /** Elastic or tape tied at the underbust over the cover while it is measured, then sewn to it. */
   | { readonly kind: "tieUnderbust"; readonly frontLoss: number };
 
@@ -15,18 +15,15 @@ export type CoverMatter =
 const someLoss = 90;
 const muchLoss = 140;
 
-/** Where in the side front a dart or a seam takes up most: at this share of its width from the princess seam. */
-const dartShare = 0.42;
-
 /** From the bust and the underbust that the cover is cut for; without both, nothing can be said. */
 export function coverMatters({ cloth, girths }: Pick<FittedCover, "cloth" | "girths">): readonly CoverMatter[] {
   const [bust, underbust] = [girths.bust, girths.underbust];
   if (bust === undefined || underbust === undefined) return [];
   const frontLoss = bust.frontArc - underbust.frontArc;
   return [
-    ...(needsDart(cloth, frontLoss) ? [{ kind: "dartOrSeam" as const, frontLoss, shareFromPrincess: dartShare }] : []),
+    ...(needsSeam(cloth, frontLoss) ? [{ kind: "sideFrontSeam" as const, frontLoss }] : []),
     ...(frontLoss > someLoss ? [{ kind: "tieUnderbust" as const, frontLoss }] : []),
   ];
 }
 
-const needsDart = ({ kind }: Cloth, frontLoss: number): boolean => kind === "woven" && frontLoss > muchLoss;
+const needsSeam = ({ kind }: Cloth, frontLoss: number): boolean => kind === "woven" && frontLoss > muchLoss;

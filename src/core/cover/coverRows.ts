@@ -1,5 +1,8 @@
+import { lengthPrecision } from "../body/sectionOfLengths";
 import type { LevelName } from "../body/vocabulary";
-import { type PaddedSurface, closeDepths } from "../surface/paddedSurface";
+import { root } from "../numerics/root";
+import { closeDepths, type PaddedSurface } from "../surface/paddedSurface";
+import { type CoverSeamName, seamsAround } from "./coverPanels";
 import { tautPointAt, type TautSection, tautSection } from "../surface/tautSection";
 
 /** A line of the form that a cover carries as one of its rows: a level line, or a height where something was read between them. */
@@ -24,14 +27,16 @@ export interface CoverGround {
   /** How much longer than the form the cover is cut, to turn under and fasten (mm). */
   readonly turnUnder: number;
   readonly princess: PrincessShares;
+  /** Whether one more seam divides each side front, where woven cloth could not be eased in. */
+  readonly hasSideFrontSeams: boolean;
 }
 
 /** What is turned under the form's lower edge and fastened there. Common practice, no source. */
 export const usualTurnUnder = 50;
 
 /**
- * One height of a cover: taut cloth around the surface there, with the arc lengths of the eight seams and center back once
- * more, from center back over the right side to center back (mm, from center front, positive to the wearer's left).
+ * One height of a cover: taut cloth around the surface there, with the arc lengths of all seams in their order around and
+ * center back once more, from center back over the right side to center back (mm, from center front, positive to the wearer's left).
  */
 export interface CoverRow {
   readonly depthBelowNape: number;
@@ -44,13 +49,22 @@ export interface CoverRow {
 const rowStep = 10;
 
 /** The rows of a cover from the top line down. Beneath the form's lower edge cloth hangs straight down. */
-export function coverRows({ surface, lines, hem, turnUnder, princess }: CoverGround): readonly CoverRow[] {
+export function coverRows(ground: CoverGround): readonly CoverRow[] {
+  const { surface, lines, hem, turnUnder } = ground;
   const [top, bottom] = [(lines[0] as CoverLine).depthBelowNape, hem + turnUnder];
   const stops = [...lines.map(({ depthBelowNape }) => depthBelowNape), hem];
   return closeDepths(top, bottom, rowStep, apart(stops, top, bottom)).map((depth) => {
     const tape = tautSection(surface.at(Math.min(depth, hem)));
     const line = lines.find(({ depthBelowNape }) => depthBelowNape === depth);
-    return { depthBelowNape: depth, line: line?.name ?? null, tape, seams: seamPlaces(tape, princess) };
+    return {
+      depthBelowNape: depth,
+      line: line?.name ?? null,
+      tape,
+      seams: [
+        ...seamsAround(ground.hasSideFrontSeams).map((seam) => seamPlace(seam, tape, ground.princess)),
+        leftEnd(tape),
+      ],
+    };
   });
 }
 
@@ -65,20 +79,37 @@ const apart = (stops: readonly number[], top: number, bottom: number): readonly 
 /** Half of the back quarter: where fashion puts the seam over the shoulder blade. Common practice, no source. */
 const backPrincessShare = 0.5;
 
-function seamPlaces({ quarters }: TautSection, { left, right }: PrincessShares): readonly number[] {
+function seamPlace(seam: CoverSeamName, { quarters }: TautSection, { left, right }: PrincessShares): number {
   const { leftFront, leftBack, rightFront, rightBack } = quarters;
-  return [
-    -rightFront - rightBack,
-    -rightFront - (1 - backPrincessShare) * rightBack,
-    -rightFront,
-    -right * rightFront,
-    0,
-    left * leftFront,
-    leftFront,
-    leftFront + (1 - backPrincessShare) * leftBack,
-    leftFront + leftBack,
-  ];
+  switch (seam) {
+    case "centerBack":
+      return -rightFront - rightBack;
+    case "rightBackPrincess":
+      return -rightFront - (1 - backPrincessShare) * rightBack;
+    case "rightSide":
+      return -rightFront;
+    case "rightSideFrontSeam":
+      return -(right + sideFrontShare * (1 - right)) * rightFront;
+    case "rightFrontPrincess":
+      return -right * rightFront;
+    case "centerFront":
+      return 0;
+    case "leftFrontPrincess":
+      return left * leftFront;
+    case "leftSideFrontSeam":
+      return (left + sideFrontShare * (1 - left)) * leftFront;
+    case "leftSide":
+      return leftFront;
+    case "leftBackPrincess":
+      return leftFront + (1 - backPrincessShare) * leftBack;
+  }
 }
+
+/** Where one more seam in the side front takes up most: at this share of its width from the princess seam. Tried on true surfaces of made-up women. */
+const sideFrontShare = 0.42;
+
+/** Center back once more, at the other end of the tape. */
+const leftEnd = ({ quarters: { leftFront, leftBack } }: TautSection): number => leftFront + leftBack;
 
 /**
  * The shares at which the front princess seams pass over the apexes: on the top line, where the tape bridges from one to
@@ -91,18 +122,11 @@ export function princessShares(
 ): PrincessShares {
   const tape = tautSection(surface.at((lines[0] as CoverLine).depthBelowNape));
   const share = (side: 1 | -1, quarter: number) => {
-    let [near, far] = [0, 1];
-    while (far - near > sharePrecision) {
-      const middle = (near + far) / 2;
-      if (Math.abs(tautPointAt(tape, side * middle * quarter).x) < apart / 2) near = middle;
-      else far = middle;
-    }
-    return Math.min(mostShare, Math.max(leastShare, far));
+    const beyond = (at: number) => Math.abs(tautPointAt(tape, side * at * quarter).x) - apart / 2;
+    const found = root(beyond, { from: 0, to: 1, precision: lengthPrecision });
+    return Math.min(mostShare, Math.max(leastShare, found.kind === "converged" ? found.value : found.nearest));
   };
   return { left: share(1, tape.quarters.leftFront), right: share(-1, tape.quarters.rightFront) };
 }
 
 const [leastShare, mostShare] = [0.25, 0.75];
-
-/** A seam is placed to a hundredth of a millimeter. */
-const sharePrecision = 1e-5;

@@ -2,7 +2,7 @@ import { type ByLevel, type LevelName, levelNames } from "../body/vocabulary";
 import type { TapeReading } from "../plan/plan";
 import { mm } from "../units";
 import type { Cloth } from "./cloth";
-import { type CoverPanelName, coverPanelNames, type CoverSeamName, panelSeams, type PanelSeams } from "./coverPanels";
+import { type CoverPanelName, type CoverSeamName, panelSeams, panelsAround, type PanelSeams } from "./coverPanels";
 import { type CoverGround, type CoverRow, coverRows } from "./coverRows";
 import type { PanelLengths } from "./finishPanel";
 import { flattenMirrored, flattenPanel } from "./flattenPanel";
@@ -10,7 +10,7 @@ import { panelMesh, pointsPerRow } from "./panelMesh";
 import { lineLength, panelEdge, panelRow, type PanelShape } from "./panelShape";
 
 /**
- * A fitted cover as cloth is cut for it: eight panels from the bust line to below the hem, without allowances. Above the bust
+ * A fitted cover as cloth is cut for it: eight panels, or ten, from the bust line to below the hem, without allowances. Above the bust
  * line it is traced on the form, since nothing was read there.
  */
 export interface FittedCover {
@@ -51,7 +51,7 @@ export function fittedCover(ground: CoverGround, cloth: Cloth): FittedCover {
   const rows = coverRows(ground);
   return {
     cloth,
-    panels: coverPanelNames.map((name, i) => coverPanel(name, i, rows, cloth)),
+    panels: panelsAround(ground.hasSideFrontSeams).map((name, i) => coverPanel(name, i, rows, cloth)),
     rows: rows.map(({ depthBelowNape, line }) => ({ depthBelowNape, line })),
     girths: girthsOf(rows),
   };

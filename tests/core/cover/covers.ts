@@ -104,7 +104,7 @@ export function groundOf(
     { name: "bust" as const, depthBelowNape: top },
     { name: "fullHip" as const, depthBelowNape: bottom },
   ];
-  return { surface, lines, hem: bottom, turnUnder: 0, princess };
+  return { surface, lines, hem: bottom, turnUnder: 0, princess, hasSideFrontSeams: false };
 }
 
 export const section = (

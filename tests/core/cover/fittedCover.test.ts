@@ -2,7 +2,8 @@ import IsValidOp from "jsts/org/locationtech/jts/operation/valid/IsValidOp.js";
 import { describe, expect, test } from "vitest";
 import { levelNames } from "../../../src/core/body/vocabulary";
 import { coverRows } from "../../../src/core/cover/coverRows";
-import { coverPanelNames, coverSeamNames, panelSeams } from "../../../src/core/cover/coverPanels";
+import { coverSeamNames, panelSeams, panelsAround, seamsAround } from "../../../src/core/cover/coverPanels";
+import { panelEdges } from "../../../src/core/cover/panelEdges";
 import { type CoverPanel, fittedCover } from "../../../src/core/cover/fittedCover";
 import { pointsPerRow } from "../../../src/core/cover/panelMesh";
 import { panelOutline, panelPoint, panelRow } from "../../../src/core/cover/panelShape";
@@ -11,12 +12,17 @@ import { tautPointAt } from "../../../src/core/surface/tautSection";
 import { asCut, coverCases, edgesOf, groundOf, knit, libraryArea, libraryLength, section, woven } from "./covers";
 
 const cases = coverCases(40);
-const everyCover = cases.flatMap(({ one, ground, rows, covers, plan }) =>
-  covers.map((cover) => ({ seed: String(one.seed), plan, ground, rows, cover, cut: asCut(cover.cloth) })),
-);
+/** In three cloths with eight panels, and in woven cloth with ten. */
+const everyCover = cases.flatMap(({ one, ground, rows, covers, plan }) => {
+  const divided = { ...ground, hasSideFrontSeams: true };
+  const dividedRows = coverRows(divided);
+  return [...covers.map((cover) => ({ rows, cover })), { rows: dividedRows, cover: fittedCover(divided, woven) }].map(
+    (made) => ({ seed: String(one.seed), plan, cut: asCut(made.cover.cloth), ...made }),
+  );
+});
 const worst = (values: readonly number[]): number => values.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
 const widthAt = (panel: CoverPanel, row: number): number => libraryLength(panelRow(panel.shape, row));
-const isFront = ({ name }: CoverPanel): boolean => name.endsWith("Front");
+const isFront = ({ name }: CoverPanel): boolean => name.includes("Front");
 
 /** Sewn back together: lengths by a general-purpose geometry library. */
 describe("the panels of a cover give their own surface", () => {
@@ -58,15 +64,15 @@ describe("the panels of a cover give their own surface", () => {
         ...levelRows.slice(1).map((to, i) => [levelRows[i] as number, to] as const),
         [0, rows.length - 1] as const,
       ];
-      coverPanelNames.forEach((name, i) => {
-        const [panel, next] = [cover.panels[i] as CoverPanel, cover.panels[(i + 1) % 8] as CoverPanel];
-        expect([panel.name, panel.seams.last], seed).toEqual([name, next.seams.first]);
+      cover.panels.forEach((panel, i) => {
+        const next = cover.panels[(i + 1) % cover.panels.length] as CoverPanel;
+        expect(panel.seams.last, seed).toBe(next.seams.first);
         const misses = stretches.flatMap(([from, to]) => {
           const drawn = libraryLength(edgesOf(panel).last.slice(from, to + 1));
           const joined = libraryLength(edgesOf(next).first.slice(from, to + 1));
           return [drawn - joined, drawn - cut.along * seamLength(rows.slice(from, to + 1), i + 1)];
         });
-        expect(worst(misses), `${seed} ${name}`).toBeLessThan(0.2);
+        expect(worst(misses), `${seed} ${panel.name}`).toBeLessThan(0.2);
       });
     }
   });
@@ -88,20 +94,45 @@ describe("the panels of a cover give their own surface", () => {
   test("and so is each cell's: within 3 % in 95 of 100, in front between bust and underbust within 6 %", () => {
     const [above, elsewhere]: [number[], number[]] = [[], []];
     for (const { rows, covers } of cases) {
-      const underbust = rows.findIndex(({ line }) => line === "underbust");
-      covers[0]?.panels.forEach((panel, i) => {
-        for (let row = 0; row + 1 < rows.length; row++) {
-          const strains = cellAreas(rows, i, row).map((area, cell) => flatCell(panel, row, cell) / area - 1);
-          (row < underbust && isFront(panel) ? above : elsewhere).push(...strains);
-        }
-      });
+      const found = cellStrains(rows, covers[0]?.panels ?? []);
+      above.push(...found.above);
+      elsewhere.push(...found.elsewhere);
     }
-    const share95 = (strains: readonly number[]): number =>
-      strains.map(Math.abs).toSorted((one, other) => one - other)[Math.floor(0.95 * strains.length)] as number;
     expect(above.length).toBeGreaterThan(5000);
     expect([share95(above) < 0.06, share95(elsewhere) < 0.03]).toEqual([true, true]);
     expect([worst(above) < 0.12, worst(elsewhere) < 0.12]).toEqual([true, true]);
   });
+});
+
+/** The area strain of each cell, of the front between bust and underbust and of all else. */
+function cellStrains(rows: ReturnType<typeof coverRows>, panels: readonly CoverPanel[]) {
+  const underbust = rows.findIndex(({ line }) => line === "underbust");
+  const [above, elsewhere]: [number[], number[]] = [[], []];
+  panels.forEach((panel, i) => {
+    for (let row = 0; row + 1 < rows.length; row++) {
+      const strains = cellAreas(rows, i, row).map((area, cell) => flatCell(panel, row, cell) / area - 1);
+      (row < underbust && isFront(panel) ? above : elsewhere).push(...strains);
+    }
+  });
+  return { above, elsewhere };
+}
+
+const share95 = (strains: readonly number[]): number =>
+  strains.map(Math.abs).toSorted((one, other) => one - other)[Math.floor(0.95 * strains.length)] as number;
+
+/** Broken on purpose: the seam of the side front at its edge. Seen to fail. */
+test("one more seam in the side front eases what woven cloth cannot", () => {
+  let met = 0;
+  for (const { ground, rows, covers } of cases) {
+    const [bust, underbust] = [covers[0]?.girths.bust, covers[0]?.girths.underbust];
+    if (bust === undefined || underbust === undefined || bust.frontArc - underbust.frontArc < 100) continue;
+    met++;
+    const divided = { ...ground, hasSideFrontSeams: true };
+    const whole = cellStrains(rows, covers[0]?.panels ?? []).above;
+    const halves = cellStrains(coverRows(divided), fittedCover(divided, woven).panels).above;
+    expect(share95(halves)).toBeLessThan(0.75 * share95(whole));
+  }
+  expect(met).toBeGreaterThan(3);
 });
 
 function flatCell({ shape }: CoverPanel, row: number, cell: number): number {
@@ -205,6 +236,23 @@ describe("every panel", () => {
   });
 });
 
+/** Broken on purpose: an edge sewn to the next edge of its own panel. Seen to fail. */
+test("every edge beside a seam is sewn to one other of the same length, and that one to it", () => {
+  for (const { cover } of everyCover.filter((_, i) => i % 4 === 3 || i % 4 === 0)) {
+    const edges = cover.panels.flatMap((panel) => panelEdges(cover, panel));
+    expect(new Set(edges.map(({ id }) => id)).size).toBe(4 * cover.panels.length);
+    for (const { id, length, line, sewnTo } of edges) {
+      expect(Math.abs(libraryLength(line) - length)).toBeLessThan(1e-6);
+      const other = edges.find((edge) => edge.id === sewnTo);
+      expect(other === undefined).toBe(id.endsWith("-top") || id.endsWith("-bottom"));
+      if (other === undefined) continue;
+      expect(other.sewnTo).toBe(id);
+      expect(other.id.split("-")[0]).not.toBe(id.split("-")[0]);
+      expect(Math.abs(other.length - length)).toBeLessThan(0.2);
+    }
+  }
+});
+
 describe("the rows of a cover", () => {
   test("begin at the bust line, end below the hem, stand at most 10 and at least 5 mm apart, and hang straight below the form", () => {
     for (const { ground, rows } of cases) {
@@ -258,7 +306,15 @@ describe("the rows of a cover", () => {
   });
 
   test("each seam joins the panels on both its sides, once around", () => {
-    expect(coverPanelNames.map((name) => panelSeams[name].first)).toEqual([...coverSeamNames]);
+    for (const isDivided of [false, true]) {
+      const panels = panelsAround(isDivided);
+      expect(panels.length).toBe(isDivided ? 10 : 8);
+      panels.forEach((name, i) => {
+        expect(panelSeams[name].last).toBe(panelSeams[panels[(i + 1) % panels.length] ?? name].first);
+      });
+    }
+    expect(seamsAround(true)).toEqual([...coverSeamNames]);
+    expect(seamsAround(false)).toEqual(coverSeamNames.filter((name) => !name.endsWith("FrontSeam")));
   });
 });
 
@@ -337,7 +393,7 @@ describe("a surface that can be unrolled is unrolled", () => {
           return Math.hypot(one.x + other.x, one.y - other.y);
         }),
       ).flat();
-      expect(worst(misses), name).toBeLessThan(0.1);
+      expect(worst(misses), name).toBeLessThan(1e-6);
     });
   });
 });
