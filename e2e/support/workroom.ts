@@ -1,4 +1,4 @@
-import { expect, type Locator, type Page } from "@playwright/test";
+import type { Locator, Page } from "@playwright/test";
 
 /** Ways through the workroom that several stories share, in the words a person reads there. */
 export async function openDemo(page: Page, place = "plan"): Promise<void> {
