@@ -8,7 +8,6 @@ const address = `http://127.0.0.1:${process.env.E2E_PORT}`;
 
 const executablePath = systemChromium();
 const isRoot = process.getuid?.() === 0;
-const touch = { hasTouch: true, isMobile: true };
 
 export default defineConfig({
   testDir: "e2e",
@@ -27,6 +26,10 @@ export default defineConfig({
     baseURL: address,
     browserName: "chromium",
     locale: "en-US",
+    // The tablet beside the form; where a story concerns other screens, it turns its page into each of them.
+    viewport: { width: 1180, height: 820 },
+    hasTouch: true,
+    isMobile: true,
     // A trace of every test costs a tenth of the time; the retry of a failed one has it.
     trace: process.env.CI ? "on-first-retry" : "off",
     screenshot: "only-on-failure",
@@ -45,13 +48,6 @@ export default defineConfig({
       ],
     },
   },
-  // Every test runs on the tablet beside the form; a tag in its title or tags sends it to other rooms as well.
-  projects: [
-    { name: "tablet", use: { viewport: { width: 1180, height: 820 }, ...touch } },
-    { name: "portrait", grep: /@portrait/, use: { viewport: { width: 820, height: 1180 }, ...touch } },
-    { name: "projector", grep: /@projector/, use: { viewport: { width: 1920, height: 1080 } } },
-    { name: "phone", grep: /@phone/, use: { viewport: { width: 390, height: 844 }, ...touch } },
-  ],
   webServer: {
     command: `npx vite preview --host 127.0.0.1 --port ${process.env.E2E_PORT} --strictPort`,
     url: address,

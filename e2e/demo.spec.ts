@@ -1,28 +1,30 @@
 import { expect, test } from "@playwright/test";
-import { heading } from "./support/workroom";
+import { heading, screens } from "./support/workroom";
 import { sampleTitle } from "../tests/support/sample";
 
-test("one tap at the door opens the plan of a made-up person @phone @portrait @projector", async ({ page }) => {
+test("one tap at the door opens the plan of a made-up person, on every screen", async ({ page }) => {
   await page.goto("/");
-  await page.getByRole("button", { name: "See a sample person’s plan" }).click();
-  await expect(heading(page, "The plan")).toBeVisible();
-  await expect(page.getByText(/^\d+ pieces of batting/)).toBeVisible();
-});
-
-test("its own address opens it straight away", async ({ page }) => {
-  await page.goto("/#demo");
-  await expect(heading(page, "The plan")).toBeVisible();
-  await page
-    .getByRole("navigation")
-    .getByRole("link", { name: /The person/ })
-    .click();
-  await expect(page.getByRole("textbox", { name: "Whose fitting this is" })).toHaveValue(sampleTitle);
+  const door = page.getByRole("button", { name: "See a sample person’s plan" });
+  for (const screen of screens) {
+    await page.setViewportSize(screen);
+    await expect(door).toBeVisible();
+  }
+  await page.setViewportSize(screens[0]);
+  await door.click();
+  for (const screen of screens) {
+    await page.setViewportSize(screen);
+    await expect(heading(page, "The plan")).toBeVisible();
+    await expect(page.getByText(/^\d+ pieces of batting/)).toBeVisible();
+  }
 });
 
 test.describe("with everything kept for working offline", () => {
   test.use({ serviceWorkers: "allow" });
 
-  test("the first screen asks no other place for anything and breaks no rule of its own", async ({ page, baseURL }) => {
+  test("its own address opens it straight away, and the first screen asks no other place for anything and breaks no rule of its own", async ({
+    page,
+    baseURL,
+  }) => {
     const wrong: string[] = [];
     page.on("request", (request) => {
       if (!request.url().startsWith(baseURL ?? "") && !/^(?:data|blob):/.test(request.url())) wrong.push(request.url());
@@ -33,6 +35,11 @@ test.describe("with everything kept for working offline", () => {
     page.on("pageerror", (error) => wrong.push(String(error)));
     await page.goto("/#demo");
     await expect(heading(page, "The plan")).toBeVisible();
+    await page
+      .getByRole("navigation")
+      .getByRole("link", { name: /The person/ })
+      .click();
+    await expect(page.getByRole("textbox", { name: "Whose fitting this is" })).toHaveValue(sampleTitle);
     for (const place of ["body", "form", "padding", "finishing", "print"]) {
       await page.goto(`/#${place}`);
       await expect(page.getByRole("main").getByRole("heading").first()).toBeVisible();

@@ -1,7 +1,10 @@
 import { expect, test } from "@playwright/test";
-import { heading, row, typeGirths } from "./support/workroom";
+import { heading, row, screens, typeGirths } from "./support/workroom";
 
-test("a newcomer gets from the door to a plan with three girths, typed @phone @portrait", async ({ page }) => {
+test("a newcomer gets from the door to a plan with three girths typed on a phone, and sees it on every screen", async ({
+  page,
+}) => {
+  await page.setViewportSize(screens[0]);
   await page.goto("/");
   await expect(page.getByText("Nothing leaves this device")).toBeVisible();
   await page.getByRole("button", { name: "Start with bust, waist and hip" }).click();
@@ -17,9 +20,12 @@ test("a newcomer gets from the door to a plan with three girths, typed @phone @p
   }
   await expect(page.getByText("that is enough for a plan")).toBeVisible();
   await page.getByRole("link", { name: "See the plan" }).first().click();
-  await expect(heading(page, "The plan")).toBeVisible();
-  await expect(page.getByText(/^\d+ pieces of batting, \d+ shapes to cut\. /)).toBeVisible();
-  await expect(page.getByText(/measurements are estimated and drawn dashed/)).toBeVisible();
+  for (const screen of screens) {
+    await page.setViewportSize(screen);
+    await expect(heading(page, "The plan")).toBeVisible();
+    await expect(page.getByText(/^\d+ pieces of batting, \d+ shapes to cut\. /)).toBeVisible();
+    await expect(page.getByText(/measurements are estimated and drawn dashed/)).toBeVisible();
+  }
 });
 
 test("the same with a thumb alone, on the pad", async ({ page }) => {
@@ -36,7 +42,13 @@ test("the same with a thumb alone, on the pad", async ({ page }) => {
   await expect(page.getByRole("navigation").getByRole("link", { name: /The plan \d+ pieces/ })).toBeVisible();
 });
 
-test("a guess is shown as one, with its standard deviation, and gives way to a reading", async ({ page }) => {
+test("the place of the plan says what is missing; a guess is shown as one, with its spread, and gives way to a reading", async ({
+  page,
+}) => {
+  await page.goto("/#plan");
+  await expect(page.getByText("It needs bust all around, waist all around and full hip all around.")).toBeVisible();
+  await page.getByRole("link", { name: "Go and measure" }).click();
+  await expect(heading(page, "The person")).toBeVisible();
   await typeGirths(page, ["35", "30 1/2", "38"]);
   await expect(row(page, "waistFrontArc")).toContainText("estimated");
   await row(page, "waistFrontArc").click();
@@ -45,11 +57,4 @@ test("a guess is shown as one, with its standard deviation, and gives way to a r
   await page.keyboard.press("Enter");
   await expect(row(page, "waistFrontArc")).toContainText("17 in");
   await expect(row(page, "waistFrontArc")).not.toContainText("estimated");
-});
-
-test("the place of the plan says what is missing while there is none", async ({ page }) => {
-  await page.goto("/#plan");
-  await expect(page.getByText("It needs bust all around, waist all around and full hip all around.")).toBeVisible();
-  await page.getByRole("link", { name: "Go and measure" }).click();
-  await expect(heading(page, "The person")).toBeVisible();
 });

@@ -1,19 +1,24 @@
 import { expect, type Page, test } from "@playwright/test";
-import { heading, openDemo, typeGirths } from "./support/workroom";
+import { heading, openDemo, screens, typeGirths } from "./support/workroom";
 
 const lineNames = ["bust line", "underbust line", "waistline", "high hip line", "full hip line"] as const;
 
 const title = (page: Page, name: string | RegExp) => page.getByRole("heading", { level: 1, name });
 const slab = (page: Page) => page.locator(".stop-slab");
 
+const tablet = [{ width: 1180, height: 820 }] as const;
+
 /** Through the marking: the form made ready, then every line from the top down, its one button always in sight. */
-async function markAll(page: Page): Promise<void> {
+async function markAll(page: Page, seenOn: readonly (typeof screens)[number][] = tablet): Promise<void> {
   await expect(title(page, "Make the form ready.")).toBeVisible();
   await page.getByRole("button", { name: "The form is ready" }).click();
   for (const line of lineNames) {
     await expect(title(page, `Mark the person’s ${line}.`)).toBeFocused();
     await expect(slab(page)).toHaveText(`The ${line} is marked`);
-    await expect(slab(page)).toBeInViewport();
+    for (const screen of seenOn) {
+      await page.setViewportSize(screen);
+      await expect(slab(page)).toBeInViewport();
+    }
     await slab(page).click();
   }
 }
@@ -24,14 +29,14 @@ async function measure(page: Page, text: string): Promise<void> {
   await slab(page).click();
 }
 
-test("three girths give a draft, and the draft leads to the lines and from them to a firm plan @portrait @phone", async ({
-  page,
-}) => {
+test("three girths give a draft, and the draft leads to the lines and from them to a firm plan", async ({ page }) => {
   await typeGirths(page, ["35", "30 1/2", "38"]);
   await page.goto("/#plan");
   await expect(page.getByText(/This plan is a draft: measurements may come out up to .* off/)).toBeVisible();
   await page.getByRole("link", { name: "Mark the lines and measure the bare form" }).click();
-  await markAll(page);
+  await markAll(page, screens);
+  // What is left is done on a phone.
+  await page.setViewportSize(screens[0]);
   await expect(title(page, "Measure the bare form on the bust line, all around.")).toBeVisible();
   await expect(slab(page)).toBeDisabled();
   await page.locator(".line-field").getByRole("textbox").fill("33 1/2");
@@ -61,11 +66,25 @@ test("three girths give a draft, and the draft leads to the lines and from them 
   await expect(page.getByText(/This plan is a draft/)).toBeHidden();
 });
 
-test("any reading can be taken again or out of turn, the depth front to back among them, and undone", async ({
+test("a slip of unit is asked about and nothing typed is lost; any reading can be taken again or out of turn and undone; a height corrected asks for its line again", async ({
   page,
 }) => {
   await openDemo(page, "padding/lines");
   await markAll(page);
+  const field = page.locator(".line-field").getByRole("textbox");
+  await field.fill("76");
+  await page.getByRole("button", { name: "It is in centimeters" }).click();
+  await expect(field).toHaveValue("76 cm");
+  await expect(slab(page)).toHaveText(/Save 29\s7\/8\sin/);
+  await field.fill("4");
+  await expect(slab(page)).toBeDisabled();
+  await expect(page.locator(".field-problem")).toContainText("4");
+  await page.goto("/#plan");
+  await page.goto("/#padding/lines");
+  await expect(field).toHaveValue("4");
+  await measure(page, "30");
+
+  // The depth front to back is there as well.
   await page.getByRole("button", { name: "waist", exact: true }).click();
   await expect(title(page, "Measure the bare form on the waistline, all around.")).toBeVisible();
   await measure(page, "27 1/2");
@@ -81,32 +100,12 @@ test("any reading can be taken again or out of turn, the depth front to back amo
   await expect(page.locator(".line-parts")).toContainText("27 5/8 in");
   await page.getByRole("button", { name: "Undo" }).click();
   await expect(page.locator(".line-parts")).toContainText("27 1/2 in");
-});
 
-test("a slip of unit is asked about, what cannot be is not saved, and nothing typed is lost", async ({ page }) => {
-  await openDemo(page, "padding/lines");
-  await markAll(page);
-  const field = page.locator(".line-field").getByRole("textbox");
-  await field.fill("76");
-  await page.getByRole("button", { name: "It is in centimeters" }).click();
-  await expect(field).toHaveValue("76 cm");
-  await expect(slab(page)).toHaveText(/Save 29\s7\/8\sin/);
-  await field.fill("4");
-  await expect(slab(page)).toBeDisabled();
-  await expect(page.locator(".field-problem")).toContainText("4");
-  await page.goto("/#plan");
-  await page.goto("/#padding/lines");
-  await expect(field).toHaveValue("4");
-});
-
-test("a height corrected on the person asks for its line again and keeps what was read", async ({ page }) => {
-  await openDemo(page, "padding/lines");
-  await markAll(page);
-  await measure(page, "30");
+  // A height is corrected on the person: what was read stays.
   await page.goto("/#body/fullHipBelowNape");
-  const field = page.getByRole("textbox", { name: "Full hip, below the nape" });
-  await field.fill("23 5/8");
-  await field.press("Enter");
+  const hip = page.getByRole("textbox", { name: "Full hip, below the nape" });
+  await hip.fill("23 5/8");
+  await hip.press("Enter");
   await page.goto("/#padding/lines");
   await expect(title(page, "Mark the person’s full hip line.")).toBeVisible();
   await expect(page.getByText(/23\s5\/8/).first()).toBeVisible();

@@ -3,25 +3,53 @@ import { expect, type Page, test } from "@playwright/test";
 import { requiredMeasurementNames } from "../src/core/body/vocabulary";
 import type { PlanFile } from "../src/document/planFile";
 import { measurementTexts } from "../src/text/measurements";
-import { pdfText, pdfWordSizes } from "./support/pdfText";
-import { openDemo, pinNext, typeGirths } from "./support/workroom";
+import { type PdfWords, pdfPages } from "./support/pdfText";
+import { openDemo, typeGirths } from "./support/workroom";
 import { inchText, sampleBody, sampleTitle } from "../tests/support/sample";
 
 const papers = ["Letter", "A4"] as const;
 
-const printed = async (page: Page, format: (typeof papers)[number]): Promise<readonly string[]> =>
-  pdfText(await page.pdf({ format, printBackground: true }));
+/** The text of every page that this place prints on a paper. No word is smaller than eight points, in a picture or beside it. */
+async function printed(
+  page: Page,
+  format: (typeof papers)[number],
+): Promise<{ readonly pages: readonly string[]; readonly words: readonly PdfWords[] }> {
+  const pages = await pdfPages(await page.pdf({ format, printBackground: true }));
+  const words = pages.flatMap((each) => each.words);
+  expect(words.length).toBeGreaterThan(50);
+  // Text is set in 8.5 points and more; a hundredth is left for rounding.
+  expect(words.filter(({ size }) => size < 7.99)).toEqual([]);
+  return { pages: pages.map(({ text }) => text), words };
+}
 
 const pieceNames = (page: Page): Promise<readonly string[]> =>
   page.locator(".sheet-piece h4").evaluateAll((heads) => heads.map((head) => head.textContent ?? ""));
 
-for (const format of papers) {
-  test(`the demo's steps are on three sides of ${format}, and the cut drawings follow`, async ({ page }) => {
-    await openDemo(page, "print");
-    const names = await pieceNames(page);
-    expect(names.length).toBeGreaterThan(4);
-    expect(await page.locator(".sheet-figures .drawing").count()).toBe(2);
-    const [lines = "", ...pages] = await printed(page, format);
+test("the demo's steps are on three sides of paper, from whatever place they are printed, and the cut drawings follow", async ({
+  page,
+}) => {
+  await openDemo(page, "padding");
+  const elsewhere = (await printed(page, "A4")).pages;
+  expect(elsewhere[0]).toContain("Level lines on the form");
+  expect(elsewhere[1]).toContain(`Padding sheet for ${sampleTitle}`);
+  expect(elsewhere[4]).toContain("Small cut drawings for");
+  await page.goto("/#print");
+  await expect(page.locator(".sheet-figures .drawing")).toHaveCount(2);
+  const names = await pieceNames(page);
+  expect(names.length).toBeGreaterThan(4);
+  const flat = samplePieces()
+    .flatMap(({ cut }) => cut)
+    .flatMap((cut) => (cut.shape === "strip" || cut.shape === "panel" ? [cut] : []));
+  for (const format of papers) {
+    const { pages: all, words } = await printed(page, format);
+    const [lines = "", ...pages] = all;
+    const letters = words.map((each) => each.words.toLowerCase()).join(" ");
+    for (const shown of ["underbust", "right", "at the waist", "side seam", "front waist"])
+      expect(letters).toContain(shown);
+    // The steps are set in ten points, and nothing beside them is so wide that the paper shrinks them.
+    const steps = words.filter((each) => each.words.includes("Carry the lines out"));
+    expect(steps.length).toBeGreaterThan(2);
+    for (const { size } of steps) expect(size).toBeGreaterThan(9.9);
     // A draft begins with the lines: what each is, what the tape reads on the person there, and room for the bare form.
     expect(lines).toContain(`Level lines on the form, for ${sampleTitle}`);
     expect(lines).toMatch(/This plan is a draft: measurements may come out up to [\d /]+ in off/);
@@ -37,9 +65,6 @@ for (const format of papers) {
     const small = pages.slice(cuts).join(" ");
     for (const name of names) for (const text of [sheets.join(" "), small]) expect(text).toContain(name);
     // One width for every line that a layer crosses, and where its two ends lie.
-    const flat = samplePieces()
-      .flatMap(({ cut }) => cut)
-      .flatMap((cut) => (cut.shape === "strip" || cut.shape === "panel" ? [cut] : []));
     expect(small.match(/\d in (above|below) the (bust|underbust|waist|high hip|full hip)/g)).toHaveLength(
       2 * flat.length,
     );
@@ -60,30 +85,32 @@ for (const format of papers) {
     expect(pages[0]).toContain(sampleBody("waistGirth"));
     expect(sheets.at(-1)).toContain("Count the pins back into the dish");
     expect(pages[0]).not.toContain("The plan\n");
-  });
+  }
+});
 
-  test(`the largest plan goes on overleaf on ${format} and nothing of it is cut off`, async ({ page }) => {
-    await largestPlan(page);
-    const names = await pieceNames(page);
-    expect(names.length).toBeGreaterThan(5);
-    await page.getByRole("checkbox", { name: /^Level lines/ }).uncheck();
-    await page.getByRole("checkbox", { name: /Small cut drawings/ }).uncheck();
-    const pages = await printed(page, format);
+test("the largest plan goes on overleaf and nothing of it is cut off", async ({ page }) => {
+  await largestPlan(page);
+  const names = await pieceNames(page);
+  expect(names.length).toBeGreaterThan(5);
+  await page.getByRole("checkbox", { name: /^Level lines/ }).uncheck();
+  await page.getByRole("checkbox", { name: /Small cut drawings/ }).uncheck();
+  for (const format of papers) {
+    const { pages } = await printed(page, format);
     expect(pages.length).toBeGreaterThan(1);
     const all = pages.join(" ");
     for (const name of names) expect(all).toContain(name);
     expect(pages.at(-1)).toContain("Count the pins back into the dish");
-  });
-}
+  }
+});
 
-for (const format of papers) {
-  test(`a blank measuring sheet on ${format}: every reading once, the needed ones first, and room to write`, async ({
-    page,
-  }) => {
-    await openDemo(page, "print");
-    await chooseOnly(page, "A blank measuring sheet");
-    const sheets = await page.locator(".sheet").count();
-    const pages = await printed(page, format);
+test("a blank measuring sheet has every reading once, the needed ones first, and room to write; without a sheet there is nothing to print", async ({
+  page,
+}) => {
+  await openDemo(page, "print");
+  await chooseOnly(page, "A blank measuring sheet");
+  const sheets = await page.locator(".sheet").count();
+  for (const format of papers) {
+    const { pages } = await printed(page, format);
     expect(pages).toHaveLength(sheets);
     expect(pages.length).toBeGreaterThan(2);
     const all = pages.join(" ");
@@ -93,48 +120,31 @@ for (const format of papers) {
     expect(all.match(/\bPerson\b.{0,3}\bForm\b/g)).toHaveLength(Object.keys(measurementTexts).length);
     expect(all).not.toContain(sampleTitle);
     expectContinued(pages, "Measuring sheet");
-  });
+  }
+  await page.getByRole("checkbox", { name: /A blank measuring sheet/ }).uncheck();
+  await expect(page.getByRole("button", { name: "Print", exact: true })).toBeDisabled();
+  await expect(page.getByText("Choose a sheet")).toBeVisible();
+});
 
-  test(`cut drawings on ${format}: every layer with its sizes, and the test square`, async ({ page }) => {
-    await openDemo(page, "print");
-    const names = await pieceNames(page);
-    const sizes = (await page.locator('.sheet-piece [data-step="cut"] p').allTextContents()).map((text) =>
-      text.replace(/^Cut the .*?\. /, ""),
-    );
-    await chooseOnly(page, "Cut drawings");
-    const sheets = await page.locator(".sheet").count();
-    const pages = await printed(page, format);
+test("cut drawings: every layer with its sizes, the test square in its true size, and no card cut off", async ({
+  page,
+}) => {
+  await openDemo(page, "print");
+  const names = await pieceNames(page);
+  const sizes = (await page.locator('.sheet-piece [data-step="cut"] p').allTextContents()).map((text) =>
+    text.replace(/^Cut the .*?\. /, ""),
+  );
+  await chooseOnly(page, "Cut drawings");
+  const sheets = await page.locator(".sheet").count();
+  for (const format of papers) {
+    const { pages } = await printed(page, format);
     expect(pages).toHaveLength(sheets);
     const all = pages.join(" ");
     for (const name of names) expect(all.split(new RegExp(`(?<!\\d)${name}(?!\\d)`)).length).toBeGreaterThan(1);
     for (const size of sizes) expect(all).toContain(size.replace(/\s+/g, " "));
     expect(pages[0]).toContain("this square measures 2 in each way");
     expectContinued(pages, `Cut drawings for ${sampleTitle}`);
-  });
-}
-
-for (const format of papers) {
-  test(`no word on ${format} is smaller than eight points, in a picture or beside it`, async ({ page }) => {
-    await openDemo(page, "print");
-    await page.getByRole("checkbox", { name: /A blank measuring sheet/ }).check();
-    await page.getByRole("checkbox", { name: /^Cut drawings/ }).check();
-    const words = await pdfWordSizes(await page.pdf({ format, printBackground: true }));
-    const all = words.map((each) => each.words).join(" ");
-    for (const shown of ["underbust", "RIGHT", "at the waist", "side seam", "front waist"])
-      expect(all.toLowerCase()).toContain(shown.toLowerCase());
-    expect(words.length).toBeGreaterThan(500);
-    // The steps are set in ten points, and nothing beside them is so wide that the paper shrinks them.
-    const steps = words.filter((each) => each.words.includes("Carry the lines out"));
-    expect(steps.length).toBeGreaterThan(2);
-    for (const { size } of steps) expect(size).toBeGreaterThan(9.9);
-    // Text is set in 8.5 points and more; a hundredth is left for rounding.
-    expect(words.filter(({ size }) => size < 7.99)).toEqual([]);
-  });
-}
-
-test("the test square has its true size on paper", async ({ page }) => {
-  await openDemo(page, "print");
-  await chooseOnly(page, "Cut drawings");
+  }
   await page.emulateMedia({ media: "print" });
   const side = await page
     .locator(".cut-head .mark-ground")
@@ -142,29 +152,8 @@ test("the test square has its true size on paper", async ({ page }) => {
     .evaluate((square) => square.getBoundingClientRect().width);
   // A style sheet's inch is 96 of its pixels; the line itself adds up to one.
   expect(Math.abs(side - 2 * 96)).toBeLessThan(1.5);
-});
-
-test("nothing on a card is cut off, and no card hangs over the edge of its sheet", async ({ page }) => {
-  await openDemo(page, "print");
-  await page.getByRole("checkbox", { name: /A blank measuring sheet/ }).check();
-  await page.getByRole("checkbox", { name: /Cut drawings/ }).check();
-  await page.emulateMedia({ media: "print" });
-  // The width of Letter between its margins.
-  await page.setViewportSize({ width: Math.round((194 * 96) / 25.4), height: 900 });
-  const { cards, over } = await page.locator(".sheet-card").evaluateAll((all) => ({
-    cards: all.length,
-    over: all
-      .filter((card) => {
-        const edge = card.getBoundingClientRect();
-        // What a drawing holds beyond its frame is not drawn, but its words have to be.
-        const inside = [...card.querySelectorAll(":not(svg *), svg text")].map((part) => part.getBoundingClientRect());
-        const hangs = inside.some((part) => part.right > edge.right + 1 || part.bottom > edge.bottom + 1);
-        return hangs || edge.right > document.documentElement.clientWidth + 1;
-      })
-      .map((card) => card.textContent),
-  }));
-  expect(cards).toBeGreaterThan(70);
-  expect(over).toEqual([]);
+  await everySheet(page);
+  await expectCardsWhole(page);
 });
 
 test("without a plan the measuring sheet can be printed, and the others wait", async ({ page }) => {
@@ -172,33 +161,9 @@ test("without a plan the measuring sheet can be printed, and the others wait", a
   await expect(page.getByText("There is no plan yet")).toBeVisible();
   await expect(page.getByRole("checkbox", { name: /The padding sheet/ })).toBeDisabled();
   await expect(page.getByRole("checkbox", { name: /A blank measuring sheet/ })).toBeChecked();
-  const pages = await printed(page, "A4");
+  const { pages } = await printed(page, "A4");
   expect(pages[0]).toContain("Bust, all around");
   expect(pages[0]).not.toContain("There is no plan yet");
-});
-
-test("with no sheet chosen there is nothing to print, and it says so", async ({ page }) => {
-  await openDemo(page, "print");
-  await page.getByRole("checkbox", { name: /^Level lines/ }).uncheck();
-  await page.getByRole("checkbox", { name: /The padding sheet/ }).uncheck();
-  await page.getByRole("checkbox", { name: /Small cut drawings/ }).uncheck();
-  await expect(page.getByRole("button", { name: "Print", exact: true })).toBeDisabled();
-  await expect(page.getByText("Choose a sheet")).toBeVisible();
-});
-
-test("what is done already is ticked", async ({ page }) => {
-  await openDemo(page, "padding");
-  await pinNext(page);
-  await page.goto("/#print");
-  await expect(page.locator('.sheet-piece [data-step="pin"] .sheet-box svg')).toHaveCount(1);
-});
-
-test("printing from any other place prints the usual sheets as well", async ({ page }) => {
-  await openDemo(page, "padding");
-  const pages = await printed(page, "A4");
-  expect(pages[0]).toContain("Level lines on the form");
-  expect(pages[1]).toContain(`Padding sheet for ${sampleTitle}`);
-  expect(pages[4]).toContain("Small cut drawings for");
 });
 
 /** The pieces of the sample person's plan, as the command gives them. */
@@ -220,6 +185,34 @@ async function chooseOnly(page: Page, name: string): Promise<void> {
   await page.getByRole("checkbox", { name: /^Level lines/ }).uncheck();
   await page.getByRole("checkbox", { name: /The padding sheet/ }).uncheck();
   await page.getByRole("checkbox", { name: /Small cut drawings/ }).uncheck();
+}
+
+/** Ticks every kind of sheet while the page is shown as on paper, where the choice itself is hidden. */
+async function everySheet(page: Page): Promise<void> {
+  await page.emulateMedia({ media: "screen" });
+  for (const name of [/^Level lines/, /The padding sheet/, /Small cut drawings/, /A blank measuring sheet/])
+    await page.getByRole("checkbox", { name }).check();
+  await page.emulateMedia({ media: "print" });
+}
+
+/** Nothing on a card is cut off, and no card hangs over the edge of its sheet. */
+async function expectCardsWhole(page: Page): Promise<void> {
+  // The width of Letter between its margins.
+  await page.setViewportSize({ width: Math.round((194 * 96) / 25.4), height: 900 });
+  const { cards, over } = await page.locator(".sheet-card").evaluateAll((all) => ({
+    cards: all.length,
+    over: all
+      .filter((card) => {
+        const edge = card.getBoundingClientRect();
+        // What a drawing holds beyond its frame is not drawn, but its words have to be.
+        const inside = [...card.querySelectorAll(":not(svg *), svg text")].map((part) => part.getBoundingClientRect());
+        const hangs = inside.some((part) => part.right > edge.right + 1 || part.bottom > edge.bottom + 1);
+        return hangs || edge.right > document.documentElement.clientWidth + 1;
+      })
+      .map((card) => card.textContent),
+  }));
+  expect(cards).toBeGreaterThan(70);
+  expect(over).toEqual([]);
 }
 
 /** Every page but the last says that it goes on, and every page but the first that it does. */

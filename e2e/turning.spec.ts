@@ -1,5 +1,4 @@
 import { expect, test, type Page } from "@playwright/test";
-import { rulesBroken } from "./support/rulesBroken";
 import { openDemo } from "./support/workroom";
 
 const figure = (page: Page) => page.getByRole("slider", { name: "Turn the figure" });
@@ -19,7 +18,7 @@ const painted = (page: Page) =>
     return { sum, inked };
   });
 
-test("it is fetched only when asked for, from the plan", async ({ page }) => {
+test("it is fetched only when asked for, from the plan, and the pieces go on one by one", async ({ page }) => {
   const scripts: string[] = [];
   page.on("request", (request) => {
     if (/TurningPlace.*\.js/.test(request.url()) && request.serviceWorker() === null) scripts.push(request.url());
@@ -30,6 +29,17 @@ test("it is fetched only when asked for, from the plan", async ({ page }) => {
   await page.getByRole("link", { name: "See it in 3-D" }).click();
   await expect(figure(page)).toBeVisible();
   expect(scripts).toHaveLength(1);
+  await page.getByRole("button", { name: "The bare form" }).click();
+  await expect(page.getByText(/^0 of \d+ pieces on/)).toBeVisible();
+  const bare = await painted(page);
+  await page.getByRole("button", { name: "Next piece" }).click();
+  await expect(page.getByText(/^1 of \d+ pieces on/)).toBeVisible();
+  expect(await painted(page)).not.toEqual(bare);
+  await page.getByRole("button", { name: "Show them one by one" }).click();
+  await expect(page.getByText(/^3 of \d+ pieces on/)).toBeVisible();
+  await page.getByRole("button", { name: "Stop" }).click();
+  await page.getByRole("link", { name: "Front, side and back pictures" }).click();
+  await expect(page.locator(".figures").first()).toBeVisible();
 });
 
 test("keys, buttons and drag turn it, a whole turn brings it back, and it never turns by itself", async ({ page }) => {
@@ -53,30 +63,4 @@ test("keys, buttons and drag turn it, a whole turn brings it back, and it never 
   await page.mouse.move(middle.x - 180, middle.y, { steps: 6 });
   await page.mouse.up();
   await expect(figure(page)).toHaveAttribute("aria-valuetext", /from the wearer’s left side/);
-});
-
-test("the pieces go on one by one", async ({ page }) => {
-  await openDemo(page, "turning");
-  await page.getByRole("button", { name: "The bare form" }).click();
-  await expect(page.getByText(/^0 of \d+ pieces on/)).toBeVisible();
-  const bare = await painted(page);
-  await page.getByRole("button", { name: "Next piece" }).click();
-  await expect(page.getByText(/^1 of \d+ pieces on/)).toBeVisible();
-  expect(await painted(page)).not.toEqual(bare);
-  await page.getByRole("button", { name: "Show them one by one" }).click();
-  await expect(page.getByText(/^3 of \d+ pieces on/)).toBeVisible();
-  await page.getByRole("button", { name: "Stop" }).click();
-  await page.getByRole("link", { name: "Front, side and back pictures" }).click();
-  await expect(page.locator(".figures").first()).toBeVisible();
-});
-
-test("the turning figure breaks no rule of access @phone", async ({ page }) => {
-  for (const colorScheme of ["light", "dark"] as const) {
-    await page.emulateMedia({ colorScheme });
-    await openDemo(page, "turning");
-    await expect(figure(page)).toBeVisible();
-    expect(await rulesBroken(page)).toEqual([]);
-    const sideways = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-    expect(sideways).toBeLessThanOrEqual(0);
-  }
 });

@@ -1,13 +1,25 @@
-import { mkdtempSync } from "node:fs";
+import { cpSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "vite";
 import { offlineFiles } from "../../src/app/offline/build/offlineFiles";
 
-/** Builds the page without screens, with its service worker, into a folder of its own and says where. */
+const newFolder = (): string => mkdtempSync(join(tmpdir(), "padwright-harness-"));
+
+let first: Promise<string> | null = null;
+
+/** The page without screens, with its service worker: built once, and a copy of its own for everybody who asks. */
 export async function builtHarness(): Promise<string> {
-  const folder = mkdtempSync(join(tmpdir(), "padwright-harness-"));
+  first ??= freshHarness();
+  const folder = newFolder();
+  cpSync(await first, folder, { recursive: true });
+  return folder;
+}
+
+async function freshHarness(): Promise<string> {
+  const folder = newFolder();
+  process.once("exit", () => rmSync(folder, { recursive: true, force: true }));
   await build({
     configFile: false,
     root: fileURLToPath(new URL(".", import.meta.url)),

@@ -1,14 +1,22 @@
-import { expect, type Locator, type Page } from "@playwright/test";
+import type { Locator, Page } from "@playwright/test";
 
 /** Ways through the workroom that several stories share, in the words a person reads there. */
 export async function openDemo(page: Page, place = "plan"): Promise<void> {
   await page.goto("/#demo");
-  await expect(heading(page, "The plan")).toBeVisible();
+  await heading(page, "The plan").waitFor();
   if (place === "plan") return;
   await page.goto(`/#${place}`);
-  await expect(page.getByRole("main").getByRole("heading").first()).toBeVisible();
-  await expect(heading(page, "The plan")).toBeHidden();
+  await heading(page, "The plan").waitFor({ state: "hidden" });
+  await page.getByRole("main").getByRole("heading").first().waitFor();
 }
+
+/** The screens that the work is done at: the phone, the projector, the tablet upright and on its side, as it is at first. */
+export const screens = [
+  { width: 390, height: 844 },
+  { width: 1920, height: 1080 },
+  { width: 820, height: 1180 },
+  { width: 1180, height: 820 },
+] as const;
 
 export const heading = (page: Page, name: string): Locator =>
   page.getByRole("main").getByRole("heading", { name, exact: true, level: 1 });
@@ -46,16 +54,24 @@ export const readingField = (page: Page, part: "all around" | "front" | "back"):
 
 /** Presses on from step to step until one more piece is pinned: the lines are marked and left unread, the trial is skipped. */
 export async function pinNext(page: Page): Promise<void> {
-  const slab = page.locator(".stop-slab");
   for (let i = 0; i < 40; i += 1) {
-    const way = page.getByRole("button", { name: /^(Leave the rest out|Skip the trial)$/ });
-    // A press before the last one is worked out counts for nothing.
-    await expect(page.locator(".padding-page")).toHaveAttribute("aria-busy", "false");
-    const title = (await page.getByRole("heading", { level: 1 }).first().textContent()) ?? "";
-    const words = (await slab.textContent()) ?? "";
-    await ((await way.isVisible()) ? way : slab).click();
-    if (words === "It is pinned" || words === "It is slipped in") return;
-    await expect(page.getByRole("heading", { level: 1 }).first()).not.toHaveText(title);
+    const { title, way, slab } = await settledStop(page);
+    await (way === null ? page.locator(".stop-slab") : page.getByRole("button", { name: way, exact: true })).click();
+    if (slab === "It is pinned" || slab === "It is slipped in") return;
+    await page.waitForFunction((before) => document.querySelector("h1")?.textContent !== before, title);
   }
   throw new Error("no piece came to be pinned");
+}
+
+/** What a stop says and offers, once it is worked out: a press before that counts for nothing. */
+async function settledStop(page: Page) {
+  await page.waitForFunction(() => document.querySelector(".padding-page")?.ariaBusy === "false");
+  return page.evaluate(() => {
+    const said = [...document.querySelectorAll("button")].map(({ textContent }) => textContent ?? "");
+    return {
+      title: document.querySelector("h1")?.textContent ?? "",
+      way: said.find((words) => words === "Leave the rest out" || words === "Skip the trial") ?? null,
+      slab: document.querySelector(".stop-slab")?.textContent ?? "",
+    };
+  });
 }
