@@ -78,7 +78,7 @@ const breastShare = heightCurve(
 );
 
 /** Where the optional reading between bust and underbust is taken: this share of the way down. */
-const lowerBreastPlace = 0.75;
+export const lowerBreastPlace = 0.75;
 
 function breastCurve(lines: readonly TorsoLine[], values: readonly number[]): HeightCurve {
   const depths = lines.map(({ depthBelowNape }) => depthBelowNape);

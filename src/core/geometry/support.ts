@@ -4,7 +4,7 @@ import type { ConvexShape, QuarteredShape } from "./outline";
  * How far a section reaches from its middle in a direction (mm): the distance of the line that touches it there. The
  * direction is an angle from the wearer's left, turned towards the front. Supports of curves laid around one another add.
  */
-function supportAt(shape: ConvexShape, angle: number): number {
+export function supportAt(shape: ConvexShape, angle: number): number {
   if (!("support" in shape)) return quarteredSupport(shape, angle);
   const { support } = shape;
   const count = support.length;
