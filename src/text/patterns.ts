@@ -2,6 +2,7 @@ import type { LengthStep } from "../core/lengthText";
 import type { Piece } from "../core/padding/piece";
 import type { PlannedLevel } from "../core/plan/plan";
 import { pieceName, planWords } from "./plan";
+import { pictureWords } from "./pictures";
 import { featherWords, upperFirst } from "./pieces";
 
 /** What is written on a layer at its true size: what it is, which layer, from what, how its edge is treated, where it goes. */
@@ -14,9 +15,10 @@ export const layerWords = (
     batting,
   }: { readonly levels: readonly PlannedLevel[]; readonly step: LengthStep; readonly batting: string },
 ): { readonly title: string; readonly says: readonly string[] } => ({
-  title: pieceName(piece),
+  title:
+    piece.layers.length === 1 ? pieceName(piece) : pictureWords.layerOf(pieceName(piece), layer, piece.layers.length),
   says: [
-    `Layer ${layer} of ${piece.layers.length}. Cut 1 from ${batting}.`,
+    `Cut 1 from ${batting}.`,
     `${upperFirst(featherWords(piece.layers[layer - 1]?.feather ?? 0, step))}.`,
     `${upperFirst(planWords(step).piecePlace(piece, levels))}.`,
   ],
@@ -28,12 +30,17 @@ export const patternWords = {
   measureFirst: ["Measure these", "before you cut."],
   inchSquare: "Solid square: 4 in each side.",
   metricSquare: "Broken square: 100 mm each side.",
-  allPages: "Print at 100 %, not fitted to the page.",
+  howTo: [
+    "Print at 100 %, not fitted to the page.",
+    "Each part has pages of its own, A1 at its",
+    "upper left. Trim the left and top edge of",
+    "the next page and lay it on the strip of",
+    "the one before: the circles a to d meet.",
+  ],
   pagesOf: (title: string, pages: number) => `${title}: ${pages === 1 ? "1 page" : `${pages} pages`}`,
   layOn: (page: string) => `lay page ${page} on this strip`,
   pageOf: (title: string, tile: string, page: number, pages: number) =>
     `${title}, page ${tile} (${page} of ${pages} pages)`,
-  trim: "Trim the left and top edge of the next page and lay it on the strip; the circles meet.",
 } as const;
 
 export const patternProblems = {

@@ -28,6 +28,7 @@ import {
   tilesOf,
   tileWidth,
   type Tiling,
+  stepDown,
 } from "./tiles";
 import type { TitledPart } from "./titledPart";
 
@@ -37,11 +38,10 @@ export interface PatternPdfWords {
   readonly measureFirst: readonly string[];
   readonly inchSquare: string;
   readonly metricSquare: string;
-  readonly allPages: string;
+  readonly howTo: readonly string[];
   readonly pagesOf: (title: string, pages: number) => string;
   readonly layOn: (page: string) => string;
   readonly pageOf: (title: string, tile: string, page: number, pages: number) => string;
-  readonly trim: string;
 }
 
 /** Sizes of paper, in millimeters. */
@@ -183,6 +183,17 @@ class Pen {
     ]);
   }
 
+  /** Words in lines that are no longer than there is room. */
+  folded(words: string, size: number, room: number): readonly string[] {
+    return words.split(" ").reduce<readonly string[]>((lines, word) => {
+      const last = lines.at(-1);
+      const longer = last === undefined ? word : `${last} ${word}`;
+      return last !== undefined && this.widthOf(longer, size) > room
+        ? [...lines, word]
+        : [...lines.slice(0, -1), longer];
+    }, []);
+  }
+
   widthOf(words: string, size: number): number {
     return this.font.widthOfTextAtSize(words, size * point) / point;
   }
@@ -276,24 +287,31 @@ function firstPages(tilings: readonly Tiled[], words: PatternPdfWords, newPen: (
   let pen = newPen();
   pen.text(words.title, { x: 0, y: tileHeight - head }, head, { isBold: true });
   testSquares(pen, 0, tileHeight - 16, words);
-  pen.text(words.allPages, { x: 110, y: tileHeight - 22 }, large, { isBold: true });
-  let [x, y] = [0, tileHeight - 16 - 4 * 25.4 - 10];
-  let rowHeight = 0;
+  for (const [i, line] of words.howTo.entries()) {
+    pen.text(line, { x: 108, y: tileHeight - 20 - i * small * lineStep }, small);
+  }
+  let y = tileHeight - 16 - 4 * 25.4 - 10;
   for (const { titled, tiling } of tilings) {
-    const scale = Math.min(0.06, 84 / (tiling.columns * stepAcross));
-    const [width, height] = [tiling.columns * stepAcross * scale, tiling.rows * (tileHeight - overlap) * scale];
-    const label = words.pagesOf(titled.title, tiling.tiles.length);
-    if (x > 0 && x + 90 > tileWidth) [x, y, rowHeight] = [0, y - rowHeight - 4, 0];
-    if (y - height - 8 < 0) {
+    const across = tiling.columns * stepAcross;
+    const scale = Math.min(mapRoom.width / across, mapRoom.height / (tiling.rows * stepDown));
+    const room = tileWidth - mapRoom.width - 6;
+    const says = titled.says.flatMap((line) => pen.folded(line, small, room));
+    const lines = [words.pagesOf(titled.title, tiling.tiles.length), ...says];
+    const height = Math.max(tiling.rows * stepDown * scale, lines.length * small * lineStep);
+    if (y - height < 0) {
       pen = newPen();
-      [x, y, rowHeight] = [0, tileHeight - 4, 0];
+      y = tileHeight;
     }
-    pen.text(label, { x, y: y - small }, small);
-    mapOf(pen, titled, tiling, { x, y: y - small - 2, scale });
-    rowHeight = Math.max(rowHeight, height + small + 4);
-    x += Math.max(95, width + 5);
+    mapOf(pen, titled, tiling, { x: 0, y, scale });
+    for (const [i, line] of lines.entries()) {
+      pen.text(line, { x: mapRoom.width + 6, y: y - (i + 0.8) * small * lineStep }, small, { isBold: i === 0 });
+    }
+    y -= height + 6;
   }
 }
+
+/** The map of a part is no larger than this (mm). */
+const mapRoom = { width: 60, height: 26 };
 
 function mapOf(pen: Pen, titled: TitledPart, tiling: Tiling, at: Spot & { readonly scale: number }): void {
   const top = tiling.frame.bottom + tiling.frame.height;
@@ -313,21 +331,15 @@ function mapOf(pen: Pen, titled: TitledPart, tiling: Tiling, at: Spot & { readon
 
 const lineStep = 1.3;
 
-/** Where a page has room for words of this size, their upper left corner: beside its name, or farther down where lines run there. */
-function clearSpot(
-  { part }: TitledPart,
-  { left, bottom }: Tile,
-  { width, height }: { readonly width: number; readonly height: number },
-): Spot {
-  const top = tileHeight - 3;
-  const spots = Array.from({ length: 12 }, (_, i) => top - i * 18).flatMap((y) =>
-    [26, 6, stepAcross - width - 4].map((x) => ({ x, y: y - (x < 26 && y === top ? head : 0) })),
+/** Where a page has room for a line of words, its upper left corner: beside its name, or farther down where lines run there. */
+function clearSpot({ part }: TitledPart, { left, bottom }: Tile, width: number, height: number): Spot {
+  const spots = Array.from({ length: 40 }, (_, i) => tileHeight - 4 - i * 6).flatMap((y, i) =>
+    [26, 4, 50, 75, stepAcross - width - 4].map((x) => ({ x: i < 2 ? Math.max(26, x) : x, y })),
   );
-  const free = spots.find(
-    ({ x, y }) =>
-      x > 0 && y - height > overlap && isClear(part, { left: left + x, bottom: bottom + y - height, width, height }),
+  const free = spots.find(({ x, y }) =>
+    isClear(part, { left: left + x - 1, bottom: bottom + y - height, width: width + 2, height }),
   );
-  return free ?? { x: 26, y: top };
+  return free ?? { x: 26, y: tileHeight - 4 };
 }
 
 /** One page: its part of the drawing, its name large in the corner, and the strips that the next pages are laid on. */
@@ -355,14 +367,9 @@ function tilePage(
     { isClosed: true, width: 0.2 },
   );
   pen.text(name, { x: 3, y: tileHeight - 3 - head }, head, { isBold: true });
-  const isFirst = tile === tiling.tiles[0];
-  const lines = [words.pageOf(titled.title, name, page, pages), ...(isFirst ? [words.trim, ...titled.says] : [])];
-  const spot = clearSpot(titled, tile, {
-    width: Math.max(...lines.map((line) => pen.widthOf(line, small))),
-    height: lines.length * small * lineStep,
-  });
-  for (const [i, line] of lines.entries())
-    pen.text(line, { x: spot.x, y: spot.y - (i + 0.8) * small * lineStep }, small);
+  const line = words.pageOf(titled.title, name, page, pages);
+  const spot = clearSpot(titled, tile, pen.widthOf(line, small), small * lineStep);
+  pen.text(line, { x: spot.x, y: spot.y - small }, small);
   if (has(tile.row, tile.column + 1))
     rightStrip(pen, words.layOn(tileName({ row: tile.row, column: tile.column + 1 })));
   if (has(tile.row + 1, tile.column))
