@@ -1,5 +1,4 @@
 import { levelNames } from "../core/body/vocabulary";
-import { isContradiction } from "../core/body/plausibility";
 import { fineStep } from "../core/lengthText";
 import type { PosteriorLength, PosteriorThickness } from "../core/calibration/calibration";
 import type { PlannedPiece } from "../core/plan/plan";
@@ -7,7 +6,7 @@ import { err, ok, type Result } from "../core/result";
 import { frontChangeAt } from "../core/plan/shortfalls";
 import { nineInTen, onTarget } from "../core/tolerances";
 import { type CurrentStep, piecesNamed } from "../app/steps/currentStep";
-import { type Derived, derivation } from "../app/session/derived";
+import { derivation } from "../app/session/derived";
 import { shortfallCause } from "../app/shortfallCause";
 import { stepMinutes } from "../app/steps/stepMinutes";
 import { type RecordWords, stepRecord } from "../app/steps/stepRecord";
@@ -18,8 +17,9 @@ import { seamShiftToFile, shortfallToFile } from "../document/planFile";
 import type { StepFile } from "../document/stepFile";
 import { cutFrom } from "../text/batting";
 import { planWords } from "../text/plan";
-import { battingProblemText, fittingProblemText, measurementProblemText } from "../text/problems";
+import { fittingProblemText } from "../text/problems";
 import { stepSentence } from "../text/steps";
+import { problemSentences } from "./problemSentences";
 
 /** From the text of a fitting file with its work to the one next step, or a sentence for every problem in the way. */
 export function nextOfText(text: string): Result<StepFile, readonly string[]> {
@@ -34,15 +34,6 @@ export function nextOfFitting(fitting: Fitting, derive = derivation()): Result<S
   const derived = derive(fitting);
   const current = derived.step();
   return current === null ? err(problemSentences(derived, fitting)) : ok(stepFile(current, fitting));
-}
-
-function problemSentences({ problems }: Derived, { unit }: Fitting): readonly string[] {
-  const fine = fineStep[unit];
-  return [
-    ...problems.entries.map((problem) => fittingProblemText(problem, fine)),
-    ...problems.measurements.filter(isContradiction).map((problem) => measurementProblemText(problem, fine)),
-    ...problems.batting.map((problem) => battingProblemText(problem, fine)),
-  ];
 }
 
 function stepFile({ step, plan, replan }: CurrentStep, fitting: Fitting): StepFile {

@@ -6,9 +6,9 @@ import { levelNames, measurementNames } from "../core/body/vocabulary";
 import { chartKinds, type ChartSource } from "../core/form/formTable";
 import { lengthUnits, type LengthUnit } from "../core/lengthText";
 import { reachOf, supportsOf } from "../core/geometry/support";
-import type { PieceName } from "../core/padding/piece";
+import type { Piece, PieceName } from "../core/padding/piece";
 import type { FormMatter } from "../core/plan/formMatters";
-import type { KnownReadings, Plan, PlannedLevel, PlannedPiece, SeamShift, Shortfall } from "../core/plan/plan";
+import type { KnownReadings, Plan, PlannedLevel, SeamShift, Shortfall } from "../core/plan/plan";
 import type { Millimetres } from "../core/units";
 import type { Frozen } from "./frozen";
 import { pieceFileSchema, tapeReadingSchema } from "./pieceFileSchema";
@@ -175,7 +175,7 @@ export type PlanFile = Frozen<z.infer<typeof planFileSchema>>;
 /** The sentences of a plan, in one language and one unit. */
 export interface PlanWords {
   readonly pieceName: (piece: PieceName) => string;
-  readonly piecePlace: (piece: PlannedPiece, levels: readonly PlannedLevel[]) => string;
+  readonly piecePlace: (piece: Piece, levels: readonly PlannedLevel[]) => string;
   /** That the plan is a draft, and what it may miss by. */
   readonly draft: (mayMiss: Millimetres) => string;
   readonly formMatter: (matter: FormMatter) => string;

@@ -95,4 +95,4 @@ const widest = ({ widths, topWidth, bottomWidth }: Extract<LayerCut, { readonly 
 
 const countWords: { readonly [count: number]: string } = { 2: "two", 3: "three", 4: "four", 5: "five", 6: "six" };
 
-const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+export const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

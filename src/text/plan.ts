@@ -1,8 +1,8 @@
 import type { LevelName } from "../core/body/vocabulary";
 import { formatLength, type LengthStep } from "../core/lengthText";
 import type { Anchor } from "../core/padding/layer";
-import type { PieceKind, PieceName, PieceZone } from "../core/padding/piece";
-import type { PlannedLevel, PlannedPiece, SeamShift, Shortfall } from "../core/plan/plan";
+import type { Piece, PieceKind, PieceName, PieceZone } from "../core/padding/piece";
+import type { PlannedLevel, SeamShift, Shortfall } from "../core/plan/plan";
 import { type Millimetres, mm } from "../core/units";
 import type { PlanWords } from "../document/planFile";
 import { formMatterText } from "./formMatters";
@@ -67,11 +67,7 @@ const anchorWords: { readonly [anchor in Anchor]: string } = {
   rightSide: "right side seam",
 };
 
-function piecePlace(
-  { kind, anchor, zone, layers }: PlannedPiece,
-  levels: readonly PlannedLevel[],
-  step: LengthStep,
-): string {
+function piecePlace({ kind, anchor, zone, layers }: Piece, levels: readonly PlannedLevel[], step: LengthStep): string {
   if (kind === "cup") return zone === "leftCup" ? "left apex, inside the cup" : "right apex, inside the cup";
   const depths = layers.flatMap(({ rows }) => [
     rows[0]?.depthBelowNape ?? 0,

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { parseLength } from "../../src/core/lengthText";
 import { assert } from "../../src/core/result";
-import { cutOutline, type FlatCut, isEven } from "../../src/ui/drawing/cutOutline";
+import { cutOutline, type FlatCut, isEven } from "../../src/core/padding/cutOutline";
 import { lengthWriter } from "../../src/text/lengthWriter";
 import { layerPictures, type PiecePicture, pieceScene, type ShownOn } from "../../src/ui/drawing/pieceScene";
 import { levelWords } from "../../src/text/pictures";

@@ -17,7 +17,12 @@ export const layers: readonly Layer[] = [
   { name: "core", folder: "src/core", mayImport: [], packages: [] },
   { name: "document", folder: "src/document", mayImport: ["core", "data"], packages: ["zod"] },
   { name: "build", folder: "src/app/offline/build", mayImport: ["app"], packages: ["node:*", "vite"] },
-  { name: "app", folder: "src/app", mayImport: ["core", "document", "data"], packages: ["zustand", "idb", "uqr"] },
+  {
+    name: "app",
+    folder: "src/app",
+    mayImport: ["core", "document", "data"],
+    packages: ["zustand", "idb", "uqr", "@cantoo/pdf-lib"],
+  },
   { name: "text", folder: "src/text", mayImport: ["core", "document", "app"], packages: [] },
   {
     name: "ui",
@@ -46,6 +51,7 @@ export const coreFolders: readonly string[] = [
   "body",
   "form",
   "padding",
+  "pattern",
   "surface",
   "learning",
   "calibration",

@@ -5,7 +5,8 @@ import type { Piece } from "../../core/padding/piece";
 import { inchMm, type LengthWriter } from "../../text/lengthWriter";
 import { pictureWords } from "../../text/pictures";
 import { spreadOut } from "./callouts";
-import { cutOutline, type CutWidth, type FlatCut, isEven } from "./cutOutline";
+import { dartLines } from "../../core/pattern/battingParts";
+import { cutOutline, type CutWidth, type FlatCut, isEven } from "../../core/padding/cutOutline";
 import { featherMarks, ticksInward } from "./featherMarks";
 import { circle, closedPath, dimension, openPath, segment } from "./pathText";
 import { at, label, type Label, mark, type PicturePoint, type Scene } from "./scene";
@@ -174,22 +175,9 @@ function panelScene({ piece, layer, title, lengths, shownOn = "paper" }: PiecePi
   };
 }
 
-/** Every dart as a thin wedge, evenly spread: from an edge inward, or to both sides of a line. */
+/** Every dart as a thin wedge, evenly spread: from an edge inward, through every line where it is still open. */
 const dartMarks = (cut: FlatCut): readonly string[] =>
-  cut.darts.flatMap(({ from, count, width, depth }) => {
-    const y =
-      from === "top"
-        ? 0
-        : from === "bottom"
-          ? cut.height
-          : (cut.widths.find((one) => one.level === from)?.belowTop ?? 0);
-    const whole = cut.topWidth + ((cut.bottomWidth - cut.topWidth) * y) / cut.height;
-    return Array.from({ length: count }, (_, i) => {
-      const x = ((i + 0.5) / count - 0.5) * whole;
-      const tips = [...(from === "top" ? [] : [y - depth]), ...(from === "bottom" ? [] : [y + depth])];
-      return tips.map((tip) => openPath([at(x - width / 2, y), at(x, tip), at(x + width / 2, y)])).join("");
-    });
-  });
+  dartLines(cut).map(({ points }) => openPath(points.map(({ x, y }) => at(x, cut.height - y))));
 
 /** Room for the words of a row on the right, and for the width alone on the left of an uneven piece, in lines of words. */
 const wordRoom = 15;

@@ -4,7 +4,7 @@ import { type LengthStep, formatLength } from "../../../core/lengthText";
 import type { LayerCut } from "../../../core/padding/layerCut";
 import type { Plan, PlannedPiece } from "../../../core/plan/plan";
 import { useCutFrom } from "../useDerived";
-import { cutSketch } from "../../drawing/cutOutline";
+import { cutSketch } from "../../drawing/cutSketch";
 import { Drawing } from "../../drawing/Drawing";
 import { shortCautions } from "../../../text/cautions";
 import { numberedName } from "../../../text/pieces";

@@ -6,7 +6,7 @@ import { pieceName, planWords } from "../../../text/plan";
 import { unbroken } from "../../../text/shownLength";
 import { capital, classWords } from "../../../text/classView";
 import { Drawing } from "../../drawing/Drawing";
-import { cutSketch } from "../../drawing/cutOutline";
+import { cutSketch } from "../../drawing/cutSketch";
 import { figureScene } from "../../drawing/figureScene";
 import type { FigureView } from "../../drawing/figureView";
 import { lengthWriter } from "../../../text/lengthWriter";

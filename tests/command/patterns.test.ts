@@ -1,0 +1,224 @@
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join, resolve } from "node:path";
+import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import type { PatternFile } from "../../src/app/patterns/patternFile";
+import { tileHeight, tilesOf, tileWidth } from "../../src/app/patterns/tiles";
+import { folderProblem, patternFiles, writeFolder } from "../../src/command/patternFolder";
+import { type FittingPatterns, patternsOfText } from "../../src/command/patternsOfText";
+import { planOfText } from "../../src/command/planOfText";
+import { people, fittingFileOf } from "../tools/people";
+import { outlinesOfSvg, type ReadLine, type ReadPage, readDxf, readPdf } from "../tools/readPatterns";
+
+/** Files written and read back, and other work may share the machine. */
+vi.setConfig({ testTimeout: 240_000 });
+
+const demo = readFileSync(resolve(import.meta.dirname, "../../shared/demo-fitting.json"), "utf8");
+
+function patternsOf(text: string): FittingPatterns {
+  const made = patternsOfText(text);
+  if (!made.ok) throw new Error(made.problem.join(" "));
+  return made.value;
+}
+
+const patterns = patternsOf(demo);
+let files: ReadonlyMap<string, string | Uint8Array> = new Map();
+let list: PatternFile & { readonly files: readonly string[] };
+beforeAll(async () => {
+  files = await patternFiles(patterns);
+  list = JSON.parse(text("patterns.json")) as typeof list;
+});
+
+const text = (name: string): string => {
+  const found = files.get(name);
+  if (typeof found !== "string") throw new Error(`no text ${name}`);
+  return found;
+};
+const bytes = (name: string): Uint8Array => {
+  const found = files.get(name);
+  if (!(found instanceof Uint8Array)) throw new Error(`no bytes ${name}`);
+  return found;
+};
+
+/** What is read back lies as far from what was planned as this at most (mm). */
+const agreement = 0.2;
+
+/** The largest distance between the points of two outlines, the second moved so that their lower left corners meet. */
+function apart(planned: ReadLine, read: ReadLine): number {
+  const corner = (line: ReadLine) => [Math.min(...line.map(([x]) => x)), Math.min(...line.map(([, y]) => y))] as const;
+  const open = (line: ReadLine): ReadLine => {
+    const [first, last] = [line[0], line.at(-1)];
+    const isClosed =
+      first !== undefined && last !== undefined && Math.hypot(first[0] - last[0], first[1] - last[1]) < 0.02;
+    return isClosed ? line.slice(0, -1) : line;
+  };
+  const [one, other] = [open(planned), open(read)];
+  if (one.length !== other.length) return Number.POSITIVE_INFINITY;
+  const [[x, y], [left, bottom]] = [corner(one), corner(other)];
+  return Math.max(
+    ...one.map((point, i) => {
+      const [readX, readY] = other[i] as (typeof other)[number];
+      return Math.hypot(point[0] - x - (readX - left), point[1] - y - (readY - bottom));
+    }),
+  );
+}
+
+const dist = (outline: ReadLine): number =>
+  outline.slice(1).reduce((sum, [x, y], i) => {
+    const [fromX, fromY] = outline[i] as ReadLine[number];
+    return sum + Math.hypot(x - fromX, y - fromY);
+  }, 0);
+
+describe("the list of parts", () => {
+  test("every layer of every piece that is cut is a part, with the sizes of the plan", () => {
+    const plan = planOfText(demo);
+    if (!plan.ok) throw new Error("no plan");
+    const layers = plan.value.pieces.flatMap((piece) =>
+      piece.cut.map((cut, i) => [`${piece.id}-layer-${i + 1}`, cut] as const),
+    );
+    expect(list.parts.map(({ id }) => id).sort()).toEqual(layers.map(([id]) => id).sort());
+    for (const [id, cut] of layers) {
+      const part = list.parts.find((one) => one.id === id);
+      if (part === undefined || !("heightMm" in cut)) throw new Error(`no flat cut ${id}`);
+      const ys = part.outline.map(([, y]) => y);
+      expect(Math.max(...ys) - Math.min(...ys)).toBeCloseTo(cut.heightMm, 0);
+    }
+  });
+
+  test("outlines are closed, run counterclockwise, and are as long as their edges; ids are one of a kind, and sewn edges name each other", () => {
+    const edges = list.parts.flatMap((part) => part.edges);
+    expect(new Set(edges.map(({ id }) => id)).size).toBe(edges.length);
+    for (const { outline, edges: own } of list.parts) {
+      expect(outline[0]).toEqual(outline.at(-1));
+      const turned = outline.slice(1).reduce((sum, [x, y], i) => {
+        const [fromX, fromY] = outline[i] as ReadLine[number];
+        return sum + fromX * y - x * fromY;
+      }, 0);
+      expect(turned).toBeGreaterThan(0);
+      expect(Math.abs(dist(outline) - own.reduce((sum, { lengthMm }) => sum + lengthMm, 0))).toBeLessThan(agreement);
+    }
+    for (const { id, sewnTo, lengthMm } of edges.filter((edge) => edge.sewnTo !== null)) {
+      const other = edges.find((edge) => edge.id === sewnTo);
+      expect(other?.sewnTo).toBe(id);
+      expect(other?.lengthMm).toBeCloseTo(lengthMm, 1);
+    }
+    expect(edges.some(({ sewnTo }) => sewnTo !== null)).toBe(true);
+  });
+});
+
+/** Broken on purpose: drawings a hundredth too large; a part left out; y not turned. Seen to fail. */
+describe("what is written is read back at its true size", () => {
+  test("as drawings, one by one and all together", () => {
+    const all = outlinesOfSvg(text("all.svg"));
+    for (const { id, outline } of list.parts) {
+      expect(apart(outline, outlinesOfSvg(text(`${id}.svg`)).get(id) ?? [])).toBeLessThan(agreement);
+      expect(apart(outline, all.get(id) ?? [])).toBeLessThan(agreement);
+    }
+  });
+
+  test("as exchange drawings of release 12, one by one and all together", () => {
+    const all = readDxf(text("all.dxf"));
+    expect(all.outlines).toHaveLength(list.parts.length);
+    for (const { id, outline } of list.parts) {
+      const own = readDxf(text(`${id}.dxf`));
+      expect(own.version).toBe("AC1009");
+      expect(apart(outline, own.outlines[0] ?? [])).toBeLessThan(agreement);
+      expect(Math.min(...all.outlines.map((one) => apart(outline, one)))).toBeLessThan(agreement);
+    }
+  });
+
+  test("as one sheet for a roll of 36 inches", async () => {
+    const pages = await readPdf(bytes("sheet.pdf"));
+    const lines = pages.flatMap((page) => page.lines);
+    for (const { outline } of list.parts)
+      expect(Math.min(...lines.map((one) => apart(outline, one)))).toBeLessThan(agreement);
+    for (const { height } of pages) expect(height).toBeCloseTo(914.4, 0);
+  });
+
+  test.each([
+    ["tiles-letter.pdf", 215.9, 279.4],
+    ["tiles-a4.pdf", 210, 297],
+  ])("as pages, laid on each other as their names say: %s", async (name, width, height) => {
+    const pages = await readPdf(bytes(name));
+    const tiles = patterns.parts.flatMap(({ part }) => tilesOf(part).tiles.map((tile) => ({ part, tile })));
+    const printed = pages.slice(pages.length - tiles.length);
+    expect(pages.length).toBeLessThan(tiles.length + 4);
+    for (const page of pages) {
+      expect([page.width, page.height].map((side) => Math.round(10 * side) / 10)).toEqual([width, height]);
+      for (const { size } of page.words) expect(size).toBeGreaterThan(9.99);
+    }
+    const [left, bottom] = [(width - tileWidth) / 2, (height - tileHeight) / 2];
+    for (const [i, { part, tile }] of tiles.entries()) {
+      const outline = list.parts.find(({ id }) => id === part.id)?.outline ?? [];
+      const where = (printed[i] as ReadPage).lines.map((line) =>
+        line.map(([x, y]) => [x - left + tile.left, y - bottom + tile.bottom] as const),
+      );
+      const away = where.map((line) =>
+        line.length < outline.length ? Number.POSITIVE_INFINITY : farthest(outline, line),
+      );
+      expect(Math.min(...away)).toBeLessThan(agreement);
+    }
+  });
+
+  test("the squares on the first page measure 4 in and 100 mm", async () => {
+    const [first] = await readPdf(bytes("tiles-a4.pdf"));
+    const sides = (first?.lines ?? []).filter((line) => line.length === 5).map((line) => dist(line) / 4);
+    for (const side of [101.6, 100])
+      expect(Math.min(...sides.map((one) => Math.abs(one - side)))).toBeLessThan(agreement);
+  });
+});
+
+const farthest = (one: ReadLine, other: ReadLine): number =>
+  Math.max(...one.map(([x, y], i) => Math.hypot(x - (other[i]?.[0] ?? 1e9), y - (other[i]?.[1] ?? 1e9))));
+
+test("what lies on a page is on some page: no piece of an outline is left out by the pages of any of forty people", () => {
+  for (const one of people(40, 300)) {
+    for (const { part } of patternsOf(JSON.stringify(fittingFileOf(one))).parts) {
+      const { tiles } = tilesOf(part);
+      for (const { points } of part.edges) {
+        for (const { x, y } of points) {
+          const isShown = tiles.some(
+            ({ left, bottom }) => x >= left && x <= left + tileWidth && y >= bottom && y <= bottom + tileHeight,
+          );
+          expect(isShown).toBe(true);
+        }
+      }
+    }
+  }
+});
+
+describe("the folder", () => {
+  const folder = mkdtempSync(join(tmpdir(), "patterns-"));
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+  test("is written whole, and anew over what was written before, leaving nothing of the old", () => {
+    const own = join(folder, "new", "folder");
+    writeFolder(
+      own,
+      new Map([
+        ["old.svg", "x"],
+        ["patterns.json", JSON.stringify({ files: ["patterns.json", "old.svg"] })],
+      ]),
+    );
+    expect(folderProblem(own)).toBeNull();
+    writeFolder(own, files);
+    expect(readdirSync(own).sort()).toEqual([...list.files].sort());
+  });
+
+  test("is left alone if it holds anything else, whatever its list says", () => {
+    const other = join(folder, "other");
+    mkdirSync(other);
+    writeFileSync(join(other, "letter.txt"), "mine");
+    expect(folderProblem(other)).toContain("letter.txt");
+    writeFileSync(join(other, "patterns.json"), JSON.stringify({ files: ["../letter.txt", "patterns.json"] }));
+    expect(folderProblem(other)).toContain("letter.txt");
+    expect(folderProblem(join(other, "letter.txt"))).toContain("is a file");
+    expect(folderProblem(join(folder, "not-there"))).toBeNull();
+  });
+});
+
+test("a fitting that cannot be planned is refused with its sentences", () => {
+  expect(patternsOfText("{")).toMatchObject({ ok: false });
+  const made = patternsOfText(JSON.stringify({ ...JSON.parse(demo), body: { bustGirth: "900" } }));
+  expect(made.ok).toBe(false);
+});
