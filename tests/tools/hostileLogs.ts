@@ -36,7 +36,7 @@ export function hostileLog(seed: number): HostileLog {
     unit: "mm",
     body: kind === "body" ? spoilt(luck, base.body) : kind === "slip" ? measuredAgain(luck, base.body) : base.body,
     form: kind === "body" && luck.happens(0.5) ? spoilt(luck, base.form) : base.form,
-    batting: { name: "batting", layerThickness: base.batting.layerThickness, standardDeviation: 0.4 },
+    batting: { name: "batting", layerThickness: base.batting.layerThickness, spread: 0.4 },
     ...(kind === "material" ? material(luck) : {}),
     work: work.entries,
   };

@@ -185,13 +185,13 @@ class Pen {
 
   /** Words in lines that are no longer than there is room. */
   folded(words: string, size: number, room: number): readonly string[] {
-    return words.split(" ").reduce<readonly string[]>((lines, word) => {
-      const last = lines.at(-1);
-      const longer = last === undefined ? word : `${last} ${word}`;
-      return last !== undefined && this.widthOf(longer, size) > room
-        ? [...lines, word]
-        : [...lines.slice(0, -1), longer];
-    }, []);
+    const lines: string[] = [];
+    for (const word of words.split(" ")) {
+      const longer = lines.length === 0 ? word : `${lines.at(-1)} ${word}`;
+      if (lines.length > 0 && this.widthOf(longer, size) <= room) lines[lines.length - 1] = longer;
+      else lines.push(word);
+    }
+    return lines;
   }
 
   widthOf(words: string, size: number): number {

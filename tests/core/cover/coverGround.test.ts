@@ -11,7 +11,7 @@ import { tapePoints } from "../../../src/core/tape/tape";
 
 const cases = surfaceCases(20, tapePoints);
 const needs = { apexToApex: 190, lowerEdge: null, read: [] };
-const lastLine = ({ levels }: Plan): number => levels.at(-1)?.drop.value ?? 0;
+const lastLine = ({ levels }: Plan): number => levels.at(-1)?.depthBelowNape.value ?? 0;
 const readingsOf = (rows: ReturnType<typeof coverRows>) =>
   rows.flatMap(({ line, depthBelowNape, tape: { quarters } }) =>
     line === null
