@@ -4,7 +4,7 @@ import { dxfOfPart, dxfOfParts } from "../app/patterns/patternDxf";
 import { rollWidth, sheetPdf, tiledPdf } from "../app/patterns/patternPdf";
 import { svgOfPart, svgOfParts } from "../app/patterns/patternSvg";
 import { patternProblems, patternWords } from "../text/patterns";
-import type { FittingPatterns } from "./patternsOfText";
+import type { FittingPatterns } from "../app/patterns/fittingPatterns";
 
 const listName = "patterns.json";
 

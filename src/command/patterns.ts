@@ -3,6 +3,7 @@ import { firstBytes } from "./firstBytes";
 import { folderProblem, patternFiles, writeFolder } from "./patternFolder";
 import { patternsHelp } from "./patternsHelp";
 import { patternsOfText } from "./patternsOfText";
+import { patternWish } from "./patternWish";
 import { plainText } from "./plainText";
 import { patternProblems } from "../text/patterns";
 
@@ -13,15 +14,16 @@ const largestFile = 32_000_000;
 process.exitCode = await run(process.argv.slice(2));
 
 async function run(names: readonly string[]): Promise<number> {
-  if (names.includes("--help") || names.includes("-h")) {
+  const wish = patternWish(names);
+  if (wish.kind === "help") {
     process.stdout.write(patternsHelp);
     return 0;
   }
-  const [name, folder, ...others] = names;
-  if (name === undefined || folder === undefined || others.length > 0) return complain([patternProblems.noFolder]);
+  if (wish.kind === "refused") return complain([wish.sentence]);
+  const { name, folder, cloth } = wish;
   const text = readText(name);
   if (text === null) return complain([`“${name}” cannot be read as a file.`]);
-  const patterns = patternsOfText(text);
+  const patterns = patternsOfText(text, cloth);
   if (!patterns.ok) return complain(patterns.problem);
   const problem = folderProblem(folder);
   if (problem !== null) return complain([problem]);

@@ -1,7 +1,9 @@
-export const patternsHelp = `Writes every layer of batting of a fitting at its true size into a folder.
+export const patternsHelp = `Writes every layer of batting of a fitting and the panels of a fitted cover at their true size into a folder.
 
-  npm run --silent patterns -- FILE FOLDER   write the patterns of a fitting into a new or an empty folder
-  npm run --silent patterns -- --help        print this
+  npm run --silent patterns -- FILE FOLDER                write them into a new or an empty folder
+  npm run --silent patterns -- FILE FOLDER --stretch 12   the cover of a knit that is pulled by 12 percent
+                                                          (5 to 15; 10 if left out; 0 is woven cloth)
+  npm run --silent patterns -- --help                     print this
 
 Written are patterns.json (every part with its outline, edges and level lines, in millimeters, y upwards), a drawing (.svg)
 and an exchange drawing (.dxf, release 12) of each part and of all parts, tiles-letter.pdf and tiles-a4.pdf to print at

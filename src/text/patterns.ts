@@ -1,28 +1,62 @@
+import { coverMatters } from "../core/cover/coverMatters";
+import type { CoverPanelName } from "../core/cover/coverPanels";
+import type { FittedCover } from "../core/cover/fittedCover";
 import type { LengthStep } from "../core/lengthText";
-import type { Piece } from "../core/padding/piece";
-import type { PlannedLevel } from "../core/plan/plan";
+import type { PatternTitles } from "../app/patterns/fittingPatterns";
 import { pieceName, planWords } from "./plan";
 import { pictureWords } from "./pictures";
 import { featherWords, upperFirst } from "./pieces";
 
-/** What is written on a layer at its true size: what it is, which layer, from what, how its edge is treated, where it goes. */
-export const layerWords = (
-  piece: Piece,
-  layer: number,
-  {
-    levels,
-    step,
-    batting,
-  }: { readonly levels: readonly PlannedLevel[]; readonly step: LengthStep; readonly batting: string },
-): { readonly title: string; readonly says: readonly string[] } => ({
-  title:
-    piece.layers.length === 1 ? pieceName(piece) : pictureWords.layerOf(pieceName(piece), layer, piece.layers.length),
-  says: [
-    `Cut 1 from ${batting}.`,
-    `${upperFirst(featherWords(piece.layers[layer - 1]?.feather ?? 0, step))}.`,
-    `${upperFirst(planWords(step).piecePlace(piece, levels))}.`,
-  ],
+/** What is written on every part at its true size, in one unit. */
+export const patternTitles = (step: LengthStep): PatternTitles => ({
+  layer: (piece, layer, levels, batting) => ({
+    title:
+      piece.layers.length === 1 ? pieceName(piece) : pictureWords.layerOf(pieceName(piece), layer, piece.layers.length),
+    says: [
+      `Cut 1 from ${batting}.`,
+      `${upperFirst(featherWords(piece.layers[layer - 1]?.feather ?? 0, step))}.`,
+      `${upperFirst(planWords(step).piecePlace(piece, levels))}.`,
+    ],
+  }),
+  panel: panelWords,
 });
+
+/** Sides are the wearer's. */
+const panelNames: { readonly [name in CoverPanelName]: string } = {
+  rightCenterBack: "right center back",
+  rightSideBack: "right side back",
+  rightSideFront: "right side front",
+  rightSideFrontOuter: "right side front, outer",
+  rightSideFrontInner: "right side front, inner",
+  rightCenterFront: "right center front",
+  leftCenterFront: "left center front",
+  leftSideFrontInner: "left side front, inner",
+  leftSideFrontOuter: "left side front, outer",
+  leftSideFront: "left side front",
+  leftSideBack: "left side back",
+  leftCenterBack: "left center back",
+};
+
+/** What is written on a panel of the cover: which, from what cloth, what its lines mean, and what this body's shape asks for. */
+function panelWords(
+  name: CoverPanelName,
+  cover: FittedCover,
+): { readonly title: string; readonly says: readonly string[] } {
+  const { cloth } = cover;
+  const from =
+    cloth.kind === "knit"
+      ? `Cut 1 from knit. It is ${Math.round(100 * cloth.stretch)} % narrower than the form and is pulled onto it.`
+      : "Cut 1 from woven cloth, the grain line along the lengthwise grain.";
+  const isTied = coverMatters(cover).some(({ kind }) => kind === "tieUnderbust");
+  return {
+    title: `Cover, ${panelNames[name]}`,
+    says: [
+      from,
+      "Cut the solid line, sew the broken one. The top line is the bust line: leave cloth above it and trace the rest on the form.",
+      ...(isTied ? ["Tie narrow elastic over the cover at the underbust line, then sew it on."] : []),
+    ],
+  };
+}
 
 /** The words of printed patterns. */
 export const patternWords = {
@@ -43,12 +77,35 @@ export const patternWords = {
     `${title}, page ${tile} (${page} of ${pages} pages)`,
 } as const;
 
+/** Where the patterns are offered on a screen. */
+export const patternScreenWords = {
+  title: "Patterns at true size",
+  lead: "Every layer of batting and the panels of a fitted cover, to cut around. Measure the two squares on the first page before you cut.",
+  cloth: "The cover is cut from",
+  cloths: {
+    knit: "knit, pulled by a tenth",
+    woven: "woven cloth",
+  },
+  knitNote: "Pull the knit as hard as the cover will pull: it must give at least twice as much, 2 in in 10 in.",
+  files: {
+    letter: "Pages to tape together, Letter",
+    a4: "Pages to tape together, A4",
+    sheet: "One sheet for a roll of 36 in",
+    svg: "Drawing (SVG)",
+    dxf: "Drawing for a cutter (DXF)",
+  },
+  making: "Drawing the patterns…",
+  failed: "The patterns could not be drawn. The page may have been loaded in part: load it again, and try once more.",
+} as const;
+
 export const patternProblems = {
   noFolder: "Name the fitting file and the folder for the patterns, or try --help.",
+  noOption: (name: string) => `“${name}” is not an option; try --help.`,
+  noStretch: (read: string) =>
+    `“${read}” is no stretch for a cover: give 0 for woven cloth, or 5 to 15 for the percent that a knit is pulled by.`,
   isFile: (folder: string) => `“${folder}” is a file; name a folder for the patterns.`,
   otherFiles: (folder: string, name: string) =>
     `The folder “${folder}” holds other files (“${name}”), so it was left alone; name a new or an empty folder.`,
-  nothing: "This fitting has nothing to cut yet.",
   notWritten: (folder: string) =>
     `The patterns could not be written into “${folder}”; name a folder that can be written to.`,
 } as const;

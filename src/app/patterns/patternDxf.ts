@@ -1,6 +1,6 @@
 import { type FlatPoint, partFrame, type PatternLine, partOutline } from "../../core/pattern/patternPart";
 import { placedBeside, type Placed } from "./sheetLayout";
-import type { TitledPart } from "./titledPart";
+import { foldedWords, type TitledPart } from "./titledPart";
 
 /** One part at its true size: release 12 of the exchange format, millimeters, one layer for each kind of line. */
 export const dxfOfPart = (titled: TitledPart): string => dxfOf(placedBeside([titled], Number.POSITIVE_INFINITY));
@@ -11,6 +11,7 @@ export const dxfOfParts = (titled: readonly TitledPart[], tallest: number): stri
 
 /** Which layer a line lies on; colors are the format's own numbers. */
 const layerOf: { readonly [kind in PatternLine["kind"]]: string } = {
+  cut: "CUT",
   level: "LEVEL_LINES",
   anchor: "LAY_ON_LINE",
   grain: "GRAIN",
@@ -59,14 +60,15 @@ function dxfOf({ parts, width, height }: Placed): string {
 
 type ToSheet = (point: FlatPoint) => { readonly x: number; readonly y: number };
 
-function entities({ part, title, says }: TitledPart, move: ToSheet): readonly Pair[] {
+function entities(titled: TitledPart, move: ToSheet): readonly Pair[] {
+  const { part } = titled;
   const frame = partFrame(part);
   const middle = { x: frame.left + frame.width / 2, y: frame.bottom + frame.height / 2 } as FlatPoint;
   return [
     ...polyline("OUTLINE", partOutline(part).map(move), true),
     ...part.lines.flatMap(({ kind, points }) => polyline(layerOf[kind], points.map(move), false)),
     ...part.notches.map(move).flatMap((at): readonly Pair[] => [[0, "POINT"], [8, "NOTCHES"], ...place(at)]),
-    ...[title, ...says].flatMap((line, i): readonly Pair[] => [
+    ...foldedWords(titled, frame.width / textHeight).flatMap((line, i): readonly Pair[] => [
       [0, "TEXT"],
       [8, "WORDS"],
       ...place({ x: move(middle).x, y: move(middle).y - i * 1.3 * textHeight }),

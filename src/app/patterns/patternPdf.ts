@@ -104,8 +104,11 @@ export async function sheetPdf(parts: readonly TitledPart[], words: PatternPdfWo
     for (const { titled, x, y } of placed.parts) {
       drawPart(pen, titled, (one) => ({ x: squares + one.x + x, y: one.y + y }));
       const frame = partFrame(titled.part);
-      const [middleX, middleY] = [squares + frame.left + x + frame.width / 2, frame.bottom + y + frame.height / 2];
-      partWords(pen, titled, middleX, middleY);
+      partWords(pen, titled, {
+        x: squares + frame.left + x + frame.width / 2,
+        y: frame.bottom + y + frame.height / 2,
+        room: 0.75 * frame.width,
+      });
     }
   }
   return document.save();
@@ -239,6 +242,7 @@ const rectangle = ({ x, y, width, height }: Box): readonly PDFOperator[] => [
 ];
 
 const dashesOf: { readonly [kind in PatternLine["kind"]]: readonly number[] } = {
+  cut: [],
   level: [6, 2],
   anchor: [6, 2],
   grain: [],
@@ -249,15 +253,24 @@ const dashesOf: { readonly [kind in PatternLine["kind"]]: readonly number[] } = 
 /** Outline, lines and notches of a part; of what lies outside the frame nothing is seen. */
 function drawPart(pen: Pen, { part }: TitledPart, move: (one: FlatPoint) => Spot, within?: Box): void {
   const clipped = within === undefined ? {} : { within };
-  pen.line(partOutline(part).map(move), { isClosed: true, width: 0.5, ...clipped });
+  // Solid lines are cut, broken ones are sewn.
+  const sewn = part.lines.some(({ kind }) => kind === "cut") ? [3, 2] : [];
+  pen.line(partOutline(part).map(move), { isClosed: true, width: 0.5, dashes: sewn, ...clipped });
   for (const { kind, points } of part.lines) pen.line(points.map(move), { dashes: dashesOf[kind], ...clipped });
   for (const at of part.notches.map(move)) pen.circle(at, 1, within);
 }
 
-function partWords(pen: Pen, { title, says }: TitledPart, x: number, y: number): void {
-  pen.text(title, { x, y: y + 2 }, large, { isBold: true, anchor: "middle" });
-  for (const [i, line] of says.entries())
-    pen.text(line, { x, y: y - (i + 0.5) * small * 1.3 }, small, { anchor: "middle" });
+function partWords(pen: Pen, { title, says }: TitledPart, { x, y, room }: Spot & { readonly room: number }): void {
+  const heads = pen.folded(title, large, room);
+  const lines = says.flatMap((line) => pen.folded(line, small, room));
+  for (const [i, line] of heads.entries()) {
+    pen.text(line, { x, y: y + 2 + (heads.length - 1 - i) * large * lineStep }, large, {
+      isBold: true,
+      anchor: "middle",
+    });
+  }
+  for (const [i, line] of lines.entries())
+    pen.text(line, { x, y: y - (i + 0.5) * small * lineStep }, small, { anchor: "middle" });
 }
 
 function testSquares(pen: Pen, x: number, top: number, words: PatternPdfWords): void {

@@ -1,10 +1,12 @@
 import { type FlatPoint, partFrame, type PatternLine, partOutline } from "../../core/pattern/patternPart";
-import type { TitledPart } from "./titledPart";
+import { foldedWords, type TitledPart } from "./titledPart";
 import { placedBeside, type Placed } from "./sheetLayout";
 
 /** Around everything drawn, and between parts (mm). */
 const margin = 10;
 const textSize = 5;
+/** A letter is about so much of its size wide. */
+const letterWidth = 0.6;
 
 /** One part at its true size: a drawing in millimeters, for a plotter, a cutter or a projector. */
 export const svgOfPart = (titled: TitledPart): string => svgOf(placedBeside([titled], Number.POSITIVE_INFINITY));
@@ -30,7 +32,8 @@ function svgOf({ parts, width, height }: Placed): string {
 
 type ToPage = (point: FlatPoint) => { readonly x: number; readonly y: number };
 
-function group({ part, title, says }: TitledPart, point: ToPage): string {
+function group(titled: TitledPart, point: ToPage): string {
+  const { part } = titled;
   const frame = partFrame(part);
   const middle = point({ x: frame.left + frame.width / 2, y: frame.bottom + frame.height / 2 } as FlatPoint);
   const path = (points: readonly FlatPoint[]) =>
@@ -38,7 +41,7 @@ function group({ part, title, says }: TitledPart, point: ToPage): string {
       .map(point)
       .map(({ x, y }) => `${figure(x)} ${figure(y)}`)
       .join("L")}`;
-  const words = [title, ...says].map(
+  const words = foldedWords(titled, frame.width / (letterWidth * textSize)).map(
     (line, i) => `<text x="${figure(middle.x)}" y="${figure(middle.y + i * textSize * 1.3)}">${escaped(line)}</text>`,
   );
   return [

@@ -6,3 +6,16 @@ export interface TitledPart {
   readonly title: string;
   readonly says: readonly string[];
 }
+
+/** What is written on a part, in lines that stay within so many letters. */
+export function foldedWords({ title, says }: TitledPart, letters: number): readonly string[] {
+  return [title, ...says].flatMap((words) => {
+    const lines: string[] = [];
+    for (const word of words.split(" ")) {
+      const longer = lines.length === 0 ? word : `${lines.at(-1)} ${word}`;
+      if (lines.length > 0 && longer.length <= letters) lines[lines.length - 1] = longer;
+      else lines.push(word);
+    }
+    return lines;
+  });
+}

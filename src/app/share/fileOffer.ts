@@ -1,6 +1,11 @@
-/** Hands a text to the person as a file, through the browser's own download. Nothing leaves the device by it. */
-export function offerFile(page: Document, name: string, text: string, kind: FileKind): void {
-  const address = URL.createObjectURL(new Blob([text], { type: fileKinds[kind] }));
+/** Hands a text or bytes to the person as a file, through the browser's own download. Nothing leaves the device by it. */
+export function offerFile(
+  page: Document,
+  name: string,
+  content: string | Uint8Array<ArrayBuffer>,
+  kind: FileKind,
+): void {
+  const address = URL.createObjectURL(new Blob([content], { type: fileKinds[kind] }));
   const link = page.createElement("a");
   link.href = address;
   link.download = name;
@@ -13,6 +18,9 @@ const fileKinds = {
   json: "application/json",
   csv: "text/csv;charset=utf-8",
   txt: "text/plain;charset=utf-8",
+  pdf: "application/pdf",
+  svg: "image/svg+xml",
+  dxf: "image/vnd.dxf",
 } as const;
 export type FileKind = keyof typeof fileKinds;
 

@@ -17,9 +17,12 @@ export interface PatternEdge {
   readonly sewnTo: string | null;
 }
 
-/** A line drawn within a part: a level line, the line that is laid on a line of the form, a dart to take in, a slit to cut. */
+/**
+ * A line drawn with a part: the line it is cut along where that is not the sewing line, a level line, the line that is laid on a
+ * line of the form, the grain, a dart to take in, a slit to cut.
+ */
 export interface PatternLine {
-  readonly kind: "level" | "anchor" | "grain" | "dart" | "slit";
+  readonly kind: "cut" | "level" | "anchor" | "grain" | "dart" | "slit";
   readonly name: string;
   readonly points: readonly FlatPoint[];
 }

@@ -11,6 +11,7 @@ import { type SheetKind, sheetKinds, usualSheets } from "../../../app/print/shee
 import { useDerived } from "../../kit/useDerived";
 import { CutSheet } from "./CutSheet";
 import { MeasureSheet } from "./MeasureSheet";
+import { PatternPart } from "./PatternPart";
 
 /** The sheets as they will lie on paper, which of them, and the patch that prints them. */
 export function PrintPage() {
@@ -42,6 +43,7 @@ function PlanSheets({ plan, progress }: { readonly plan: Plan; readonly progress
         </div>
         {shown.length === 0 ? <p>{printingWords.noneChosen}</p> : null}
       </div>
+      <PatternPart />
       {shown.includes("lines") ? <LinesSheet plan={plan} /> : null}
       {shown.includes("padding") ? <PrintSheet plan={plan} /> : null}
       {shown.includes("smallCutting") ? <SmallCutSheet plan={plan} progress={progress} /> : null}

@@ -1,0 +1,31 @@
+import type { FittingPatterns } from "./fittingPatterns";
+import { dxfOfParts } from "./patternDxf";
+import { type PatternPdfWords, rollWidth, sheetPdf, tiledPdf } from "./patternPdf";
+import { svgOfParts } from "./patternSvg";
+
+/** What can be asked for of all parts together. */
+export type WrittenKind = "letter" | "a4" | "sheet" | "svg" | "dxf";
+
+export interface WrittenPatterns {
+  readonly type: "pdf" | "svg" | "dxf";
+  readonly content: string | Uint8Array<ArrayBuffer>;
+}
+
+/** All parts of a fitting as one file. */
+export async function writePatterns(
+  { parts }: FittingPatterns,
+  kind: WrittenKind,
+  words: PatternPdfWords,
+): Promise<WrittenPatterns> {
+  switch (kind) {
+    case "letter":
+    case "a4":
+      return { type: "pdf", content: new Uint8Array(await tiledPdf(parts, kind, words)) };
+    case "sheet":
+      return { type: "pdf", content: new Uint8Array(await sheetPdf(parts, words)) };
+    case "svg":
+      return { type: "svg", content: svgOfParts(parts, rollWidth) };
+    case "dxf":
+      return { type: "dxf", content: dxfOfParts(parts, rollWidth) };
+  }
+}

@@ -1,0 +1,36 @@
+import { type Cloth, stretchOffered, usualStretch } from "../core/cover/cloth";
+import { ratio } from "../core/units";
+import { patternProblems } from "../text/patterns";
+import { plainText } from "./plainText";
+
+/** What is asked of the command: patterns of a file into a folder, for a cover of this cloth. */
+export type PatternWish =
+  | { readonly kind: "write"; readonly name: string; readonly folder: string; readonly cloth: Cloth }
+  | { readonly kind: "help" }
+  | { readonly kind: "refused"; readonly sentence: string };
+
+export function patternWish(names: readonly string[]): PatternWish {
+  if (names.includes("--help") || names.includes("-h")) return { kind: "help" };
+  const at = names.indexOf("--stretch");
+  const cloth = at === -1 ? knit(usualStretch) : clothOf(names[at + 1]);
+  if (cloth === null) return { kind: "refused", sentence: patternProblems.noStretch(plainText(names[at + 1] ?? "")) };
+  const rest = at === -1 ? names : [...names.slice(0, at), ...names.slice(at + 2)];
+  const unknown = rest.find((name) => name.startsWith("-") && name !== "-");
+  if (unknown !== undefined) return { kind: "refused", sentence: patternProblems.noOption(plainText(unknown)) };
+  const [name, folder, ...others] = rest;
+  if (name === undefined || folder === undefined || others.length > 0) {
+    return { kind: "refused", sentence: patternProblems.noFolder };
+  }
+  return { kind: "write", name, folder, cloth };
+}
+
+/** A knit that was not tried is taken to lose nothing along the grain. */
+const knit = (stretch: number): Cloth => ({ kind: "knit", stretch: ratio(stretch), shortening: ratio(0) });
+
+/** Whole or broken percents; none is woven cloth. */
+function clothOf(percent: string | undefined): Cloth | null {
+  if (percent === undefined || !/^\d+(\.\d+)?$/.test(percent)) return null;
+  const stretch = Number(percent) / 100;
+  if (stretch === 0) return { kind: "woven", ease: ratio(0) };
+  return stretch >= stretchOffered.least && stretch <= stretchOffered.most ? knit(stretch) : null;
+}

@@ -1,0 +1,73 @@
+import { useState } from "react";
+import { fittingPatterns } from "../../../app/patterns/fittingPatterns";
+import { fileName, offerFile } from "../../../app/share/fileOffer";
+import { type Cloth, usualStretch } from "../../../core/cover/cloth";
+import { ratio } from "../../../core/units";
+import { fittingStep } from "../../../document/fitting";
+import { patternScreenWords, patternTitles, patternWords } from "../../../text/patterns";
+import { presentInstant } from "../../../text/moment";
+import { useDerived } from "../../kit/useDerived";
+import { useFitting } from "../../kit/useStore";
+
+/** In both, a knit that nobody tried is taken to lose nothing along the grain. */
+const cloths: { readonly [kind in Cloth["kind"]]: Cloth } = {
+  knit: { kind: "knit", stretch: usualStretch, shortening: ratio(0) },
+  woven: { kind: "woven", ease: ratio(0) },
+};
+const clothKinds = ["knit", "woven"] as const;
+
+type PatternKind = keyof typeof patternScreenWords.files;
+const patternKinds: readonly PatternKind[] = ["letter", "a4", "sheet", "svg", "dxf"];
+
+/** Everything that is cut, at its true size, as files for paper, plotter and cutter. What writes them is fetched when one is asked for. */
+export function PatternPart() {
+  const derived = useDerived();
+  const fitting = useFitting();
+  const [cloth, setCloth] = useState<Cloth["kind"]>("knit");
+  const [state, setState] = useState<"ready" | "making" | "failed">("ready");
+  const offer = async (kind: PatternKind) => {
+    setState("making");
+    try {
+      const patterns = fittingPatterns(derived, fitting, cloths[cloth], patternTitles(fittingStep(fitting)));
+      if (patterns === null) return;
+      const { writePatterns } = await import("../../../app/patterns/writePatterns");
+      const { content, type } = await writePatterns(patterns, kind, patternWords);
+      offerFile(document, fileName("patterns", "", presentInstant(), type), content, type);
+      setState("ready");
+    } catch {
+      setState("failed");
+    }
+  };
+  return (
+    <section className="stack unprinted" aria-labelledby="patterns">
+      <h2 id="patterns">{patternScreenWords.title}</h2>
+      <p>{patternScreenWords.lead}</p>
+      <fieldset className="stack">
+        <legend>{patternScreenWords.cloth}</legend>
+        {clothKinds.map((kind) => (
+          <label key={kind} className="tick">
+            <input type="radio" name="coverCloth" checked={cloth === kind} onChange={() => setCloth(kind)} />
+            {patternScreenWords.cloths[kind]}
+          </label>
+        ))}
+      </fieldset>
+      {cloth === "knit" ? <p className="quiet">{patternScreenWords.knitNote}</p> : null}
+      <div className="row">
+        {patternKinds.map((kind) => (
+          <button
+            key={kind}
+            type="button"
+            className="patch"
+            disabled={state === "making"}
+            onClick={() => void offer(kind)}
+          >
+            {patternScreenWords.files[kind]}
+          </button>
+        ))}
+      </div>
+      <p role="status">
+        {state === "making" ? patternScreenWords.making : state === "failed" ? patternScreenWords.failed : ""}
+      </p>
+    </section>
+  );
+}
