@@ -162,7 +162,7 @@ describe("files that do not, and why", () => {
     ],
     [
       "a spread beyond belief",
-      { ...handWritten, batting: { ...handWritten.batting, standardDeviation: 9 } },
+      { ...handWritten, batting: { ...handWritten.batting, spread: 9 } },
       { path: ["batting", "spread"], code: "outOfRange", limit: "2", side: "atMost" },
     ],
   ] as const)("%s", (_what, file, problem) => {

@@ -32,10 +32,10 @@ describe("lengths in millimetres", () => {
 
   test("of the battings, with the usual standard deviation where none is given", () => {
     const { batting, finishingBatting } = lengths({
-      finishingBatting: { name: "thin", layerThickness: "1/8", standardDeviation: 0.3 },
+      finishingBatting: { name: "thin", layerThickness: "1/8", spread: 0.3 },
     });
-    expect(batting).toEqual({ name: "wadding", layerThickness: 6, standardDeviation: 0.5 });
-    expect(finishingBatting).toEqual({ name: "thin", layerThickness: 3.175, standardDeviation: 0.3 });
+    expect(batting).toEqual({ name: "wadding", layerThickness: 6, relativeDeviation: 0.5 });
+    expect(finishingBatting).toEqual({ name: "thin", layerThickness: 3.175, relativeDeviation: 0.3 });
     expect(lengths({}).finishingBatting).toBeNull();
   });
 

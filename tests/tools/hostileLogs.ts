@@ -36,7 +36,7 @@ export function hostileLog(seed: number): HostileLog {
     unit: "mm",
     body: kind === "body" ? spoilt(luck, base.body) : kind === "slip" ? measuredAgain(luck, base.body) : base.body,
     form: kind === "body" && luck.happens(0.5) ? spoilt(luck, base.form) : base.form,
-    batting: { name: "batting", layerThickness: base.batting.layerThickness, standardDeviation: 0.4 },
+    batting: { name: "batting", layerThickness: base.batting.layerThickness, spread: 0.4 },
     ...(kind === "material" ? material(luck) : {}),
     work: work.entries,
   };
@@ -230,7 +230,7 @@ const material = (luck: Chance): FileObject => ({
   batting: {
     name: "batting",
     layerThickness: luck.pick(["0.3 mm", "30 mm", "1 mm", "12 mm", "0.001 mm", "31 mm"]),
-    standardDeviation: luck.pick([0.01, 0.5, 2]),
+    spread: luck.pick([0.01, 0.5, 2]),
   },
   ...(luck.happens(0.5)
     ? { finishingBatting: { name: "other", layerThickness: luck.pick(["0.3 mm", "2 mm", "30 mm"]) } }

@@ -132,5 +132,5 @@ export const fittingFileOf = ({ body, form, batting }: Pick<Person, "body" | "fo
   unit: "mm",
   body,
   form,
-  batting: { name: batting.name, layerThickness: batting.layerThickness, standardDeviation: batting.relativeDeviation },
+  batting: { name: batting.name, layerThickness: batting.layerThickness, spread: batting.relativeDeviation },
 });

@@ -64,7 +64,7 @@ export function planOfGiven(given: Given): LaidPlan {
     version: 1,
     unit: "mm",
     ...given,
-    batting: { name: "batting", layerThickness: layer, standardDeviation: 0.3 },
+    batting: { name: "batting", layerThickness: layer, spread: 0.3 },
   };
   const plan = planOfText(JSON.stringify(file));
   if (!plan.ok) throw new Error(plan.problem.join(" "));

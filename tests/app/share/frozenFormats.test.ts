@@ -34,7 +34,7 @@ const thea = {
     napeToWaist: "415 mm",
   },
   form: { table: "misses", size: 14, waistGirth: "29 1/2" },
-  batting: { name: "bonded wadding", layerThickness: "6 mm", standardDeviation: 0.4 },
+  batting: { name: "bonded wadding", layerThickness: "6 mm", spread: 0.4 },
   finishingBatting: { name: "thin wadding", layerThickness: "1/8" },
   readingError: "5 mm",
   drafts: { body: { bustGirth: "41 1/" }, form: {}, other: { "reading.waistGirth": "thirty" } },
