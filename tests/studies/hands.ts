@@ -93,7 +93,7 @@ function told(studied: readonly Studied[]): void {
   say();
   say(`${"readings move by, mm: p95 / worst".padEnd(40)}${"now".padEnd(38)}${"before".padEnd(16)}goal`);
   for (const { name: title, does } of handErrors) {
-    standardDeviation(
+    spreadOfMoves(
       title,
       studied.flatMap(({ name, seed, plan, read, asDrawn }) =>
         read(does(plan.pieces, chance(seed))).flatMap((reading, i) =>
@@ -102,7 +102,7 @@ function told(studied: readonly Studied[]): void {
       ),
     );
   }
-  standardDeviation("paper: as drawn against the body", studied.flatMap(missesOf));
+  spreadOfMoves("paper: as drawn against the body", studied.flatMap(missesOf));
   const counts = sorted(studied.map(({ plan }) => new Set(plan.pieces.map(({ pair, id }) => pair ?? id)).size));
   row("pieces a plan: median, p90, most", [0.5, 0.9, 1].map((share) => at(counts, share)).join(", "));
   const shapes = sorted(studied.map(({ plan }) => plan.pieces.flatMap(({ layers }) => layers).length));
@@ -141,7 +141,7 @@ function missesOf({ name, plan, asDrawn }: Studied) {
   );
 }
 
-function standardDeviation(title: string, moves: readonly { readonly name: string; readonly value: number }[]): void {
+function spreadOfMoves(title: string, moves: readonly { readonly name: string; readonly value: number }[]): void {
   const values = sorted(moves.map(({ value }) => value));
   const worst = moves.reduce((most, move) => (move.value > most.value ? move : most));
   row(title, `${at(values, 0.95).toFixed(1)} / ${worst.value.toFixed(1)} (${worst.name})`);

@@ -230,7 +230,7 @@ const material = (luck: Chance): FileObject => ({
   batting: {
     name: "batting",
     layerThickness: luck.pick(["0.3 mm", "30 mm", "1 mm", "12 mm", "0.001 mm", "31 mm"]),
-    standardDeviation: luck.pick([0.01, 0.5, 2]),
+    spread: luck.pick([0.01, 0.5, 2]),
   },
   ...(luck.happens(0.5)
     ? { finishingBatting: { name: "other", layerThickness: luck.pick(["0.3 mm", "2 mm", "30 mm"]) } }
