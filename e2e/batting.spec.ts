@@ -23,6 +23,7 @@ test("a second batting: added, mistyped, kept over a reload, said of every piece
   await layer.fill("3 mm");
   await layer.press("Enter");
   await expect(page.getByRole("main").getByRole("heading", { name: "The plan", exact: true })).toBeVisible();
+  await page.getByRole("button", { name: "Change the batting" }).click();
   await layer.fill("thin");
   await layer.press("Enter");
   await expect(second(page).getByText(/cannot be read as a length/)).toBeVisible();

@@ -8,12 +8,12 @@ import { hostileLog, logKinds } from "../tools/hostileLogs";
  * what can be besides: it threw, or made pieces whose file could not be opened again.
  */
 test("hostile logs end in a plan or a sentence, with no throw and no number that is none", { timeout: 600_000 }, () => {
-  const counts = checkHostileLogs(200);
+  const counts = checkHostileLogs(100);
   expect(counts.faults).toEqual([]);
-  expect(counts.refused).toBeGreaterThan(20);
-  expect(counts.waiting).toBeGreaterThan(10);
-  expect(counts.learned).toBeGreaterThan(40);
-  expect(counts.slips).toBeGreaterThan(10);
+  expect(counts.refused).toBeGreaterThan(10);
+  expect(counts.waiting).toBeGreaterThan(5);
+  expect(counts.learned).toBeGreaterThan(20);
+  expect(counts.slips).toBeGreaterThan(5);
   expect(counts.marked).toBeGreaterThan(counts.slips);
 });
 

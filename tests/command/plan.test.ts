@@ -128,17 +128,24 @@ describe("the program in a hostile world", () => {
     expect(status).toBe(1);
   });
 
-  test.each([
-    ["UTF-8", Buffer.from(`\uFEFF${demo("first")}`, "utf8")],
-    ["UTF-16 with the small end first", Buffer.from(`\uFEFF${demo("first")}`, "utf16le")],
-    ["UTF-16 with the large end first", Buffer.from(`\uFEFF${demo("first")}`, "utf16le").swap16()],
-  ])("reads a file that begins with a byte-order mark: %s", (_name, bytes) => {
+  test("reads files that begin with a byte-order mark: UTF-8, UTF-16 with the small and with the large end first", () => {
     const folder = mkdtempSync(join(tmpdir(), "padwright-command-"));
+    const marked = `\uFEFF${demo("first")}`;
+    const texts = [
+      Buffer.from(marked, "utf8"),
+      Buffer.from(marked, "utf16le"),
+      Buffer.from(marked, "utf16le").swap16(),
+    ];
     try {
-      writeFileSync(join(folder, "marked.json"), bytes);
-      const { status, stdout, stderr } = start([join(folder, "marked.json")]);
+      const names = texts.map((bytes, i) => {
+        const name = join(folder, `marked-${i}.json`);
+        writeFileSync(name, bytes);
+        return name;
+      });
+      const { status, stdout, stderr } = start(names);
       expect([status, stderr]).toEqual([0, ""]);
-      expect(stdout).toBe(run(["one"], { one: demo("first") }).stdout);
+      const plan = JSON.parse(run(["one"], { one: demo("first") }).stdout);
+      expect(JSON.parse(stdout)).toEqual(texts.map(() => plan));
     } finally {
       rmSync(folder, { recursive: true });
     }
