@@ -305,6 +305,20 @@ describe("the rows of a cover", () => {
     expect(met).toBeGreaterThan(20);
   });
 
+  /** Broken on purpose: the seam in the side front farther from the princess seam on the left. Seen to fail. */
+  test("one more seam in each side front lies at 0.42 of its width from the princess seam", () => {
+    for (const { ground } of cases) {
+      for (const { seams } of coverRows({ ...ground, hasSideFrontSeams: true })) {
+        const at = (name: (typeof coverSeamNames)[number]) => seams[seamsAround(true).indexOf(name)] ?? Number.NaN;
+        const share = (princess: number, seam: number, side: number) => (seam - princess) / (side - princess);
+        const left = share(at("leftFrontPrincess"), at("leftSideFrontSeam"), at("leftSide"));
+        const right = share(at("rightFrontPrincess"), at("rightSideFrontSeam"), at("rightSide"));
+        if (Math.abs(left - 0.42) > 1e-9 || Math.abs(right - 0.42) > 1e-9) expect([left, right]).toEqual([0.42, 0.42]);
+      }
+    }
+    expect(cases.length).toBe(40);
+  });
+
   test("each seam joins the panels on both its sides, once around", () => {
     for (const isDivided of [false, true]) {
       const panels = panelsAround(isDivided);
