@@ -159,14 +159,15 @@ function seamLength(rows: ReturnType<typeof coverRows>, seam: number): number {
 
 /** The areas of a panel's cells between one row and the next on the surface, in small triangles. */
 function cellAreas(rows: ReturnType<typeof coverRows>, first: number, row: number): readonly number[] {
-  const [upper, lower] = [row, row + 1].map((at) => {
+  const spotsOf = (at: number): readonly Spot[] => {
     const { tape, seams, depthBelowNape } = rows[at] as (typeof rows)[number];
     const [from, to] = [seams[first] as number, seams[first + 1] as number];
     return Array.from({ length: 6 * fine + 1 }, (_, i): Spot => {
       const { x, y } = tautPointAt(tape, from + ((to - from) * i) / (6 * fine));
       return [x, y, depthBelowNape];
     });
-  }) as [readonly Spot[], readonly Spot[]];
+  };
+  const [upper, lower] = [spotsOf(row), spotsOf(row + 1)];
   return Array.from({ length: pointsPerRow - 1 }, (_, cell) => {
     let area = 0;
     for (let i = cell * fine; i < (cell + 1) * fine; i++) {
