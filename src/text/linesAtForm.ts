@@ -1,17 +1,9 @@
-import type { LevelName } from "../core/body/vocabulary";
 import type { LinePart } from "../core/form/linePart";
 import type { LineChange } from "../core/plan/lineChange";
 import { type Millimetres, mm } from "../core/units";
+import { lineWords } from "./pictures";
 
 /** Words of the work on the bare form: made ready, the person's level lines marked on it, and read there. */
-export const levelLineNames: { readonly [level in LevelName]: string } = {
-  bust: "bust line",
-  underbust: "underbust line",
-  waist: "waistline",
-  highHip: "high hip line",
-  fullHip: "full hip line",
-};
-
 const parts: {
   readonly [part in LinePart]: {
     readonly name: string;
@@ -132,7 +124,7 @@ export const linesWords = {
   /** What a reading changed in the plan, the first sentence as the headline. */
   changed: ({ level, counted, toAdd, pieces, mayMiss, isFirmNow }: LineChange, write: Write): readonly string[] => [
     isFirmNow ? "Every line is measured: the plan is no draft any more." : "The plan is updated.",
-    `At the ${levelLineNames[level]} it ${addsWords(toAdd.before, toAdd.after, counted, write)}`,
+    `At the ${lineWords[level]} it ${addsWords(toAdd.before, toAdd.after, counted, write)}`,
     pieces.after === pieces.before
       ? `${piecesWords(pieces.after)}, as before.`
       : `${piecesWords(pieces.after)} instead of ${pieces.before}.`,

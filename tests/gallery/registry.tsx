@@ -17,7 +17,8 @@ import { lineParts } from "../../src/core/form/linePart";
 import { MarkPicture } from "../../src/ui/drawing/torso/MarkPicture";
 import { formTorso } from "../../src/ui/drawing/torso/torsoShape";
 import { readLineScene } from "../../src/ui/drawing/torso/readLineScene";
-import { levelLineNames, linesWords } from "../../src/text/linesAtForm";
+import { linesWords } from "../../src/text/linesAtForm";
+import { lineWords } from "../../src/text/pictures";
 import { examplePlan } from "./examplePlan";
 import { plannedExample } from "./plannedExample";
 
@@ -161,7 +162,7 @@ const lines = [
         shape: formTorso(examplePlan.levels),
         level: "waist",
         part,
-        title: linesWords.read.title(part, levelLineNames.waist),
+        title: linesWords.read.title(part, lineWords.waist),
         description: linesWords.read.how(part),
       }),
     ),

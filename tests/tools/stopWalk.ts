@@ -9,7 +9,8 @@ import { reachOf } from "../../src/core/geometry/support";
 import { formatLength } from "../../src/core/lengthText";
 import { type Millimetres, mm } from "../../src/core/units";
 import { type Fitting, fittingStep } from "../../src/document/fitting";
-import { levelLineNames, linesWords } from "../../src/text/linesAtForm";
+import { linesWords } from "../../src/text/linesAtForm";
+import { lineWords } from "../../src/text/pictures";
 import { planWords } from "../../src/text/plan";
 import { stepWords } from "../../src/text/steps";
 import { trialStop } from "../../src/text/stops";
@@ -100,12 +101,12 @@ async function atLines(
   const { level } = next;
   const depth = lines.find((line) => line.level === level)?.depth ?? mm(0);
   if (next.do === "mark") {
-    await screen.headline(linesWords.mark.title(levelLineNames[level]));
+    await screen.headline(linesWords.mark.title(lineWords[level]));
     await seen("mark", fitting);
     await screen.slab();
     return apply(fitting, { does: "markLine", level, depth, at });
   }
-  await screen.headline(linesWords.read.title(next.part, levelLineNames[level]));
+  await screen.headline(linesWords.read.title(next.part, lineWords[level]));
   await seen("read-line", fitting);
   const name = linePartName(level, next.part);
   const planned = planning.plan.levels.find((one) => one.name === level);

@@ -1,5 +1,5 @@
 import { type Improvement, measurementFacts } from "../../core/body/measurementFacts";
-import { type MeasurementName, measurementNames } from "../../core/body/vocabulary";
+import { type ByLevel, levelNames, type MeasurementName, measurementNames } from "../../core/body/vocabulary";
 import type { Millimetres } from "../../core/units";
 import { type QuestionId, questionOrder } from "./questions";
 
@@ -45,9 +45,11 @@ const otherwise: readonly Improvement[] = [
 
 /** The waist decides most, then the hips; back arcs follow from the fronts and come last. */
 const arcRank = (name: MeasurementName): number => {
-  const level = ["waist", "fullHip", "highHip", "bust", "underbust"].findIndex((start) => name.startsWith(start));
-  return level + (name.endsWith("BackArc") ? 10 : 0);
+  const level = levelNames.find((start) => name.startsWith(start));
+  return (level === undefined ? 0 : levelRanks[level]) + (name.endsWith("BackArc") ? 10 : 0);
 };
+
+const levelRanks: ByLevel<number> = { waist: 0, fullHip: 1, highHip: 2, bust: 3, underbust: 4 };
 
 /** The nape comes before the heights that mean nothing without it, and heights before what is read at the form alone. */
 const placeRank = (name: MeasurementName): number =>

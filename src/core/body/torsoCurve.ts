@@ -100,15 +100,16 @@ function breastCurve(lines: readonly TorsoLine[], values: readonly number[]): He
 
 /** The lines with one more between bust and underbust, whose girth was read; what it differs lies in front. */
 export function withLowerBreast(lines: readonly TorsoLine[], girth: number): readonly TorsoLine[] {
-  const [bust, underbust] = [lines[0], lines[1]];
-  if (bust?.name !== "bust" || underbust?.name !== "underbust") return lines;
+  const at = lines.findIndex(({ name }) => name === "bust");
+  const [bust, underbust] = [lines[at], lines[at + 1]];
+  if (bust === undefined || underbust?.name !== "underbust") return lines;
   const gap = underbust.depthBelowNape - bust.depthBelowNape;
   const depthBelowNape = bust.depthBelowNape + lowerBreastPlace * gap;
   const section = torsoCurve(lines)(depthBelowNape);
   if (!("frontDepth" in section)) return lines;
   const back = Math.min(sectionReading(section).backArc, girth / 2);
   const read = sectionOfLengths(section, girth - back, back);
-  return [bust, { name: "between", depthBelowNape, section: read }, ...lines.slice(1)];
+  return lines.toSpliced(at + 1, 0, { name: "between", depthBelowNape, section: read });
 }
 
 /** Directions in which blended curves are known. */

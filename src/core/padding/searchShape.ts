@@ -1,3 +1,4 @@
+import { levelNames } from "../body/vocabulary";
 import { type CupPlaces, cupPlaces } from "./cupPlace";
 import { type Profile, runCost, type StackDivider, stackDivider } from "./fewestStacks";
 import { type Gap, levelGaps } from "./levelGaps";
@@ -168,6 +169,9 @@ function discCounts(
 
 const leastCupLayers = 2;
 
+/** Cup pads lie at the bust. */
+const cupLevel = levelNames.indexOf("bust");
+
 /** A wrap may take a half over its reading by this much (mm). */
 const wrapOver = 2;
 const mostWrapTurns = 8;
@@ -186,7 +190,7 @@ function leastCost({ turns }: WrapSet, { choices, discs }: Search): number {
   for (const half of halves) {
     let [tuned, highest] = [false, 0];
     for (const [level, count] of turns.entries()) {
-      const ways = choices(level, half, count, level === 0 && half === "front" ? Math.max(...discs) : 0);
+      const ways = choices(level, half, count, level === cupLevel && half === "front" ? Math.max(...discs) : 0);
       tuned ||= ways.every(({ left, right }) => left.layers > 0 || right.layers > 0);
       highest = Math.max(highest, Math.min(...ways.map(({ shared }) => shared)));
     }
@@ -207,7 +211,7 @@ function shapeWith(wraps: WrapSet, search: Search, limit: number): Candidate | n
   const { choices, divide } = search;
   const half = (which: Half, discs: number, most: number) =>
     padHalf(
-      wraps.turns.map((turns, level) => choices(level, which, turns, level === 0 ? discs : 0)),
+      wraps.turns.map((turns, level) => choices(level, which, turns, level === cupLevel ? discs : 0)),
       divide,
       most,
     );

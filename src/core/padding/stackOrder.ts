@@ -1,5 +1,6 @@
 import type { StackedLayer } from "./layerCuts";
 import type { LaidPiece } from "./laidPiece";
+import type { PieceKind } from "./piece";
 
 /**
  * Layers from the form outwards, whatever they are pinned in: a tuning layer is slipped directly under the outermost layer of its
@@ -7,11 +8,9 @@ import type { LaidPiece } from "./laidPiece";
  */
 export function stackOrder(pieces: readonly LaidPiece[]): readonly StackedLayer[] {
   const of = (list: readonly LaidPiece[]) => list.flatMap(stacked);
-  const tunings = pieces.filter(({ kind }) => kind === "tuning");
-  const panels = pieces.filter(({ kind }) => kind === "panel");
-  const outer = pieces.filter(({ kind }) => kind === "outerWrap");
-  const cups = of(pieces.filter(({ kind }) => kind === "cup"));
-  const wraps = of(pieces.filter(({ kind }) => kind === "wrap"));
+  const at = (place: StackPlace) => pieces.filter(({ kind }) => stackPlaces[kind] === place);
+  const [tunings, panels, outer] = [at("tuning"), at("panel"), at("outside")];
+  const [cups, wraps] = [of(at("form")), of(at("wrap"))];
   const half = (isBack: boolean) => {
     const own = of(panels.filter((piece) => isOnBack(piece) === isBack));
     const tuning = of(tunings.filter((piece) => isOnBack(piece) === isBack));
@@ -24,6 +23,18 @@ export function stackOrder(pieces: readonly LaidPiece[]): readonly StackedLayer[
     .flatMap(({ own, tuning }) => [...own.slice(0, -1), ...tuning, ...own.slice(-1)]);
   return [...cups, ...wraps.slice(0, -1), ...bare, ...wraps.slice(-1), ...covered, ...of(outer)];
 }
+
+type StackPlace = "form" | "wrap" | "panel" | "tuning" | "outside";
+
+/** Where the layers of each kind of piece lie: on the form itself, over what is on it, or outside everything. */
+const stackPlaces: { readonly [kind in PieceKind]: StackPlace } = {
+  cup: "form",
+  bought: "form",
+  wrap: "wrap",
+  panel: "panel",
+  tuning: "tuning",
+  outerWrap: "outside",
+};
 
 const isOnBack = ({ anchor }: LaidPiece): boolean => anchor === "centerBack";
 

@@ -3,12 +3,14 @@ import { type ByLevel, type LevelName, levelNames } from "../body/vocabulary";
 import type { QuarterLengths } from "../geometry/outline";
 import { addPiece, type LevelOutline, piecesThickness } from "../padding/layerThickness";
 import { layerCuts } from "../padding/layerCuts";
+import type { Layer } from "../padding/layer";
 import type { LayerCut } from "../padding/layerCut";
 import type { LaidPiece } from "../padding/laidPiece";
 import { nameLaid } from "../padding/nameLaid";
 import { withBonus } from "../padding/paddedThickness";
 import { pieceId, type PieceName } from "../padding/piece";
 import { stackOrder } from "../padding/stackOrder";
+import { assert } from "../result";
 import { tapeQuarters } from "../tape/tape";
 import { mm } from "../units";
 import type { Basis } from "./basis";
@@ -62,11 +64,17 @@ export function orderedPieces(
       id: pieceId(name),
       pair: piece.kind === "cup" ? `cup-${name.level}-${name.number}` : null,
       order: i + 1,
-      cut: piece.layers.map((layer) => cuts.get(layer) as LayerCut),
+      cut: piece.layers.map((layer) => cutFor(layer, cuts)),
       readingsAfter: byLevel(readings),
     };
   });
   return { pieces, before };
+}
+
+function cutFor(layer: Layer, cuts: ReadonlyMap<Layer, LayerCut>): LayerCut {
+  const cut = cuts.get(layer);
+  assert(cut !== undefined, "every layer of a piece lies in the stack");
+  return cut;
 }
 
 const wholeReading = (read: QuarterLengths, offset: QuarterReadings): TapeReading => {

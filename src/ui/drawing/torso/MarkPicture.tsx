@@ -3,8 +3,8 @@ import type { LineAtForm } from "../../../app/progress/linesAtForm";
 import type { ByLevel, LevelName } from "../../../core/body/vocabulary";
 import type { LengthStep } from "../../../core/lengthText";
 import type { Plan } from "../../../core/plan/plan";
-import { levelLineNames, linesWords } from "../../../text/linesAtForm";
-import { levelWords } from "../../../text/pictures";
+import { linesWords } from "../../../text/linesAtForm";
+import { levelWords, lineWords } from "../../../text/pictures";
 import { shownLength } from "../../../text/shownLength";
 import { Drawing } from "../Drawing";
 import { markScene } from "./markScene";
@@ -33,7 +33,7 @@ export function MarkPicture({
 }: MarkPictureProps) {
   const scene = useMemo(() => {
     const { mark } = linesWords;
-    const line = levelLineNames[level];
+    const line = lineWords[level];
     const distances = Object.fromEntries(
       lines.map((item) => [item.level, shownLength(item.depth, step)]),
     ) as ByLevel<string>;

@@ -7,7 +7,8 @@ import { MarkPicture } from "../../drawing/torso/MarkPicture";
 import { formTorso } from "../../drawing/torso/torsoShape";
 import { readLineScene } from "../../drawing/torso/readLineScene";
 import { formMatterText } from "../../../text/formMatters";
-import { levelLineNames, linesSheetWords, linesWords, markSpacing } from "../../../text/linesAtForm";
+import { linesSheetWords, linesWords, markSpacing } from "../../../text/linesAtForm";
+import { lineWords } from "../../../text/pictures";
 import { useFitting, useLengths } from "../useStore";
 import { type LinesProps, LinesTable } from "./LinesTable";
 import { SheetPage, usePrintedName } from "./SheetPage";
@@ -91,7 +92,7 @@ function LineWays({ plan }: { readonly plan: Plan }) {
               shape,
               level: "waist",
               part,
-              title: read.title(part, levelLineNames.waist),
+              title: read.title(part, lineWords.waist),
               description: read.how(part),
             })}
           />

@@ -6,7 +6,8 @@ import { type Millimetres, mm } from "../../../core/units";
 import { MarkPicture } from "../../drawing/torso/MarkPicture";
 import { pageAddress } from "../../kit/page";
 import { formMatterText } from "../../../text/formMatters";
-import { levelLineNames, linesWords, markSpacing } from "../../../text/linesAtForm";
+import { linesWords, markSpacing } from "../../../text/linesAtForm";
+import { lineWords } from "../../../text/pictures";
 import { unbroken } from "../../../text/shownLength";
 import { phoneQuery, useMediaQuery } from "../../kit/useScreen";
 import { useDerived } from "../../kit/useDerived";
@@ -30,7 +31,7 @@ export function MarkStop({ plan, lines, level, later }: LineStopProps) {
   const isEstimated = plan.levels.some(
     ({ name, depthBelowNape }) => name === level && depthBelowNape.kind === "estimated",
   );
-  const line = levelLineNames[level];
+  const line = lineWords[level];
   const { lengths } = useDerived();
   const napeHeight = lengths?.form.measured.napeHeight ?? null;
   return (

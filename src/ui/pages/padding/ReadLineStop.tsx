@@ -7,7 +7,8 @@ import { formTorso } from "../../drawing/torso/torsoShape";
 import { readLineScene } from "../../drawing/torso/readLineScene";
 import { FractionPad, usePadInto } from "../../kit/field/FractionPad";
 import { LengthField } from "../../kit/field/LengthField";
-import { levelLineNames, linesWords } from "../../../text/linesAtForm";
+import { linesWords } from "../../../text/linesAtForm";
+import { lineWords } from "../../../text/pictures";
 import { measuringWords } from "../../../text/measuring";
 import { measurementProblemText } from "../../../text/problems";
 import { unbroken } from "../../../text/shownLength";
@@ -31,7 +32,7 @@ interface ReadLineStopProps extends LineStopProps {
 export function ReadLineStop(props: ReadLineStopProps) {
   const { plan, lines, level, part, later, news, skipped, onSkip, onChoose, onKept } = props;
   const { read, region, trail } = linesWords;
-  const line = levelLineNames[level];
+  const line = lineWords[level];
   const shape = useMemo(() => formTorso(plan.levels), [plan]);
   const scene = readLineScene({ shape, level, part, title: read.title(part, line), description: read.how(part) });
   const after = askedAfter(lines, { level, part }, skipped);

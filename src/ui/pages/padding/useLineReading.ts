@@ -10,7 +10,8 @@ import { type LineChange, lineChange } from "../../../core/plan/lineChange";
 import { type Millimetres, mm } from "../../../core/units";
 import { useAnnounce } from "../../kit/Announcer";
 import { lengthFieldState } from "../../../app/session/lengthFieldState";
-import { levelLineNames, linesWords } from "../../../text/linesAtForm";
+import { linesWords } from "../../../text/linesAtForm";
+import { lineWords } from "../../../text/pictures";
 import { derivationOf, useDerived } from "../../kit/useDerived";
 import { useDispatch, useDraft, useLengths, useStoreItself } from "../../kit/useStore";
 
@@ -87,7 +88,7 @@ function useSaved(
     const { planning } = derivationOf(store)(store.getState().fitting);
     if (planning.kind === "waiting") return;
     const change = lineChange(plan, planning.plan, level, part);
-    const kept = linesWords.read.kept(levelLineNames[level], part, write(length));
+    const kept = linesWords.read.kept(lineWords[level], part, write(length));
     announce([kept, ...linesWords.changed(change, write)].join(" "));
     onKept(change);
   };
@@ -97,7 +98,7 @@ const depthOf = (lines: readonly LineAtForm[], level: LineAtForm["level"]): Mill
   lines.find((item) => item.level === level)?.depth ?? mm(0);
 
 const nextWords = (next: LineReadingAsked, level: LineAtForm["level"]): string =>
-  linesWords.read.next(levelLineNames[next.level], next.part, next.level === level);
+  linesWords.read.next(lineWords[next.level], next.part, next.level === level);
 
 /** What the plan takes the bare form to read there. */
 function expectedReading(plan: Plan, level: LineAtForm["level"], part: LinePart): Millimetres {
