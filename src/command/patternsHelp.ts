@@ -2,7 +2,7 @@ export const patternsHelp = `Writes every layer of batting of a fitting and the 
 
   npm run --silent patterns -- FILE FOLDER                write them into a new or an empty folder
   npm run --silent patterns -- FILE FOLDER --stretch 12   the cover of a knit that is pulled by 12 percent
-                                                          (5 to 15; 10 if left out; 0 is woven cloth)
+                                                          (5 to 15; 10 if left out; 0 is woven fabric)
   npm run --silent patterns -- --help                     print this
 
 Written are patterns.json (every part with its outline, edges and level lines, in millimeters, y upwards), a drawing (.svg)

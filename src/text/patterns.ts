@@ -46,13 +46,13 @@ function panelWords(
   const from =
     cloth.kind === "knit"
       ? `Cut 1 from knit. It is ${Math.round(100 * cloth.stretch)} % narrower than the form and is pulled onto it.`
-      : "Cut 1 from woven cloth, the grain line along the lengthwise grain.";
+      : "Cut 1 from woven fabric, the grain line along the lengthwise grain.";
   const isTied = coverMatters(cover).some(({ kind }) => kind === "tieUnderbust");
   return {
     title: `Cover, ${panelNames[name]}`,
     says: [
       from,
-      "Cut the solid line, sew the broken one. The top line is the bust line: leave cloth above it and trace the rest on the form.",
+      "Cut along the solid line, sew along the dashed one. The top is the bust line: leave fabric above it, and trace the rest on the form.",
       ...(isTied ? ["Tie narrow elastic over the cover at the underbust line, then sew it on."] : []),
     ],
   };
@@ -63,7 +63,7 @@ export const patternWords = {
   title: "Patterns at true size",
   measureFirst: ["Measure these", "before you cut."],
   inchSquare: "Solid square: 4 in each side.",
-  metricSquare: "Broken square: 100 mm each side.",
+  metricSquare: "Dashed square: 100 mm each side.",
   howTo: [
     "Print at 100 %, not fitted to the page.",
     "Each part has pages of its own, A1 at its",
@@ -84,7 +84,7 @@ export const patternScreenWords = {
   cloth: "The cover is cut from",
   cloths: {
     knit: "knit, pulled by a tenth",
-    woven: "woven cloth",
+    woven: "woven fabric",
   },
   knitNote: "Pull the knit as hard as the cover will pull: it must give at least twice as much, 2 in in 10 in.",
   files: {
@@ -102,7 +102,7 @@ export const patternProblems = {
   noFolder: "Name the fitting file and the folder for the patterns, or try --help.",
   noOption: (name: string) => `“${name}” is not an option; try --help.`,
   noStretch: (read: string) =>
-    `“${read}” is no stretch for a cover: give 0 for woven cloth, or 5 to 15 for the percent that a knit is pulled by.`,
+    `“${read}” is no stretch for a cover: give 0 for woven fabric, or 5 to 15 for the percent that a knit is pulled by.`,
   isFile: (folder: string) => `“${folder}” is a file; name a folder for the patterns.`,
   otherFiles: (folder: string, name: string) =>
     `The folder “${folder}” holds other files (“${name}”), so it was left alone; name a new or an empty folder.`,

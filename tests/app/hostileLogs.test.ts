@@ -3,17 +3,17 @@ import { checkHostileLogs } from "../tools/hostileCheck";
 import { hostileLog, logKinds } from "../tools/hostileLogs";
 
 /**
- * From any fitting the schema admits to a plan or a clear sentence; `study:hostile -- 50 1 logs` takes ten thousand.
- * Seen to fail where readings that cannot be were let through (slips let count), and where the learning was not held to
- * what can be besides: it threw, or made pieces whose file could not be opened again.
+ * From any fitting the schema admits to a plan or a clear sentence; `study:hostile -- 50 1 logs` takes ten thousand. Seen to fail where
+ * readings that cannot be were let through (slips believed), and where the learning was not held to what can be besides: it
+ * threw, or made pieces whose file could not be opened again.
  */
 test("hostile logs end in a plan or a sentence, with no throw and no number that is none", { timeout: 600_000 }, () => {
-  const counts = checkHostileLogs(100);
+  const counts = checkHostileLogs(200);
   expect(counts.faults).toEqual([]);
-  expect(counts.refused).toBeGreaterThan(10);
-  expect(counts.waiting).toBeGreaterThan(5);
-  expect(counts.learned).toBeGreaterThan(20);
-  expect(counts.slips).toBeGreaterThan(5);
+  expect(counts.refused).toBeGreaterThan(20);
+  expect(counts.waiting).toBeGreaterThan(10);
+  expect(counts.learned).toBeGreaterThan(40);
+  expect(counts.slips).toBeGreaterThan(10);
   expect(counts.marked).toBeGreaterThan(counts.slips);
 });
 
