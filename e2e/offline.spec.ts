@@ -116,7 +116,7 @@ test("a damaged part with the server dead is never handed out, and is asked for 
   // The page asks its worker once whether everything is there; damage that is found then is mended at once.
   await page.goto(`${server.address}#fittings`);
   await expect(page.getByText("Opens without a network.", { exact: true })).toBeVisible();
-  expect(await damage(page, "TurningPlace.*\\.js$")).toBe(1);
+  expect(await damage(page, "TurningPage.*\\.js$")).toBe(1);
   await page.close();
   await server.stop();
 

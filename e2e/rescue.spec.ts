@@ -86,7 +86,7 @@ test("a page that is left at once after it was opened is opened again as ever", 
 });
 
 test("a part that does not arrive is said and asked for again, wherever it belongs", async ({ page }) => {
-  const parts = /\/assets\/(TurningPlace|PlaceState)-[^/]*\.js$/;
+  const parts = /\/assets\/(TurningPage|PageState)-[^/]*\.js$/;
   await page.route(parts, (route) => route.abort());
   await page.goto("/");
   await expect(page.getByText("Parts of the tool could not be loaded", { exact: false })).toBeVisible();

@@ -21,7 +21,7 @@ const painted = (page: Page) =>
 test("it is fetched only when asked for, from the plan, and the pieces go on one by one", async ({ page }) => {
   const scripts: string[] = [];
   page.on("request", (request) => {
-    if (/TurningPlace.*\.js/.test(request.url()) && request.serviceWorker() === null) scripts.push(request.url());
+    if (/TurningPage.*\.js/.test(request.url()) && request.serviceWorker() === null) scripts.push(request.url());
   });
   await openDemo(page);
   await expect(page.locator(".figures").first()).toBeVisible();
