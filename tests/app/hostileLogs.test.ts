@@ -13,7 +13,7 @@ test("hostile logs end in a plan or a sentence, with no throw and no number that
   expect(counts.refused).toBeGreaterThan(10);
   expect(counts.waiting).toBeGreaterThan(5);
   expect(counts.learned).toBeGreaterThan(20);
-  expect(counts.slips).toBeGreaterThan(5);
+  expect(counts.slips).toBeGreaterThan(3);
   expect(counts.marked).toBeGreaterThan(counts.slips);
 });
 

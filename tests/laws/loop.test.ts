@@ -14,7 +14,7 @@ vi.setConfig({ testTimeout: 240_000 });
 describe("law 8: the loop converges on the body with whatever is in the cupboard", () => {
   const everybody = people(240, 700).filter(({ formKind, care }) => formKind === "measured" && care === "all-arcs");
   const walks: JobWalk[] = [];
-  const jobs = 10;
+  const jobs = 16;
   afterAll(() => expect(walks).toHaveLength(jobs));
 
   test.each(Array.from({ length: jobs }, (_, i) => i))("person %i: every girth and arc within 12 mm", (i) => {
@@ -27,7 +27,7 @@ describe("law 8: the loop converges on the body with whatever is in the cupboard
 
   test("and nineteen in twenty of all their readings within 6 mm, as intervals hold them", () => {
     const misses = walks.flatMap((walk) => walk.misses.map(({ miss }) => Math.abs(miss)));
-    expect(misses.length).toBeGreaterThan(100);
+    expect(misses.length).toBeGreaterThan(160);
     expect(misses.filter((miss) => miss <= 6).length / misses.length).toBeGreaterThan(0.95);
     const held = walks.flatMap((walk) => walk.held);
     expect(held.filter(Boolean).length / held.length).toBeGreaterThan(0.85);
