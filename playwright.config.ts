@@ -1,13 +1,10 @@
 import { defineConfig } from "@playwright/test";
 import { freePort } from "./tests/support/freePort";
-import { systemChromium } from "./tests/support/browser";
+import { browserLaunch } from "./tests/support/browser";
 
 // The workers read this file again and must arrive at the same port, so it travels in the environment.
 process.env.E2E_PORT ??= String(await freePort());
 const address = `http://127.0.0.1:${process.env.E2E_PORT}`;
-
-const executablePath = systemChromium();
-const isRoot = process.getuid?.() === 0;
 
 export default defineConfig({
   testDir: "e2e",
@@ -35,18 +32,7 @@ export default defineConfig({
     screenshot: "only-on-failure",
     // Keeping the pages for working offline has stories of its own, which allow it.
     serviceWorkers: "block",
-    launchOptions: {
-      ...(executablePath === undefined ? {} : { executablePath }),
-      args: [
-        ...(isRoot ? ["--no-sandbox"] : []),
-        "--disable-gpu",
-        "--disable-quic",
-        "--no-first-run",
-        "--disable-background-networking",
-        "--disable-component-update",
-        "--disable-sync",
-      ],
-    },
+    launchOptions: browserLaunch(),
   },
   webServer: {
     command: `npx vite preview --host 127.0.0.1 --port ${process.env.E2E_PORT} --strictPort`,

@@ -1,5 +1,5 @@
 import { chromium, expect, type Page, test } from "@playwright/test";
-import { systemChromium } from "../tests/support/browser";
+import { browserLaunch } from "../tests/support/browser";
 import { rulesBroken } from "./support/rulesBroken";
 import { openDemo, pinNext, row, typeGirths, unfoldPlan } from "./support/workroom";
 
@@ -129,15 +129,7 @@ test("320 pixels wide, nothing runs off the side", async ({ page }) => {
 
 test("letters twice as large, nothing runs off the side", async ({ baseURL }) => {
   test.slow();
-  const executablePath = systemChromium();
-  const browser = await chromium.launch({
-    ...(executablePath === undefined ? {} : { executablePath }),
-    args: [
-      ...(process.getuid?.() === 0 ? ["--no-sandbox"] : []),
-      "--disable-gpu",
-      "--blink-settings=defaultFontSize=32",
-    ],
-  });
+  const browser = await chromium.launch(browserLaunch("--blink-settings=defaultFontSize=32"));
   const page = await browser.newPage({
     ...(baseURL === undefined ? {} : { baseURL }),
     viewport: { width: 640, height: 800 },

@@ -1,7 +1,7 @@
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { expect, type Page, test } from "@playwright/test";
+import { type BrowserContext, expect, type Page, test } from "@playwright/test";
 import { layList } from "../src/app/offline/build/offlineFiles";
 import { builtHarness } from "./savingHarness/builtHarness";
 import { folderServer } from "./savingHarness/folderServer";
@@ -40,6 +40,25 @@ const kept = (page: Page): Promise<void> =>
     await navigator.serviceWorker.ready;
     while (!navigator.serviceWorker.controller) await new Promise((resolve) => setTimeout(resolve, 50));
   });
+/** The page without screens from a server of its own, all of it kept for working offline. */
+async function keptHarness(context: BrowserContext, folder: string) {
+  const server = await folderServer(folder);
+  const page = await context.newPage();
+  await page.goto(server.address);
+  await page.evaluate(() => window.harness.offline());
+  await kept(page);
+  return { server, page };
+}
+
+/** The same for the tool itself, as it was built. */
+async function keptTool(context: BrowserContext) {
+  const server = await folderServer(built);
+  const page = await context.newPage();
+  await page.goto(server.address);
+  await kept(page);
+  return { server, page };
+}
+
 const state = (page: Page): Promise<string> => page.evaluate(() => window.harness.offline().state().kind);
 const release = (page: Page): Promise<string> =>
   page.evaluate(async () => {
@@ -92,10 +111,7 @@ const damage = (page: Page, pattern: string): Promise<number> =>
   }, pattern);
 
 test("kept files that were damaged are fetched anew, and the tool opens", async ({ context }) => {
-  const server = await folderServer(built);
-  const page = await context.newPage();
-  await page.goto(server.address);
-  await kept(page);
+  const { server, page } = await keptTool(context);
   expect(await damage(page, "(\\.js|\\.css|\\.html)$")).toBeGreaterThan(5);
   await page.reload();
   await expect(page.getByRole("heading", { level: 1 }).first()).toBeVisible();
@@ -109,10 +125,7 @@ test("kept files that were damaged are fetched anew, and the tool opens", async 
 });
 
 test("a damaged part with the server dead is never handed out, and is asked for again", async ({ context }) => {
-  const server = await folderServer(built);
-  const page = await context.newPage();
-  await page.goto(server.address);
-  await kept(page);
+  const { server, page } = await keptTool(context);
   // The page asks its worker once whether everything is there; damage that is found then is mended at once.
   await page.goto(`${server.address}#fittings`);
   await expect(page.getByText("Opens without a network.", { exact: true })).toBeVisible();
@@ -137,10 +150,7 @@ test("a damaged part with the server dead is never handed out, and is asked for 
 });
 
 test("every path in scope leads to the page, with the server dead", async ({ context }) => {
-  const server = await folderServer(built);
-  const page = await context.newPage();
-  await page.goto(server.address);
-  await kept(page);
+  const { server, page } = await keptTool(context);
   await server.stop();
   for (const path of ["plan", "a/deep/path", "a/deep/path/?x=1"]) {
     await page.goto(`${server.address}${path}#body`);
@@ -150,11 +160,7 @@ test("every path in scope leads to the page, with the server dead", async ({ con
 });
 
 test("ready is said only when everything is kept, and what was lost is kept again first", async ({ context }) => {
-  const server = await folderServer(await harness());
-  const page = await context.newPage();
-  await page.goto(server.address);
-  await page.evaluate(() => window.harness.offline());
-  await kept(page);
+  const { server, page } = await keptHarness(context, await harness());
   await expect.poll(() => state(page), patiently).toBe("ready");
   const count = () =>
     page.evaluate(async () => {
@@ -184,11 +190,7 @@ test("a page that was never visited does not open with its server dead", async (
 });
 
 test("what was kept is there again with the server dead, and can go on", async ({ context }) => {
-  const server = await folderServer(await harness());
-  const page = await context.newPage();
-  await page.goto(server.address);
-  await page.evaluate(() => window.harness.offline());
-  await kept(page);
+  const { server, page } = await keptHarness(context, await harness());
   const id = await page.evaluate(() => window.harness.openNew(80));
   await page.evaluate(() => window.harness.settledSaving());
   await page.close();
@@ -203,11 +205,7 @@ test("what was kept is there again with the server dead, and can go on", async (
 
 test("a newer release waits until it is asked for, and other tabs keep theirs and are told", async ({ context }) => {
   const one = newerRelease(await harness(), "one");
-  const server = await folderServer(one);
-  const page = await context.newPage();
-  await page.goto(server.address);
-  await page.evaluate(() => window.harness.offline());
-  await kept(page);
+  const { server, page } = await keptHarness(context, one);
   await expect.poll(() => state(page), patiently).toBe("ready");
   const other = await context.newPage();
   await other.goto(server.address);
@@ -233,11 +231,7 @@ test("files of two releases are never mixed, and a server that changes a file is
   const two = newerRelease(one, "two");
   // As half way through an upload: the new worker is there, the new page is not.
   cpSync(join(one, "index.html"), join(two, "index.html"));
-  const server = await folderServer(one);
-  const page = await context.newPage();
-  await page.goto(server.address);
-  await page.evaluate(() => window.harness.offline());
-  await kept(page);
+  const { server, page } = await keptHarness(context, one);
   server.serve(two);
   await page.evaluate(() => window.harness.offline().lookForRelease());
   await page.waitForTimeout(1_000);

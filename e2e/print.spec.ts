@@ -4,7 +4,7 @@ import { requiredMeasurementNames } from "../src/core/body/vocabulary";
 import type { PlanFile } from "../src/document/planFile";
 import { measurementTexts } from "../src/text/measurements";
 import { type PdfWords, pdfPages } from "./support/pdfText";
-import { openDemo, typeGirths } from "./support/workroom";
+import { chooseSize, openDemo, typeGirths } from "./support/workroom";
 import { inchText, sampleBody, sampleTitle } from "../tests/support/sample";
 
 const papers = ["Letter", "A4"] as const;
@@ -226,10 +226,7 @@ function expectContinued(pages: readonly string[], title: string): void {
 /** A very large body on the smallest form of the table, in a thin batting, with readings that ask for every kind of piece. */
 async function largestPlan(page: Page): Promise<void> {
   await typeGirths(page, ["54", "52", "58"]);
-  await page.goto("/#form");
-  await page.getByText("All sizes").click();
-  await page.getByRole("radio", { name: /Size 6 / }).check();
-  await page.goto("/#plan");
+  await chooseSize(page, 6);
   await page.getByRole("button", { name: "Another, or one you have measured" }).click();
   await page.getByRole("button", { name: "needled cotton" }).click();
   await page.goto("/#print");

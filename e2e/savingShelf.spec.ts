@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { type Download, expect, type Page, test } from "@playwright/test";
+import { type Download, expect, type Locator, type Page, test } from "@playwright/test";
 import { pinNext } from "./support/workroom";
 import { sealedRecord } from "../src/app/storage/fittingRecord";
 import { rulesBroken } from "./support/rulesBroken";
@@ -52,6 +52,16 @@ async function more(page: Page, title: string, action: string): Promise<void> {
     .getByRole("button", { name: `More for ${title}` })
     .click();
   await tag(page, title).getByRole("button", { name: action, exact: true }).click();
+}
+
+/** The field with the link of the made-up person, who is kept on this device for it. */
+async function demoLink(page: Page): Promise<Locator> {
+  await demoKept(page);
+  await visit(page, "fittings");
+  await more(page, demo, "Share");
+  const link = page.getByRole("textbox", { name: "Link" });
+  await expect(link).toHaveValue(/#fitting=1z/);
+  return link;
 }
 
 async function downloaded(
@@ -190,11 +200,7 @@ test("a link takes a fitting to another device without its name, and leaves no t
   browser,
   baseURL,
 }) => {
-  await demoKept(page);
-  await visit(page, "fittings");
-  await more(page, demo, "Share");
-  const link = page.getByRole("textbox", { name: "Link" });
-  await expect(link).toHaveValue(/#fitting=1z/);
+  const link = await demoLink(page);
   await page.getByRole("button", { name: "Show as a code" }).click();
   await expect(page.getByRole("img", { name: "QR code of the link" })).toBeVisible();
   await page.getByRole("button", { name: "As large as the screen" }).click();
@@ -393,12 +399,7 @@ test("a link that opens slowly never takes the place of what was typed meanwhile
   browser,
   baseURL,
 }) => {
-  await demoKept(page);
-  await visit(page, "fittings");
-  await more(page, demo, "Share");
-  const link = page.getByRole("textbox", { name: "Link" });
-  await expect(link).toHaveValue(/#fitting=1z/);
-  const address = await link.inputValue();
+  const address = await (await demoLink(page)).inputValue();
 
   const other = await (await browser.newContext(baseURL === undefined ? {} : { baseURL })).newPage();
   let arrive = () => {};

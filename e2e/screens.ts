@@ -1,6 +1,6 @@
 import { mkdirSync, readdirSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { type BrowserContext, type CDPSession, chromium, type Page } from "@playwright/test";
-import { systemChromium } from "../tests/support/browser";
+import { browserLaunch } from "../tests/support/browser";
 import { builtTool } from "../tests/studies/smokeBuild";
 import { pinNext } from "./support/workroom";
 import { paperPictures } from "./support/paperPictures";
@@ -148,11 +148,7 @@ const mostBytes = 4_000_000;
 
 const taken: string[] = [];
 const tool = await builtTool();
-const executablePath = systemChromium();
-const browser = await chromium.launch({
-  ...(executablePath === undefined ? {} : { executablePath }),
-  args: [...(process.getuid?.() === 0 ? ["--no-sandbox"] : []), "--disable-gpu", "--disable-quic"],
-});
+const browser = await chromium.launch(browserLaunch());
 mkdirSync(folder, { recursive: true });
 const begun = performance.now();
 const sizeNames = Object.keys(sizes) as SizeName[];

@@ -1,12 +1,9 @@
 import { expect, test } from "@playwright/test";
-import { heading, row, typeGirths } from "./support/workroom";
+import { chooseSize, heading, row, typeGirths } from "./support/workroom";
 
 test("a form larger than the body somewhere: said by place and amount, with what can be done", async ({ page }) => {
   await typeGirths(page, ["34", "33", "31 1/2"]);
-  await page.goto("/#form");
-  await page.getByText("All sizes").click();
-  await page.getByRole("radio", { name: /Size 8/ }).check();
-  await page.goto("/#plan");
+  await chooseSize(page, 8);
   await expect(page.getByRole("heading", { name: "What padding cannot do" })).toBeVisible();
   await expect(page.getByText(/The form is .*\sin larger than the person at the full hip/)).toBeVisible();
   await page.getByRole("link", { name: "Look at other sizes" }).click();
@@ -42,10 +39,7 @@ test("centimetres typed while inches are chosen are noticed, and one tap puts th
 
 test("a body of the form’s own size needs nothing, and is told so", async ({ page }) => {
   await typeGirths(page, ["31 1/2", "24", "33 1/2"]);
-  await page.goto("/#form");
-  await page.getByText("All sizes").click();
-  await page.getByRole("radio", { name: /Size 8/ }).check();
-  await page.goto("/#plan");
+  await chooseSize(page, 8);
   await expect(heading(page, "The plan")).toBeVisible();
   await expect(page.getByText(/nothing to add|pieces? of batting/).first()).toBeVisible();
 });

@@ -48,6 +48,14 @@ export async function typeGirths(
   }
 }
 
+/** A stock form of the table, by its size. */
+export async function chooseSize(page: Page, size: number): Promise<void> {
+  await page.goto("/#form");
+  await page.getByText("All sizes").click();
+  await page.getByRole("radio", { name: new RegExp(`Size ${size} `) }).check();
+  await page.goto("/#plan");
+}
+
 /** The field for what the tape reads at the level at hand. */
 export const readingField = (page: Page, part: "all around" | "front" | "back"): Locator =>
   page.getByRole("tabpanel").getByRole("textbox", { name: new RegExp(`, ${part} `) });

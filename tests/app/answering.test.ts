@@ -1,5 +1,5 @@
 import { describe, expect, test, vi } from "vitest";
-import demoFile from "../../shared/demo-fitting.json";
+import { demoFitting } from "../../src/app/session/demoFitting";
 import { answering, type Beside } from "../../src/app/answers/answering";
 import { answersFor } from "../../src/app/answers/answersFor";
 import type { Answered, Asked } from "../../src/app/answers/slowQuestion";
@@ -7,13 +7,9 @@ import { apply, type Command } from "../../src/app/session/commands";
 import { derivation } from "../../src/app/session/derived";
 import { assert } from "../../src/core/result";
 import type { Fitting, SettledFitting } from "../../src/document/fitting";
-import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { sampleBody, sampleForm } from "../support/sample";
 
-const read = readFitting(demoFile);
-assert(read.ok, "the demo fitting can be read");
-const demo = read.value;
 const at = "2026-01-02T03:04:05.000Z";
 const trial: Command = {
   does: "record",
@@ -28,12 +24,12 @@ const trial: Command = {
   },
 };
 const derive = derivation();
-const { planning } = derive(demo);
+const { planning } = derive(demoFitting);
 assert(planning.kind === "planned", "the demo can be planned");
 const pins = planning.plan.pieces
   .slice(0, 3)
   .map((piece): Command => ({ does: "record", entry: { did: "pinned", piece: pieceToFile(piece, "", ""), at } }));
-const underWay: Fitting = [trial, ...pins].reduce(apply, demo);
+const underWay: Fitting = [trial, ...pins].reduce(apply, demoFitting);
 const further = apply(underWay, { does: "read", name: "waistGirth", text: sampleBody("waistGirth", -2), at });
 
 /** A worker as the page sees one: what goes in and out is copied, and it answers when it is told to. */

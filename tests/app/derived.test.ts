@@ -1,18 +1,14 @@
 import { describe, expect, test } from "vitest";
-import demoFile from "../../shared/demo-fitting.json";
+import { demoFitting } from "../../src/app/session/demoFitting";
 import { apply } from "../../src/app/session/commands";
 import { derivation } from "../../src/app/session/derived";
 import { levelNames } from "../../src/core/body/vocabulary";
 import { assert } from "../../src/core/result";
 import { tapeAgreement } from "../../src/core/tolerances";
 import type { Fitting } from "../../src/document/fitting";
-import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { newFitting } from "../../src/app/session/newFitting";
 
-const read = readFitting(demoFile);
-assert(read.ok, "the demo fitting can be read");
-const demo: Fitting = read.value;
 const girths = (bust: string, waist: string, hip: string): Fitting =>
   [
     { name: "bustGirth", text: bust } as const,
@@ -21,7 +17,7 @@ const girths = (bust: string, waist: string, hip: string): Fitting =>
   ].reduce((fitting, typed) => apply(fitting, { does: "measure", whose: "body", ...typed }), newFitting("in"));
 
 describe("the demo", () => {
-  const { planning, problems } = derivation()(demo);
+  const { planning, problems } = derivation()(demoFitting);
   test("has no problem and a plan of few pieces and nothing short", () => {
     expect(problems).toEqual({ entries: [], measurements: [], batting: [] });
     assert(planning.kind === "planned", "the demo can be planned");
@@ -68,22 +64,22 @@ describe("three girths", () => {
 describe("what is remembered", () => {
   test("a letter typed somewhere gives the very same plan back", () => {
     const derive = derivation();
-    const before = derive(demo);
-    const typing = apply(demo, { does: "draft", of: "other", key: "reading.waistGirth", text: "30" });
+    const before = derive(demoFitting);
+    const typing = apply(demoFitting, { does: "draft", of: "other", key: "reading.waistGirth", text: "30" });
     expect(derive(typing)).toBe(before);
   });
   test("a reading over the padding moves the progress and not the plan; one of the bare form is the form's", () => {
     const derive = derivation();
-    const first = derive(demo).planning;
+    const first = derive(demoFitting).planning;
     assert(first.kind === "planned", "the demo can be planned");
     const piece = first.plan.pieces[0];
     assert(piece !== undefined, "its plan has pieces");
     const bare = derive(
-      apply(demo, { does: "read", name: "waistGirth", text: "30", at: "2026-01-02T03:04:05Z" }),
+      apply(demoFitting, { does: "read", name: "waistGirth", text: "30", at: "2026-01-02T03:04:05Z" }),
     ).planning;
     expect(bare.kind === "planned" && bare.plan.levels[2]?.form.girth.value).toBeCloseTo(30 * 25.4, 0);
     expect(bare.kind === "planned" && bare.plan.levels[2]?.known).toBe("line");
-    const padded = apply(demo, {
+    const padded = apply(demoFitting, {
       does: "record",
       entry: { did: "pinned", piece: pieceToFile(piece, "", ""), at: "2026-01-02T03:04:05Z" },
     });
@@ -94,8 +90,8 @@ describe("what is remembered", () => {
   });
   test("another unit changes no length of the plan", () => {
     const derive = derivation();
-    const before = derive(demo).planning;
-    const after = derive(apply(demo, { does: "changeUnit", unit: "cm" })).planning;
+    const before = derive(demoFitting).planning;
+    const after = derive(apply(demoFitting, { does: "changeUnit", unit: "cm" })).planning;
     assert(before.kind === "planned" && after.kind === "planned", "both can be planned");
     expect(after.plan).toEqual(before.plan);
   });

@@ -1,22 +1,18 @@
 import { describe, expect, test } from "vitest";
-import demoFile from "../../shared/demo-fitting.json";
+import { demoFitting } from "../../src/app/session/demoFitting";
 import { apply, type Command } from "../../src/app/session/commands";
 import { derivation } from "../../src/app/session/derived";
 import { assert } from "../../src/core/result";
 import type { Fitting } from "../../src/document/fitting";
-import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { sampleForm } from "../support/sample";
 import type { LevelName } from "../../src/core/body/vocabulary";
 
 /** A reading over padding that this form with these pieces on cannot give, however often it is typed. */
-const read = readFitting(demoFile);
-assert(read.ok, "the demo fitting can be read");
-const demo: Fitting = read.value;
 const at = "2026-01-02T03:04:05.000Z";
 const derive = derivation();
 const done = (fitting: Fitting, ...commands: readonly Command[]): Fitting => commands.reduce(apply, fitting);
-const planning = derive(demo).planning;
+const planning = derive(demoFitting).planning;
 assert(planning.kind === "planned", "the demo can be planned");
 const { pieces } = planning.plan;
 const pins = (count: number): readonly Command[] =>
@@ -29,7 +25,7 @@ const reads = (name: `${LevelName}${"Girth" | "FrontArc" | "BackArc"}`, text: st
   text,
   at,
 });
-const underWay = done(demo, ...pins(5), reads("waistGirth", "34 3/4"), reads("highHipGirth", "39 3/4"));
+const underWay = done(demoFitting, ...pins(5), reads("waistGirth", "34 3/4"), reads("highHipGirth", "39 3/4"));
 const slips = [
   ["bustFrontArc", "341 cm"],
   ["bustGirth", "381/2"],
@@ -101,10 +97,10 @@ test("it can be ignored also once the rest was planned anew, and what was read w
 });
 
 test("a slip that is the only reading teaches nothing, and two plausible ones that agree still stand", () => {
-  const alone = done(demo, ...pins(5), reads("waistGirth", "341 cm"), reads("waistGirth", "341 cm"));
+  const alone = done(demoFitting, ...pins(5), reads("waistGirth", "341 cm"), reads("waistGirth", "341 cm"));
   expect(derive(alone).learning()).toBeNull();
   expect(derive(alone).impossible).toHaveLength(2);
-  const twice = done(demo, ...pins(5), reads("waistGirth", "36 1/2"), reads("waistGirth", "36 1/2"));
+  const twice = done(demoFitting, ...pins(5), reads("waistGirth", "36 1/2"), reads("waistGirth", "36 1/2"));
   expect(derive(twice).impossible).toEqual([]);
   expect(derive(twice).learning()?.replan.calibration.outliers).toEqual([]);
 });
@@ -122,16 +118,16 @@ test("of a trial that cannot be, neither reading counts", () => {
       at,
     },
   };
-  const tried = done(demo, trial, trial);
+  const tried = done(demoFitting, trial, trial);
   expect(derive(tried).impossible.map(({ entry }) => entry)).toEqual([0, 1]);
   expect(derive(tried).learning()).toBeNull();
 });
 
 test("a log is never longer than what can be opened again; what is typed then stays in its field", () => {
   const many = Array.from({ length: 2100 }, () => reads("waistGirth", "34 3/4"));
-  const full = done(demo, ...many);
+  const full = done(demoFitting, ...many);
   expect(full.work.length).toBeLessThan(2000);
   expect(full.drafts.other).toEqual({ "reading.waistGirth": "34 3/4" });
-  const pinned = done(demo, ...Array.from({ length: 700 }, () => pins(1)).flat());
+  const pinned = done(demoFitting, ...Array.from({ length: 700 }, () => pins(1)).flat());
   expect(pinned.work.length).toBeLessThan(700);
 });

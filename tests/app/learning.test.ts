@@ -1,7 +1,7 @@
 import type { PlannedPiece } from "../../src/core/plan/plan";
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import demoFile from "../../shared/demo-fitting.json";
+import { demoFitting } from "../../src/app/session/demoFitting";
 import { apply, type Command, trialDraftKeys } from "../../src/app/session/commands";
 import { type Derived, derivation } from "../../src/app/session/derived";
 import { doneness } from "../../src/app/progress/doneness";
@@ -13,14 +13,11 @@ import { assert } from "../../src/core/result";
 import { homeTape } from "../../src/core/tolerances";
 import { mm } from "../../src/core/units";
 import type { Fitting } from "../../src/document/fitting";
-import { readFitting, readFittingText } from "../../src/document/readFitting";
+import { readFittingText } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { levelToMeasure } from "../../src/app/progress/levelToMeasure";
 import { sampleBody, sampleForm } from "../support/sample";
 
-const read = readFitting(demoFile);
-assert(read.ok, "the demo fitting can be read");
-const demo: Fitting = read.value;
 const at = "2026-01-02T03:04:05.000Z";
 const derive = derivation();
 const done = (fitting: Fitting, ...commands: readonly Command[]): Fitting => commands.reduce(apply, fitting);
@@ -39,13 +36,13 @@ const trial = (before: string, after: string): Command => ({
   entry: { did: "trial", batting: "bonded batting", level: "waist", plies: 1, before, after, at },
 });
 const reads = (level: LevelName, text: string): Command => ({ does: "read", name: `${level}Girth`, text, at });
-const first = planned(derive(demo));
+const first = planned(derive(demoFitting));
 const pins = (count: number): readonly Command[] =>
   first.pieces
     .slice(0, count)
     .map((piece) => ({ does: "record", entry: { did: "pinned", piece: pieceToFile(piece, "", ""), at } }));
 const bare = sampleForm("waistGirth");
-const tried = done(demo, trial(bare, sampleForm("waistGirth", 1.875)));
+const tried = done(demoFitting, trial(bare, sampleForm("waistGirth", 1.875)));
 const underWay = done(
   tried,
   ...pins(3),
@@ -55,7 +52,7 @@ const underWay = done(
 
 describe("the trial of one layer", () => {
   test("before anything is read there is nothing learned, only a wide interval", () => {
-    const derived = derive(demo);
+    const derived = derive(demoFitting);
     expect(derived.learning()).toBeNull();
     const history = derived.thicknessHistory();
     expect(history?.after).toEqual([]);
@@ -75,7 +72,7 @@ describe("the trial of one layer", () => {
   });
 
   test("takes the texts out of its fields, and undo has the same fitting again", () => {
-    const typed = done(demo, { does: "draft", of: "other", key: trialDraftKeys.before, text: bare });
+    const typed = done(demoFitting, { does: "draft", of: "other", key: trialDraftKeys.before, text: bare });
     expect(done(typed, trial(bare, sampleForm("waistGirth", 1.75))).drafts.other).toEqual({});
   });
 });
@@ -97,9 +94,9 @@ describe("how the estimate came about", () => {
 
   test("no more than the last eight are told, and readings of one level count as one", () => {
     const many = levelNames.flatMap((level) => [reads(level, "36"), reads(level, "36 1/8")]);
-    const { work } = done(demo, ...many);
+    const { work } = done(demoFitting, ...many);
     expect(readPoints(work).map(({ entry }) => entry)).toEqual([1, 3, 5, 7, 9]);
-    const longer = done(demo, ...many, ...many);
+    const longer = done(demoFitting, ...many, ...many);
     expect(derive(longer).thicknessHistory()?.after).toHaveLength(8);
   });
 
@@ -148,7 +145,7 @@ describe("a reading that was a slip", () => {
 describe("a tape that reads what was planned", () => {
   const demos = ["first", "long-back", "two-sides"].map((name) => readFileSync(`shared/demo/${name}.json`, "utf8"));
   const people = [
-    demo,
+    demoFitting,
     ...demos.map((text) => {
       const person = readFittingText(text);
       assert(person.ok, "the sample people can be read");
@@ -184,7 +181,7 @@ describe("a tape that reads what was planned", () => {
   });
 
   test("a trial thrice the packet is asked for again, and counts the second time", () => {
-    const once = done(demo, trial(bare, sampleForm("waistGirth", 4.75)));
+    const once = done(demoFitting, trial(bare, sampleForm("waistGirth", 4.75)));
     expect(learned(once).replan.calibration.outliers.map(({ name }) => name)).toEqual(["waistGirth"]);
     const twice = learned(done(once, trial(bare, sampleForm("waistGirth", 4.75))));
     expect(twice.replan.calibration.outliers).toEqual([]);
@@ -207,7 +204,7 @@ describe("planning the rest anew", () => {
 });
 
 describe("whether it is done", () => {
-  const allOn = done(demo, ...pins(first.pieces.length));
+  const allOn = done(demoFitting, ...pins(first.pieces.length));
   const judge = (fitting: Fitting) => doneness(first, padProgress(first, fitting));
   const body = (level: LevelName): number =>
     first.levels.find(({ name }) => name === level)?.body.girth.value ?? Number.NaN;
@@ -226,7 +223,7 @@ describe("whether it is done", () => {
   });
 
   test("with pieces left it is not, and nothing pinned is not yet at every level", () => {
-    const { overall, levels } = judge(demo);
+    const { overall, levels } = judge(demoFitting);
     expect(overall).toBe("notYet");
     expect(levels.map(({ kind }) => kind)).toEqual(levelNames.map(() => "notYet"));
   });
@@ -254,7 +251,7 @@ describe("whether it is done", () => {
   });
 
   test("there and read before the last piece: one may stop", () => {
-    expect(judge(done(demo, ...pins(first.pieces.length - 1), ...readAll(() => 0))).overall).toBe("stopHere");
+    expect(judge(done(demoFitting, ...pins(first.pieces.length - 1), ...readAll(() => 0))).overall).toBe("stopHere");
   });
 
   test("where the plan itself stays off, standing at its end is as near as it gets", () => {

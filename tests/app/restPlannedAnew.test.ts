@@ -1,17 +1,14 @@
 import { describe, expect, test } from "vitest";
-import demoFile from "../../shared/demo-fitting.json";
+import { demoFitting } from "../../src/app/session/demoFitting";
 import { apply, type Command } from "../../src/app/session/commands";
 import { derivation } from "../../src/app/session/derived";
 import { levelNames } from "../../src/core/body/vocabulary";
 import type { Fitting } from "../../src/document/fitting";
-import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { sampleBody, sampleForm, sampleInches } from "../support/sample";
 
 /** A sample person, padded to the end, and measured again months later. */
-const read = readFitting(demoFile);
-if (!read.ok) throw new Error("the sample person can be read");
-const bare: Fitting = { ...read.value, work: [] };
+const bare: Fitting = { ...demoFitting, work: [] };
 
 function planned(fitting: Fitting) {
   const { planning, progress } = derivation()(fitting);

@@ -1,14 +1,11 @@
 import { expect, test } from "vitest";
-import sample from "../../shared/demo-fitting.json";
+import { demoFitting } from "../../src/app/session/demoFitting";
 import { levelNames } from "../../src/core/body/vocabulary";
 import type { StepFile } from "../../src/document/stepFile";
-import { readFitting } from "../../src/document/readFitting";
 import { unreadSteps } from "../tools/unreadSteps";
 
-const read = readFitting(sample);
-if (!read.ok) throw new Error("the sample cannot be read");
 const steps: StepFile[] = [];
-for (const { next } of unreadSteps(read.value)) {
+for (const { next } of unreadSteps(demoFitting)) {
   steps.push(next);
   if (next.step.do === "read") break;
 }

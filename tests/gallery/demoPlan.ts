@@ -1,14 +1,11 @@
-import demoFile from "../../shared/demo-fitting.json";
+import { demoFitting } from "../../src/app/session/demoFitting";
 import { planFitting } from "../../src/core/plan/planFitting";
 import { assert } from "../../src/core/result";
-import { readFitting } from "../../src/document/readFitting";
 import { fittingMeasurements } from "../../src/document/fittingMeasurements";
 import { largestFitting } from "../studies/benchLargest";
 
 /** The plan of the fitting that lies on the table when somebody tries the tool, and the plan with the most to it. */
-const demo = readFitting(demoFile);
-assert(demo.ok, "the demo fitting can be read");
-const lengths = fittingMeasurements(demo.value);
+const lengths = fittingMeasurements(demoFitting);
 assert(lengths.ok && lengths.value.form.kind === "known", "the demo knows its form");
 const { body, form, batting } = lengths.value;
 

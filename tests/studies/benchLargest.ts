@@ -22,11 +22,11 @@ export const largestFitting: PlanInput = {
     fullHipBreadth: mm(418),
   },
   form: {
-    ...quarters("bust", [236, 236, 209, 209]),
-    ...quarters("underbust", [198, 198, 182, 182]),
-    ...quarters("waist", [178, 178, 168, 168]),
-    ...quarters("highHip", [214, 214, 220, 220]),
-    ...quarters("fullHip", [236, 236, 250, 250]),
+    ...evenly("bust", 236, 209),
+    ...evenly("underbust", 198, 182),
+    ...evenly("waist", 178, 168),
+    ...evenly("highHip", 214, 220),
+    ...evenly("fullHip", 236, 250),
     napeToWaist: mm(410),
     waistToHighHip: mm(100),
     waistToFullHip: mm(205),
@@ -48,6 +48,11 @@ export function largestFittingFile(): string {
     form: entries(form),
     batting: { name: batting.name, layerThickness: `${batting.layerThickness} mm` },
   });
+}
+
+/** A level with left like right. */
+function evenly(level: LevelName, front: number, back: number): Measurements {
+  return quarters(level, [front, front, back, back]);
 }
 
 /** One level's quarters (left front, right front, left back, right back) with the arcs and the girth they sum to. */

@@ -7,7 +7,7 @@ import { fittingText } from "../../src/app/storage/fittingText";
 import type { Fitting } from "../../src/document/fitting";
 import { readFittingText } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
-import { systemChromium } from "../support/browser";
+import { browserLaunch } from "../support/browser";
 import { machine } from "./benchMachine";
 import { builtTool } from "./smokeBuild";
 
@@ -21,11 +21,7 @@ const count = Number(process.argv[2] ?? 2_000);
 const goalMs = 1_000;
 
 const tool = await builtTool();
-const executablePath = systemChromium();
-const browser = await chromium.launch({
-  ...(executablePath === undefined ? {} : { executablePath }),
-  args: [...(process.getuid?.() === 0 ? ["--no-sandbox"] : []), "--disable-gpu", "--disable-quic", "--no-first-run"],
-});
+const browser = await chromium.launch(browserLaunch());
 console.log(`The list of ${count} fittings, chromium ${browser.version()}, on ${machine()}.\n`);
 console.log(`${"".padEnd(34)}${["list shown", "answers", "start"].map((head) => head.padStart(12)).join("")}`);
 const times = await measured(browser);

@@ -4,7 +4,7 @@ import { build } from "vite";
 import { fileURLToPath } from "node:url";
 import { levelNames } from "../../src/core/body/vocabulary";
 import { readFittingText } from "../../src/document/readFitting";
-import { systemChromium } from "../support/browser";
+import { browserLaunch } from "../support/browser";
 import { largestFittingFile } from "./benchLargest";
 import { unreadSteps } from "../tools/unreadSteps";
 import { machine } from "./benchMachine";
@@ -37,11 +37,7 @@ const [demo] = demos.sort((a, b) => b.pieces - a.pieces);
 if (demo === undefined) throw new Error("There is no demo.");
 
 const tool = await builtTool();
-const executablePath = systemChromium();
-const browser = await chromium.launch({
-  ...(executablePath === undefined ? {} : { executablePath }),
-  args: [...(process.getuid?.() === 0 ? ["--no-sandbox"] : []), "--disable-gpu", "--disable-quic", "--no-first-run"],
-});
+const browser = await chromium.launch(browserLaunch());
 console.log(`Typing in ms from key to frame, processor ${slower} times slower, chromium ${browser.version()},`);
 console.log(`on ${machine()}.\n`);
 const heads = ["letters", "changing", "late", "p50", "p95", "worst", "in queue", "our code", "drawing", "waited"];

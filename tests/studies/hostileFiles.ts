@@ -9,6 +9,7 @@ import { memoryStores } from "../app/storage/memoryStores";
 import { sampleFitting, sampleTitled } from "../app/storage/sampleFittings";
 import { hostileLog } from "../tools/hostileLogs";
 import { type Chance, chance } from "../tools/peopleChance";
+import type { HostileFault } from "./hostileFault";
 
 /**
  * Files as anybody may make them, opened as the list opens them: whatever was added is there again word for word, whatever
@@ -22,11 +23,7 @@ export interface FilesCounts {
   readonly faults: readonly FileFault[];
 }
 
-export interface FileFault {
-  readonly seed: number;
-  readonly what: "threw" | "untrue" | "unsaid" | "slow";
-  readonly detail: string;
-}
+export type FileFault = HostileFault<"threw" | "untrue" | "unsaid" | "slow">;
 
 /** The processor's own time, so that a busy machine is no fault. Three seconds are for what is read; a page refuses sooner. */
 const mostMs = 3_000;

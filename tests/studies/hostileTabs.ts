@@ -5,6 +5,7 @@ import { readRecord } from "../../src/app/storage/fittingRecord";
 import { fittingText } from "../../src/app/storage/fittingText";
 import { sampleTitled } from "../app/storage/sampleFittings";
 import { type Chance, chance } from "../tools/peopleChance";
+import type { HostileFault } from "./hostileFault";
 import { type HostileBrowser, hostileBrowser, type HostileTab } from "./hostileTab";
 
 /**
@@ -23,11 +24,7 @@ export interface TabsCounts {
   readonly faults: readonly TabsFault[];
 }
 
-export interface TabsFault {
-  readonly seed: number;
-  readonly what: "threw" | "untrue" | "lost" | "untold";
-  readonly detail: string;
-}
+export type TabsFault = HostileFault<"threw" | "untrue" | "lost" | "untold">;
 
 export async function hostileTabs(rounds: number, firstSeed: number): Promise<TabsCounts> {
   const done: { [deed: string]: number } = {};

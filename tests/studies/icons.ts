@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { chromium } from "@playwright/test";
-import { systemChromium } from "../support/browser";
+import { browserLaunch } from "../support/browser";
 
 /** `npm run icons`: paints the icons of the installed tool from its one drawing. The result is committed. */
 const folder = fileURLToPath(new URL("../../public/icons/", import.meta.url));
@@ -22,11 +22,7 @@ const icons: readonly Icon[] = [
   { name: "icon-touch-180.png", size: 180, share: 1, corner: 0 },
 ];
 
-const executablePath = systemChromium();
-const browser = await chromium.launch({
-  ...(executablePath === undefined ? {} : { executablePath }),
-  args: [...(process.getuid?.() === 0 ? ["--no-sandbox"] : []), "--disable-gpu"],
-});
+const browser = await chromium.launch(browserLaunch());
 for (const { name, size, share, corner } of icons) {
   const page = await browser.newPage({ viewport: { width: size, height: size } });
   const clip = `overflow:hidden;border-radius:${corner * size}px;width:${size}px;height:${size}px;background:#26345a`;

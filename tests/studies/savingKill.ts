@@ -2,7 +2,7 @@ import { type ChildProcess, spawn } from "node:child_process";
 import { readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { type Browser, chromium, type Page } from "@playwright/test";
-import { chromiumWithWindows, systemChromium } from "../support/browser";
+import { chromiumWithWindows, quietly, systemChromium } from "../support/browser";
 
 /**
  * Kills the whole browser with SIGKILL in the middle of a stream of saves, starts it again over the same folder, and
@@ -103,13 +103,7 @@ interface StartedBrowser {
 async function startBrowser({ userFolder }: KillPlace): Promise<StartedBrowser> {
   const portFile = join(userFolder, "DevToolsActivePort");
   rmSync(portFile, { force: true });
-  const isRoot = process.getuid?.() === 0;
-  const args = [
-    ...(isRoot ? ["--no-sandbox"] : []),
-    ...quietly,
-    "--remote-debugging-port=0",
-    `--user-data-dir=${userFolder}`,
-  ];
+  const args = [...quietly(), "--headless=new", "--remote-debugging-port=0", `--user-data-dir=${userFolder}`];
   // As people start it where that is at hand; the one without windows dies and keeps in the same way.
   const child = spawn(chromiumWithWindows() ?? systemChromium() ?? chromium.executablePath(), args, {
     detached: true,
@@ -121,16 +115,6 @@ async function startBrowser({ userFolder }: KillPlace): Promise<StartedBrowser> 
   const page = await context.newPage();
   return { page, kill: () => killGroup(child, browser) };
 }
-
-const quietly = [
-  "--headless=new",
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];
 
 async function connected(portFile: string): Promise<Browser> {
   for (let tries = 0; ; tries += 1) {

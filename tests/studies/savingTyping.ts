@@ -1,5 +1,5 @@
 import { type Browser, chromium, type Page } from "@playwright/test";
-import { systemChromium } from "../support/browser";
+import { browserLaunch } from "../support/browser";
 
 /**
  * How long a letter is only on the screen: somebody writes a name without a rest in the built tool, and every letter is
@@ -32,11 +32,7 @@ export async function typedToDisk(
   told: (row: TypedToDisk) => void = () => {},
   milliseconds = 12_000,
 ): Promise<readonly TypedToDisk[]> {
-  const executablePath = systemChromium();
-  const browser = await chromium.launch({
-    ...(executablePath === undefined ? {} : { executablePath }),
-    args: [...(process.getuid?.() === 0 ? ["--no-sandbox"] : []), "--disable-gpu", "--disable-quic", "--no-first-run"],
-  });
+  const browser = await chromium.launch(browserLaunch());
   const rows: TypedToDisk[] = [];
   for (const hand of hands) {
     const row = await typedBy(browser, address, hand, milliseconds);

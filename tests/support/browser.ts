@@ -11,6 +11,25 @@ export function systemChromium(): string | undefined {
   return named() ?? onPath(windowless) ?? chromiumWithWindows();
 }
 
+/** What a browser is started with: it asks nobody for anything on its own, and what is named more. */
+export function browserLaunch(...more: readonly string[]): {
+  readonly executablePath?: string;
+  readonly args: string[];
+} {
+  const executablePath = systemChromium();
+  return { ...(executablePath === undefined ? {} : { executablePath }), args: [...quietly(), ...more] };
+}
+
+export const quietly = (): readonly string[] => [
+  ...(process.getuid?.() === 0 ? ["--no-sandbox"] : []),
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
 /** The browser as people start it, which has windows: for what asks how it dies or what it keeps. */
 export function chromiumWithWindows(): string | undefined {
   return named() ?? onPath("chromium") ?? onPath("chromium-browser");

@@ -94,34 +94,17 @@ describe("whole bodies", () => {
   });
 
   test("lengths: nape to waist, neck side to apex, apex to apex, waist to full hip", () => {
-    const close = (
-      values: readonly number[],
-      published: { readonly mean: number; readonly sd: number },
-      share: number,
-    ) => {
-      expect(Math.abs(mean(values) - published.mean)).toBeLessThan(share * published.sd);
+    type Length = "napeToWaist" | "waistToFullHip" | "apexToApex";
+    type Published = { readonly mean: number; readonly sd: number };
+    const close = (bodies: typeof army, length: Length, published: Published, share: number) => {
+      expect(Math.abs(mean(bodies.map((body) => body[length])) - published.mean)).toBeLessThan(share * published.sd);
     };
+    const { usArmy1988Women, spanishSurveyWomen } = figures;
     // Redrawing implausible heights of the apex moves the two tapes it depends on by part of an SD.
-    close(
-      army.map((body) => body.napeToWaist),
-      figures.usArmy1988Women.napeToNaturalWaistTape,
-      0.35,
-    );
-    close(
-      army.map((body) => body.waistToFullHip),
-      figures.usArmy1988Women.naturalWaistToFullestButtock,
-      0.1,
-    );
-    close(
-      spanish.map((body) => body.apexToApex),
-      figures.spanishSurveyWomen.apexToApex,
-      0.05,
-    );
-    close(
-      spanish.map((body) => body.waistToFullHip),
-      figures.spanishSurveyWomen.waistToHipGirthLevel,
-      0.1,
-    );
+    close(army, "napeToWaist", usArmy1988Women.napeToNaturalWaistTape, 0.35);
+    close(army, "waistToFullHip", usArmy1988Women.naturalWaistToFullestButtock, 0.1);
+    close(spanish, "apexToApex", spanishSurveyWomen.apexToApex, 0.05);
+    close(spanish, "waistToFullHip", spanishSurveyWomen.waistToHipGirthLevel, 0.1);
     const apart = spanish.map((body) => Math.abs(body.leftShoulderToApex - body.rightShoulderToApex));
     expect(Math.abs(mean(apart) - 7.3)).toBeLessThan(0.4);
   });

@@ -6,7 +6,7 @@ import { drawSurveyGirths, type SurveyName } from "./peopleGirths";
  * A whole made-up body: what a tape would truly read at every level and along it (mm), before anyone decides what to
  * measure. Girths follow a published survey (peopleGirths); what no survey here gives is marked and plausible only.
  */
-export interface WholeBody {
+export interface WholeBody extends Lengths {
   readonly survey: SurveyName;
   readonly girth: ByBodyLevel;
   /** Front share of each girth, side seam to side seam. */
@@ -14,12 +14,6 @@ export interface WholeBody {
   /** How much longer the left quarter is than the right one, front and back (mm). */
   readonly leftMore: { readonly front: number; readonly back: number };
   readonly breadth: { readonly bust: number; readonly waist: number; readonly fullHip: number };
-  readonly leftShoulderToApex: number;
-  readonly rightShoulderToApex: number;
-  readonly apexToApex: number;
-  readonly napeToWaist: number;
-  readonly waistToHighHip: number;
-  readonly waistToFullHip: number;
   readonly shoulderLength: number;
   readonly neckGirth: number;
   readonly upperArmGirth: number;

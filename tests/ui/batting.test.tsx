@@ -1,13 +1,12 @@
 import { fireEvent, render, screen, within } from "@testing-library/react";
 import { expect, test } from "vitest";
-import demoFile from "../../shared/demo-fitting.json";
+import { demoFitting } from "../../src/app/session/demoFitting";
 import { apply } from "../../src/app/session/commands";
 import { derivation } from "../../src/app/session/derived";
 import { fittingStore } from "../../src/app/session/store";
 import type { BattingRole } from "../../src/core/material";
 import type { Plan } from "../../src/core/plan/plan";
 import type { Fitting } from "../../src/document/fitting";
-import { readFitting } from "../../src/document/readFitting";
 import { BattingLine } from "../../src/ui/kit/batting/BattingLine";
 import { battingNeeds, onlyBatting } from "../../src/text/battingNeeds";
 import { secondBatting } from "../../src/text/battingText";
@@ -19,13 +18,10 @@ import { CutSheet } from "../../src/ui/pages/print/CutSheet";
 import { battingGuesses, twoBattingNames } from "../../src/text/batting";
 import { StoreProvider } from "../../src/ui/kit/useStore";
 
-const read = readFitting(demoFile);
-if (!read.ok) throw new Error("the demo cannot be read");
-const demo = read.value;
 const cotton = { name: "needled cotton", layerThickness: "2.5 mm" } as const;
-const two = apply(demo, { does: "changeFinishingBatting", batting: cotton });
+const two = apply(demoFitting, { does: "changeFinishingBatting", batting: cotton });
 
-const planned = derivation()(demo).planning;
+const planned = derivation()(demoFitting).planning;
 if (planned.kind !== "planned") throw new Error("the demo has no plan");
 /** The demo's plan with its last three pieces cut from the second batting, as a plan with two may have them. */
 const plan: Plan = {
@@ -48,7 +44,7 @@ function shown(fitting: Fitting, parts: React.ReactNode) {
 const fitting = ({ store }: ReturnType<typeof shown>): Fitting => store.getState().fitting;
 
 test("a second batting is added, named, measured and taken away, each a step that undo goes back over", () => {
-  const view = shown(demo, <BattingLine plan={plan} />);
+  const view = shown(demoFitting, <BattingLine plan={plan} />);
   fireEvent.click(screen.getByRole("button", { name: "Change the batting" }));
   expect(screen.queryByRole("group", { name: /second batting/ })).toBeNull();
   fireEvent.click(screen.getByRole("button", { name: "Add a second batting" }));
@@ -58,7 +54,7 @@ test("a second batting is added, named, measured and taken away, each a step tha
   fireEvent.change(layer, { target: { value: "3 mm" } });
   fireEvent.blur(layer);
   expect(fitting(view).finishingBatting).toEqual({ name: "felt", layerThickness: "3 mm" });
-  expect(fitting(view).batting).toEqual(demo.batting);
+  expect(fitting(view).batting).toEqual(demoFitting.batting);
   expect(view.text()).toContain("finished with felt");
   fireEvent.click(screen.getByRole("button", { name: "Remove the second batting" }));
   expect(fitting(view).finishingBatting).toBeUndefined();
@@ -89,11 +85,11 @@ const places: { readonly [place: string]: React.ReactNode } = {
 test.each(Object.entries(places))("each piece of the %s says which of two battings it is cut from", (_, place) => {
   const { text } = shown(two, place);
   expect(text().split(/from needled cotton[:,]/)).toHaveLength(4);
-  expect(text().split(new RegExp(`from ${demo.batting.name}[:,]`))).toHaveLength(plan.pieces.length - 3 + 1);
+  expect(text().split(new RegExp(`from ${demoFitting.batting.name}[:,]`))).toHaveLength(plan.pieces.length - 3 + 1);
 });
 
 test.each(Object.entries(places))("with one batting the %s does not say from which", (_, place) => {
-  expect(shown(demo, place).text()).not.toMatch(/Cut \w+ layers? from/);
+  expect(shown(demoFitting, place).text()).not.toMatch(/Cut \w+ layers? from/);
 });
 
 test("the next action says which batting it is cut from, and only where there are two", () => {
@@ -104,7 +100,7 @@ test("the next action says which batting it is cut from, and only where there ar
   const action = (of: Fitting) =>
     shown(of, <StepStop current={cut} isWorking={false} looked={null} onBack={() => {}} />).text();
   expect(action(two)).toContain("Cut from needled cotton.");
-  expect(action(demo)).not.toContain("Cut from");
+  expect(action(demoFitting)).not.toContain("Cut from");
 });
 
 test("what is asked for of each batting comes to what the plan asks for", () => {

@@ -1,21 +1,17 @@
 import { fireEvent, render, screen } from "@testing-library/react";
 import { expect, test } from "vitest";
-import demoFile from "../../shared/demo-fitting.json";
+import { demoFitting } from "../../src/app/session/demoFitting";
 import { derivation } from "../../src/app/session/derived";
 import { plannedSteps } from "../../src/app/steps/plannedSteps";
 import { nothingDone } from "../../src/app/steps/workState";
 import { fittingStore } from "../../src/app/session/store";
 import type { Fitting } from "../../src/document/fitting";
-import { readFitting } from "../../src/document/readFitting";
 import { nextOfFitting } from "../../src/command/nextOfText";
 import { stepSentence } from "../../src/text/steps";
 import { StoreProvider } from "../../src/ui/kit/useStore";
 import { ClassPage } from "../../src/ui/pages/class/ClassPage";
 
-const demo = readFitting(demoFile);
-if (!demo.ok) throw new Error("the demo cannot be read");
-
-const shown = (fitting: Fitting = demo.value) => {
+const shown = (fitting: Fitting = demoFitting) => {
   const store = fittingStore(fitting);
   const view = render(
     <StoreProvider store={store}>
@@ -76,7 +72,7 @@ test("covered figures are nowhere in the page at any step, not even for a screen
 });
 
 test("previous and next walk the steps that the command says, and the class view says their very sentences", () => {
-  const { planning } = derivation()(demo.value);
+  const { planning } = derivation()(demoFitting);
   if (planning.kind !== "planned") throw new Error("no plan");
   const { plan } = planning;
   const { container } = shown();
@@ -95,7 +91,7 @@ test("previous and next walk the steps that the command says, and the class view
 });
 
 test("an own job stands where its log stands: the one next step, what was done before it, what comes after", async () => {
-  const { planning } = derivation()(demo.value);
+  const { planning } = derivation()(demoFitting);
   const [piece] = planning.kind === "planned" ? planning.plan.pieces : [];
   if (piece === undefined) throw new Error("no piece");
   const work = [
@@ -105,9 +101,9 @@ test("an own job stands where its log stands: the one next step, what was done b
     { did: "trial", batting: "x", level: "waist" },
     { did: "cut", pieceId: piece.id },
   ] as const;
-  const next = nextOfFitting({ ...demo.value, work });
+  const next = nextOfFitting({ ...demoFitting, work });
   if (!next.ok) throw new Error("no next step");
-  const { container } = shown({ ...demo.value, work });
+  const { container } = shown({ ...demoFitting, work });
   const headline = () => container.querySelector("h1")?.textContent ?? "";
   expect(next.value.step.do).toBe("stack");
   await screen.findByRole("heading", { level: 1 });

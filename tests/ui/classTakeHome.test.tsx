@@ -3,19 +3,15 @@ import { expect, test } from "vitest";
 import { qrCode } from "../../src/app/share/qrCode";
 import { readLink, shareLink } from "../../src/app/share/shareLink";
 import { fittingStore } from "../../src/app/session/store";
-import { readFitting } from "../../src/document/readFitting";
-import demoFile from "../../shared/demo-fitting.json";
+import { demoFitting } from "../../src/app/session/demoFitting";
 import { StoreProvider } from "../../src/ui/kit/useStore";
 import { madeUpPeople, madeUpPerson } from "../../src/app/classView/classPeople";
 import { ClassPage } from "../../src/ui/pages/class/ClassPage";
 
-const demo = readFitting(demoFile);
-if (!demo.ok) throw new Error("the demo cannot be read");
-
 const link = () => screen.queryByRole("textbox", { name: "Link" }) as HTMLInputElement | null;
 
 test("a made-up person goes home from the class view, and the own fitting never", async () => {
-  const store = fittingStore({ ...demo.value, title: "Somebody real" });
+  const store = fittingStore({ ...demoFitting, title: "Somebody real" });
   render(
     <StoreProvider store={store}>
       <ClassPage />

@@ -1,6 +1,6 @@
 import { fireEvent, render, screen } from "@testing-library/react";
 import { describe, expect, test, vi } from "vitest";
-import demoFile from "../../shared/demo-fitting.json";
+import { demoFitting } from "../../src/app/session/demoFitting";
 import { derivation } from "../../src/app/session/derived";
 import { measuredAgain } from "../../src/app/measuredAgain";
 import { plannedSteps } from "../../src/app/steps/plannedSteps";
@@ -25,9 +25,6 @@ import { ClassPage } from "../../src/ui/pages/class/ClassPage";
 // Whole plans and walks of the command.
 vi.setConfig({ testTimeout: 60_000 });
 
-const read = readFitting(demoFile);
-if (!read.ok) throw new Error("the demo cannot be read");
-const demo = read.value;
 const body = { bustGirth: "36", waistGirth: "30", fullHipGirth: "39" };
 const plain: Fitting = { ...newFitting("in"), body, form: { table: "misses", size: "6" } };
 
@@ -95,7 +92,7 @@ describe("a form larger than the body", () => {
 
 describe("one half that is padded too much", () => {
   /** Every piece of the structure on, and the front of the waist read 20 mm over the person. */
-  const plan = planned(demo);
+  const plan = planned(demoFitting);
   const structure = plan.pieces.filter(({ kind }) => kind !== "tuning");
   const before = structure.at(-1)?.readingsAfter ?? plan.bareForm;
   const waist = plan.levels.find(({ name }) => name === "waist")?.body;
@@ -110,7 +107,7 @@ describe("one half that is padded too much", () => {
     }),
   );
   const over: Fitting = {
-    ...demo,
+    ...demoFitting,
     work: [
       ...structure.map((piece): WorkEntry => ({ did: "pinned", piece: pieceToFile(piece, "piece", "place") })),
       { did: "measured", readings },
@@ -200,13 +197,13 @@ describe("figures that are possible and unusual", () => {
 
 describe("the same person measured again", () => {
   test("nothing of the old measurements stays beside the new ones; what is pinned stays", () => {
-    const [piece] = planned(demo).pieces;
+    const [piece] = planned(demoFitting).pieces;
     if (piece === undefined) throw new Error("no piece");
     const work: WorkEntry[] = [{ did: "pinned", piece: pieceToFile(piece, "piece", "place") }];
-    const again = measuredAgain({ ...demo, id: "old", work }, "Marta, May");
+    const again = measuredAgain({ ...demoFitting, id: "old", work }, "Marta, May");
     expect(again.body).toEqual({});
     expect(again).not.toHaveProperty("id");
-    expect([again.work, again.form, again.batting]).toEqual([work, demo.form, demo.batting]);
+    expect([again.work, again.form, again.batting]).toEqual([work, demoFitting.form, demoFitting.batting]);
     const { planning, problems } = derivation()(again);
     expect(planning.kind).toBe("waiting");
     expect(problems.measurements.map(({ code }) => code)).toContain("missing");
@@ -267,7 +264,7 @@ describe("a file that names no batting", () => {
   });
 
   test("a batting that was named is not spoken of so", () => {
-    const plan = planOfText(commandText(demo));
+    const plan = planOfText(commandText(demoFitting));
     expect(plan.ok && plan.value.pleaseCheck.join(" ")).not.toMatch(/Nobody has said/);
   });
 });

@@ -1,21 +1,17 @@
 import { fireEvent, render, screen, waitFor } from "@testing-library/react";
 import { expect, test } from "vitest";
-import demoFile from "../../shared/demo-fitting.json";
+import { demoFitting } from "../../src/app/session/demoFitting";
 import type { Command } from "../../src/app/session/commands";
 import { fittingStore } from "../../src/app/session/store";
-import { assert } from "../../src/core/result";
-import { readFitting } from "../../src/document/readFitting";
 import { LearningPart } from "../../src/ui/pages/padding/LearningPart";
 import { StoreProvider } from "../../src/ui/kit/useStore";
 import { sampleForm } from "../support/sample";
 
-const demo = readFitting(demoFile);
-assert(demo.ok, "the demo fitting can be read");
 const at = "2026-01-02T03:04:05.000Z";
 const patience = { timeout: 30_000 };
 
 const shown = (...commands: readonly Command[]) => {
-  const store = fittingStore(demo.value);
+  const store = fittingStore(demoFitting);
   for (const command of commands) store.dispatch(command);
   render(
     <StoreProvider store={store}>

@@ -1,18 +1,15 @@
 import { expect, test } from "vitest";
-import demoFile from "../../shared/demo-fitting.json";
+import { demoFitting } from "../../src/app/session/demoFitting";
 import { apply } from "../../src/app/session/commands";
 import { derivation } from "../../src/app/session/derived";
 import type { Fitting } from "../../src/document/fitting";
-import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { leftToDo } from "../../src/app/leftToDo";
 import { leftToDoText } from "../../src/text/leftToDo";
 import { newFitting } from "../../src/app/session/newFitting";
 import { sampleBody } from "../support/sample";
 
-const read = readFitting(demoFile);
-if (!read.ok) throw new Error("the sample person can be read");
-const bare: Fitting = { ...read.value, work: [] };
+const bare: Fitting = { ...demoFitting, work: [] };
 const left = (fitting: Fitting): string => leftToDoText(leftToDo(fitting));
 const at = "2026-01-10T10:00:00.000Z";
 

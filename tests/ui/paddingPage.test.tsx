@@ -1,6 +1,6 @@
 import { act, fireEvent, render, screen, waitFor, within } from "@testing-library/react";
 import { beforeEach, describe, expect, test, vi } from "vitest";
-import demoFile from "../../shared/demo-fitting.json";
+import { demoFitting } from "../../src/app/session/demoFitting";
 import { paddedDraftKey } from "../../src/app/session/commands";
 import { derivation } from "../../src/app/session/derived";
 import { type FittingStore, fittingStore } from "../../src/app/session/store";
@@ -8,7 +8,6 @@ import { formatLength, type LengthStep } from "../../src/core/lengthText";
 import { assert } from "../../src/core/result";
 import { mm } from "../../src/core/units";
 import type { Fitting, WorkEntry } from "../../src/document/fitting";
-import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { Announcer } from "../../src/ui/kit/Announcer";
 import { PaddingPage } from "../../src/ui/pages/padding/PaddingPage";
@@ -16,11 +15,9 @@ import { StoreProvider } from "../../src/ui/kit/useStore";
 
 vi.setConfig({ testTimeout: 120_000 });
 
-const demo = readFitting(demoFile);
-assert(demo.ok, "the demo fitting can be read");
 const at = "2026-01-02T03:04:05.000Z";
 const patience = { timeout: 30_000 };
-const bare: Fitting = { ...demo.value, form: { ...demo.value.form, readAtBodyLines: true } };
+const bare: Fitting = { ...demoFitting, form: { ...demoFitting.form, readAtBodyLines: true } };
 const derive = derivation();
 const { planning } = derive(bare);
 assert(planning.kind === "planned", "the demo can be planned");

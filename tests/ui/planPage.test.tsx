@@ -1,11 +1,10 @@
 import { fireEvent, render, screen, within } from "@testing-library/react";
 import { describe, expect, test } from "vitest";
-import demoFile from "../../shared/demo-fitting.json";
+import { demoFitting } from "../../src/app/session/demoFitting";
 import { apply } from "../../src/app/session/commands";
 import { derivation } from "../../src/app/session/derived";
 import { fittingStore } from "../../src/app/session/store";
 import type { Fitting } from "../../src/document/fitting";
-import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { newFitting } from "../../src/app/session/newFitting";
 import { PageState } from "../../src/ui/shell/PageState";
@@ -18,9 +17,6 @@ import { finishingWords } from "../../src/text/finishing";
 import { StoreProvider } from "../../src/ui/kit/useStore";
 import { sampleBody, sampleInches } from "../support/sample";
 
-const read = readFitting(demoFile);
-if (!read.ok) throw new Error("the demo cannot be read");
-const demo = read.value;
 const threeGirths: Fitting = {
   ...newFitting("in"),
   body: { bustGirth: "35", waistGirth: "30 1/2", fullHipGirth: "38" },
@@ -59,7 +55,7 @@ describe("what the plan rests on", () => {
       fullHipHeight: "32",
     };
     const form = {
-      ...demo.form,
+      ...demoFitting.form,
       readAtBodyLines: true as const,
       bustGirth: "33",
       underbustGirth: "28 1/2",
@@ -76,7 +72,7 @@ describe("what the plan rests on", () => {
       underbustFrontArc: lines("underbustGirth", -sampleInches("underbustGirth") / 2),
       highHipFrontArc: lines("highHipGirth", -sampleInches("highHipGirth") / 2),
     };
-    const { container } = shown({ ...demo, body: { ...demo.body, ...heights, ...fronts }, form });
+    const { container } = shown({ ...demoFitting, body: { ...demoFitting.body, ...heights, ...fronts }, form });
     expect(container.querySelector(".lead")?.textContent).toContain(", if the thickness of a layer is close");
   });
 
@@ -90,7 +86,7 @@ describe("what the plan rests on", () => {
   });
 
   test("a form that was measured is not supposed", () => {
-    shown(demo);
+    shown(demoFitting);
     expect(screen.queryByRole("columnheader", { name: "form now (estimated)" })).toBeNull();
     expect(screen.getAllByRole("columnheader", { name: "form now" })).toHaveLength(5);
   });
@@ -108,9 +104,9 @@ describe("a draft", () => {
 
   test("is one no more once the bare form was read on the lines, on the screen and on paper", () => {
     const firm: Fitting = {
-      ...demo,
+      ...demoFitting,
       form: {
-        ...demo.form,
+        ...demoFitting.form,
         readAtBodyLines: true,
         bustGirth: "33",
         underbustGirth: "28 1/2",
@@ -124,10 +120,10 @@ describe("a draft", () => {
   });
 
   test("with a piece on says how the work makes up for it, and no longer leads to the bare form", () => {
-    const { planning } = derivation()(demo);
+    const { planning } = derivation()(demoFitting);
     const [piece] = planning.kind === "planned" ? planning.plan.pieces : [];
     if (piece === undefined) throw new Error("the sample person needs no piece");
-    const pinned = apply(demo, {
+    const pinned = apply(demoFitting, {
       does: "record",
       entry: { did: "pinned", piece: pieceToFile(piece, "piece", "place"), at: "2026-01-02T03:04:05.000Z" },
     });
@@ -169,7 +165,7 @@ describe("the form and the batting", () => {
 
 describe("before the first piece", () => {
   test("the lines to mark stand there in the person's unit, and what to have ready", () => {
-    const inches = shown(demo).text();
+    const inches = shown(demoFitting).text();
     expect(inches).toMatch(
       /Mark five level lines on the form, straight down from the nape: bust [\d /]+ in, underbust/,
     );
@@ -186,15 +182,15 @@ describe("before the first piece", () => {
 
 describe("the rail beside the padding", () => {
   test("every piece pinned is not yet every level read", () => {
-    const derived = derivation()(demo);
+    const derived = derivation()(demoFitting);
     if (derived.planning.kind !== "planned") throw new Error("no plan");
     const { pieces } = derived.planning.plan;
     const pinned = pieces.reduce(
       (fitting, piece) =>
         apply(fitting, { does: "record", entry: { did: "pinned", piece: pieceToFile(piece, "", ""), at } }),
-      demo,
+      demoFitting,
     );
-    expect(shown(demo, <PageState page="padding" />).text()).toBe(`0 of ${pieces.length} pinned`);
+    expect(shown(demoFitting, <PageState page="padding" />).text()).toBe(`0 of ${pieces.length} pinned`);
     expect(shown(pinned, <PageState page="padding" />).text()).toBe("all pinned, 0 of 5 lines measured");
     const waist = apply(pinned, { does: "read", name: "waistGirth", text: sampleBody("waistGirth"), at });
     expect(shown(waist, <PageState page="padding" />).text()).toBe("all pinned, 1 of 5 lines measured");
@@ -221,7 +217,7 @@ describe("what to have", () => {
   };
 
   test("finishing asks for the same battings as the plan, each of two by its own name", () => {
-    for (const fitting of [demo, twoBattings]) {
+    for (const fitting of [demoFitting, twoBattings]) {
       const planned = needs(<PlanPage />, fitting);
       expect(planned.length).toBeGreaterThan(0);
       expect(needs(<FinishingPage />, fitting)).toEqual(planned);
@@ -230,13 +226,13 @@ describe("what to have", () => {
     expect(both.length).toBe(2);
     expect(both[0]).toContain("Thin wadding");
     expect(both[1]).toContain("Wool felt");
-    expect(needs(<FinishingPage />, demo).length).toBe(1);
+    expect(needs(<FinishingPage />, demoFitting).length).toBe(1);
   });
 
   test("the padding sheet asks for as much as plan and finishing, of one batting and of two", () => {
     const amounts = (lines: readonly string[]): readonly string[] =>
       lines.flatMap((line) => line.match(/[\d.]+\s(?:sq\syd|m²)/g) ?? []);
-    for (const fitting of [demo, twoBattings]) {
+    for (const fitting of [demoFitting, twoBattings]) {
       const asked = amounts(needs(<PlanPage />, fitting));
       expect(asked.length).toBe(fitting.finishingBatting === undefined ? 1 : 2);
       expect(amounts(needs(<FinishingPage />, fitting))).toEqual(asked);
@@ -248,8 +244,8 @@ describe("what to have", () => {
   });
 
   test("the padding sheet says what finishing takes in the words of the finishing, and has room to count pins", () => {
-    const paper = shown(demo, <PrintedSheet />).text();
-    const finishing = shown(demo, <FinishingPage />).text();
+    const paper = shown(demoFitting, <PrintedSheet />).text();
+    const finishing = shown(demoFitting, <FinishingPage />).text();
     const words = [
       finishingWords.supplyCover("in"),
       finishingWords.count,

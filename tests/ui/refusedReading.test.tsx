@@ -1,23 +1,20 @@
 import { fireEvent, render, screen, waitFor } from "@testing-library/react";
 import { expect, test } from "vitest";
-import demoFile from "../../shared/demo-fitting.json";
+import { demoFitting } from "../../src/app/session/demoFitting";
 import { derivation } from "../../src/app/session/derived";
 import { type FittingStore, fittingStore } from "../../src/app/session/store";
 import { assert } from "../../src/core/result";
-import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
 import { FinishingPage } from "../../src/ui/pages/finishing/FinishingPage";
 import { StoreProvider } from "../../src/ui/kit/useStore";
 
-const demo = readFitting(demoFile);
-assert(demo.ok, "the demo fitting can be read");
 const at = "2026-01-02T03:04:05.000Z";
-const { planning } = derivation()(demo.value);
+const { planning } = derivation()(demoFitting);
 assert(planning.kind === "planned", "the demo can be planned");
 const { pieces } = planning.plan;
 
 const shown = (): FittingStore => {
-  const store = fittingStore(demo.value);
+  const store = fittingStore(demoFitting);
   for (const piece of pieces.slice(0, 3))
     store.dispatch({ does: "record", entry: { did: "pinned", piece: pieceToFile(piece, "", ""), at } });
   render(

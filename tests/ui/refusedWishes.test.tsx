@@ -1,21 +1,20 @@
-import { act, cleanup, fireEvent, render, screen, waitFor, within } from "@testing-library/react";
+import { act, cleanup, fireEvent, screen, waitFor, within } from "@testing-library/react";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { fittingStorage } from "../../src/app/storage/fittingStorage";
 import { type Autosave, startAutosave } from "../../src/app/storage/autosave";
 import { tabChannel } from "../../src/app/storage/tabChannel";
 import { type FittingStore, fittingStore } from "../../src/app/session/store";
 import { writeFittingFile } from "../../src/app/share/fittingFile";
-import { Announcer } from "../../src/ui/kit/Announcer";
 import { FittingsPage } from "../../src/ui/pages/fittings/FittingsPage";
 import { shelf } from "../../src/ui/kit/shelf/shelf";
 import { newFitting } from "../../src/app/session/newFitting";
 import { deviceWords, libraryWords } from "../../src/text/library";
 import { intakeWords, refusedTexts } from "../../src/text/files";
 import { savedWords } from "../../src/text/saved";
-import { StoreProvider } from "../../src/ui/kit/useStore";
 import { useDoAndSay } from "../../src/ui/kit/shelf/useDone";
 import { type MemoryStores, memoryStores } from "../app/storage/memoryStores";
 import { sampleTitled } from "../app/storage/sampleFittings";
+import { renderedWithVoice } from "./withVoice";
 
 /**
  * What is said to be done follows from what came of it. Each wish is made twice: with a storage that does it, which must be
@@ -61,15 +60,8 @@ const allow = (): void => stores.failFrom(() => null);
 const noRoom = { reason: "noRoom", when: "before" } as const;
 
 async function shown() {
-  const { container } = render(
-    <StoreProvider store={store}>
-      <Announcer>
-        <FittingsPage />
-      </Announcer>
-    </StoreProvider>,
-  );
+  const { container, heard } = renderedWithVoice(store, <FittingsPage />);
   await screen.findByRole("heading", { name: "Odile" });
-  const heard = (): string => container.querySelector("[aria-live=polite]")?.textContent ?? "";
   const tag = (title: string) => {
     const item = screen.getByRole("heading", { name: title }).closest("li");
     if (item === null) throw new Error(`${title} is not on the list`);
@@ -91,42 +83,21 @@ function name({ more, tag }: Shown, title: string, to: string): void {
   fireEvent.keyDown(field, { key: "Enter" });
 }
 
+const onMore =
+  (title: string, action: string) =>
+  ({ more, press }: Shown): void => {
+    more(title);
+    press(title, action);
+  };
+
 const file = new File([writeFittingFile(sampleTitled("Ruth"))], "ruth.json");
 const wishes: readonly (readonly [string, string, (page: Shown) => void | Promise<void>])[] = [
   ["a name for the open fitting", libraryWords.renamed("Ruth"), (page) => name(page, "Odile", "Ruth")],
   ["a name for another", libraryWords.renamed("Ruth"), (page) => name(page, "Ines", "Ruth")],
-  [
-    "a copy",
-    libraryWords.copied("Odile"),
-    ({ more, press }) => {
-      more("Odile");
-      press("Odile", libraryWords.copy);
-    },
-  ],
-  [
-    "putting away",
-    libraryWords.putAway("Odile"),
-    ({ more, press }) => {
-      more("Odile");
-      press("Odile", libraryWords.archive);
-    },
-  ],
-  [
-    "taking out",
-    libraryWords.takenOut("Ines"),
-    ({ more, press }) => {
-      more("Ines");
-      press("Ines", libraryWords.unarchive);
-    },
-  ],
-  [
-    "removing",
-    libraryWords.removed("Ines"),
-    ({ more, press }) => {
-      more("Ines");
-      press("Ines", libraryWords.remove);
-    },
-  ],
+  ["a copy", libraryWords.copied("Odile"), onMore("Odile", libraryWords.copy)],
+  ["putting away", libraryWords.putAway("Odile"), onMore("Odile", libraryWords.archive)],
+  ["taking out", libraryWords.takenOut("Ines"), onMore("Ines", libraryWords.unarchive)],
+  ["removing", libraryWords.removed("Ines"), onMore("Ines", libraryWords.remove)],
   ["a file", "Ruth: added.", ({ give }) => give(file)],
   [
     "erasing everything",
@@ -211,15 +182,9 @@ function Pressed() {
 
 describe("what is said of a press on the open fitting", () => {
   function pressed() {
-    const { container } = render(
-      <StoreProvider store={store}>
-        <Announcer>
-          <Pressed />
-        </Announcer>
-      </StoreProvider>,
-    );
+    const { heard } = renderedWithVoice(store, <Pressed />);
     fireEvent.click(screen.getByRole("button", { name: "Note" }));
-    return (): string => container.querySelector("[aria-live=polite]")?.textContent ?? "";
+    return heard;
   }
 
   test("what was done, once", async () => {

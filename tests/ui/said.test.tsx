@@ -1,44 +1,29 @@
-import { fireEvent, render, screen, waitFor } from "@testing-library/react";
+import { fireEvent, screen, waitFor } from "@testing-library/react";
 import { expect, test } from "vitest";
-import demoFile from "../../shared/demo-fitting.json";
+import { demoFitting } from "../../src/app/session/demoFitting";
 import { derivation } from "../../src/app/session/derived";
 import { fittingStore } from "../../src/app/session/store";
 import { assert } from "../../src/core/result";
-import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";
-import { Announcer } from "../../src/ui/kit/Announcer";
 import { FinishingPage } from "../../src/ui/pages/finishing/FinishingPage";
-import { StoreProvider } from "../../src/ui/kit/useStore";
 import { sampleBody } from "../support/sample";
+import { renderedWithVoice } from "./withVoice";
 
 /** What is heard by whoever does not look: the one voice of the workroom, and what a field is described by. */
-const demo = readFitting(demoFile);
-assert(demo.ok, "the demo fitting can be read");
 const at = "2026-01-02T03:04:05.000Z";
-
-const madeUp = demo.value;
 
 /** A waist that the padding leaves short, as it would be typed. */
 const short = sampleBody("waistGirth", -1.875);
 
 function shown() {
-  const store = fittingStore(madeUp);
-  const { planning } = derivation()(madeUp);
+  const store = fittingStore(demoFitting);
+  const { planning } = derivation()(demoFitting);
   assert(planning.kind === "planned", "the demo can be planned");
   for (const piece of planning.plan.pieces.slice(0, 2))
     store.dispatch({ does: "record", entry: { did: "pinned", piece: pieceToFile(piece, "a piece", "its place"), at } });
-  const { container } = render(
-    <StoreProvider store={store}>
-      <Announcer>
-        <FinishingPage />
-      </Announcer>
-    </StoreProvider>,
-  );
+  const { heard } = renderedWithVoice(store, <FinishingPage />);
   fireEvent.click(screen.getByRole("tab", { name: "waist" }));
   const field = screen.getByRole<HTMLInputElement>("textbox", { name: /waist, all around/ });
-  const voice = container.querySelector("[aria-live=polite]");
-  assert(voice !== null, "there is a voice");
-  const heard = () => (voice.textContent ?? "").replaceAll("\u00a0", " ").trim();
   const type = (text: string) => fireEvent.change(field, { target: { value: text } });
   return { store, field, heard, type };
 }

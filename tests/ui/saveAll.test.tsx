@@ -45,10 +45,12 @@ test("everything goes into one file at one press, and is noted then", async () =
 });
 
 // Seen to fail when everything went into one file, which was too large to be opened.
-test("what is too much for one file takes a press for each, opens again, and is noted after the last", async () => {
+test("what is too much for one file takes a press for each, opens again, and is noted after the last", {
+  timeout: 120_000,
+}, async () => {
   const { handed, names, storage, known } = await shown(1_800, "x".repeat(19_000));
   fireEvent.click(screen.getByRole("button", { name: fileWords.saveAll(1_800) }));
-  const second = await screen.findByRole("button", { name: "Save file 2 of 2" }, { timeout: 30_000 });
+  const second = await screen.findByRole("button", { name: "Save file 2 of 2" }, { timeout: 100_000 });
   expect(handed.length).toBe(1);
   expect(await storage.settings()).toEqual({});
   fireEvent.click(second);

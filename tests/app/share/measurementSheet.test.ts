@@ -19,29 +19,15 @@ const millimetres = (entries: Entries, unit: LengthUnit) =>
   );
 
 describe("tables of text", () => {
+  const twoRows = [
+    ["aaa", "bbb", "ccc"],
+    ["zzz", "yyy", "xxx"],
+  ];
   // Shafranovich 2005, RFC 4180, section 2, the examples of rules 1 to 7 (from memory).
   it.each([
-    [
-      "aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n",
-      [
-        ["aaa", "bbb", "ccc"],
-        ["zzz", "yyy", "xxx"],
-      ],
-    ],
-    [
-      "aaa,bbb,ccc\r\nzzz,yyy,xxx",
-      [
-        ["aaa", "bbb", "ccc"],
-        ["zzz", "yyy", "xxx"],
-      ],
-    ],
-    [
-      '"aaa","bbb","ccc"\r\nzzz,yyy,xxx',
-      [
-        ["aaa", "bbb", "ccc"],
-        ["zzz", "yyy", "xxx"],
-      ],
-    ],
+    ["aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n", twoRows],
+    ["aaa,bbb,ccc\r\nzzz,yyy,xxx", twoRows],
+    ['"aaa","bbb","ccc"\r\nzzz,yyy,xxx', twoRows],
     [
       '"aaa","b\r\nbb","ccc"\r\nzzz,yyy,xxx',
       [

@@ -132,6 +132,8 @@ const jobs = fc.record({
   isLayerMissingOnce: fc.boolean(),
 });
 
+const untuned = { tuning: [], tunes: 0, isLayerMissingOnce: false };
+
 describe("the next step", () => {
   it("leads from the bare form to done, in at most 25 and 8 steps a piece, whatever the job", () => {
     let longest = 0;
@@ -164,24 +166,14 @@ describe("the next step", () => {
   });
 
   it("cuts before it stacks, and stacks only what has more than one layer", () => {
-    const steps = walked({
-      structure: [piece("one", "panel", 1), piece("three", "panel", 3)],
-      tuning: [],
-      tunes: 0,
-      isLayerMissingOnce: false,
-    });
+    const steps = walked({ ...untuned, structure: [piece("one", "panel", 1), piece("three", "panel", 3)] });
     const of = (id: string) => steps.filter((each) => each.piece?.id === id).map((each) => each.do);
     expect(of("one")).toEqual(["cut", "pin"]);
     expect(of("three")).toEqual(["cut", "stack", "pin"]);
   });
 
   it("lets nothing be read or pinned over lines that are covered and not carried out", () => {
-    const steps = walked({
-      structure: [piece("a", "wrap", 2), piece("b", "panel", 2)],
-      tuning: [],
-      tunes: 0,
-      isLayerMissingOnce: false,
-    });
+    const steps = walked({ ...untuned, structure: [piece("a", "wrap", 2), piece("b", "panel", 2)] });
     const names = steps.map((each) => each.do);
     names.forEach((name, i) => {
       if (name === "pin") expect(names[i + 1]).toBe("carry-lines");

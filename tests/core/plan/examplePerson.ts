@@ -22,23 +22,13 @@ export const level = (name: LevelName, girth: number, front: number): Lengths =>
 
 const heights = { shoulderToApex: 255, napeToWaist: 395, waistToHighHip: 100, waistToFullHip: 200 };
 
-const formLengths: Lengths = {
-  ...level("bust", 880, 475),
-  ...level("underbust", 750, 390),
-  ...level("waist", 660, 337),
-  ...level("highHip", 820, 406),
-  ...level("fullHip", 920, 446),
-  ...heights,
-};
+/** Girth and front of every level, from the bust down. */
+const torso = (...levels: readonly (readonly [girth: number, front: number])[]): Lengths =>
+  Object.assign({}, heights, ...levels.map(([girth, front], i) => level(levelNames[i] as LevelName, girth, front)));
 
-const bodyLengths: Lengths = {
-  ...level("bust", 960, 521),
-  ...level("underbust", 825, 431),
-  ...level("waist", 750, 388),
-  ...level("highHip", 895, 449),
-  ...level("fullHip", 990, 482),
-  ...heights,
-};
+const formLengths = torso([880, 475], [750, 390], [660, 337], [820, 406], [920, 446]);
+
+const bodyLengths = torso([960, 521], [825, 431], [750, 388], [895, 449], [990, 482]);
 
 export const form: Measurements = lengths(formLengths);
 
