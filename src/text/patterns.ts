@@ -86,7 +86,7 @@ export const patternScreenWords = {
     knit: "knit, pulled by a tenth",
     woven: "woven fabric",
   },
-  knitNote: "Pull the knit as hard as the cover will pull: it must give at least twice as much, 2 in in 10 in.",
+  knitNote: "Pull the knit as hard as the cover will pull: it must give at least a fifth of its width.",
   files: {
     letter: "Pages to tape together, Letter",
     a4: "Pages to tape together, A4",

@@ -29,10 +29,11 @@ export function PatternPart() {
     setState("making");
     try {
       const patterns = fittingPatterns(derived, fitting, cloths[cloth], patternTitles(fittingStep(fitting)));
-      if (patterns === null) return;
-      const { writePatterns } = await import("../../../app/patterns/writePatterns");
-      const { content, type } = await writePatterns(patterns, kind, patternWords);
-      offerFile(document, fileName("patterns", "", presentInstant(), type), content, type);
+      if (patterns !== null) {
+        const { writePatterns } = await import("../../../app/patterns/writePatterns");
+        const { content, type } = await writePatterns(patterns, kind, patternWords);
+        offerFile(document, fileName("patterns", "", presentInstant(), type), content, type);
+      }
       setState("ready");
     } catch {
       setState("failed");
