@@ -14,7 +14,8 @@ class QuickFirst extends BaseSequencer {
 export default defineConfig({
   test: {
     environment: "node",
-    isolate: false,
+    // Modules that files share would keep the changes of the file that loaded them first.
+    isolate: true,
     testTimeout: 60_000,
     sequence: { sequencer: QuickFirst },
     include: ["core", "document", "laws", "outside"].map((folder) => `tests/${folder}/**/*.test.ts`),

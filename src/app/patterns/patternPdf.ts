@@ -2,6 +2,7 @@ import {
   appendBezierCurve,
   clip,
   concatTransformationMatrix,
+  degrees,
   endPath,
   lineTo,
   moveTo,
@@ -211,7 +212,7 @@ class Pen {
       y: (this.bottom + y - (upright ? back : 0)) * point,
       size: size * point,
       font,
-      ...(upright ? { rotate: { type: "degrees", angle: 90 } as never } : {}),
+      ...(upright ? { rotate: degrees(90) } : {}),
     });
   }
 }
