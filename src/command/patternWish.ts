@@ -1,4 +1,4 @@
-import { type Cloth, stretchOffered, usualStretch } from "../core/cover/cloth";
+import { type Cloth, stretchOffered, untriedKnit, usualStretch, wovenWithoutEase } from "../core/cover/cloth";
 import { ratio } from "../core/units";
 import { patternProblems } from "../text/patterns";
 import { plainText } from "./plainText";
@@ -12,7 +12,7 @@ export type PatternWish =
 export function patternWish(names: readonly string[]): PatternWish {
   if (names.includes("--help") || names.includes("-h")) return { kind: "help" };
   const at = names.indexOf("--stretch");
-  const cloth = at === -1 ? knit(usualStretch) : clothOf(names[at + 1]);
+  const cloth = at === -1 ? untriedKnit(usualStretch) : clothOf(names[at + 1]);
   if (cloth === null) return { kind: "refused", sentence: patternProblems.noStretch(plainText(names[at + 1] ?? "")) };
   const rest = at === -1 ? names : [...names.slice(0, at), ...names.slice(at + 2)];
   const unknown = rest.find((name) => name.startsWith("-") && name !== "-");
@@ -24,13 +24,10 @@ export function patternWish(names: readonly string[]): PatternWish {
   return { kind: "write", name, folder, cloth };
 }
 
-/** A knit that was not tried is taken to lose nothing along the grain. */
-const knit = (stretch: number): Cloth => ({ kind: "knit", stretch: ratio(stretch), shortening: ratio(0) });
-
 /** Whole or broken percents; none is woven cloth. */
 function clothOf(percent: string | undefined): Cloth | null {
   if (percent === undefined || !/^\d+(\.\d+)?$/.test(percent)) return null;
   const stretch = Number(percent) / 100;
-  if (stretch === 0) return { kind: "woven", ease: ratio(0) };
-  return stretch >= stretchOffered.least && stretch <= stretchOffered.most ? knit(stretch) : null;
+  if (stretch === 0) return wovenWithoutEase;
+  return stretch >= stretchOffered.least && stretch <= stretchOffered.most ? untriedKnit(ratio(stretch)) : null;
 }

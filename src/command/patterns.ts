@@ -1,14 +1,10 @@
-import { fileText } from "./fileText";
-import { firstBytes } from "./firstBytes";
+import { namedText } from "./namedText";
 import { folderProblem, patternFiles, writeFolder } from "./patternFolder";
 import { patternsHelp } from "./patternsHelp";
 import { patternsOfText } from "./patternsOfText";
 import { patternWish } from "./patternWish";
 import { plainText } from "./plainText";
 import { patternProblems } from "../text/patterns";
-
-/** Bytes; several times what the largest fitting takes. */
-const largestFile = 32_000_000;
 
 /** The command for who cuts by plotter or paper without a screen: a fitting file in, a folder of patterns out. */
 process.exitCode = await run(process.argv.slice(2));
@@ -21,7 +17,7 @@ async function run(names: readonly string[]): Promise<number> {
   }
   if (wish.kind === "refused") return complain([wish.sentence]);
   const { name, folder, cloth } = wish;
-  const text = readText(name);
+  const text = namedText(name);
   if (text === null) return complain([`“${name}” cannot be read as a file.`]);
   const patterns = patternsOfText(text, cloth);
   if (!patterns.ok) return complain(patterns.problem);
@@ -34,15 +30,6 @@ async function run(names: readonly string[]): Promise<number> {
     if (!(error instanceof Error && "code" in error)) throw error;
     complain([patternProblems.notWritten(folder)]);
     return 1;
-  }
-}
-
-function readText(name: string): string | null {
-  try {
-    return fileText(firstBytes(name, largestFile));
-  } catch (error) {
-    if (error instanceof Error && "code" in error) return null;
-    throw error;
   }
 }
 

@@ -1,11 +1,7 @@
 import type { Result } from "../core/result";
 import { fileCommand } from "./fileCommand";
-import { fileText } from "./fileText";
-import { firstBytes } from "./firstBytes";
+import { namedText } from "./namedText";
 import { outputProblem } from "./outputProblem";
-
-/** Bytes; several times what the largest fitting takes. */
-const largestFile = 32_000_000;
 
 /** A program of files in and JSON out: the named files of this process, its two outputs and its exit code. */
 export function runFileCommand(help: string, answer: (text: string) => Result<object, readonly string[]>): void {
@@ -21,14 +17,7 @@ export function runFileCommand(help: string, answer: (text: string) => Result<ob
     process.argv.slice(2),
     { help, answer },
     {
-      read: (name) => {
-        try {
-          return fileText(firstBytes(name, largestFile));
-        } catch (error) {
-          if (error instanceof Error && "code" in error) return null;
-          throw error;
-        }
-      },
+      read: namedText,
       print: (text) => process.stdout.write(text),
       complain: (text) => process.stderr.write(text),
     },

@@ -17,7 +17,7 @@ import {
   StandardFonts,
   stroke,
 } from "@cantoo/pdf-lib";
-import { type FlatPoint, partFrame, type PatternLine, partOutline } from "../../core/pattern/patternPart";
+import { type FlatPoint, partFrame, partOutline } from "../../core/pattern/patternPart";
 import { placedBeside } from "./sheetLayout";
 import {
   isClear,
@@ -31,7 +31,8 @@ import {
   type Tiling,
   stepDown,
 } from "./tiles";
-import type { TitledPart } from "./titledPart";
+import { dashesOf, outlineDashes } from "./lineDashes";
+import { folded, type TitledPart } from "./titledPart";
 
 /** The words of the printed pages, said by whoever asks for them. */
 export interface PatternPdfWords {
@@ -67,9 +68,7 @@ const longestPage = 5000;
 /** Every part at its true size on pages of paper, each part beginning its own pages; the first page has what to measure and a map. */
 export async function tiledPdf(parts: readonly TitledPart[], paper: PaperName, words: PatternPdfWords) {
   const tilings = parts.map((titled) => ({ titled, tiling: tilesOf(titled.part) }));
-  const document = await newDocument(words.title);
-  const font = await document.embedFont(StandardFonts.Helvetica);
-  const bold = await document.embedFont(StandardFonts.HelveticaBold);
+  const { document, font, bold } = await newDocument(words.title);
   const { width, height } = papers[paper];
   const pen = (): Pen => {
     const page = document.addPage([width * point, height * point]);
@@ -89,9 +88,7 @@ export async function tiledPdf(parts: readonly TitledPart[], paper: PaperName, w
 
 /** Every part at its true size on sheets as tall as a roll is wide. */
 export async function sheetPdf(parts: readonly TitledPart[], words: PatternPdfWords) {
-  const document = await newDocument(words.title);
-  const font = await document.embedFont(StandardFonts.Helvetica);
-  const bold = await document.embedFont(StandardFonts.HelveticaBold);
+  const { document, font, bold } = await newDocument(words.title);
   const tallest = Math.max(rollWidth - 2 * sheetMargin, ...parts.map(({ part }) => partFrame(part).height));
   for (const sheet of sheetsOf(parts, tallest)) {
     const placed = placedBeside(sheet, tallest);
@@ -127,10 +124,12 @@ function sheetsOf(parts: readonly TitledPart[], tallest: number): readonly (read
   return sheets;
 }
 
-async function newDocument(title: string): Promise<PDFDocument> {
+async function newDocument(title: string) {
   const document = await PDFDocument.create();
   document.setTitle(title);
-  return document;
+  const font = await document.embedFont(StandardFonts.Helvetica);
+  const bold = await document.embedFont(StandardFonts.HelveticaBold);
+  return { document, font, bold };
 }
 
 interface Spot {
@@ -189,13 +188,7 @@ class Pen {
 
   /** Words in lines that are no longer than there is room. */
   folded(words: string, size: number, room: number): readonly string[] {
-    const lines: string[] = [];
-    for (const word of words.split(" ")) {
-      const longer = lines.length === 0 ? word : `${lines.at(-1)} ${word}`;
-      if (lines.length > 0 && this.widthOf(longer, size) <= room) lines[lines.length - 1] = longer;
-      else lines.push(word);
-    }
-    return lines;
+    return folded(words, (line) => this.widthOf(line, size) <= room);
   }
 
   widthOf(words: string, size: number): number {
@@ -205,7 +198,7 @@ class Pen {
   text(words: string, { x, y }: Spot, size: number, style: TextStyle = {}): void {
     const font = style.isBold === true ? this.bold : this.font;
     const wide = font.widthOfTextAtSize(words, size * point) / point;
-    const back = style.anchor === "middle" ? wide / 2 : style.anchor === "end" ? wide : 0;
+    const back = style.anchor === "middle" ? wide / 2 : 0;
     const upright = style.isUpright === true;
     this.page.drawText(words, {
       x: (this.left + x - (upright ? 0 : back)) * point,
@@ -231,7 +224,7 @@ interface LineStyle {
 
 interface TextStyle {
   readonly isBold?: boolean;
-  readonly anchor?: "middle" | "end";
+  readonly anchor?: "middle";
   readonly isUpright?: boolean;
 }
 
@@ -242,21 +235,10 @@ const rectangle = ({ x, y, width, height }: Box): readonly PDFOperator[] => [
   lineTo(x, y + height),
 ];
 
-const dashesOf: { readonly [kind in PatternLine["kind"]]: readonly number[] } = {
-  cut: [],
-  level: [6, 2],
-  anchor: [6, 2],
-  grain: [],
-  dart: [],
-  slit: [],
-};
-
 /** Outline, lines and notches of a part; of what lies outside the frame nothing is seen. */
 function drawPart(pen: Pen, { part }: TitledPart, move: (one: FlatPoint) => Spot, within?: Box): void {
   const clipped = within === undefined ? {} : { within };
-  // Solid lines are cut, broken ones are sewn.
-  const sewn = part.lines.some(({ kind }) => kind === "cut") ? [3, 2] : [];
-  pen.line(partOutline(part).map(move), { isClosed: true, width: 0.5, dashes: sewn, ...clipped });
+  pen.line(partOutline(part).map(move), { isClosed: true, width: 0.5, dashes: outlineDashes(part), ...clipped });
   for (const { kind, points } of part.lines) pen.line(points.map(move), { dashes: dashesOf[kind], ...clipped });
   for (const at of part.notches.map(move)) pen.circle(at, 1, within);
 }
@@ -337,7 +319,7 @@ function mapOf(pen: Pen, titled: TitledPart, tiling: Tiling, at: Spot & { readon
   pen.line(partOutline(titled.part).map(move), { isClosed: true, width: 0.3 });
   for (const tile of tiling.tiles) {
     const corner = move({ x: tile.left, y: tile.bottom + tileHeight });
-    const [w, h] = [stepAcross * scale, (tileHeight - overlap) * scale];
+    const [w, h] = [stepAcross * scale, stepDown * scale];
     const { x, y } = corner;
     pen.line([corner, { x: x + w, y }, { x: x + w, y: y - h }, { x, y: y - h }], { isClosed: true, width: 0.15 });
   }

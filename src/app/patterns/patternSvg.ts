@@ -1,4 +1,5 @@
-import { type FlatPoint, partFrame, type PatternLine, partOutline } from "../../core/pattern/patternPart";
+import { type FlatPoint, partFrame, partOutline } from "../../core/pattern/patternPart";
+import { dashesOf, outlineDashes } from "./lineDashes";
 import { foldedWords, type TitledPart } from "./titledPart";
 import { placedBeside, type Placed } from "./sheetLayout";
 
@@ -46,8 +47,10 @@ function group(titled: TitledPart, point: ToPage): string {
   );
   return [
     `<g id="${escaped(part.id)}">`,
-    `<path data-line="outline" d="${path(partOutline(part))}Z"/>`,
-    ...part.lines.map((line) => `<path data-line="${line.kind}"${dashes(line)} d="${path(line.points)}"/>`),
+    `<path data-line="outline"${dashed(outlineDashes(part))} d="${path(partOutline(part))}Z"/>`,
+    ...part.lines.map(
+      (line) => `<path data-line="${line.kind}"${dashed(dashesOf[line.kind])} d="${path(line.points)}"/>`,
+    ),
     ...part.notches
       .map(point)
       .map(({ x, y }) => `<circle data-line="notch" cx="${figure(x)}" cy="${figure(y)}" r="1"/>`),
@@ -56,8 +59,8 @@ function group(titled: TitledPart, point: ToPage): string {
   ].join("\n");
 }
 
-const dashes = ({ kind }: PatternLine): string =>
-  kind === "level" || kind === "anchor" ? ' stroke-dasharray="6 2"' : "";
+const dashed = (dashes: readonly number[]): string =>
+  dashes.length === 0 ? "" : ` stroke-dasharray="${dashes.join(" ")}"`;
 
 /** To a hundredth of a millimeter. */
 const figure = (value: number): string => String(Math.round(100 * value) / 100);

@@ -13,6 +13,10 @@ export type Cloth =
 export const usualStretch: Ratio = ratio(0.1);
 export const stretchOffered = { least: ratio(0.05), most: ratio(0.15) } as const;
 
+/** A knit that nobody tried is taken to lose nothing along the grain. */
+export const untriedKnit = (stretch: Ratio): Cloth => ({ kind: "knit", stretch, shortening: ratio(0) });
+export const wovenWithoutEase: Cloth = { kind: "woven", ease: ratio(0) };
+
 /** A piece of knit marked off, pulled across as hard as the cover will pull: all lengths in one unit. */
 export interface StretchTest {
   /** The marks before, across and along the grain. */

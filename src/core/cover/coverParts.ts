@@ -2,6 +2,7 @@ import { flat, type PatternEdge, type PatternLine, type PatternPart } from "../p
 import { mm } from "../units";
 import { type Allowances, cuttingLine } from "./cuttingLine";
 import type { CoverPanel, FittedCover, Notch } from "./fittedCover";
+import { type PanelEdge, panelEdges } from "./panelEdges";
 import { pointsPerRow } from "./panelMesh";
 import { type FlatPoint, panelEdge, panelPoint, panelRow } from "./panelShape";
 
@@ -9,40 +10,28 @@ import { type FlatPoint, panelEdge, panelPoint, panelRow } from "./panelShape";
  * Every panel of a cover as it is drawn at its true size, seen from outside: sewing line, cutting line, level lines, grain and
  * notches (mm, y upwards). Its outline is the sewing line; the edges of a seam name each other.
  */
-export const coverParts = ({ panels }: FittedCover, allowances: Allowances): readonly PatternPart[] =>
-  panels.map((panel, i): PatternPart => {
-    const [before, after] = [-1, 1].map((by) => panels[(i + by + panels.length) % panels.length] as CoverPanel);
-    return {
-      id: partId(panel),
+export const coverParts = (cover: FittedCover, allowances: Allowances): readonly PatternPart[] =>
+  cover.panels.map(
+    (panel): PatternPart => ({
+      id: `cover-${panel.name}`,
       kind: "cover",
       of: panel.name,
-      edges: panelEdges(panel, before as CoverPanel, after as CoverPanel),
+      edges: counterclockwise(panelEdges(cover, panel)),
       lines: [cutLine(panel, allowances), ...panel.levels.map((level) => levelLine(panel, level)), grainLine(panel)],
       notches: panel.notches.flatMap((notch) => notchPoints(panel, notch)),
       levels: panel.levels.map(({ name, length }) => ({ name, length: mm(length) })),
-    };
-  });
-
-const partId = ({ name }: Pick<CoverPanel, "name">): string => `cover-${name}`;
-const edgeId = (panel: Pick<CoverPanel, "name">, edge: "first" | "last" | "top" | "bottom"): string =>
-  `${partId(panel)}-${edge}`;
+    }),
+  );
 
 const drawn = (points: readonly FlatPoint[]) => points.map(({ x, y }) => flat(x, y));
 
-/** Counterclockwise from the upper end of the first seam: down it, along the hem, up the last seam, back along the top line. */
-function panelEdges(panel: CoverPanel, before: CoverPanel, after: CoverPanel): readonly PatternEdge[] {
-  const { shape } = panel;
-  return [
-    { id: edgeId(panel, "first"), points: drawn(panelEdge(shape, 0)), sewnTo: edgeId(before, "last") },
-    { id: edgeId(panel, "bottom"), points: drawn(panelRow(shape, shape.rows - 1)), sewnTo: null },
-    {
-      id: edgeId(panel, "last"),
-      points: drawn(panelEdge(shape, pointsPerRow - 1).toReversed()),
-      sewnTo: edgeId(after, "first"),
-    },
-    { id: edgeId(panel, "top"), points: drawn(panelRow(shape, 0).toReversed()), sewnTo: null },
-  ];
-}
+/** A panel's edges run clockwise, those of a part the other way. */
+const counterclockwise = (edges: readonly PanelEdge[]): readonly PatternEdge[] =>
+  edges.toReversed().map(({ id, line, sewnTo }) => ({
+    id: `cover-${id}`,
+    points: drawn(line.toReversed()),
+    sewnTo: sewnTo === null ? null : `cover-${sewnTo}`,
+  }));
 
 function cutLine(panel: CoverPanel, allowances: Allowances): PatternLine {
   const cut = drawn(cuttingLine(panel, allowances));

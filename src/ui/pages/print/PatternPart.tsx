@@ -1,18 +1,16 @@
 import { useState } from "react";
 import { fittingPatterns } from "../../../app/patterns/fittingPatterns";
 import { fileName, offerFile } from "../../../app/share/fileOffer";
-import { type Cloth, usualStretch } from "../../../core/cover/cloth";
-import { ratio } from "../../../core/units";
+import { type Cloth, untriedKnit, usualStretch, wovenWithoutEase } from "../../../core/cover/cloth";
 import { fittingStep } from "../../../document/fitting";
 import { patternScreenWords, patternTitles, patternWords } from "../../../text/patterns";
 import { presentInstant } from "../../../text/moment";
 import { useDerived } from "../../kit/useDerived";
 import { useFitting } from "../../kit/useStore";
 
-/** In both, a knit that nobody tried is taken to lose nothing along the grain. */
 const cloths: { readonly [kind in Cloth["kind"]]: Cloth } = {
-  knit: { kind: "knit", stretch: usualStretch, shortening: ratio(0) },
-  woven: { kind: "woven", ease: ratio(0) },
+  knit: untriedKnit(usualStretch),
+  woven: wovenWithoutEase,
 };
 const clothKinds = ["knit", "woven"] as const;
 
