@@ -6,6 +6,7 @@ import type { PatternFile } from "../../src/app/patterns/patternFile";
 import { tileHeight, tilesOf, tileWidth } from "../../src/app/patterns/tiles";
 import { patternWish } from "../../src/command/patternWish";
 import { nextOfText } from "../../src/command/nextOfText";
+import { levelNames } from "../../src/core/body/vocabulary";
 import type { Cloth } from "../../src/core/cover/cloth";
 import { ratio } from "../../src/core/units";
 import { folderProblem, patternFiles, writeFolder } from "../../src/command/patternFolder";
@@ -133,6 +134,19 @@ describe("the cover", () => {
         step.value.rest.predicted as { readonly [name: string]: { readonly girthMm: { readonly valueMm: number } } }
       )[level]?.girthMm ?? { valueMm: Number.NaN };
       expect(Math.abs(valueMm - girth)).toBeLessThan(1);
+    }
+  });
+
+  /** Broken on purpose: the back in place of the front. Seen to fail. */
+  test("its front panels are together as wide as the front will read, at every level", () => {
+    const step = nextOfText(demo);
+    if (!step.ok) throw new Error("no step");
+    expect(step.value.rest.seamShifts).toEqual([]);
+    const front = panelsOf(list).filter((part) => part.of.includes("Front"));
+    expect(front).toHaveLength(4);
+    for (const level of levelNames) {
+      const { valueMm } = step.value.rest.predicted[level].frontArcMm;
+      expect(Math.abs((1 + list.stretch) * sewn({ parts: front }, level) - valueMm)).toBeLessThan(1);
     }
   });
 
