@@ -8,6 +8,7 @@ import { nineInTen, onTarget } from "../core/tolerances";
 import { type CurrentStep, piecesNamed } from "../app/steps/currentStep";
 import { derivation } from "../app/session/derived";
 import { shortfallCause } from "../app/shortfallCause";
+import { partOfStep } from "../app/steps/jobPart";
 import { stepMinutes } from "../app/steps/stepMinutes";
 import { type RecordWords, stepRecord } from "../app/steps/stepRecord";
 import { type Fitting, fittingStep } from "../document/fitting";
@@ -36,7 +37,7 @@ export function nextOfFitting(fitting: Fitting, derive = derivation()): Result<S
   return current === null ? err(problemSentences(derived, fitting)) : ok(stepFile(current, fitting));
 }
 
-function stepFile({ step, plan, replan }: CurrentStep, fitting: Fitting): StepFile {
+function stepFile({ step, plan, replan, making }: CurrentStep, fitting: Fitting): StepFile {
   const lengths = fittingStep(fitting);
   const words = planWords(lengths);
   const record = stepRecord(step, { plan, fitting, words });
@@ -44,13 +45,14 @@ function stepFile({ step, plan, replan }: CurrentStep, fitting: Fitting): StepFi
   return {
     version: 1,
     step: {
-      part: "padding",
+      part: partOfStep[step.do],
       do: step.do,
       say: stepSentence(step, {
         lengths,
         levels: plan.levels,
         pieces: piecesNamed({ plan, replan }, fitting),
         cutFrom: cutFrom(fitting.batting.name, fitting.finishingBatting?.name ?? null),
+        making,
       }),
       minutes: stepMinutes(step),
       ...(step.piece === null ? {} : { piece: toFile(step.piece, plan.levels, words) }),
@@ -60,7 +62,7 @@ function stepFile({ step, plan, replan }: CurrentStep, fitting: Fitting): StepFi
       ...(record === null ? {} : { record }),
     },
     ...layersOf(replan.calibration, fitting),
-    rest: restOf({ step, plan, replan }, words),
+    rest: restOf({ step, plan, replan, making }, words),
   };
 }
 
@@ -84,12 +86,12 @@ function layersOf({ building, finishing }: CurrentStep["replan"]["calibration"],
 
 const hundredth = (length: number): number => Math.round(100 * length) / 100;
 
-/** Steps after which nothing more is pinned. */
-const endings: ReadonlySet<CurrentStep["step"]["do"]> = new Set(["baste", "look", "read-all", "done"]);
+/** Steps after which nothing more is pinned, as all that come after the padding. */
+const endings: ReadonlySet<CurrentStep["step"]["do"]> = new Set(["baste", "look", "read-all"]);
 
 function restOf({ step, plan, replan }: CurrentStep, words: ReturnType<typeof planWords>): StepFile["rest"] {
   const { plan: rest } = replan;
-  const isOver = endings.has(step.do);
+  const isOver = endings.has(step.do) || partOfStep[step.do] !== "padding";
   const finished = isOver ? replan.calibration.levels : replan.finished;
   return {
     pieces: (isOver ? [] : rest.pieces).map((piece) => toFile(piece, plan.levels, words)),

@@ -14,7 +14,7 @@ import type { AnyPieceFile, BattingEntry, Entries, Entry, FormEntries, KnownFitt
 import { pieceFromFile } from "./pieceFile";
 import { pieceFromFileV1 } from "./pieceFileV1";
 
-export { mostEntries, mostPinned, newestVersion, preparations } from "./fittingLimits";
+export { type CoverCloth, type Making, mostEntries, mostPinned, newestVersion, preparations } from "./fittingLimits";
 export type {
   AnyPieceFile,
   BattingEntry,
@@ -89,7 +89,9 @@ export function withUnit(fitting: Fitting, unit: LengthUnit): Fitting {
     ...(readingError === undefined ? {} : { readingError: keep(readingError) }),
     work: fitting.work.map((entry) => {
       if (entry.did === "measured") return { ...entry, readings: keepAll(entry.readings) };
+      if (entry.did === "measuredBetween") return { ...entry, readings: keepAll(entry.readings) };
       if (entry.did === "trial") return { ...entry, ...keepAll(trialEntries(entry)) };
+      if (entry.did === "coverChosen") return { ...entry, ...keepAll(stretchEntries(entry)) };
       return entry;
     }),
   };
@@ -126,6 +128,19 @@ type TrialEntry = Extract<WorkEntry, { readonly did: "trial" }>;
 export const trialEntries = ({ before, after }: TrialEntry): { readonly before?: Entry; readonly after?: Entry } => ({
   ...(before === undefined ? {} : { before }),
   ...(after === undefined ? {} : { after }),
+});
+
+type CoverChosenEntry = Extract<WorkEntry, { readonly did: "coverChosen" }>;
+
+/** The readings of a stretch test, as far as it was made. */
+export const stretchEntries = ({
+  marked,
+  across,
+  along,
+}: CoverChosenEntry): { readonly marked?: Entry; readonly across?: Entry; readonly along?: Entry } => ({
+  ...(marked === undefined ? {} : { marked }),
+  ...(across === undefined ? {} : { across }),
+  ...(along === undefined ? {} : { along }),
 });
 
 /** How many layers a trial has. */

@@ -4,6 +4,28 @@ export const newestVersion = 1;
 /** What is made ready before the first piece: the form stands firm, with whatever it will wear under the padding. */
 export const preparations = ["form"] as const;
 
+/** What is made once the padding is done, in the order of the work. */
+export const makings = [
+  "coverCut",
+  "coverSewn",
+  "coverFitted",
+  "coverClosed",
+  "coverCorrected",
+  "coverHemmed",
+  "waistTape",
+  "styleLines",
+  "armCut",
+  "armSewn",
+  "armFilled",
+  "armHung",
+  "putAway",
+] as const;
+export type Making = (typeof makings)[number];
+
+/** What the cover is made of: knit cut from the panels, knit pinned tight as it is, woven cloth, or no cover at all. */
+export const coverCloths = ["knit", "pulledKnit", "woven", "none"] as const;
+export type CoverCloth = (typeof coverCloths)[number];
+
 /**
  * How long a log may be. A log that is added to here ends sooner, so that the file of it can be opened by every release
  * and in no more time than a person waits; earlier releases let it grow, and what they saved opens.

@@ -1,8 +1,18 @@
 import { startingBatting } from "./startingBatting";
 import { z } from "./strictZod";
 import { type LevelName, levelNames, measurementNames, type MeasurementName } from "../core/body/vocabulary";
+import { type BetweenReadingName, betweenReadingNames } from "../core/cover/betweenLines";
 import { lengthUnits } from "../core/lengthText";
-import { mostAtOnce, mostEntriesRead, newestVersion, noDrafts, preparations, usualSettings } from "./fittingLimits";
+import {
+  coverCloths,
+  makings,
+  mostAtOnce,
+  mostEntriesRead,
+  newestVersion,
+  noDrafts,
+  preparations,
+  usualSettings,
+} from "./fittingLimits";
 import type { Frozen } from "./frozen";
 import { pieceFileSchema } from "./pieceFileSchema";
 import { pieceFileV1Schema } from "./pieceFileV1Schema";
@@ -81,6 +91,12 @@ const linePlacesSchema = z
         "Of a measurement while nothing is pinned: how far below the nape each line was marked on the form (mm). Left out, it is the person's line as it is known now.",
     }),
   );
+const betweenSchema = z.strictObject(
+  Object.fromEntries(betweenReadingNames.map((name) => [name, z.exactOptional(entrySchema)])) as {
+    readonly [name in BetweenReadingName]: z.ZodMiniExactOptional<typeof entrySchema>;
+  },
+);
+
 export const workSchema = z.discriminatedUnion("did", [
   z.strictObject({ did: z.literal("pinned"), piece: anyPieceSchema, at: moment }),
   z.strictObject({ did: z.literal("unpinned"), pieceId: pieceIdSchema, at: moment }),
@@ -149,6 +165,34 @@ export const workSchema = z.discriminatedUnion("did", [
   z
     .strictObject({ did: z.literal("replanned"), at: moment })
     .check(z.meta({ description: "The remaining pieces were updated from the measurements up to here." })),
+  z.strictObject({ did: z.literal("measuredBetween"), readings: betweenSchema, at: moment }).check(
+    z.meta({
+      description: "The padding was measured between the level lines, for the cover; empty where that was passed over.",
+    }),
+  ),
+  z
+    .strictObject({
+      did: z.literal("coverChosen"),
+      cloth: z.enum(coverCloths),
+      marked: z
+        .exactOptional(entrySchema)
+        .check(z.meta({ description: "Of the stretch test: how far apart the marks are on the fabric at rest." })),
+      across: z.exactOptional(entrySchema).check(z.meta({ description: "How far apart across while it is pulled." })),
+      along: z.exactOptional(entrySchema).check(z.meta({ description: "How far apart along the grain meanwhile." })),
+      at: moment,
+    })
+    .check(z.meta({ description: "What the cover is made of; knit may have been tried." })),
+  z
+    .strictObject({
+      did: z.literal("made"),
+      what: z.enum(makings),
+      passedOver: z.exactOptional(z.literal(true)).check(z.meta({ description: "It was left out." })),
+      pins: z
+        .exactOptional(z.int().check(z.minimum(0), z.maximum(10_000)))
+        .check(z.meta({ description: "How many pins were taken out." })),
+      at: moment,
+    })
+    .check(z.meta({ description: "Something was made over the finished padding." })),
   z
     .strictObject({
       did: z.literal("trimmed"),

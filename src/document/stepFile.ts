@@ -13,7 +13,7 @@ export const stepFileSchema = z
   .strictObject({
     version: z.literal(1),
     step: z.strictObject({
-      part: z.enum(["padding"]),
+      part: z.enum(["padding", "cover", "waist", "arm", "after"]),
       do: z.string().check(z.meta({ description: "What is next." })),
       say: z.string(),
       minutes: z.number().check(z.minimum(0)),

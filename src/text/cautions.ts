@@ -77,7 +77,9 @@ export const cautionPlaces = {
   firstPiece: ["pinsIn", "pinsDropped", "dust", "blades", "base"],
   laterPiece: ["pinsOut", "pinsIn"],
   securing: ["pinsOut", "needles"],
+  sewing: ["iron", "needles"],
   covering: ["pinsIn", "iron"],
+  filling: ["dust", "needles"],
   lastPins: ["pinsOut", "lifting"],
 } as const satisfies { readonly [place: string]: readonly (keyof typeof cautions)[] };
 export type CautionPlace = keyof typeof cautionPlaces;

@@ -22,7 +22,7 @@ export const patternTitles = (step: LengthStep): PatternTitles => ({
 });
 
 /** Sides are the wearer's. */
-const panelNames: { readonly [name in CoverPanelName]: string } = {
+export const panelNames: { readonly [name in CoverPanelName]: string } = {
   rightCenterBack: "right center back",
   rightSideBack: "right side back",
   rightSideFront: "right side front",

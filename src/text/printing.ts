@@ -49,6 +49,7 @@ export const printingWords = {
     structure: "Structure, in the order of pinning",
     tuning: "Tuning layers: cut last, by what the tape reads",
     ending: "When every line is on target",
+    making: "Over the padding",
   },
   draft: (note: string): string =>
     `${note} Mark the lines and measure the bare form first: the sheet of the level lines says how.`,

@@ -1,4 +1,5 @@
 import { levelNames } from "../core/body/vocabulary";
+import type { MakingFacts } from "../app/steps/makingFacts";
 import type { Step, TuneAct } from "../app/steps/step";
 import type { LengthStep } from "../core/lengthText";
 import type { PieceName } from "../core/padding/piece";
@@ -6,6 +7,7 @@ import type { PlannedPiece } from "../core/plan/plan";
 import { tapeAgreement } from "../core/tolerances";
 import { mm } from "../core/units";
 import { levelList } from "./learning";
+import { makingWords } from "./makingSteps";
 import { levelWords, lineWords } from "./pictures";
 import { cutSentence, layerCount, pinSentence, thePiece } from "./pieces";
 import { girthTooLarge, planWords } from "./plan";
@@ -18,6 +20,8 @@ export interface StepSaying {
   readonly pieces: readonly (PieceName & { readonly id: string })[];
   /** From which batting a piece is cut, where there are two. */
   readonly cutFrom?: (piece: PlannedPiece) => string | null;
+  /** Lengths of what is made over the padding. */
+  readonly making?: MakingFacts;
 }
 
 /** The act as a headline, and how it is done; the how may be empty. */
@@ -78,7 +82,9 @@ export function stepWords(step: Step, saying: StepSaying): StepWords {
         "What is typed is not possible with these pieces on. It is kept, and not used.",
       ];
     case "done":
-      return ["The padding is done.", largerPlace(saying)];
+      return [saying.pieces.length === 0 ? "There is nothing to pad." : "The stand-in is done.", largerPlace(saying)];
+    default:
+      return makingWords({ ...step, do: step.do }, saying);
   }
 }
 

@@ -1,6 +1,7 @@
 import type { Step } from "../app/steps/step";
 import type { PlannedChange } from "../app/steps/planAnew";
 import type { Piece } from "../core/padding/piece";
+import { type AfterPaddingName, makingDone, makingHands } from "./makingSteps";
 import { layerCount, thePiece } from "./pieces";
 
 /** Words around the one next step: what its button says, what the hands do, and the small ways beside it. */
@@ -11,6 +12,11 @@ export const stopWords = {
   prepared: { prepare: "the form made ready", lines: "the lines", trial: "the trial" },
   stands: { on: "pinned", now: "now", toCome: "not pinned yet" },
   isDone: "done",
+  padded: "The padding is done.",
+  paddedNext: (next: string): string => `Next: ${next}`,
+  toFinishing: "Go on to finishing",
+  safeStop:
+    "A good place to stop for the day: everything is basted, and its pins are out. The form can be moved by its base.",
   minutes: (minutes: number): string => `about ${minutes} min`,
   working: "Working it out…",
   more: "All measurements, and what they show",
@@ -62,9 +68,14 @@ export function doneWords({ do: name, piece, act }: Step): string {
     case "look":
       return "I have looked";
     case "done":
-      return "Go on to finishing";
-    default:
+      return "All fittings";
+    case "read":
+    case "read-all":
+    case "check":
+    case "trial":
       return "";
+    default:
+      return makingDone[name];
   }
 }
 
@@ -118,7 +129,7 @@ export function handSteps({ do: name, piece, act }: Step, feather: string): read
         { title: "Four lengths", text: "Apex height and spacing, back and front waist length." },
       ];
     default:
-      return [];
+      return name in makingHands ? (makingHands[name as AfterPaddingName] ?? []) : [];
   }
 }
 

@@ -82,7 +82,10 @@ describe("the work on the bare form", () => {
     expect(waist).toMatchObject({ isMarked: true });
     expect(waist?.read.girth).toBeCloseTo(914.4, 1);
     expect(lines.filter(({ isMarked }) => isMarked)).toHaveLength(1);
-    const overCover = apply(sample(), { does: "read", name: "waistGirth", text: "36 in", over: "cover", at });
+    const overCover = apply(sample(), {
+      does: "record",
+      entry: { did: "measured", readings: { waistGirth: "36 in" }, over: "cover", at },
+    });
     expect(linesAtForm(planOf(overCover), overCover).lines.some(({ isMarked }) => isMarked)).toBe(false);
   });
 

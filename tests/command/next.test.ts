@@ -39,19 +39,33 @@ function walked(i: number, shortcuts: Shortcuts = {}): JobWalk & { readonly name
 
 describe("a whole job walked with nothing but the next step", () => {
   test.each([0, 2])("person %i: from the bare form to done, each reading near the body", (i) => {
-    const { steps, misses, pieces, names, last } = walked(i);
+    const { steps, misses, pieces, names, last } = walked(i, { isWhole: true });
     expect(steps.slice(0, 4)).toEqual(["prepare-form", "mark-lines", "read-lines", "trial"]);
     expect(steps.length).toBeLessThanOrEqual(25 + 8 * pieces);
     expect(misses.length).toBeGreaterThan(8);
     expect(misses.filter(({ miss }) => Math.abs(miss) > 12)).toEqual([]);
     for (const [id, called] of names) expect([...called], id).toHaveLength(1);
-    expect(last.step.part).toBe("padding");
+    expect(last.step.part).toBe("after");
+    const over = steps.slice(steps.lastIndexOf("look") + 1).filter((step) => step !== "correct-cover");
+    expect(over).toEqual([
+      ...[
+        "choose-cover",
+        "read-between",
+        "cut-cover",
+        "sew-cover",
+        "fit-cover",
+        "close-cover",
+        "read-cover",
+        "hem-cover",
+      ],
+      ...["waist-tape", "style-lines", "put-away", "done"],
+    ]);
   });
 
   test("what may be passed over leads on as well: no trial, and no reading of the lines", () => {
     const { steps, readings } = walked(1, { trial: false, lines: false });
     expect(steps.filter((step) => step === "trial" || step === "read-lines")).toHaveLength(2);
-    expect(steps.at(-1)).toBe("done");
+    expect(steps.at(-1)).toBe("choose-cover");
     expect(readings).toBeGreaterThan(8);
   });
 });

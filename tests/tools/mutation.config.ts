@@ -20,6 +20,8 @@ export default defineConfig({
     sequence: { sequencer: QuickFirst },
     include: ["core", "document", "laws", "outside"].map((folder) => `tests/${folder}/**/*.test.ts`),
     exclude: [
+      // How long something takes says nothing of a changed line, and is longer in code that counts its own lines.
+      "core/cover/coverSpeed",
       "laws/loop",
       "laws/plan",
       "laws/numbers",

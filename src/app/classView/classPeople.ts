@@ -6,6 +6,8 @@ import { type Derived, derivation } from "../session/derived";
 import type { PadProgress } from "../progress/padProgress";
 import { type JobSteps, jobSteps, plannedStep } from "../steps/plannedSteps";
 import type { CurrentStep } from "../steps/currentStep";
+import { isArmRead } from "../steps/isArmRead";
+import { type MakingFacts, makingFacts } from "../steps/makingFacts";
 import { isReadAtLines } from "../steps/isReadAtLines";
 import { lineDepths, workFacts } from "../steps/workFacts";
 import { nothingDone } from "../steps/workState";
@@ -25,6 +27,8 @@ export interface ClassPerson {
   readonly progress: PadProgress;
   /** Every step of the job, and which is the next one. */
   readonly job: JobSteps;
+  /** What the steps over the padding speak of. */
+  readonly making: MakingFacts;
   /** What a class may take home; null for the person's own fitting, which goes nowhere from the class view. */
   readonly takeHome: Fitting | null;
 }
@@ -52,8 +56,9 @@ export function classPerson(
   const { planning, progress } = derived;
   if (planning.kind !== "planned" || progress === null) return null;
   const { plan } = planning;
-  const isAtLines = isReadAtLines(plan, fitting);
+  const known = { isAtLines: isReadAtLines(plan, fitting), hasArm: isArmRead(fitting) };
   const facts = workFacts(fitting.work, lineDepths(plan));
-  const step = (facts.length === 0 ? null : current?.step) ?? plannedStep(plan, nothingDone, isAtLines);
-  return { name, plan, progress, job: jobSteps({ plan, isAtLines }, facts, step), takeHome: null };
+  const making = makingFacts(plan, derived.lengths?.body ?? {}, fitting);
+  const step = (facts.length === 0 ? null : current?.step) ?? plannedStep(plan, nothingDone, known);
+  return { name, plan, progress, job: jobSteps({ plan, ...known }, facts, step), making, takeHome: null };
 }

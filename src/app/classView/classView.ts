@@ -1,5 +1,6 @@
 import { levelToMeasure } from "../progress/levelToMeasure";
 import { isConfirmed, type PadProgress, type TapePart, tapeParts } from "../progress/padProgress";
+import type { MakingFacts } from "../steps/makingFacts";
 import type { Step } from "../steps/step";
 import type { LevelName } from "../../core/body/vocabulary";
 import type { LengthUnit } from "../../core/lengthText";
@@ -24,10 +25,15 @@ export interface ClassView {
   readonly isRead: { readonly [part in TapePart]: boolean };
   readonly isCovered: boolean;
   readonly unit: LengthUnit;
+  readonly making: MakingFacts;
 }
 
 /** Null only for a plan without levels. */
-export function classView({ plan, progress, job }: ClassPerson, state: ClassState, unit: LengthUnit): ClassView | null {
+export function classView(
+  { plan, progress, job, making }: ClassPerson,
+  state: ClassState,
+  unit: LengthUnit,
+): ClassView | null {
   const at = Math.min(state.step, job.steps.length - 1);
   const planned = job.steps[at];
   if (planned === undefined) return null;
@@ -49,6 +55,7 @@ export function classView({ plan, progress, job }: ClassPerson, state: ClassStat
     isRead: { girth: readAt("girth"), frontArc: readAt("frontArc"), backArc: readAt("backArc") },
     isCovered: state.figures === "covered",
     unit,
+    making,
   };
 }
 

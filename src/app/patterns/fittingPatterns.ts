@@ -1,20 +1,17 @@
-import { apexToApexEstimate } from "../../core/body/estimates";
 import { levelNames } from "../../core/body/vocabulary";
 import type { Cloth } from "../../core/cover/cloth";
-import { coverGround } from "../../core/cover/coverGround";
-import { coverMatters } from "../../core/cover/coverMatters";
 import { coverParts } from "../../core/cover/coverParts";
 import type { CoverPanelName } from "../../core/cover/coverPanels";
 import { usualAllowances } from "../../core/cover/cuttingLine";
-import { type FittedCover, fittedCover } from "../../core/cover/fittedCover";
+import type { FittedCover } from "../../core/cover/fittedCover";
 import { battingParts } from "../../core/pattern/battingParts";
 import { type Piece, pieceBatting } from "../../core/padding/piece";
-import type { PlanInput } from "../../core/plan/basis";
 import type { PlannedLevel } from "../../core/plan/plan";
 import { assert } from "../../core/result";
 import type { SettledFitting } from "../../document/fitting";
 import type { Derived } from "../session/derived";
 import { type CurrentStep, piecesNamed } from "../steps/currentStep";
+import { coverOfStep } from "./coverOfStep";
 import { patternFile, type PatternFile } from "./patternFile";
 import type { TitledPart } from "./titledPart";
 
@@ -41,7 +38,7 @@ export function fittingPatterns(
   const current = derived.step();
   if (current === null) return null;
   assert(derived.input !== null, "a step has a plan, and a plan what it is made from");
-  const cover = coverOfStep(current, derived.input, cloth);
+  const cover = coverOfStep(current, derived.input, cloth, fitting);
   const parts = [
     ...battingPatterns(current, fitting, titles.layer),
     ...coverParts(cover, usualAllowances).map(
@@ -53,23 +50,6 @@ export function fittingPatterns(
   ];
   const girths = Object.fromEntries(levelNames.map((name) => [name, cover.girths[name]?.girth ?? 0]));
   return { file: patternFile(parts, girths, cloth.kind === "knit" ? cloth.stretch : 0), parts };
-}
-
-/** The cover for what the tape reads over the padding, or will read; with one more seam in front where the cloth must not ease so much. */
-function coverOfStep({ plan, replan }: CurrentStep, { body, form }: PlanInput, cloth: Cloth): FittedCover {
-  const ground = coverGround(plan.levels, plan.pieces, {
-    apexToApex: body.apexToApex ?? apexToApexEstimate(body.bustGirth ?? 0).value,
-    lowerEdge: form.lowerEdgeBelowNape ?? null,
-    read: plan.levels.map(({ name, depthBelowNape }) => ({
-      name,
-      depthBelowNape: depthBelowNape.value,
-      girth: replan.finished[name].girth.value,
-      front: replan.finished[name].frontArc.value,
-    })),
-  });
-  const cover = fittedCover(ground, cloth);
-  const isSeamAsked = coverMatters(cover).some(({ kind }) => kind === "sideFrontSeam");
-  return isSeamAsked ? fittedCover({ ...ground, hasSideFrontSeams: true }, cloth) : cover;
 }
 
 /** What the plan still has and what was pinned, each piece once. */

@@ -63,7 +63,9 @@ export function replay(input: PlanInput, { work, unit }: Work, readingError: Mil
     const beyond = read.flatMap((reread) => beyondLimits(reread, entry, limits));
     impossible.push(...beyond);
     // Of a trial the two readings are only worth something together.
-    if (step.did === "measured") addReading(rereads, pinned, without(read[0]?.readings ?? {}, beyond));
+    // What is read over the cover tells of the cover, never of the batting.
+    if (step.did === "measured" && step.over === undefined)
+      addReading(rereads, pinned, without(read[0]?.readings ?? {}, beyond));
     else if (step.did === "trial" && beyond.length === 0) rereads.push(...read);
     pinned = pinnedAfter(pinned, step, input);
     cut = cutAfter(cut, step);

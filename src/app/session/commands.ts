@@ -1,6 +1,7 @@
 import type { LengthUnit } from "../../core/lengthText";
 import { assertNever } from "../../core/result";
 import { type LevelName, type MeasurementName, measurementNames } from "../../core/body/vocabulary";
+import { type BetweenReadingName, betweenReadingNames } from "../../core/cover/betweenLines";
 import type { BattingRole } from "../../core/material";
 import type { Millimetres } from "../../core/units";
 import {
@@ -30,8 +31,6 @@ export type Command =
       readonly does: "read";
       readonly name: MeasurementName;
       readonly text: string;
-      /** Left out, the tape lay on the padding itself. */
-      readonly over?: "cover";
       /** Read of the bare form at one of the person's level lines: how far below the nape that line lies (mm). */
       readonly line?: { readonly level: LevelName; readonly depth: Millimetres };
       readonly at: string;
@@ -144,7 +143,7 @@ function withEntry<Kind extends Entries>(entries: Kind, name: MeasurementName, e
 }
 
 /** A reading of the padded form: the last one of each place counts, and an empty text says nothing. */
-function read(fitting: Fitting, { name, text, over, line, at }: Extract<Command, { readonly does: "read" }>): Fitting {
+function read(fitting: Fitting, { name, text, line, at }: Extract<Command, { readonly does: "read" }>): Fitting {
   const typed = text.trim();
   const key = readingDraftKey(name);
   if (typed === "") return withDraft(fitting, "other", key, null);
@@ -152,7 +151,6 @@ function read(fitting: Fitting, { name, text, over, line, at }: Extract<Command,
   return withWork(withDraft(fitting, "other", key, null), {
     did: "measured",
     readings: { [name]: typed },
-    ...(over === undefined ? {} : { over }),
     ...(line === undefined ? {} : { belowNapeMm: depthOfLine(line) }),
     at,
   });
@@ -163,7 +161,7 @@ const depthOfLine = ({ level, depth }: { readonly level: LevelName; readonly dep
   [level]: Math.round(depth * 10) / 10,
 });
 
-/** Where the text of a reading still being typed is kept: of the bare form and of the cover, and of the padding. */
+/** Where the text of a reading still being typed is kept: of the bare form, and of the padding or its cover. */
 export const readingDraftKey = (name: MeasurementName): string => `reading.${name}`;
 export const paddedDraftKey = (name: MeasurementName): string => `padded.${name}`;
 
@@ -209,14 +207,27 @@ function withBatting(fitting: Fitting, role: BattingRole, change: Partial<Battin
 export const trialDraftKeys = { before: "trial.before", after: "trial.after" } as const;
 
 function withoutDraftsOf(fitting: Fitting, entry: WorkEntry): Fitting {
-  const keys =
-    entry.did === "trial"
-      ? Object.values(trialDraftKeys)
-      : entry.did === "measured"
-        ? measurementNames.filter((name) => name in entry.readings).map(paddedDraftKey)
-        : [];
-  return keys.reduce((rest, key) => withDraft(rest, "other", key, null), fitting);
+  return draftKeysOf(entry).reduce((rest, key) => withDraft(rest, "other", key, null), fitting);
 }
+
+/** Where the texts of an entry were kept while they were typed. */
+function draftKeysOf(entry: WorkEntry): readonly string[] {
+  switch (entry.did) {
+    case "trial":
+      return Object.values(trialDraftKeys);
+    case "measured":
+      return measurementNames.filter((name) => name in entry.readings).map(paddedDraftKey);
+    case "measuredBetween":
+      return betweenReadingNames.map(betweenDraftKey);
+    case "coverChosen":
+      return Object.values(stretchDraftKeys);
+    default:
+      return [];
+  }
+}
+
+export const betweenDraftKey = (name: BetweenReadingName): string => `between.${name}`;
+export const stretchDraftKeys = { marked: "stretch.marked", across: "stretch.across", along: "stretch.along" } as const;
 
 /**
  * A reading that was a slip is taken out of the log. What was read before the rest was last planned anew stays: pieces were

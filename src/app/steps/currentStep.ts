@@ -6,6 +6,7 @@ import type { Millimetres } from "../../core/units";
 import { pieceFromWork, type SettledFitting } from "../../document/fitting";
 import { replanAt } from "../progress/learning";
 import { basisOf, replay } from "../progress/replay";
+import { type MakingFacts, makingFacts } from "./makingFacts";
 import { nextStep } from "./nextStep";
 import { outlook } from "./outlook";
 import type { Step } from "./step";
@@ -17,6 +18,7 @@ export interface CurrentStep {
   readonly step: Step;
   readonly plan: Plan;
   readonly replan: Replan;
+  readonly making: MakingFacts;
 }
 
 export function currentStep(
@@ -27,8 +29,14 @@ export function currentStep(
 ): CurrentStep {
   const replayed = replay(input, fitting, readingError);
   const replan = replanAt(plan, input, replayed.now, readingError);
+  const making = makingFacts(plan, input.body, fitting);
   const from = { plan, replan, input, replay: replayed, fitting };
-  return { step: nextStep(workState(workFacts(fitting.work, basisOf(input).depths)), outlook(from)), plan, replan };
+  return {
+    step: nextStep(workState(workFacts(fitting.work, basisOf(input).depths)), outlook(from)),
+    plan,
+    replan,
+    making,
+  };
 }
 
 /** Every piece that a step may speak of: what was pinned, what the plan has, and what a new one would have. */

@@ -1,35 +1,10 @@
-import { type LevelName, levelNames, type MeasurementName } from "../../core/body/vocabulary";
+import { levelNames, type MeasurementName } from "../../core/body/vocabulary";
 import type { PlannedPiece } from "../../core/plan/plan";
-import { type Step, step, type TuneAct } from "./step";
+import { makingStep } from "./makingSteps";
+import type { Outlook } from "./stepOutlook";
+import { type Step, step } from "./step";
 import { tunePlaces } from "./workFacts";
 import { isAllRead, type TunePlace, type WorkState } from "./workState";
-
-/** What the plan in force and the readings so far say of the work that is left. */
-export interface Outlook {
-  /** In the order of pinning, without what is pinned: first the structure, then what the tape tunes and what goes over all. */
-  readonly structure: readonly PlannedPiece[];
-  readonly tuning: readonly PlannedPiece[];
-  /** Pinned pieces that go over one of the level lines. */
-  readonly coversLines: ReadonlySet<string>;
-  /** What the tape should read now at each level (mm). */
-  readonly expectedNow: { readonly [name in MeasurementName]?: number };
-  /** Whether a trial since the last plan asks for other pieces than are left of it. */
-  readonly isTrialNews: boolean;
-  /** Whether more than one layer is missing somewhere with the structure on. */
-  readonly isLayerMissing: boolean;
-  /** What needs mending where anything is off by more than 3 mm, the worst first. */
-  readonly tunes: readonly {
-    readonly places: readonly TunePlace[];
-    readonly levels: readonly LevelName[];
-    readonly act: TuneAct;
-  }[];
-  /** Readings that cannot be and were not taken again. */
-  readonly doubtful: readonly MeasurementName[];
-  /** Places whose two readings cannot both be right. */
-  readonly twice: readonly MeasurementName[];
-  /** Whether the plan stands on readings of the bare form at the person's lines. */
-  readonly isAtLines: boolean;
-}
 
 /** How often one place is tuned: nobody's tape knows more. */
 const mostTunes = 2;
@@ -97,12 +72,14 @@ function tuneOf({ act, levels }: Outlook["tunes"][number], state: WorkState): St
   return step("tune", { act, levels, piece: act.kind === "addLayer" ? act.piece : null });
 }
 
-/** Basted and looked at: then the padding is done. */
+/** Basted and looked at: then the padding is done, and what goes over it begins. */
 function ending(state: WorkState, outlook: Outlook): Step {
   const loose = [...state.pinned.keys()].filter((id) => !state.basted.has(id));
   if (loose.length > 0) return step("baste", { pieceIds: loose });
   if (state.pinned.size > 0 && !state.hasLooked) return step("look", { levels: levelNames });
-  return isAllRead(state) || state.pinned.size === 0 ? step("done") : readingOf("read-all", fullNames, outlook);
+  if (!isAllRead(state) && state.pinned.size > 0) return readingOf("read-all", fullNames, outlook);
+  // Over a form that takes no padding nothing of ours is made.
+  return state.pinned.size === 0 ? step("done") : makingStep(state, outlook);
 }
 
 /** Girth and front of the levels that were not read since the form changed. */

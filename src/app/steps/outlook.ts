@@ -13,8 +13,10 @@ import { onTarget, tapeAgreement } from "../../core/tolerances";
 import { frontChangeAt } from "../../core/plan/shortfalls";
 import { mm } from "../../core/units";
 import { basisOf, type Replay } from "../progress/replay";
-import type { Outlook } from "./nextStep";
+import type { Outlook } from "./stepOutlook";
 import { expectedReadings } from "./expectedReadings";
+import { coverOutlook } from "./coverOutlook";
+import { isArmRead } from "./isArmRead";
 import { isReadAtLines } from "./isReadAtLines";
 import type { TuneAct, TuneOff } from "./step";
 import { type PlaceReading, readingsOfPlace, readingsSinceChange } from "./placeReadings";
@@ -27,7 +29,7 @@ export interface OutlookFrom {
   readonly replan: Replan;
   readonly input: PlanInput;
   readonly replay: Replay;
-  readonly fitting: Pick<Fitting, "work" | "form" | "unit">;
+  readonly fitting: Pick<Fitting, "work" | "form" | "unit" | "body">;
 }
 
 export function outlook({ plan, replan, input, replay, fitting }: OutlookFrom): Outlook {
@@ -52,6 +54,8 @@ export function outlook({ plan, replan, input, replay, fitting }: OutlookFrom): 
     doubtful: doubtful(replan, replay, fitting),
     twice: pinned.length === 0 ? [] : twiceRead(replay, fitting),
     isAtLines: isReadAtLines(plan, fitting),
+    hasArm: isArmRead(fitting),
+    ...coverOutlook(plan, replan, fitting),
   };
 }
 

@@ -1,8 +1,11 @@
 import { coversLines, isStructure } from "../../core/padding/piece";
 import type { Plan } from "../../core/plan/plan";
 import { expectedReadings } from "./expectedReadings";
-import { nextStep, type Outlook } from "./nextStep";
+import { nextStep } from "./nextStep";
+import type { Outlook } from "./stepOutlook";
 import type { Step } from "./step";
+import { makingOfStep } from "./makingSteps";
+import { usualCover } from "./stepRecord";
 import { tunePlaces } from "./workFacts";
 import { nothingDone, type WorkFact, workAfter, type WorkState } from "./workState";
 
@@ -18,17 +21,19 @@ export interface PlannedFrom {
   readonly state: WorkState;
   /** Whether the bare form was read on the person's lines, so that they are not asked for. */
   readonly isAtLines: boolean;
+  /** Whether everything was read that an arm is made from. */
+  readonly hasArm: boolean;
 }
 
 /**
  * Every step that is left of a job in which the tape reads what the plan expects, up to `done`: what is optional is passed over
  * once it was offered. Paper and the class view show these; nothing is planned anew for them.
  */
-export function plannedSteps({ plan, state, isAtLines }: PlannedFrom): readonly PlannedStep[] {
+export function plannedSteps({ plan, state, ...known }: PlannedFrom): readonly PlannedStep[] {
   const steps: PlannedStep[] = [];
   let now = state;
   for (let i = 0; i < mostSteps; i++) {
-    const step = plannedStep(plan, now, isAtLines);
+    const step = plannedStep(plan, now, known);
     steps.push({ step, before: now });
     const fact = factOf(step);
     if (fact === null) break;
@@ -45,20 +50,20 @@ export interface JobSteps {
 
 /** The steps of a job under way: those that the log tells of, the one next step, and from there what the plan expects. */
 export function jobSteps(
-  { plan, isAtLines }: Omit<PlannedFrom, "state">,
+  { plan, ...known }: Omit<PlannedFrom, "state">,
   facts: readonly WorkFact[],
   current: Step,
 ): JobSteps {
   const past: PlannedStep[] = [];
   let state = nothingDone;
   for (const fact of facts) {
-    const step = plannedStep(plan, state, isAtLines);
+    const step = plannedStep(plan, state, known);
     if (!isSame(past.at(-1)?.step, step)) past.push({ step, before: state });
     state = workAfter(state, fact);
   }
   while (isSame(past.at(-1)?.step, current)) past.pop();
   const fact = factOf(current);
-  const left = fact === null ? [] : plannedSteps({ plan, state: workAfter(state, fact), isAtLines });
+  const left = fact === null ? [] : plannedSteps({ plan, state: workAfter(state, fact), ...known });
   return { steps: [...past, { step: current, before: state }, ...left], now: past.length };
 }
 
@@ -69,10 +74,13 @@ const isSame = (one: Step | undefined, other: Step): boolean =>
 const mostSteps = 1000;
 
 /** The step that follows in a state of the work if the tape has read what the plan expects so far. */
-export const plannedStep = (plan: Plan, state: WorkState, isAtLines: boolean): Step =>
-  nextStep(state, expectedOutlook(plan, state, isAtLines));
+export const plannedStep = (plan: Plan, state: WorkState, known: Known): Step =>
+  nextStep(state, expectedOutlook(plan, state, known));
 
-function expectedOutlook(plan: Plan, { pinned }: WorkState, isAtLines: boolean): Outlook {
+/** What no plan tells of the form and the person. */
+type Known = Pick<PlannedFrom, "isAtLines" | "hasArm">;
+
+function expectedOutlook(plan: Plan, { pinned }: WorkState, known: Known): Outlook {
   const left = plan.pieces.filter(({ id }) => !pinned.has(id));
   const on = plan.pieces.filter(({ id }) => pinned.has(id));
   return {
@@ -85,7 +93,9 @@ function expectedOutlook(plan: Plan, { pinned }: WorkState, isAtLines: boolean):
     tunes: [],
     doubtful: [],
     twice: [],
-    isAtLines,
+    expectedOverCover: expectedReadings(on.at(-1)?.readingsAfter ?? plan.bareForm),
+    coverOff: [],
+    ...known,
   };
 }
 
@@ -117,11 +127,19 @@ export function factOf(step: Step): WorkFact | null {
       return { did: "basted", pieceIds: step.pieceIds };
     case "look":
       return { did: "looked" };
+    case "read-between":
+      return { did: "measuredBetween" };
+    case "choose-cover":
+      return { did: "coverChosen", cloth: usualCover };
+    case "read-cover":
+      return { did: "measuredOverCover", names: step.names };
     case "read-lines":
     case "read":
     case "read-all":
     case "check":
       return { did: "measured", names: step.names };
+    default:
+      return { did: "made", what: makingOfStep[step.do] };
   }
 }
 

@@ -1,7 +1,10 @@
 import { isStructure } from "../../core/padding/piece";
 import type { Plan, PlannedPiece } from "../../core/plan/plan";
 import type { Fitting } from "../../document/fitting";
+import { isArmRead } from "./isArmRead";
 import { isReadAtLines } from "./isReadAtLines";
+import { partOfStep } from "./jobPart";
+import { makingOfStep, type MakingStepName } from "./makingSteps";
 import { plannedSteps } from "./plannedSteps";
 import type { Step } from "./step";
 import { lineDepths, workFacts } from "./workFacts";
@@ -15,7 +18,7 @@ export interface SheetStep {
 
 /** Steps that belong together: what comes before, everything about one piece, or what is done to all of it. */
 export interface SheetPart {
-  readonly kind: "before" | "structure" | "measure" | "tuning" | "ending";
+  readonly kind: "before" | "structure" | "measure" | "tuning" | "ending" | "making";
   readonly piece: PlannedPiece | null;
   /** The piece that went on last before these steps. */
   readonly after: PlannedPiece | null;
@@ -23,12 +26,15 @@ export interface SheetPart {
 }
 
 /** The whole job on paper: the very steps that would follow one another, if the tape reads what the plan expects. */
-export function sheetParts(plan: Plan, { work, form }: Pick<Fitting, "work" | "form">): readonly SheetPart[] {
+export function sheetParts(
+  plan: Plan,
+  { work, form, body }: Pick<Fitting, "work" | "form" | "body">,
+): readonly SheetPart[] {
   const isAtLines = isReadAtLines(plan, { form });
   const done = workState(workFacts(work, lineDepths(plan)));
   const parts: SheetPart[] = [];
   let after: PlannedPiece | null = null;
-  for (const { step } of plannedSteps({ plan, state: nothingDone, isAtLines })) {
+  for (const { step } of plannedSteps({ plan, state: nothingDone, isAtLines, hasArm: isArmRead({ body }) })) {
     if (step.do === "done") break;
     const last = parts.at(-1);
     const [kind, piece] = partOf(step, last ?? null);
@@ -43,6 +49,7 @@ export function sheetParts(plan: Plan, { work, form }: Pick<Fitting, "work" | "f
 
 /** Lines are carried out over the piece that was just pinned. */
 function partOf({ do: name, piece }: Step, last: SheetPart | null): readonly [SheetPart["kind"], PlannedPiece | null] {
+  if (partOfStep[name] !== "padding") return ["making", null];
   if (piece !== null) return [isStructure(piece) ? "structure" : "tuning", piece];
   switch (name) {
     case "carry-lines":
@@ -58,7 +65,7 @@ function partOf({ do: name, piece }: Step, last: SheetPart | null): readonly [Sh
   }
 }
 
-function isStepDone({ do: name, piece, pieceIds }: Step, done: WorkState): boolean {
+function isStepDone({ do: name, piece, pieceIds, levels }: Step, done: WorkState): boolean {
   const id = piece?.id ?? "";
   switch (name) {
     case "prepare-form":
@@ -81,7 +88,13 @@ function isStepDone({ do: name, piece, pieceIds }: Step, done: WorkState): boole
       return pieceIds.every((basted) => done.basted.has(basted));
     case "look":
       return done.hasLooked;
+    case "read-between":
+      return done.isReadBetween;
+    case "choose-cover":
+      return done.cloth !== null;
+    case "read-cover":
+      return levels.every((level) => done.readOverCover.has(level));
     default:
-      return false;
+      return name in makingOfStep && done.made.has(makingOfStep[name as MakingStepName]);
   }
 }

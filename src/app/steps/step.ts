@@ -19,9 +19,28 @@ const stepNames = [
   "look",
   "read-all",
   "check",
+  "read-between",
+  "choose-cover",
+  "cut-cover",
+  "sew-cover",
+  "fit-cover",
+  "close-cover",
+  "read-cover",
+  "correct-cover",
+  "hem-cover",
+  "waist-tape",
+  "style-lines",
+  "cut-arm",
+  "sew-arm",
+  "fill-arm",
+  "hang-arm",
+  "put-away",
   "done",
 ] as const;
 export type StepName = (typeof stepNames)[number];
+
+/** The parts of the whole job: until the padding is done, and what is made over it. */
+export type JobPart = "padding" | "cover" | "waist" | "arm" | "after";
 
 /**
  * The one next step of the work, from which the padding screen, the class view, paper, speech and the command take their words.
@@ -40,6 +59,14 @@ export interface Step {
   readonly pieceIds: readonly string[];
   /** The place of a check was read twice, and the two readings cannot both be right. */
   readonly isTwice: boolean;
+  /** Of a cover that is corrected: what it reads more than the person, or less where negative (mm). */
+  readonly off: readonly CoverOff[];
+}
+
+/** How much more than the person a level reads over the cover, all around (mm). */
+export interface CoverOff {
+  readonly level: LevelName;
+  readonly over: number;
 }
 
 /** One act with its amount (mm): the tuning layer narrowed at each side, a piece taken out, or one more tuning layer laid there. */
@@ -71,5 +98,6 @@ export const step = (name: StepName, more: Partial<Omit<Step, "do">> = {}): Step
   act: null,
   pieceIds: [],
   isTwice: false,
+  off: [],
   ...more,
 });

@@ -17,6 +17,22 @@ const usual: { readonly [name in StepName]: number } = {
   look: 5,
   "read-all": 1,
   check: 1,
+  "read-between": 8,
+  "choose-cover": 5,
+  "cut-cover": 60,
+  "sew-cover": 60,
+  "fit-cover": 45,
+  "close-cover": 45,
+  "read-cover": 1,
+  "correct-cover": 15,
+  "hem-cover": 30,
+  "waist-tape": 15,
+  "style-lines": 40,
+  "cut-arm": 30,
+  "sew-arm": 60,
+  "fill-arm": 20,
+  "hang-arm": 15,
+  "put-away": 5,
   done: 0,
 };
 
@@ -30,6 +46,7 @@ export function stepMinutes({ do: name, piece, pieceIds, names }: Step): number 
       return each * Math.max(1, pieceIds.length);
     case "read":
     case "read-all":
+    case "read-cover":
     case "check":
       return each * Math.max(1, names.length);
     default:

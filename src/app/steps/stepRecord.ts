@@ -1,9 +1,9 @@
 import { type LevelName, levelNames } from "../../core/body/vocabulary";
 import type { Plan, PlannedPiece } from "../../core/plan/plan";
 import type { Piece } from "../../core/padding/piece";
-import { assertNever } from "../../core/result";
-import type { Fitting } from "../../document/fitting";
+import type { CoverCloth, Fitting } from "../../document/fitting";
 import { type PieceFile, pieceToFile, tenth } from "../../document/pieceFile";
+import { makingOfStep } from "./makingSteps";
 import type { Step } from "./step";
 
 /**
@@ -26,6 +26,9 @@ export interface RecordFrom {
 
 /** Turns of the trial's strip. */
 export const trialTurns = 3;
+
+/** What a cover is made of unless somebody says otherwise: cut from panels, of a cloth that gives. */
+export const usualCover: CoverCloth = "knit";
 
 /** Null once everything is done. */
 export function stepRecord(step: Step, from: RecordFrom): StepRecord | null {
@@ -68,8 +71,14 @@ export function stepRecord(step: Step, from: RecordFrom): StepRecord | null {
     case "read-all":
     case "check":
       return { did: "measured", readings: unread(step) };
+    case "read-between":
+      return { did: "measuredBetween", readings: {} };
+    case "choose-cover":
+      return { did: "coverChosen", cloth: usualCover };
+    case "read-cover":
+      return { did: "measured", readings: unread(step), over: "cover" };
     default:
-      return assertNever(step.do);
+      return { did: "made", what: makingOfStep[step.do] };
   }
 }
 

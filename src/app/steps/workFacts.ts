@@ -5,7 +5,7 @@ import { outermostLayer, type Piece } from "../../core/padding/piece";
 import { type Fitting, pieceFromWork, type WorkEntry } from "../../document/fitting";
 import { levelOfPlace, type TunePlace, type WorkFact } from "./workState";
 
-/** The log as the order of the work asks for it; readings over the cover belong to later work. */
+/** The log as the order of the work asks for it. */
 export function workFacts(work: Fitting["work"], depths: ByLevel<number>): readonly WorkFact[] {
   const pieces = new Map<string, Piece>();
   return work.flatMap((entry): readonly WorkFact[] | WorkFact => {
@@ -33,9 +33,16 @@ function factOf(entry: Exclude<WorkEntry, { readonly did: "pinned" }>): WorkFact
     case "basted":
       return { did: "basted", pieceIds: entry.pieceIds };
     case "measured":
-      return entry.over === undefined
-        ? { did: "measured", names: Object.keys(entry.readings) as MeasurementName[] }
-        : null;
+      return {
+        did: entry.over === undefined ? "measured" : "measuredOverCover",
+        names: Object.keys(entry.readings) as MeasurementName[],
+      };
+    case "measuredBetween":
+      return { did: "measuredBetween" };
+    case "coverChosen":
+      return { did: "coverChosen", cloth: entry.cloth };
+    case "made":
+      return { did: "made", what: entry.what };
     case "trimmed":
       return null;
   }

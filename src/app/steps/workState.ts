@@ -1,4 +1,5 @@
 import { type LevelName, levelNames, type MeasurementName } from "../../core/body/vocabulary";
+import type { CoverCloth, Making } from "../../document/fittingLimits";
 
 /** Where a tuning layer tunes: a half of a level. */
 export type TunePlace = `${"front" | "back"}-${LevelName}`;
@@ -12,7 +13,11 @@ export type WorkFact =
   /** `tunes` is where a tuning layer is new or changed, null for every other piece. */
   | { readonly did: "pinned"; readonly pieceId: string; readonly tunes: readonly TunePlace[] | null }
   | { readonly did: "basted"; readonly pieceIds: readonly string[] }
-  | { readonly did: "measured"; readonly names: readonly MeasurementName[] };
+  | { readonly did: "measured"; readonly names: readonly MeasurementName[] }
+  | { readonly did: "measuredBetween" }
+  | { readonly did: "measuredOverCover"; readonly names: readonly MeasurementName[] }
+  | { readonly did: "coverChosen"; readonly cloth: CoverCloth }
+  | { readonly did: "made"; readonly what: Making };
 
 /**
  * Where the work stands: what was done before the first piece, what became of every piece, and what the tape was read at since the
@@ -40,6 +45,14 @@ export interface WorkState {
   /** How often a place was tuned after its first tuning layer, and which since the tape was last read. */
   readonly tunes: ReadonlyMap<TunePlace, number>;
   readonly tunedSinceRead: ReadonlySet<TunePlace>;
+  /** The padding was read between the level lines for the cover, or that was passed over. */
+  readonly isReadBetween: boolean;
+  /** Null until it was chosen. */
+  readonly cloth: CoverCloth | null;
+  /** Made over the padding, or passed over. A piece that is pinned or taken off since opens the cover again. */
+  readonly made: ReadonlySet<Making>;
+  /** Levels read over the cover as it is now; all of them once that was passed over. */
+  readonly readOverCover: ReadonlySet<LevelName>;
 }
 
 export const nothingDone: WorkState = {
@@ -58,6 +71,10 @@ export const nothingDone: WorkState = {
   hasLooked: false,
   tunes: new Map(),
   tunedSinceRead: new Set(),
+  isReadBetween: false,
+  cloth: null,
+  made: new Set(),
+  readOverCover: new Set(),
 };
 
 /** The state after a log of facts, from the first to the last. */
@@ -93,6 +110,14 @@ export function workAfter(state: WorkState, fact: WorkFact): WorkState {
       return pinned(state, fact.pieceId, fact.tunes);
     case "measured":
       return read(state, fact.names);
+    case "measuredBetween":
+      return { ...state, isReadBetween: true };
+    case "measuredOverCover":
+      return { ...state, readOverCover: new Set([...state.readOverCover, ...levelsOf(fact.names)]) };
+    case "coverChosen":
+      return { ...state, cloth: fact.cloth };
+    case "made":
+      return { ...state, made: with1(state.made, fact.what) };
   }
 }
 
@@ -114,7 +139,12 @@ const changed = (state: WorkState, places: readonly TunePlace[] | null): WorkSta
   ),
   isReadingDeclined: false,
   hasLooked: false,
+  readOverCover: new Set(),
+  made: new Set([...state.made].filter((what) => !opened.has(what))),
 });
+
+/** What is to be done again once the padding was changed under its cover. */
+const opened: ReadonlySet<Making> = new Set(["coverClosed", "coverCorrected", "putAway"]);
 
 const tuned = (state: WorkState, places: readonly TunePlace[]): WorkState => ({
   ...changed(state, places),
@@ -146,6 +176,10 @@ function unpinned(state: WorkState, pieceId: string): WorkState {
     isStructureRead: state.isStructureRead && tunes !== null,
   };
 }
+
+/** An empty reading passes over them all. */
+const levelsOf = (names: readonly MeasurementName[]): readonly LevelName[] =>
+  names.length === 0 ? levelNames : levelNames.filter((level) => names.includes(`${level}Girth`));
 
 function read(state: WorkState, names: readonly MeasurementName[]): WorkState {
   const levels = levelNames.filter((level) => names.includes(`${level}Girth`));

@@ -19,11 +19,15 @@ const muchLoss = 140;
 export function coverMatters({ cloth, girths }: Pick<FittedCover, "cloth" | "girths">): readonly CoverMatter[] {
   const [bust, underbust] = [girths.bust, girths.underbust];
   if (bust === undefined || underbust === undefined) return [];
-  const frontLoss = bust.frontArc - underbust.frontArc;
+  return frontLossMatters(cloth.kind, bust.frontArc - underbust.frontArc);
+}
+
+/** The same from how much less the front reads at the underbust than at the bust (mm), before any cover is cut. */
+export function frontLossMatters(cloth: Cloth["kind"], frontLoss: number): readonly CoverMatter[] {
   return [
     ...(needsSeam(cloth, frontLoss) ? [{ kind: "sideFrontSeam" as const, frontLoss }] : []),
     ...(frontLoss > someLoss ? [{ kind: "tieUnderbust" as const, frontLoss }] : []),
   ];
 }
 
-const needsSeam = ({ kind }: Cloth, frontLoss: number): boolean => kind === "woven" && frontLoss > muchLoss;
+const needsSeam = (cloth: Cloth["kind"], frontLoss: number): boolean => cloth === "woven" && frontLoss > muchLoss;

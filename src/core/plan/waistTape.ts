@@ -3,7 +3,7 @@ import { type Millimetres, mm } from "../units";
 import type { Plan } from "./plan";
 
 /** The waist tape: where it is sewn at centre back, how long it is, and what is known of its tilt. */
-interface WaistTape {
+export interface WaistTape {
   readonly height: { readonly kind: "alongBack" | "straightDown"; readonly value: Millimetres };
   readonly length: Millimetres;
   readonly tilt: { readonly front: Millimetres; readonly back: Millimetres } | null;

@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { nextStep, type Outlook } from "../../../src/app/steps/nextStep";
+import { makingOfStep } from "../../../src/app/steps/makingSteps";
+import { nextStep } from "../../../src/app/steps/nextStep";
+import type { Outlook } from "../../../src/app/steps/stepOutlook";
 import type { Step } from "../../../src/app/steps/step";
 import { type WorkFact, workState } from "../../../src/app/steps/workState";
 import type { Piece } from "../../../src/core/padding/piece";
@@ -72,6 +74,9 @@ function outlookOf(job: Job, facts: readonly WorkFact[]): Outlook {
         : [],
     doubtful: [],
     isAtLines: false,
+    hasArm: job.tunes > 0,
+    expectedOverCover: { waistGirth: 800 },
+    coverOff: job.isLayerMissingOnce ? [{ level: "waist", over: 9 }] : [],
   };
 }
 
@@ -108,6 +113,14 @@ function done(now: Step): readonly WorkFact[] {
       return [{ did: "measured", names: now.names }];
     case "done":
       return [];
+    case "choose-cover":
+      return [{ did: "coverChosen", cloth: "knit" }];
+    case "read-between":
+      return [{ did: "measuredBetween" }];
+    case "read-cover":
+      return [{ did: "measuredOverCover", names: now.names }];
+    default:
+      return [{ did: "made", what: makingOfStep[now.do] }];
   }
 }
 

@@ -13,6 +13,7 @@ import { at, type Frame, label, type Label, type Mark, mark, type PicturePoint, 
 import { battingPath, fibersAlong, pinsAlong, stitchesInside } from "./battingMarks";
 import { tapeAround } from "./tapeAround";
 import { frontTorso, levelTape, sideTorso } from "./torsoFigure";
+import { paddedShape } from "./paddedShape";
 import { formTorso, type TorsoShape } from "./torsoShape";
 
 /**
@@ -122,22 +123,6 @@ function outlinesOf(
   shape: TorsoShape,
 ) {
   return pieceOnFigure(piece, view, sectionAt, padded).map((strip) => battingPath(strip, shape, view));
-}
-
-/** The torso with everything on it: as wide, and as deep, as its silhouette is now. */
-function paddedShape(shape: TorsoShape, padded: readonly PaddedSection[], view: FigureView): TorsoShape {
-  const { left, right } = silhouette(padded, view);
-  const edge = (points: readonly { readonly x: number; readonly y: number }[], depth: number, bare: number) => {
-    const ring = points.findIndex(({ y }) => y >= depth);
-    return ring === -1 ? bare : Math.max(bare, Math.abs(points[ring]?.x ?? 0));
-  };
-  return view === "side"
-    ? {
-        ...shape,
-        front: (depth) => edge(left, depth, shape.front(depth)),
-        back: (depth) => edge(right, depth, shape.back(depth)),
-      }
-    : { ...shape, half: (depth) => edge(right, depth, shape.half(depth)) };
 }
 
 const lineAt = (shape: TorsoShape, level: LevelName, view: FigureView): string =>

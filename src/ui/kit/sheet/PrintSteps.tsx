@@ -1,9 +1,10 @@
 import { Fragment } from "react";
+import { makingFacts } from "../../../app/steps/makingFacts";
 import type { Step } from "../../../app/steps/step";
 import { type LengthStep, formatLength } from "../../../core/lengthText";
 import type { LayerCut } from "../../../core/padding/layerCut";
 import type { Plan, PlannedPiece } from "../../../core/plan/plan";
-import { useCutFrom } from "../useDerived";
+import { useCutFrom, useDerived } from "../useDerived";
 import { cutSketch } from "../../drawing/cutSketch";
 import { Drawing } from "../../drawing/Drawing";
 import { shortCautions } from "../../../text/cautions";
@@ -128,5 +129,8 @@ function StepList({ plan, steps }: { readonly plan: Plan; readonly steps: readon
 function Said({ plan, step }: { readonly plan: Plan; readonly step: Step }) {
   const { step: lengths } = useLengths();
   const cutFrom = useCutFrom();
-  return <p>{stepSentence(step, { lengths, levels: plan.levels, pieces: plan.pieces, cutFrom })}</p>;
+  const fitting = useFitting();
+  const body = useDerived().lengths?.body;
+  const making = body === undefined ? {} : { making: makingFacts(plan, body, fitting) };
+  return <p>{stepSentence(step, { lengths, levels: plan.levels, pieces: plan.pieces, cutFrom, ...making })}</p>;
 }

@@ -1,4 +1,5 @@
 import { useMemo } from "react";
+import { partOfStep } from "../../../app/steps/jobPart";
 import { tapeStep } from "../../../core/lengthText";
 import type { PlannedPiece } from "../../../core/plan/plan";
 import { cutSize, featherWords, layerCount } from "../../../text/pieces";
@@ -17,6 +18,8 @@ import type { ClassView } from "../../../app/classView/classView";
 
 /** The middle of the class view: where the hands are now, and what they need to know. */
 export function ClassStage({ view }: { readonly view: ClassView }) {
+  if (partOfStep[view.step.do] !== "padding" && view.step.do !== "read-cover")
+    return <ClassForm view={view} piece={null} />;
   switch (view.step.do) {
     case "prepare-form":
     case "mark-lines":
@@ -34,7 +37,6 @@ export function ClassStage({ view }: { readonly view: ClassView }) {
     case "baste":
     case "carry-lines":
     case "look":
-    case "done":
       return <ClassForm view={view} piece={null} />;
     default:
       return (

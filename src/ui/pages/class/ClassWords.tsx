@@ -111,11 +111,11 @@ interface ClassSaid {
 }
 
 export function classSaid(
-  { plan, unit, isCovered }: Pick<ClassView, "plan" | "unit" | "isCovered">,
+  { plan, unit, isCovered, making }: Pick<ClassView, "plan" | "unit" | "isCovered" | "making">,
   step: Step,
 ): ClassSaid {
   const lengths = tapeStep[unit];
-  const [headline, rest] = stepWords(step, { lengths, levels: plan.levels, pieces: plan.pieces });
+  const [headline, rest] = stepWords(step, { lengths, levels: plan.levels, pieces: plan.pieces, making });
   return { headline: hidden(headline, isCovered), rest: hidden(rest, isCovered) };
 }
 

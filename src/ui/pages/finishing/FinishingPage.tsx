@@ -1,127 +1,74 @@
+import { coverProgress } from "../../../app/progress/coverProgress";
 import type { PadProgress } from "../../../app/progress/padProgress";
-import type { Measurements } from "../../../core/body/measurements";
+import { possibleWork } from "../../../app/progress/replay";
+import { partOfStep } from "../../../app/steps/jobPart";
+import { isArmRead } from "../../../app/steps/isArmRead";
 import type { Plan } from "../../../core/plan/plan";
-import { waistTape } from "../../../core/plan/waistTape";
-import { battingNeed } from "../../../text/batting";
-import { battingNeeds, formatArea } from "../../../text/battingNeeds";
 import { finishingWords } from "../../../text/finishing";
-import { Cautions } from "../../kit/Cautions";
-import { pageAddress } from "../../kit/page";
+import { stopWords } from "../../../text/stops";
+import { goTo } from "../../kit/page";
 import { PlanWaiting } from "../../kit/plan/PlanWaiting";
+import { StopFrame } from "../../kit/stop/StopFrame";
+import { useAnswer } from "../../kit/useAnswer";
 import { useDerived } from "../../kit/useDerived";
-import { useFitting, useLengths, useUnit } from "../../kit/useStore";
-import { OverCover } from "./OverCover";
+import { useFitting } from "../../kit/useStore";
+import { DoneBoard } from "./DoneBoard";
+import "./finishing.css";
+import { MakingRoute } from "./MakingRoute";
+import { MakingStop } from "./MakingStop";
+import { SuppliesPart } from "./SuppliesPart";
 
-/** Finishing: the cover, the tape laid once more, the waist tape, what it takes, and the pins counted back. */
+/** Finishing: the one next step once the padding is done, where it stands among all that come over the padding, and what it takes. */
 export function FinishingPage() {
   const { planning, progress, lengths } = useDerived();
   if (planning.kind === "waiting" || progress === null || lengths === null) return <PlanWaiting />;
-  const { plan } = planning;
+  return <Finishing plan={planning.plan} progress={progress} />;
+}
+
+function Finishing({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
+  const { lengths, impossible } = useDerived();
+  const fitting = useFitting();
+  const { answer, isWorking } = useAnswer("step");
+  const now = answer?.step.do ?? null;
+  const isPadded = now !== null && partOfStep[now] !== "padding";
+  const { work, unit } = fitting;
+  const covered = coverProgress(plan, progress, { work: possibleWork(work, impossible), unit });
   return (
     <>
-      <div className="place-head">
-        <h1>{finishingWords.title}</h1>
-        <p className="lead">{finishingWords.lead}</p>
+      <div className="padding-page finishing-page" aria-busy={isWorking}>
+        <MakingRoute now={isPadded ? now : null} hasArm={isArmRead(fitting)} />
+        {answer === null ? (
+          <p className="padding-working">{stopWords.working}</p>
+        ) : isPadded ? (
+          <MakingStop current={answer} isWorking={isWorking} />
+        ) : (
+          <PaddingFirst progress={progress} />
+        )}
       </div>
-      <SecurePart progress={progress} />
-      <CoverPart />
-      <OverCover plan={plan} progress={progress} />
-      <WaistTapePart plan={plan} body={lengths.body} />
-      <Supplies plan={plan} body={lengths.body} />
-      <section className="stitched stack">
-        <h2>{finishingWords.countTitle}</h2>
-        <Cautions at="lastPins" />
-        <p>{finishingWords.count}</p>
-      </section>
+      <div className="padding-more stack">
+        <DoneBoard plan={plan} progress={covered} />
+        {lengths === null ? null : <SuppliesPart plan={plan} body={lengths.body} />}
+      </div>
     </>
   );
 }
 
-/** What lies under the cover is basted first, and its pins are out and counted. */
-function SecurePart({ progress: { pieces, pinnedCount } }: { readonly progress: PadProgress }) {
+/** Nothing goes over padding that is not done. */
+function PaddingFirst({ progress: { pieces, pinnedCount } }: { readonly progress: PadProgress }) {
   const left = pieces.length - pinnedCount;
-  const unit = useUnit();
   return (
-    <section className="stack">
-      {left === 0 ? null : (
-        <p>
-          {finishingWords.notAllOn(left)} <a href={pageAddress("padding")}>{finishingWords.toPadding}</a>
-        </p>
-      )}
-      <h2>{finishingWords.secureTitle}</h2>
-      <Cautions at="securing" />
-      <Sentences sentences={finishingWords.secure(unit)} ordered />
-    </section>
+    <StopFrame
+      region={stopWords.region}
+      trail={{}}
+      act="padding-first"
+      kind="working"
+      title={finishingWords.paddingFirst}
+      sentence={left === 0 ? finishingWords.notDone : finishingWords.notAllOn(left)}
+      picture={null}
+      slab={{ words: finishingWords.toPadding, press: () => goTo("padding"), isReady: true }}
+      ways={null}
+    >
+      <p>{finishingWords.lead}</p>
+    </StopFrame>
   );
-}
-
-function CoverPart() {
-  const unit = useUnit();
-  return (
-    <section className="stitched stack">
-      <h2>{finishingWords.coverTitle}</h2>
-      <Cautions at="covering" />
-      <Sentences sentences={[finishingWords.bra, ...finishingWords.cover(unit)]} ordered />
-    </section>
-  );
-}
-
-interface PartProps {
-  readonly plan: Plan;
-  readonly body: Measurements;
-}
-
-function WaistTapePart({ plan, body }: PartProps) {
-  const { unit, write } = useLengths();
-  const tape = waistTape(plan, body);
-  if (tape === null) return null;
-  const { height, length, tilt } = tape;
-  return (
-    <section className="stitched stack">
-      <h2>{finishingWords.tapeTitle}</h2>
-      <Sentences
-        sentences={[
-          height.kind === "alongBack"
-            ? finishingWords.tapeHeight(write(height.value))
-            : finishingWords.tapeGuessed(write(height.value)),
-          finishingWords.tapeLength(write(length), unit),
-          tilt === null ? finishingWords.tapeLevel : finishingWords.tapeTilt(write(tilt.front), write(tilt.back)),
-        ]}
-      />
-    </section>
-  );
-}
-
-function Supplies({ plan, body }: PartProps) {
-  const { unit, write } = useLengths();
-  const needs = battingNeeds(plan, useFitting());
-  const tape = waistTape(plan, body);
-  return (
-    <section className="stitched stack">
-      <h2>{finishingWords.suppliesTitle}</h2>
-      <Sentences
-        sentences={[
-          ...needs.map(({ name, area }) => battingNeed(name, formatArea(area, unit))),
-          finishingWords.supplyBra,
-          finishingWords.supplyCover(unit),
-          ...(tape ? [finishingWords.supplyTape(write(tape.length))] : []),
-          finishingWords.supplyPins(plan.pieces.length * pinsPerPiece),
-        ]}
-      />
-    </section>
-  );
-}
-
-/** Common practice, no source: a dozen pins to each piece. */
-const pinsPerPiece = 12;
-
-/** Sentences under one another, numbered where their order matters. */
-interface SentencesProps {
-  readonly sentences: readonly string[];
-  readonly ordered?: boolean;
-}
-
-function Sentences({ sentences, ordered = false }: SentencesProps) {
-  const items = sentences.map((sentence) => <li key={sentence}>{sentence}</li>);
-  return ordered ? <ol className="plain-list numbered">{items}</ol> : <ul className="plain-list">{items}</ul>;
 }

@@ -1,10 +1,10 @@
 import { useState } from "react";
 import { Cautions } from "../../kit/Cautions";
 import { basteStop, doneWords, handSteps, tapeTrail } from "../../../text/stops";
-import { StepFrame } from "./StepFrame";
-import { HandSteps } from "./StopFrame";
-import type { StepAtHand } from "./useStep";
-import { WorkPictureOf } from "./WorkPictureOf";
+import { StepFrame } from "../../kit/stop/StepFrame";
+import { HandSteps } from "../../kit/stop/StopFrame";
+import type { StepAtHand } from "../../kit/stop/useStep";
+import { WorkPictureOf } from "../../kit/stop/WorkPictureOf";
 
 /** Basted, the pins out and counted. A pin that is missing is a path of its own, from which the slab leads back. */
 export function BasteStop({ at }: { readonly at: StepAtHand }) {

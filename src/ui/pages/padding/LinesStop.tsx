@@ -8,7 +8,7 @@ import { useDispatch, useFitting, useLengths } from "../../kit/useStore";
 import { MarkStop } from "./MarkStop";
 import { PrepareStop } from "./PreparationStops";
 import { ReadLineStop } from "./ReadLineStop";
-import { StopFrame } from "./StopFrame";
+import { StopFrame } from "../../kit/stop/StopFrame";
 
 /** The work on the bare form before the first piece, one stop at a time. */
 interface LinesStopProps {

@@ -12,7 +12,7 @@ import { unbroken } from "../../../text/shownLength";
 import { phoneQuery, useMediaQuery } from "../../kit/useScreen";
 import { useDerived } from "../../kit/useDerived";
 import { useDispatch, useFitting, useLengths } from "../../kit/useStore";
-import { HandSteps, StopFrame } from "./StopFrame";
+import { HandSteps, StopFrame } from "../../kit/stop/StopFrame";
 
 /** One of the person's level lines to be marked on the form: where it lies, and how two hands find it. */
 export interface LineStopProps {

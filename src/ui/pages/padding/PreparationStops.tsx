@@ -9,11 +9,11 @@ import { LengthField } from "../../kit/field/LengthField";
 import { useBenchField } from "../../kit/measure/useMeasurement";
 import { pageAddress } from "../../kit/page";
 import { useDispatch, useDrafts, useLengths } from "../../kit/useStore";
-import { ReadingInput, useTypedLength } from "./ReadingInput";
-import { StepFrame } from "./StepFrame";
-import { HandSteps, StopFrame } from "./StopFrame";
-import { WorkPictureOf } from "./WorkPictureOf";
-import type { StepAtHand } from "./useStep";
+import { ReadingInput, useTypedLength } from "../../kit/stop/ReadingInput";
+import { StepFrame } from "../../kit/stop/StepFrame";
+import { HandSteps, StopFrame } from "../../kit/stop/StopFrame";
+import { WorkPictureOf } from "../../kit/stop/WorkPictureOf";
+import type { StepAtHand } from "../../kit/stop/useStep";
 
 /** The form made ready: the base, the bra, plumb; and its nape above the floor, if somebody measures it. */
 export function PrepareStop({ plan, later }: { readonly plan: Plan; readonly later: ReactNode }) {

@@ -16,7 +16,7 @@ import { touchQuery, useMediaQuery } from "../../kit/useScreen";
 import { useLengths } from "../../kit/useStore";
 import { LineChoice, LineParts } from "./LineChoice";
 import type { LineStopProps } from "./MarkStop";
-import { StopFrame } from "./StopFrame";
+import { StopFrame } from "../../kit/stop/StopFrame";
 import { askedAfter, useLineReading } from "./useLineReading";
 
 /** One reading of the bare form on one of the person's lines; what is typed goes there. */

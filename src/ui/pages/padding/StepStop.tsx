@@ -1,4 +1,5 @@
 import type { CurrentStep } from "../../../app/steps/currentStep";
+import { partOfStep } from "../../../app/steps/jobPart";
 import { plannedChanges } from "../../../app/steps/planAnew";
 import type { Piece } from "../../../core/padding/piece";
 import type { PlannedPiece } from "../../../core/plan/plan";
@@ -9,14 +10,15 @@ import { changeWords, doneWords, planAnewStop, planTrail, stopWords } from "../.
 import { useDoAndSay } from "../../kit/shelf/useDone";
 import { useLengths } from "../../kit/useStore";
 import { BasteStop } from "./BasteStop";
-import { MeasureStop } from "./MeasureStop";
+import { PaddedStop } from "./PaddedStop";
+import { MeasureStop } from "../../kit/stop/MeasureStop";
 import { PrepareStop, TrialStop } from "./PreparationStops";
-import { StepFrame } from "./StepFrame";
-import { StopFrame } from "./StopFrame";
+import { StepFrame } from "../../kit/stop/StepFrame";
+import { StopFrame } from "../../kit/stop/StopFrame";
 import { TwiceStop } from "./TwiceStop";
-import { WorkPictureOf } from "./WorkPictureOf";
+import { WorkPictureOf } from "../../kit/stop/WorkPictureOf";
 import { WorkStop } from "./WorkStop";
-import { type StepAtHand, useStepAtHand } from "./useStep";
+import { type StepAtHand, useStepAtHand } from "../../kit/stop/useStep";
 
 interface StepStopProps {
   readonly current: CurrentStep;
@@ -29,6 +31,7 @@ interface StepStopProps {
 export function StepStop({ current, isWorking, looked, onBack }: StepStopProps) {
   const at = useStepAtHand(current, isWorking);
   const { step, plan } = at;
+  if (partOfStep[step.do] !== "padding") return <PaddedStop at={at} />;
   if (looked !== null) return <PieceLook at={at} piece={looked} onBack={onBack} />;
   switch (step.do) {
     case "prepare-form":

@@ -4,10 +4,10 @@ import { measurementTexts } from "../../../text/measurements";
 import { checkStop, tapeTrail } from "../../../text/stops";
 import { useDoAndSay } from "../../kit/shelf/useDone";
 import { useLengths, useStoreItself } from "../../kit/useStore";
-import { MeasureStop } from "./MeasureStop";
-import { StepFrame } from "./StepFrame";
-import type { StepAtHand } from "./useStep";
-import { ReadingPicture } from "./WorkPictureOf";
+import { MeasureStop } from "../../kit/stop/MeasureStop";
+import { StepFrame } from "../../kit/stop/StepFrame";
+import type { StepAtHand } from "../../kit/stop/useStep";
+import { ReadingPicture } from "../../kit/stop/WorkPictureOf";
 
 /** One place was read twice, and the two readings cannot both be right: which one is? The other is ignored. */
 export function TwiceStop({ at }: { readonly at: StepAtHand }) {

@@ -6,41 +6,37 @@ import type { Plan } from "../../../core/plan/plan";
 import { battingWords } from "../../../text/batting";
 import type { CautionPlace } from "../../../text/cautions";
 import { learningWords } from "../../../text/learning";
-import { paddingWords } from "../../../text/padding";
 import { levelWords } from "../../../text/pictures";
 import { featherWords } from "../../../text/pieces";
 import { doneWords, firstTrail, handSteps, pieceTrail, stopWords, tapeTrail, tuneWays } from "../../../text/stops";
 import { Cautions } from "../../kit/Cautions";
 import { useCutFrom } from "../../kit/useDerived";
-import { goTo } from "../../kit/page";
 import { useDoAndSay } from "../../kit/shelf/useDone";
 import { useLengths } from "../../kit/useStore";
 import { CutOfPiece, StackOfPiece } from "./PiecePictures";
-import { StepFrame } from "./StepFrame";
-import { HandSteps } from "./StopFrame";
-import { WorkPictureOf } from "./WorkPictureOf";
-import type { StepAtHand } from "./useStep";
+import { StepFrame } from "../../kit/stop/StepFrame";
+import { HandSteps } from "../../kit/stop/StopFrame";
+import { WorkPictureOf } from "../../kit/stop/WorkPictureOf";
+import type { StepAtHand } from "../../kit/stop/useStep";
 
-/** A step of the hands: cut, stacked, pinned, lines carried out, tuned, looked at, done. One picture, and one slab that notes it. */
+/** A step of the hands: cut, stacked, pinned, lines carried out, tuned, looked at. One picture, and one slab that notes it. */
 export function WorkStop({ at }: { readonly at: StepAtHand }) {
-  const { step, plan, words, record } = at;
+  const { step, record } = at;
   const { step: lengths } = useLengths();
   const feather = featherWords((step.piece?.layers.at(-1)?.feather ?? 10) as number, lengths);
-  const isDone = step.do === "done";
   const said = doneWords(step);
   return (
     <StepFrame
       at={at}
       {...trailOf(at)}
       kind="working"
-      sentence={isDone && plan.pieces.length === 0 ? paddingWords.nothing : words[1]}
       picture={pictureOf(at)}
       after={<After at={at} />}
-      slab={{ words: said, press: () => (isDone ? goTo("finishing") : record(said)), isReady: true }}
+      slab={{ words: said, press: () => record(said), isReady: true }}
       ways={step.do === "tune" ? <TuneWays at={at} /> : null}
     >
       <CareOf at={at} />
-      {isDone ? null : <HandSteps steps={handSteps(step, `${feather.charAt(0).toUpperCase()}${feather.slice(1)}.`)} />}
+      <HandSteps steps={handSteps(step, `${feather.charAt(0).toUpperCase()}${feather.slice(1)}.`)} />
     </StepFrame>
   );
 }
@@ -48,7 +44,7 @@ export function WorkStop({ at }: { readonly at: StepAtHand }) {
 /** Where this act stands among those before and after it. */
 function trailOf({ step }: StepAtHand): { readonly trail: { readonly [act: string]: string }; readonly act: string } {
   if (step.do in firstTrail) return { trail: firstTrail, act: step.do };
-  if (step.do === "tune" || step.do === "look" || step.do === "done") return { trail: tapeTrail, act: step.do };
+  if (step.do === "tune" || step.do === "look") return { trail: tapeTrail, act: step.do };
   const { stack: _, ...short } = pieceTrail;
   return { trail: step.piece?.layers.length === 1 ? short : pieceTrail, act: step.do };
 }
@@ -71,8 +67,6 @@ function pictureOf({ step, plan, pinned, words }: StepAtHand): ReactNode {
           <WorkPictureOf {...onForm} doing="look" view="side" />
         </>
       );
-    case "done":
-      return <WorkPictureOf {...onForm} doing="none" />;
     default:
       return now === null ? null : <WorkPictureOf {...onForm} doing="pin" now={[now]} />;
   }

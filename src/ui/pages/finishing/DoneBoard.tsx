@@ -1,46 +1,14 @@
-import { useMemo, useState } from "react";
-import { coverProgress } from "../../../app/progress/coverProgress";
 import { doneness, type LevelDoneness } from "../../../app/progress/doneness";
-import type { PadProgress, TapePart } from "../../../app/progress/padProgress";
-import { possibleWork } from "../../../app/progress/replay";
-import { type LevelName, levelNames } from "../../../core/body/vocabulary";
+import type { PadProgress } from "../../../app/progress/padProgress";
+import { levelNames } from "../../../core/body/vocabulary";
 import { formatLength } from "../../../core/lengthText";
 import type { Plan } from "../../../core/plan/plan";
 import { homeTape, tapeAgreement } from "../../../core/tolerances";
-import { finishingWords } from "../../../text/finishing";
 import { doneSentence, doneWords, levelList } from "../../../text/learning";
 import { levelWords } from "../../../text/pictures";
 import { amountText, remainingText } from "../../../text/remaining";
 import "../../kit/learning/learning.css";
-import { useDerived } from "../../kit/useDerived";
-import { useFitting, useLengths } from "../../kit/useStore";
-import { LevelReadings } from "./LevelReadings";
-import { ReadingPad } from "./ReadingPad";
-
-/** The tape once more, over the cover: what was read before it went on is only expected of it. */
-export function OverCover({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
-  const { work, unit } = useFitting();
-  const { impossible } = useDerived();
-  const covered = useMemo(
-    () => coverProgress(plan, progress, { work: possibleWork(work, impossible), unit }),
-    [plan, progress, work, impossible, unit],
-  );
-  const [level, setLevel] = useState<LevelName>("bust");
-  const [part, setPart] = useState<TapePart>("girth");
-  return (
-    <>
-      <section className="stitched stack">
-        <h2>{finishingWords.againTitle}</h2>
-        <p>{finishingWords.again}</p>
-        <div className="again wide">
-          <LevelReadings plan={plan} progress={covered} level={level} onLevel={setLevel} onPart={setPart} />
-          <ReadingPad plan={plan} level={level} part={part} now={covered.now[level]} onPart={setPart} />
-        </div>
-      </section>
-      <DoneBoard plan={plan} progress={covered} />
-    </>
-  );
-}
+import { useLengths } from "../../kit/useStore";
 
 /**
  * Whether it is done: one answer for all, and each level there, not yet or over. What was not read over the cover is only
@@ -51,7 +19,7 @@ interface DoneBoardProps {
   readonly progress: PadProgress;
 }
 
-function DoneBoard({ plan, progress }: DoneBoardProps) {
+export function DoneBoard({ plan, progress }: DoneBoardProps) {
   const { unit, step } = useLengths();
   const { levels, overall } = doneness(plan, progress);
   const aim = unit === "cm" ? formatLength(tapeAgreement, "1 mm") : amountText(tapeAgreement, step);

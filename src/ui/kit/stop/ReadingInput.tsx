@@ -4,14 +4,14 @@ import { type Band, bandOf } from "../../../app/steps/tapeKeys";
 import { onTarget } from "../../../core/tolerances";
 import { parseLength } from "../../../core/lengthText";
 import { type Millimetres, mm } from "../../../core/units";
-import { FractionPad, usePadInto } from "../../kit/field/FractionPad";
-import { LengthField } from "../../kit/field/LengthField";
+import { FractionPad, usePadInto } from "../field/FractionPad";
+import { LengthField } from "../field/LengthField";
 import { lengthFieldState } from "../../../app/session/lengthFieldState";
-import { LengthFigure } from "../../kit/LengthFigure";
+import { LengthFigure } from "../LengthFigure";
 import { measuringWords } from "../../../text/measuring";
 import { bandWords } from "../../../text/stops";
-import { phoneQuery, touchQuery, useMediaQuery } from "../../kit/useScreen";
-import { useDispatch, useDraft, useLengths } from "../../kit/useStore";
+import { phoneQuery, touchQuery, useMediaQuery } from "../useScreen";
+import { useDispatch, useDraft, useLengths } from "../useStore";
 import { TapeKeys } from "./TapeKeys";
 
 interface ReadingInputProps {

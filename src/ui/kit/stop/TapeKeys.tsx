@@ -2,7 +2,7 @@ import { memo, type ReactNode, useMemo, useState } from "react";
 import { bandOf, type TapeKey, tapeRows } from "../../../app/steps/tapeKeys";
 import type { Millimetres } from "../../../core/units";
 import { bandWords } from "../../../text/stops";
-import { useLengths } from "../../kit/useStore";
+import { useLengths } from "../useStore";
 
 interface TapeKeysProps {
   readonly around: Millimetres;

@@ -6,9 +6,9 @@ import { learningWords } from "../../../text/learning";
 import { measurementTexts } from "../../../text/measurements";
 import { stepWords } from "../../../text/steps";
 import { bandWords, checkStop, tapeTrail } from "../../../text/stops";
-import { useDoAndSay } from "../../kit/shelf/useDone";
-import { useDerived } from "../../kit/useDerived";
-import { useLengths } from "../../kit/useStore";
+import { useDoAndSay } from "../shelf/useDone";
+import { useDerived } from "../useDerived";
+import { useLengths } from "../useStore";
 import { Bands, ReadingInput, useTypedLength } from "./ReadingInput";
 import { StepFrame } from "./StepFrame";
 import { ReadingPicture } from "./WorkPictureOf";
@@ -31,7 +31,7 @@ export function MeasureStop({ at }: { readonly at: StepAtHand }) {
   return (
     <StepFrame
       at={at}
-      trail={tapeTrail}
+      trail={step.do === "read-cover" ? {} : tapeTrail}
       act="read"
       kind="reading"
       title={title}

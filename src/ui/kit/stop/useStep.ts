@@ -12,8 +12,8 @@ import { measurementTexts } from "../../../text/measurements";
 import { planWords } from "../../../text/plan";
 import { type StepSaying, type StepWords, stepWords } from "../../../text/steps";
 import { bandWords } from "../../../text/stops";
-import { useDoAndSay } from "../../kit/shelf/useDone";
-import { useFitting, useLengths, useStoreItself } from "../../kit/useStore";
+import { useDoAndSay } from "../shelf/useDone";
+import { useFitting, useLengths, useStoreItself } from "../useStore";
 
 /** The one next step with all that a stop needs to show it. */
 export interface StepAtHand extends CurrentStep {
@@ -32,8 +32,8 @@ export function useStepAtHand(current: CurrentStep, isWorking: boolean): StepAtH
   const { step: lengths } = useLengths();
   const doAndSay = useDoAndSay();
   return useMemo(() => {
-    const { step, plan } = current;
-    const saying = { lengths, levels: plan.levels, pieces: piecesNamed(current, fitting) };
+    const { step, plan, making } = current;
+    const saying = { lengths, levels: plan.levels, pieces: piecesNamed(current, fitting), making };
     const from = { plan, fitting, words: planWords(lengths) };
     return {
       ...current,

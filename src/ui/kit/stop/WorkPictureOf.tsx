@@ -6,8 +6,8 @@ import { Drawing } from "../../drawing/Drawing";
 import { type WorkPicture, workScene } from "../../drawing/torso/workScene";
 import { measurementTexts } from "../../../text/measurements";
 import { levelWords } from "../../../text/pictures";
-import { phoneQuery, useMediaQuery } from "../../kit/useScreen";
-import { useLengths } from "../../kit/useStore";
+import { phoneQuery, useMediaQuery } from "../useScreen";
+import { useLengths } from "../useStore";
 import type { StepAtHand } from "./useStep";
 
 interface WorkPictureOfProps {

@@ -1,0 +1,53 @@
+import { apexToApexEstimate } from "../../core/body/estimates";
+import { type BetweenReadingName, betweenReadings } from "../../core/cover/betweenLines";
+import type { Cloth } from "../../core/cover/cloth";
+import { coverGround, coverLines } from "../../core/cover/coverGround";
+import { coverMatters } from "../../core/cover/coverMatters";
+import { type FittedCover, fittedCover } from "../../core/cover/fittedCover";
+import type { PlanInput } from "../../core/plan/basis";
+import { entryLength, type Fitting } from "../../document/fitting";
+import type { CurrentStep } from "../steps/currentStep";
+
+/**
+ * The cover for what the tape reads over the padding, or will read, on the level lines, and for what was read between them; with
+ * one more seam in front where the cloth must not ease so much.
+ */
+export function coverOfStep(
+  { plan, replan }: Pick<CurrentStep, "plan" | "replan">,
+  { body, form }: PlanInput,
+  cloth: Cloth,
+  fitting: Pick<Fitting, "work" | "unit">,
+): FittedCover {
+  const lowest = Math.max(...plan.levels.map(({ depthBelowNape }) => depthBelowNape.value));
+  const ground = coverGround(plan.levels, plan.pieces, {
+    apexToApex: body.apexToApex ?? apexToApexEstimate(body.bustGirth ?? 0).value,
+    lowerEdge: form.lowerEdgeBelowNape ?? null,
+    read: [
+      ...plan.levels.map(({ name, depthBelowNape }) => ({
+        name,
+        depthBelowNape: depthBelowNape.value,
+        girth: replan.finished[name].girth.value,
+        front: replan.finished[name].frontArc.value,
+      })),
+      ...betweenReadings(coverLines(plan.levels, lowest), readBetween(fitting)),
+    ],
+  });
+  const cover = fittedCover(ground, cloth);
+  const isSeamAsked = coverMatters(cover).some(({ kind }) => kind === "sideFrontSeam");
+  return isSeamAsked ? fittedCover({ ...ground, hasSideFrontSeams: true }, cloth) : cover;
+}
+
+/** What was read between the lines since a piece was last pinned or taken off (mm). */
+function readBetween({ work, unit }: Pick<Fitting, "work" | "unit">): {
+  readonly [name in BetweenReadingName]?: number;
+} {
+  const changed = work.findLastIndex(({ did }) => did === "pinned" || did === "unpinned" || did === "trimmed");
+  const read = work.findLast((entry, i) => i > changed && entry.did === "measuredBetween");
+  if (read?.did !== "measuredBetween") return {};
+  return Object.fromEntries(
+    Object.entries(read.readings).flatMap(([name, entry]) => {
+      const length = entryLength(entry, unit);
+      return length.ok ? [[name, length.value] as const] : [];
+    }),
+  );
+}

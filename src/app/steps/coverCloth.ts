@@ -1,0 +1,46 @@
+import {
+  type Cloth,
+  knitOfTest,
+  type StretchTest,
+  untriedKnit,
+  usualStretch,
+  wovenWithoutEase,
+} from "../../core/cover/cloth";
+import { entryLength, type CoverCloth, type Fitting, stretchEntries, type WorkEntry } from "../../document/fitting";
+import { usualCover } from "./stepRecord";
+
+/** What the cover of a fitting is made of, as it was chosen last, and how that is cut. */
+export interface ChosenCloth {
+  readonly kind: CoverCloth;
+  readonly cloth: Cloth;
+  /** Whether the knit was tried. */
+  readonly isTried: boolean;
+}
+
+export function chosenCloth({ work, unit }: Pick<Fitting, "work" | "unit">): ChosenCloth {
+  const chosen = work.findLast((entry) => entry.did === "coverChosen");
+  const kind = chosen?.cloth ?? usualCover;
+  const test = chosen === undefined ? null : stretchTest(chosen, unit);
+  if (kind === "woven") return { kind, cloth: wovenWithoutEase, isTried: false };
+  return { kind, cloth: test === null ? untriedKnit(usualStretch) : knitOfTest(test), isTried: test !== null };
+}
+
+type Chosen = Extract<WorkEntry, { readonly did: "coverChosen" }>;
+
+/** Only all three lengths together tell of a cloth, and marks that came together tell of a slip. */
+function stretchTest(chosen: Chosen, unit: Fitting["unit"]): StretchTest | null {
+  const { marked, across, along } = stretchEntries(chosen);
+  const lengths = [marked, across, along].flatMap((entry) => {
+    const length = entry === undefined ? null : entryLength(entry, unit);
+    return length?.ok && length.value > 0 ? [length.value] : [];
+  });
+  const [atRest, pulled, meanwhile] = lengths;
+  if (atRest === undefined || pulled === undefined || meanwhile === undefined) return null;
+  return isCloth({ marked: atRest, across: pulled, along: meanwhile })
+    ? { marked: atRest, across: pulled, along: meanwhile }
+    : null;
+}
+
+/** Cloth that is pulled becomes longer across, at most four times as long, and loses at most half along the grain. */
+export const isCloth = ({ marked, across, along }: StretchTest): boolean =>
+  across >= marked && across <= 4 * marked && along >= marked / 2 && along <= marked * 1.05;

@@ -1,0 +1,76 @@
+import type { Measurements } from "../../core/body/measurements";
+import { coverLines } from "../../core/cover/coverGround";
+import { type BetweenLine, betweenLines } from "../../core/cover/betweenLines";
+import { frontLossMatters } from "../../core/cover/coverMatters";
+import type { Plan } from "../../core/plan/plan";
+import { type WaistTape, waistTape } from "../../core/plan/waistTape";
+import { type Millimetres, mm } from "../../core/units";
+import type { CoverCloth, Fitting } from "../../document/fitting";
+import { armReadings } from "./isArmRead";
+import { isCutFromPanels } from "./makingSteps";
+import { chosenCloth } from "./coverCloth";
+
+/** What the steps after the padding speak of: the cloth, lengths to cut, the arm, and when to measure again. */
+export interface MakingFacts {
+  readonly cloth: CoverCloth;
+  /** How much longer than its marks a knit is pulled across in use, as a share; none of any other cloth. */
+  readonly stretch: number;
+  /** Whether elastic is tied at the underbust line, so that the cover follows the hollow there. */
+  readonly isTied: boolean;
+  /** Where the padding is best read between the lines before a cover is cut. */
+  readonly between: readonly BetweenLine[];
+  readonly waistTape: WaistTape | null;
+  /** What a tape along each line that is offered has to be cut to, level lines first (mm). */
+  readonly tapes: readonly { readonly line: "bust" | "fullHip"; readonly length: Millimetres }[];
+  /** Whether the person's nape or waist was read above the floor, by which a hem is measured. */
+  readonly isFloorKnown: boolean;
+  readonly arm: { readonly upperArm: Millimetres; readonly elbow: Millimetres; readonly wrist: Millimetres } | null;
+  /** The day to measure again, as an ISO date; null while nothing is dated. */
+  readonly measureAgain: string | null;
+}
+
+export function makingFacts(plan: Plan, body: Measurements, fitting: Pick<Fitting, "work" | "unit">): MakingFacts {
+  const { kind, cloth } = chosenCloth(fitting);
+  const frontAt = (name: "bust" | "underbust") => plan.levels.find((level) => level.name === name)?.body.frontArc.value;
+  const loss = (frontAt("bust") ?? 0) - (frontAt("underbust") ?? 0);
+  const lowest = Math.max(...plan.levels.map(({ depthBelowNape }) => depthBelowNape.value));
+  return {
+    cloth: kind,
+    stretch: cloth.kind === "knit" ? cloth.stretch : 0,
+    isTied: frontLossMatters(cloth.kind, loss).some((matter) => matter.kind === "tieUnderbust"),
+    between: isCutFromPanels(kind) ? betweenLines(coverLines(plan.levels, lowest)) : [],
+    waistTape: waistTape(plan, body),
+    tapes: (["bust", "fullHip"] as const).flatMap((line) => {
+      const girth = plan.levels.find(({ name }) => name === line)?.body.girth.value;
+      return girth === undefined ? [] : [{ line, length: mm(girth + tapeOverlap) }];
+    }),
+    isFloorKnown: body.napeHeight !== undefined || body.waistToFloorFront !== undefined,
+    arm: armOf(body),
+    measureAgain: measureAgain(fitting),
+  };
+}
+
+/** A sewn line's ends lie one over the other by this much (mm). Common practice, no source. */
+const tapeOverlap = 25;
+
+function armOf(body: Measurements): MakingFacts["arm"] {
+  const [upperArm, elbow, wrist, shoulderToElbow, armLength] = armReadings.map((name) => body[name]);
+  const isRead = shoulderToElbow !== undefined && armLength !== undefined;
+  return !isRead || upperArm === undefined || elbow === undefined || wrist === undefined
+    ? null
+    : { upperArm, elbow, wrist };
+}
+
+/** A body is measured again after this many months, or when a garment disagrees. Common practice, no source. */
+const monthsBetween = 3;
+
+function measureAgain({ work }: Pick<Fitting, "work">): string | null {
+  const last = work.findLast(({ did, at }) => did === "measured" && at !== undefined)?.at;
+  const day = last === undefined ? Number.NaN : Date.parse(last);
+  if (Number.isNaN(day)) return null;
+  const then = new Date(day);
+  const month = then.getUTCMonth() + monthsBetween;
+  const lastDay = new Date(Date.UTC(then.getUTCFullYear(), month + 1, 0)).getUTCDate();
+  const date = Math.min(then.getUTCDate(), lastDay);
+  return new Date(Date.UTC(then.getUTCFullYear(), month, date)).toISOString().slice(0, 10);
+}

@@ -1,0 +1,309 @@
+import type { MakingFacts } from "../app/steps/makingFacts";
+import type { MakingStepName } from "../app/steps/makingSteps";
+import type { CoverOff, Step } from "../app/steps/step";
+import type { CoverCloth } from "../document/fittingLimits";
+import type { LengthStep } from "../core/lengthText";
+import { mm } from "../core/units";
+import { levelNames } from "../core/body/vocabulary";
+import { levelList } from "./learning";
+import { dateText } from "./moment";
+import { levelWords } from "./pictures";
+import { shownLength } from "./shownLength";
+
+/** Steps over the finished padding: those that make something, and the three that choose and read for the cover. */
+export type AfterPaddingName = MakingStepName | "choose-cover" | "read-between" | "read-cover";
+
+interface MakingSaying {
+  readonly lengths: LengthStep;
+  /** Left out where no fitting is at hand; then the sentences name no lengths. */
+  readonly making?: MakingFacts;
+}
+
+type Words = readonly [act: string, how: string];
+
+/** Allowances and insets of the trade (mm). Common practice, no source. */
+const [wideAllowance, usualAllowance, hemAllowance] = [mm(25.4), mm(9.525), mm(50.8)];
+
+/** Steps that say the same for everybody. Common practice, no source. */
+const always = {
+  "choose-cover": [
+    "Choose what the cover is made of.",
+    "Knit cut from panels, knit pinned tight as it is, woven fabric, or no cover. Try a knit first: mark two spots, pull, and measure.",
+  ],
+  "read-between": [
+    "Measure between the level lines, if you can.",
+    "The cover then fits there as well: all around, and the front from side seam to side seam.",
+  ],
+  "sew-cover": [
+    "Sew the seams that carry the shape.",
+    "Center front and the princess seams, notch on notch. The sides and center back stay open.",
+  ],
+  "hem-cover": [
+    "Hem the cover.",
+    "Turn it under the lower edge of the form. Sew it there by hand, or run a drawstring through the hem and tie it.",
+  ],
+  "cut-arm": [
+    "Cut the arm.",
+    "Two pieces and two discs, from the patterns at true size. Cut one of the two pieces mirrored, so that right sides meet.",
+  ],
+  "sew-arm": [
+    "Sew the arm.",
+    "Both long seams first, notch on notch, then the arm cap disc. It stays soft until the arm is turned; slip the card in after.",
+  ],
+  "hang-arm": [
+    "Hang the arm by its tab.",
+    "Pin the tab over the shoulder, sew it on, and take the pins out. Two ties or hook-and-loop hold it at the armhole: it goes into a sleeve, and comes off again.",
+  ],
+} as const satisfies { readonly [name in AfterPaddingName]?: Words };
+type NamesLengths = Exclude<AfterPaddingName, keyof typeof always>;
+
+/** The act and how it is done, with the lengths of the fitting. */
+export function makingWords(step: Step & { readonly do: AfterPaddingName }, { making, lengths }: MakingSaying): Words {
+  const { do: name } = step;
+  if (name in always) return always[name as keyof typeof always];
+  const write = (length: number) => shownLength(mm(length), lengths);
+  switch (name as NamesLengths) {
+    case "cut-cover":
+      return [
+        "Cut the cover panels.",
+        `Print the patterns at true size, and cut each panel along the solid line: ${write(wideAllowance)} at the sides and at center back, ${write(hemAllowance)} at the hem, ${write(usualAllowance)} elsewhere.`,
+      ];
+    case "fit-cover":
+      return fitWords(making);
+    case "close-cover":
+      return [
+        "Sew the sides, and close the back.",
+        `Mark along the pins, take them out and count them. Take the cover off, sew the sides, trim to ${write(wideAllowance)}, turn it, and pull it on again. Close center back by hand${making?.cloth === "woven" ? ", with a zipper or with lacing" : ""}.`,
+      ];
+    case "read-cover":
+      return readCoverWords(step);
+    case "correct-cover":
+      return correctWords(step.off, write);
+    case "waist-tape":
+      return waistTapeWords(making, write);
+    case "style-lines":
+      return [
+        "Mark the lines that the clothes follow.",
+        `Style tape along ${styleLines(making, write)}, center front and center back, the princess seams, the neck and the armholes. ${making?.isFloorKnown === true ? "Measure hems from the floor line of the form." : "For hems, set the form to the person’s height above the floor in their usual shoes."}`,
+      ];
+    case "fill-arm":
+      return ["Fill the arm from the wrist.", armGirths(making, write)];
+    case "put-away":
+      return [
+        "Pull a dust bag over the form until it is needed.",
+        `Stand it out of sunlight. Lift it by the base, never by the padding. ${measureAgain(making)}`,
+      ];
+  }
+}
+
+const fitWords = (making: MakingFacts | undefined): Words =>
+  making?.cloth === "pulledKnit"
+    ? [
+        "Pull the knit on and pin it tight.",
+        `Wrong side out, seams at the sides and at center back: waist, bust, hips and shoulders first, then between, then once more around, tighter. ${tie(making)}`,
+      ]
+    : [
+        "Pull the cover on. Pin both sides alike.",
+        `Wrong side out. Pinch from the waist down, then up to the armhole. Pull the hem down before each pin, so that folds run out below. ${tie(making)}`,
+      ];
+
+/** One reading is asked for by its own name. */
+function readCoverWords({ names, levels }: Pick<Step, "names" | "levels">): Words {
+  const level = levelWords[levels[0] ?? "waist"];
+  const [only] = names;
+  const how = "Over the cover, which takes off a few millimeters.";
+  if (only !== undefined && names.length === 1)
+    return only.endsWith("Girth")
+      ? [`Measure the ${level}, all around.`, how]
+      : [`Measure the front ${level}.`, `From side seam to side seam. ${how}`];
+  return [
+    `Measure ${levelList(levels, levelNames.length)} over the cover.`,
+    "All around, and the front from side seam to side seam.",
+  ];
+}
+
+const tie = (making: MakingFacts | undefined): string =>
+  making?.isTied === true
+    ? "Tie narrow elastic at the underbust line and at the waist."
+    : "Tie narrow elastic at the waist.";
+
+/** What is over comes off at both sides; what is short is let out, and beyond that filled. */
+function correctWords(off: readonly CoverOff[], write: (length: number) => string): Words {
+  const each = off.map(({ level, over }) =>
+    over > 0
+      ? `take in ${write(over / 4)} on every edge of both side seams at the ${levelWords[level]}`
+      : `let out ${write(-over / 4)} on every edge of both side seams at the ${levelWords[level]}`,
+  );
+  const isShort = off.some(({ over }) => over < 0);
+  return [
+    "Correct the cover at the sides.",
+    `${capital(each.join("; "))}.${isShort ? " Where that is not enough, lay a thin piece of batting beneath." : ""}`,
+  ];
+}
+
+function waistTapeWords(making: MakingFacts | undefined, write: (length: number) => string): Words {
+  const tape = making?.waistTape ?? null;
+  if (tape === null) return ["Sew on the waist tape.", "At the waist, its ends one over the other at center back."];
+  const { height, length, tilt } = tape;
+  const at =
+    height.kind === "alongBack"
+      ? `${write(height.value)} below the nape along the padding`
+      : `about ${write(height.value)} straight down from the nape (estimated)`;
+  const tilted =
+    tilt === null || Math.abs(tilt.front - tilt.back) < 3
+      ? ""
+      : ` In front it lies ${write(Math.abs(tilt.front - tilt.back))} ${tilt.front < tilt.back ? "lower" : "higher"} than in back.`;
+  return [
+    "Sew on the waist tape.",
+    `Cut it ${write(length)} long. Its ends meet at center back, ${at}, one over the other by ${write(25.4)}.${tilted} Long stitches along the upper edge, through the cover alone.`,
+  ];
+}
+
+const styleLines = (making: MakingFacts | undefined, write: (length: number) => string): string =>
+  (making?.tapes ?? []).map(({ line, length }) => `the ${levelWords[line]} (${write(length)})`).join(" and ") ||
+  "the bust and the full hip";
+
+function armGirths(making: MakingFacts | undefined, write: (length: number) => string): string {
+  const arm = making?.arm ?? null;
+  const until =
+    arm === null
+      ? "until it reads as the person’s arm"
+      : `until the upper arm reads ${write(arm.upperArm)}, the elbow ${write(arm.elbow)} and the wrist ${write(arm.wrist)}`;
+  return `Handful after handful, firm, and measure as it fills, ${until}. Then sew the wrist disc on. An arm takes about 150 to 250 g (5 to 9 oz) of loose fiber; that is a guess.`;
+}
+
+const measureAgain = (making: MakingFacts | undefined): string =>
+  making?.measureAgain == null
+    ? "Measure the person again in three months, or when a garment disagrees."
+    : `Measure the person again on ${dateText(making.measureAgain)}, or when a garment disagrees.`;
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** What the button says. */
+export const makingDone: { readonly [name in AfterPaddingName]: string } = {
+  "choose-cover": "Go on with this",
+  "read-between": "Save these measurements",
+  "cut-cover": "All panels are cut",
+  "sew-cover": "These seams are sewn",
+  "fit-cover": "Both sides are pinned",
+  "close-cover": "Sewn, on again and closed",
+  "read-cover": "",
+  "correct-cover": "The cover is corrected",
+  "hem-cover": "The hem is sewn",
+  "waist-tape": "The waist tape is on",
+  "style-lines": "The lines are marked",
+  "cut-arm": "The arm is cut",
+  "sew-arm": "The arm is sewn",
+  "fill-arm": "It reads as it should",
+  "hang-arm": "The arm hangs",
+  "put-away": "The bag is over it",
+};
+
+/** What the hands do, in their order. Common practice, no source. */
+export const makingHands: {
+  readonly [name in AfterPaddingName]?: readonly { readonly title: string; readonly text: string }[];
+} = {
+  "cut-cover": [
+    { title: "Measure the squares", text: "Both test squares on the first page, before anything is cut." },
+    {
+      title: "Grain along the arrow",
+      text: "Fabric washed hot first. Cut outside the notches, never across the seam line.",
+    },
+    {
+      title: "Trace above the bust",
+      text: "Leave fabric above the bust line; shoulder and armhole are traced on the form.",
+    },
+  ],
+  "sew-cover": [
+    { title: "From the notches out", text: "Level line on level line. Both edges of a seam are equally long." },
+    { title: "Stretch stitch", text: "On a knit. Press the seams now, not on the form." },
+  ],
+  "fit-cover": [
+    { title: "Elastic first", text: "At the waist; at the underbust where the step says so." },
+    { title: "Pins along the form", text: "As far apart as a hand is wide, on both sides alike, counted in." },
+    { title: "Around once more", text: "Tight enough when hardly any fabric can be pinched up at center front." },
+    { title: "Shoulder and armhole", text: "Trace them on the form, and cut them after." },
+  ],
+  "close-cover": [
+    { title: "Mark, then pins out", text: "A washable line along the pins. Count them: as many as went in." },
+    { title: "Sides differ?", text: "Wrong side out swaps left and right: fit it right side out instead." },
+    { title: "Slip it on", text: "A slippery lining over the batting helps." },
+  ],
+  "correct-cover": [
+    { title: "The same on both sides", text: "Center lines and apexes stay where they are." },
+    { title: "Run out smoothly", text: "Nothing at the next level line that is on target." },
+  ],
+  "hem-cover": [
+    { title: "Smooth it down", text: "From the waist, all around, before the first stitch." },
+    { title: "Never through a hard form", text: "A drawstring holds there as well." },
+  ],
+  "waist-tape": [
+    { title: "Center back first", text: "Then around, level or tilted as it says." },
+    { title: "Along the upper edge", text: "That edge is the waist." },
+  ],
+  "style-lines": [
+    { title: "Level lines", text: "Upper edge of the tape on the line." },
+    { title: "Princess seams", text: "Over the apex in front, over the shoulder blade in back." },
+    { title: "Neck and armhole", text: "Stand the tape on edge around the curve." },
+  ],
+  "sew-arm": [
+    { title: "Back seam, front seam", text: "The under piece dips where the upper one rises." },
+    { title: "Disc into the cap", text: "Its notch at the top. Leave the wrist open." },
+    { title: "Turn it", text: "Then slip the card into the arm cap disc." },
+  ],
+  "fill-arm": [
+    { title: "Small handfuls", text: "Tear fiber apart; no lumps. Wear a dust mask." },
+    { title: "Measure as you go", text: "Three places. Stop when they read." },
+  ],
+  "hang-arm": [
+    { title: "Tab over the shoulder", text: "The disc against the armhole." },
+    { title: "No pin stays", text: "Under a sleeve nobody sees it." },
+  ],
+  "put-away": [
+    { title: "Count once more", text: "Pins and needles back in their dish and cushion." },
+    { title: "When the body changes", text: "Open center back, add or take out a layer, close it again." },
+    { title: "At the end", text: "Sort out pins and wire first; batting goes where local rules send polyester." },
+  ],
+};
+
+export const coverChoice = {
+  legend: "The cover",
+  cloths: {
+    knit: "Knit, cut from eight panels: it follows the form best",
+    pulledKnit: "Knit, pinned tight as it is: quick, and it presses the batting a little",
+    woven: "Woven fabric, cut from eight panels: smooth and firm",
+    none: "No cover for now",
+  } satisfies { readonly [cloth in CoverCloth]: string },
+  test: {
+    title: "Try the knit",
+    how: (length: string): string =>
+      `Mark ${length} across and ${length} along. Pull across as hard as the cover will pull, and measure both.`,
+    marked: "Marked, at rest",
+    across: "Across, pulled",
+    along: "Along, meanwhile",
+    optional: "May be left empty: then it is cut a tenth narrower, which most knits give.",
+    cannot: "A pulled knit is longer across than its marks, and not longer along. Look at the three once more.",
+    gives: (percent: number): string =>
+      percent <= 0
+        ? "This knit does not give. Choose woven fabric."
+        : `Cut ${String(percent)} % narrower than the form, at most half of what it gives.`,
+  },
+} as const;
+
+export const betweenWords = {
+  below: (level: string, distance: string): string => `${distance} below the ${level} line`,
+  girth: "all around",
+  front: "front, side seam to side seam",
+  kinds: {
+    measured: "The cover is cut for nine heights.",
+    guessed: "Between the level lines the cover is estimated, and may miss there by an inch.",
+  },
+  skip: "Leave these out",
+  noFront: "Front and all around belong together: measure both, or leave both empty.",
+} as const;
+
+/** What is said beside the slab: which length to expect. */
+export const makingThen = {
+  arm: "Upper arm, filled",
+  waistTape: "Waist tape, cut",
+} as const;

@@ -1,0 +1,49 @@
+import { type FlatPoint, partFrame, partOutline, type PatternPart } from "../../core/pattern/patternPart";
+import { circle, closedPath, openPath } from "./pathText";
+import { at, type Label, label, type Mark, mark, type PicturePoint, type Scene } from "./scene";
+
+interface PanelsPicture {
+  readonly title: string;
+  readonly names: readonly string[];
+}
+
+/** Between two panels (mm of cloth), so that each stands by itself. */
+const gap = 34;
+
+/** Cover panels side by side in sewing order, as if the cover lay unrolled: solid cuts, broken sews, dots are notches. */
+export function coverPanelsScene(parts: readonly PatternPart[], { title, names }: PanelsPicture): Scene {
+  const frames = parts.map(partFrame);
+  const lefts = frames.map((_, i) => frames.slice(0, i).reduce((sum, { width }) => sum + width + gap, 0));
+  const top = Math.max(...frames.map(({ bottom, height }) => bottom + height));
+  const lowest = Math.min(...frames.map(({ bottom }) => bottom));
+  const width = frames.reduce((sum, one) => sum + one.width + gap, -gap);
+  const place = (i: number) => {
+    const [frame, left] = [frames[i], lefts[i] ?? 0];
+    return ({ x, y }: FlatPoint): PicturePoint => at(x - (frame?.left ?? 0) + left, top - y);
+  };
+  return {
+    title,
+    description: names.join(", "),
+    frame: { x: -12, y: -12, width: width + 24, height: top - lowest + 24 + wordRoom },
+    textSize: 26,
+    marks: parts.flatMap((part, i) => marksOf(part, place(i))),
+    labels: parts.map((_, i) => numberOf(i, (lefts[i] ?? 0) + (frames[i]?.width ?? 0) / 2, top - lowest)),
+  };
+}
+
+const wordRoom = 76;
+
+function marksOf(part: PatternPart, place: (point: FlatPoint) => PicturePoint): readonly Mark[] {
+  const lines = (kind: PatternPart["lines"][number]["kind"]) =>
+    part.lines.filter((line) => line.kind === kind).map(({ points }) => openPath(points.map(place)));
+  return [
+    mark("pieceNow", ...lines("cut")),
+    mark("thread", closedPath(partOutline(part).map(place))),
+    mark("levelLine", ...lines("level")),
+    mark("leader", ...lines("grain")),
+    mark("dot", ...part.notches.map((notch) => circle(place(notch), 4))),
+  ];
+}
+
+/** Numbered in the order they are sewn. */
+const numberOf = (i: number, x: number, below: number): Label => label("strong", at(x, below + 40), String(i + 1));

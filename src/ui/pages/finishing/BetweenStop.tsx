@@ -1,0 +1,97 @@
+import { betweenDraftKey } from "../../../app/session/commands";
+import { lengthFieldState } from "../../../app/session/lengthFieldState";
+import { type BetweenLine, betweenName, type BetweenReadingName } from "../../../core/cover/betweenLines";
+import { parseLength } from "../../../core/lengthText";
+import { mm } from "../../../core/units";
+import { betweenWords } from "../../../text/makingSteps";
+import { levelWords } from "../../../text/pictures";
+import { doneWords } from "../../../text/stops";
+import { LengthField } from "../../kit/field/LengthField";
+import { useTypedLength } from "../../kit/stop/ReadingInput";
+import { StepFrame } from "../../kit/stop/StepFrame";
+import type { StepAtHand } from "../../kit/stop/useStep";
+import { useDispatch, useDrafts, useLengths } from "../../kit/useStore";
+import { MakingPicture } from "./MakingPicture";
+
+/** Readings between the level lines, all of them on one stop, since each is optional and they are noted together. */
+export function BetweenStop({ at }: { readonly at: StepAtHand }) {
+  const { step, making, record } = at;
+  const { unit } = useLengths();
+  const drafts = useDrafts().other;
+  const read = making.between.flatMap(({ above }) =>
+    parts.flatMap((part) => {
+      const name = betweenName(above, part);
+      const text = drafts[betweenDraftKey(name)]?.trim() ?? "";
+      return parseLength(text, unit).ok ? [[name, text] as const] : [];
+    }),
+  );
+  const isPaired = read.length % 2 === 0 && making.between.every(({ above }) => isPair(above, read));
+  const said = doneWords(step);
+  return (
+    <StepFrame
+      at={at}
+      trail={{}}
+      act="read-between"
+      kind="working"
+      picture={<MakingPicture at={at} />}
+      after={
+        <p className="stop-then">
+          {read.length > 0 && !isPaired
+            ? betweenWords.noFront
+            : betweenWords.kinds[read.length === 2 * making.between.length ? "measured" : "guessed"]}
+        </p>
+      }
+      slab={{
+        words: said,
+        press: () => record(said, { readings: Object.fromEntries(read) }),
+        isReady: read.length > 0 && isPaired,
+      }}
+      ways={
+        <button type="button" className="patch patch-plain" onClick={() => record(betweenWords.skip, { readings: {} })}>
+          {betweenWords.skip}
+        </button>
+      }
+    >
+      <div className="between-lines">
+        {making.between.map((line) => (
+          <LineFields key={line.above} line={line} at={at} />
+        ))}
+      </div>
+    </StepFrame>
+  );
+}
+
+const parts = ["Girth", "FrontArc"] as const;
+
+const isPair = (above: BetweenLine["above"], read: readonly (readonly [BetweenReadingName, string])[]): boolean => {
+  const has = (part: (typeof parts)[number]) => read.some(([name]) => name === betweenName(above, part));
+  return has("Girth") === has("FrontArc");
+};
+
+function LineFields({ line: { above, depthBelowNape }, at }: { readonly line: BetweenLine; readonly at: StepAtHand }) {
+  const { write } = useLengths();
+  const level = at.plan.levels.find(({ name }) => name === above)?.depthBelowNape.value ?? 0;
+  return (
+    <fieldset className="between-line">
+      <legend>{betweenWords.below(levelWords[above], write(mm(depthBelowNape - level)))}</legend>
+      <Field name={betweenName(above, "Girth")} label={betweenWords.girth} />
+      <Field name={betweenName(above, "FrontArc")} label={betweenWords.front} />
+    </fieldset>
+  );
+}
+
+function Field({ name, label }: { readonly name: BetweenReadingName; readonly label: string }) {
+  const key = betweenDraftKey(name);
+  const { unit, step } = useLengths();
+  const dispatch = useDispatch();
+  const { text: draft } = useTypedLength(key);
+  const state = lengthFieldState({
+    entry: undefined,
+    draft,
+    unit,
+    step,
+    onDraft: (text) => dispatch({ does: "draft", of: "other", key, text }),
+    onCommit: () => {},
+  });
+  return <LengthField label={label} state={state} />;
+}

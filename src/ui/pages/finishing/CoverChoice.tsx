@@ -1,0 +1,107 @@
+import { useState } from "react";
+import { stretchDraftKeys } from "../../../app/session/commands";
+import { isCloth } from "../../../app/steps/coverCloth";
+import { knitOfTest } from "../../../core/cover/cloth";
+import { mm } from "../../../core/units";
+import type { CoverCloth } from "../../../document/fitting";
+import { coverChoice } from "../../../text/makingSteps";
+import { doneWords } from "../../../text/stops";
+import { lengthFieldState } from "../../../app/session/lengthFieldState";
+import { LengthField } from "../../kit/field/LengthField";
+import { useTypedLength } from "../../kit/stop/ReadingInput";
+import { StepFrame } from "../../kit/stop/StepFrame";
+import type { StepAtHand } from "../../kit/stop/useStep";
+import { useDispatch, useDrafts, useLengths } from "../../kit/useStore";
+import { MakingPicture } from "./MakingPicture";
+
+/** What the cover is made of, and for a knit that is cut, how much it gives. */
+export function CoverChoice({ at }: { readonly at: StepAtHand }) {
+  const [cloth, setCloth] = useState<CoverCloth>("knit");
+  const drafts = useDrafts().other;
+  const test = useStretchTest();
+  const isTest = cloth === "knit";
+  const isReady = !isTest || test.kind !== "impossible";
+  const said = doneWords(at.step);
+  const press = () => {
+    const texts = Object.entries(stretchDraftKeys).map(([name, key]) => [name, drafts[key]?.trim() ?? ""] as const);
+    at.record(said, { cloth, ...(isTest && test.kind === "tried" ? Object.fromEntries(texts) : {}) });
+  };
+  return (
+    <StepFrame
+      at={at}
+      trail={{}}
+      act="choose-cover"
+      kind="working"
+      picture={<MakingPicture at={at} />}
+      slab={{ words: said, press, isReady }}
+      ways={null}
+    >
+      <fieldset className="stack cover-choice">
+        <legend>{coverChoice.legend}</legend>
+        {(Object.keys(coverChoice.cloths) as CoverCloth[]).map((kind) => (
+          <label key={kind} className="tick">
+            <input type="radio" name="cover" checked={cloth === kind} onChange={() => setCloth(kind)} />
+            <span>{coverChoice.cloths[kind]}</span>
+          </label>
+        ))}
+      </fieldset>
+      {isTest ? <StretchFields /> : null}
+    </StepFrame>
+  );
+}
+
+function StretchFields() {
+  const { write, unit } = useLengths();
+  const { test } = coverChoice;
+  const told = useStretchTest();
+  return (
+    <fieldset className="stretch-test">
+      <legend>{test.title}</legend>
+      <p>{test.how(write(unit === "in" ? mm(101.6) : mm(100)))}</p>
+      <div className="stretch-fields">
+        <StretchField name="marked" />
+        <StretchField name="across" />
+        <StretchField name="along" />
+      </div>
+      <p role="status">
+        {told.kind === "impossible"
+          ? test.cannot
+          : told.kind === "tried"
+            ? test.gives(Math.round(100 * told.stretch))
+            : test.optional}
+      </p>
+    </fieldset>
+  );
+}
+
+function StretchField({ name }: { readonly name: keyof typeof stretchDraftKeys }) {
+  const key = stretchDraftKeys[name];
+  const { unit, step } = useLengths();
+  const dispatch = useDispatch();
+  const { text: draft } = useTypedLength(key);
+  const state = lengthFieldState({
+    entry: undefined,
+    draft,
+    unit,
+    step,
+    onDraft: (text) => dispatch({ does: "draft", of: "other", key, text }),
+    onCommit: () => {},
+  });
+  return <LengthField label={coverChoice.test[name]} state={state} />;
+}
+
+type Tested = { readonly kind: "open" | "impossible" } | { readonly kind: "tried"; readonly stretch: number };
+
+/** What the three lengths say together, as far as they are there. */
+function useStretchTest(): Tested {
+  const [marked, across, along] = [
+    useTypedLength(stretchDraftKeys.marked).length,
+    useTypedLength(stretchDraftKeys.across).length,
+    useTypedLength(stretchDraftKeys.along).length,
+  ];
+  if (marked === null || across === null || along === null) return { kind: "open" };
+  const test = { marked, across, along };
+  if (!isCloth(test)) return { kind: "impossible" };
+  const cloth = knitOfTest(test);
+  return { kind: "tried", stretch: cloth.kind === "knit" ? cloth.stretch : 0 };
+}

@@ -1,0 +1,30 @@
+import { useMemo } from "react";
+import type { StepName } from "../../../app/steps/step";
+import { Drawing } from "../../drawing/Drawing";
+import { type CoverDoing, coverScene } from "../../drawing/torso/coverScene";
+import type { StepAtHand } from "../../kit/stop/useStep";
+import { CoverPanelsPicture } from "./CoverPanelsPicture";
+
+/** The picture of a step over the padding: the covered form, or the panels that are cut. */
+export function MakingPicture({ at }: { readonly at: StepAtHand }) {
+  const { step } = at;
+  if (step.do === "cut-cover" || step.do === "sew-cover") return <CoverPanelsPicture at={at} />;
+  return <OnForm at={at} doing={doingOf[step.do] ?? "closed"} />;
+}
+
+const doingOf: { readonly [name in StepName]?: CoverDoing } = {
+  "fit-cover": "pinSides",
+  "correct-cover": "pinSides",
+  "hem-cover": "hem",
+  "waist-tape": "waistTape",
+  "style-lines": "lines",
+  "put-away": "bag",
+};
+
+function OnForm({ at: { plan, pinned, words }, doing }: { readonly at: StepAtHand; readonly doing: CoverDoing }) {
+  const scene = useMemo(
+    () => coverScene({ levels: plan.levels, on: pinned, doing, title: words[0] }),
+    [plan, pinned, doing, words],
+  );
+  return <Drawing scene={scene} />;
+}

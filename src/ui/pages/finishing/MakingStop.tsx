@@ -1,0 +1,105 @@
+import type { ReactNode } from "react";
+import type { CurrentStep } from "../../../app/steps/currentStep";
+import { makingOfStep } from "../../../app/steps/makingSteps";
+import type { StepName } from "../../../app/steps/step";
+import { formatLength } from "../../../core/lengthText";
+import type { CautionPlace } from "../../../text/cautions";
+import { finishingWords } from "../../../text/finishing";
+import { makingThen } from "../../../text/makingSteps";
+import { doneWords, handSteps } from "../../../text/stops";
+import { Cautions } from "../../kit/Cautions";
+import { goTo } from "../../kit/page";
+import { MeasureStop } from "../../kit/stop/MeasureStop";
+import { StepFrame } from "../../kit/stop/StepFrame";
+import { HandSteps } from "../../kit/stop/StopFrame";
+import { type StepAtHand, useStepAtHand } from "../../kit/stop/useStep";
+import { useLengths } from "../../kit/useStore";
+import { BetweenStop } from "./BetweenStop";
+import { CoverChoice } from "./CoverChoice";
+import { MakingPicture } from "./MakingPicture";
+
+/** The stop of a step over the finished padding. */
+export function MakingStop({ current, isWorking }: { readonly current: CurrentStep; readonly isWorking: boolean }) {
+  const at = useStepAtHand(current, isWorking);
+  const { step } = at;
+  switch (step.do) {
+    case "read-cover":
+      return <MeasureStop key={step.names.join()} at={at} />;
+    case "choose-cover":
+      return <CoverChoice at={at} />;
+    case "read-between":
+      return <BetweenStop at={at} />;
+    default:
+      return <HandsStop at={at} />;
+  }
+}
+
+/** Made by hand: one picture, what the hands do in order, and one slab that notes it. It may be left out. */
+function HandsStop({ at }: { readonly at: StepAtHand }) {
+  const { step, record } = at;
+  const said = doneWords(step);
+  const isDone = step.do === "done";
+  const care = cautionOf[step.do];
+  return (
+    <StepFrame
+      at={at}
+      trail={{}}
+      act={step.do}
+      kind="working"
+      picture={<MakingPicture at={at} />}
+      after={<Then at={at} />}
+      slab={{ words: said, press: () => (isDone ? goTo("fittings") : record(said)), isReady: true }}
+      ways={step.do in makingOfStep ? <LeaveOut at={at} /> : null}
+    >
+      {care === undefined ? null : <Cautions at={care} />}
+      {isDone ? <p>{finishingWords.allDone}</p> : <HandSteps steps={handSteps(step, "")} />}
+      {step.do === "cut-cover" || step.do === "cut-arm" ? (
+        <p>
+          <button type="button" className="patch" onClick={() => goTo("print")}>
+            {finishingWords.toPatterns}
+          </button>
+        </p>
+      ) : null}
+    </StepFrame>
+  );
+}
+
+/** Where the work can hurt. */
+const cautionOf: { readonly [name in StepName]?: CautionPlace } = {
+  "cut-cover": "cutting",
+  "sew-cover": "sewing",
+  "fit-cover": "covering",
+  "close-cover": "securing",
+  "cut-arm": "cutting",
+  "fill-arm": "filling",
+  "hang-arm": "securing",
+  "put-away": "lastPins",
+};
+
+function LeaveOut({ at: { record } }: { readonly at: StepAtHand }): ReactNode {
+  return (
+    <button
+      type="button"
+      className="patch patch-plain"
+      onClick={() => record(finishingWords.leftOut, { passedOver: true })}
+    >
+      {finishingWords.leaveOut}
+    </button>
+  );
+}
+
+/** The length that counts at this step, above the slab. */
+function Then({ at: { step, making } }: { readonly at: StepAtHand }) {
+  const { step: lengths } = useLengths();
+  const [words, length] =
+    step.do === "waist-tape"
+      ? [makingThen.waistTape, making.waistTape?.length]
+      : step.do === "fill-arm"
+        ? [makingThen.arm, making.arm?.upperArm]
+        : ["", undefined];
+  return length === undefined ? null : (
+    <p className="stop-then">
+      {words} <strong>{formatLength(length, lengths)}</strong>
+    </p>
+  );
+}
