@@ -91,7 +91,7 @@ const walk: readonly Screen[] = [
       await page.locator(".stop-at-cut").waitFor();
     },
   },
-  { name: "finishing", reach: (page) => openPlace(page, "finishing", heading("Finishing")) },
+  { name: "finishing", reach: (page) => openPlace(page, "finishing", heading("First the padding")) },
   { name: "3d", reach: (page) => openPlace(page, "3d", "canvas") },
   {
     name: "fittings",

@@ -1,5 +1,5 @@
 import { expect, test } from "@playwright/test";
-import { readingField, row, openDemo } from "./support/workroom";
+import { row } from "./support/workroom";
 
 const typed = "thirty and a bit";
 
@@ -48,13 +48,4 @@ test("and when the page is loaded anew the very moment it says they are saved", 
   });
   await loaded;
   await expect(row(page, "bustGirth")).toContainText("35 1");
-});
-
-test("a measurement over the cover as well", async ({ page }) => {
-  await openDemo(page, "finishing");
-  await page.getByRole("tab", { name: "waist" }).click();
-  await readingField(page, "front").fill("17 and something");
-  await page.getByRole("tab", { name: "bust", exact: true }).click();
-  await page.getByRole("tab", { name: "waist" }).click();
-  await expect(readingField(page, "front")).toHaveValue("17 and something");
 });

@@ -2,6 +2,8 @@ import { apply } from "../../src/app/session/commands";
 import { derivation } from "../../src/app/session/derived";
 import { linesAtForm } from "../../src/app/progress/linesAtForm";
 import { type CurrentStep, piecesNamed } from "../../src/app/steps/currentStep";
+import { partOfStep } from "../../src/app/steps/jobPart";
+import type { StepName } from "../../src/app/steps/step";
 import { workEntry } from "../../src/app/steps/workEntry";
 import type { MeasurementName } from "../../src/core/body/vocabulary";
 import { linePartName } from "../../src/core/form/linePart";
@@ -13,7 +15,8 @@ import { linesWords } from "../../src/text/linesAtForm";
 import { lineWords } from "../../src/text/pictures";
 import { planWords } from "../../src/text/plan";
 import { stepWords } from "../../src/text/steps";
-import { trialStop } from "../../src/text/stops";
+import { betweenWords } from "../../src/text/makingSteps";
+import { stopWords, trialStop } from "../../src/text/stops";
 
 /** What a person does at the padding screen, whether it is drawn in a test or in a browser. */
 export interface StopScreen {
@@ -48,6 +51,7 @@ export async function walkStops(
   const derive = derivation();
   const [steps, taps]: [string[], StopWalk["taps"][number][]] = [[], []];
   let fitting = start;
+  let isOver = false;
   const text = (name: MeasurementName, expected: number) =>
     formatLength(mm(reads(name, mm(expected))), "1/16 in", "bare");
   for (let stops = 0; stops < mostStops; stops += 1) {
@@ -59,6 +63,12 @@ export async function walkStops(
     const current = derive(fitting).step();
     if (current === null) throw new Error("there is no step");
     const { step } = current;
+    if (partOfStep[step.do] !== "padding" && !isOver) {
+      isOver = true;
+      await screen.headline(stopWords.padded);
+      await seen("padded", fitting);
+      await screen.slab();
+    }
     steps.push(step.do);
     if (step.do === "done") {
       await screen.headline(stepWords(step, sayingOf(current, fitting))[0]);
@@ -76,6 +86,7 @@ const sayingOf = (current: CurrentStep, fitting: Fitting) => ({
   lengths: fittingStep(fitting),
   levels: current.plan.levels,
   pieces: piecesNamed(current, fitting),
+  making: current.making,
 });
 
 type Text = (name: MeasurementName, expected: number) => string;
@@ -122,6 +133,8 @@ async function atLines(
   return apply(fitting, { does: "read", name, text: typed, line: { level, depth }, at });
 }
 
+const readsTape: ReadonlySet<StepName> = new Set(["read", "read-all", "check", "read-cover"]);
+
 async function atStep(
   current: CurrentStep,
   fitting: Fitting,
@@ -137,7 +150,7 @@ async function atStep(
     if (entry === null) throw new Error(`${step.do} has no record`);
     return { fitting: apply(fitting, { does: "record", entry }), count };
   };
-  if (step.do === "read" || step.do === "read-all" || step.do === "check") {
+  if (readsTape.has(step.do)) {
     const level = step.levels[0] ?? "waist";
     const names = step.names.filter((name) => name.startsWith(level));
     const readings: { [name: string]: string } = {};
@@ -155,6 +168,7 @@ async function atStep(
   await screen.headline(stepWords(step, saying)[0]);
   await seen(step.do, fitting);
   if (step.do === "trial") await screen.press(trialStop.skip);
+  else if (step.do === "read-between") await screen.press(betweenWords.skip);
   else await screen.slab();
   return noted({}, 1);
 }

@@ -1,4 +1,4 @@
-import { levelNames } from "../../../core/body/vocabulary";
+import { type LevelName, levelNames } from "../../../core/body/vocabulary";
 import { type Piece, pieceExtent } from "../../../core/padding/piece";
 import type { PlannedLevel } from "../../../core/plan/plan";
 import { formCurveOf } from "../../../core/plan/torsosOfPlan";
@@ -7,41 +7,56 @@ import { at, type Frame, type Mark, mark, type PicturePoint, type Scene } from "
 import { figureSections } from "../silhouette";
 import { pinsAlong } from "./battingMarks";
 import { paddedShape } from "./paddedShape";
+import { tapeAround } from "./tapeAround";
 import { frontTorso, hang, levelTape } from "./torsoFigure";
 import { formTorso, heightsDown, type TorsoShape } from "./torsoShape";
 
 /** What is done over the finished padding. */
-export type CoverDoing = "pinSides" | "closed" | "hem" | "waistTape" | "lines" | "bag";
+export type CoverDoing = "pinSides" | "closed" | "read" | "hem" | "waistTape" | "lines" | "bag";
 
 /** The covered form as it stands in front of a person: its cover drawn as a form's own cloth, and yellow what the hands are on. */
 export interface CoverPicture {
   readonly levels: readonly PlannedLevel[];
   readonly on: readonly Piece[];
   readonly doing: CoverDoing;
+  /** Where the measuring tape lies, and whether it runs from side seam to side seam. */
+  readonly tape?: { readonly level: LevelName; readonly isHalf: boolean };
   readonly title: string;
 }
 
-export function coverScene({ levels, on, doing, title }: CoverPicture): Scene {
+export function coverScene({ levels, on, doing, tape, title }: CoverPicture): Scene {
   const bare = formTorso(levels);
   const top = Math.min(110, ...on.map((piece) => pieceExtent(piece).top - 5));
   const bottom = Math.max(bare.hem, ...on.map((piece) => pieceExtent(piece).bottom + 5));
   const view = doing === "bag" ? "back" : "front";
-  const shape = paddedShape(bare, figureSections(formCurveOf(levels), on, top, bottom), view);
+  const shape = bridged(paddedShape(bare, figureSections(formCurveOf(levels), on, top, bottom), view));
   return {
     title,
     description: title,
-    frame: frameOf(shape, doing),
+    frame: frameOf(shape, doing, tape?.level),
     textSize: 30,
-    marks: doing === "bag" ? bagged(shape) : [...frontTorso(shape, "front"), ...marksOf(shape, doing)],
+    marks:
+      doing === "bag"
+        ? bagged(shape)
+        : [...frontTorso(shape, "front"), ...marksOf(shape, doing), ...tapeOf(shape, tape)],
     labels: [],
   };
 }
+
+/** Pulled cloth runs smoothly over the steps where layers end. */
+const bridged = (shape: TorsoShape): TorsoShape => ({
+  ...shape,
+  half: (depth) => bridge.reduce((sum, by) => sum + shape.half(depth + by), 0) / bridge.length,
+});
+
+const bridge = [-45, -30, -15, 0, 15, 30, 45];
 
 function marksOf(shape: TorsoShape, doing: Exclude<CoverDoing, "bag">): readonly Mark[] {
   switch (doing) {
     case "pinSides":
       return [...flange(shape, 1), ...flange(shape, -1)];
     case "closed":
+    case "read":
       return [];
     case "hem": {
       const { band } = levelTape(shape, shape.hem - hemHeight, "front", hemHeight);
@@ -62,6 +77,9 @@ function marksOf(shape: TorsoShape, doing: Exclude<CoverDoing, "bag">): readonly
       ];
   }
 }
+
+const tapeOf = (shape: TorsoShape, tape: CoverPicture["tape"]): readonly Mark[] =>
+  tape === undefined ? [] : tapeAround(shape, shape.levels[tape.level].depthBelowNape, tape.isHalf);
 
 const [hemHeight, waistTapeHeight] = [26, 18];
 
@@ -104,11 +122,12 @@ function bagged(shape: TorsoShape): readonly Mark[] {
   ];
 }
 
-function frameOf(shape: TorsoShape, doing: CoverDoing): Frame {
+function frameOf(shape: TorsoShape, doing: CoverDoing, read: LevelName | undefined): Frame {
   const half =
     Math.max(shape.shoulderHalf, ...levelNames.map((name) => shape.half(shape.levels[name].depthBelowNape))) + 48;
   const whole = { x: -half, y: -124, width: 2 * half, height: shape.hem + 170 };
-  if (doing === "waistTape") return { ...whole, y: shape.levels.waist.depthBelowNape - 150, height: 300 };
+  const line = doing === "waistTape" ? "waist" : read;
+  if (line !== undefined) return { ...whole, y: shape.levels[line].depthBelowNape - 150, height: 300 };
   if (doing === "hem") return { ...whole, y: shape.hem - 220, height: 300 };
   return whole;
 }

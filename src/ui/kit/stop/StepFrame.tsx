@@ -14,7 +14,7 @@ export function StepFrame<Act extends string>({ at: { step, words }, ...props }:
       region={stopWords.region}
       title={words[0]}
       sentence={words[1]}
-      minutes={stepMinutes(step)}
+      {...(step.do === "done" ? {} : { minutes: stepMinutes(step) })}
       speech={words.join(" ").trim()}
       {...props}
     />

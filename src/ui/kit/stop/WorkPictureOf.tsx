@@ -3,6 +3,7 @@ import { type LevelName, levelNames, type MeasurementName } from "../../../core/
 import { type Piece, pieceExtent } from "../../../core/padding/piece";
 import type { Plan } from "../../../core/plan/plan";
 import { Drawing } from "../../drawing/Drawing";
+import { coverScene } from "../../drawing/torso/coverScene";
 import { type WorkPicture, workScene } from "../../drawing/torso/workScene";
 import { measurementTexts } from "../../../text/measurements";
 import { levelWords } from "../../../text/pictures";
@@ -47,22 +48,19 @@ export function WorkPictureOf({ plan, on, now = noPieces, doing, view, tape, tit
 
 /** The tape where one reading is taken; a letter typed beside it draws nothing anew. */
 export const ReadingPicture = memo(function ReadingPicture({
-  at: { plan, pinned },
+  at: { step, plan, pinned },
   name,
 }: {
   readonly at: StepAtHand;
   readonly name: MeasurementName;
 }) {
-  return (
-    <WorkPictureOf
-      plan={plan}
-      on={pinned}
-      doing="read"
-      view={name.endsWith("BackArc") ? "back" : "front"}
-      tape={{ level: levelNames.find((level) => name.startsWith(level)) ?? "waist", isHalf: !name.endsWith("Girth") }}
-      title={measurementTexts[name].label}
-    />
-  );
+  const title = measurementTexts[name].label;
+  const level = levelNames.find((one) => name.startsWith(one)) ?? "waist";
+  const tape = { level, isHalf: !name.endsWith("Girth") };
+  if (step.do === "read-cover")
+    return <Drawing scene={coverScene({ levels: plan.levels, on: pinned, doing: "read", tape, title })} />;
+  const view = name.endsWith("BackArc") ? "back" : "front";
+  return <WorkPictureOf plan={plan} on={pinned} doing="read" view={view} tape={tape} title={title} />;
 });
 
 const noPieces: readonly Piece[] = [];

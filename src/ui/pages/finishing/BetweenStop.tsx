@@ -11,7 +11,6 @@ import { useTypedLength } from "../../kit/stop/ReadingInput";
 import { StepFrame } from "../../kit/stop/StepFrame";
 import type { StepAtHand } from "../../kit/stop/useStep";
 import { useDispatch, useDrafts, useLengths } from "../../kit/useStore";
-import { MakingPicture } from "./MakingPicture";
 
 /** Readings between the level lines, all of them on one stop, since each is optional and they are noted together. */
 export function BetweenStop({ at }: { readonly at: StepAtHand }) {
@@ -33,7 +32,7 @@ export function BetweenStop({ at }: { readonly at: StepAtHand }) {
       trail={{}}
       act="read-between"
       kind="working"
-      picture={<MakingPicture at={at} />}
+      picture={null}
       after={
         <p className="stop-then">
           {read.length > 0 && !isPaired

@@ -12,7 +12,6 @@ import { useTypedLength } from "../../kit/stop/ReadingInput";
 import { StepFrame } from "../../kit/stop/StepFrame";
 import type { StepAtHand } from "../../kit/stop/useStep";
 import { useDispatch, useDrafts, useLengths } from "../../kit/useStore";
-import { MakingPicture } from "./MakingPicture";
 
 /** What the cover is made of, and for a knit that is cut, how much it gives. */
 export function CoverChoice({ at }: { readonly at: StepAtHand }) {
@@ -32,7 +31,7 @@ export function CoverChoice({ at }: { readonly at: StepAtHand }) {
       trail={{}}
       act="choose-cover"
       kind="working"
-      picture={<MakingPicture at={at} />}
+      picture={null}
       slab={{ words: said, press, isReady }}
       ways={null}
     >
