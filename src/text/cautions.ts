@@ -47,6 +47,10 @@ const cautions = {
     short: "Wear a dust mask.",
     long: `Batting sheds fibers. Open a window, wipe instead of shaking, and let nobody with asthma do the cutting. ${labels}`,
   },
+  looseFiber: {
+    short: "Loose fiber flies: wear a dust mask.",
+    long: `Tear it apart low over its bag, outdoors or at an open window. Nobody with asthma does the filling. Batting sheds the same way. ${labels}`,
+  },
   pinsIn: {
     short: "Count the pins in, none between the lips.",
     long: "Take ball-headed pins from a dish and write the count down. The same number comes out again when the piece is basted.",
@@ -79,7 +83,7 @@ export const cautionPlaces = {
   securing: ["pinsOut", "needles"],
   sewing: ["iron", "needles"],
   covering: ["pinsIn", "iron"],
-  filling: ["dust", "needles"],
+  filling: ["looseFiber"],
   lastPins: ["pinsOut", "lifting"],
 } as const satisfies { readonly [place: string]: readonly (keyof typeof cautions)[] };
 export type CautionPlace = keyof typeof cautionPlaces;

@@ -26,7 +26,10 @@ function readLevel(fitting: Fitting, level: LevelName, over?: "cover"): Fitting 
   const texts = { Girth: predicted?.girth, FrontArc: predicted?.frontArc, BackArc: predicted?.backArc };
   return Object.entries(texts).reduce(
     (before, [part, length]) =>
-      apply(before, { does: "read", name: `${level}${part as "Girth"}`, text: `${String(length)} mm`, ...where, at }),
+      apply(before, {
+        does: "record",
+        entry: { did: "measured", readings: { [`${level}${part}`]: `${String(length)} mm` }, ...where, at },
+      }),
     fitting,
   );
 }

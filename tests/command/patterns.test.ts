@@ -17,7 +17,7 @@ import { people, fittingFileOf } from "../tools/people";
 import { outlinesOfSvg, type ReadLine, type ReadPage, readDxf, readPdf } from "../tools/readPatterns";
 
 /** Files written and read back, and other work may share the machine. */
-vi.setConfig({ testTimeout: 240_000 });
+vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
 
 const demo = readFileSync(resolve(import.meta.dirname, "../../shared/demo-fitting.json"), "utf8");
 
