@@ -1,7 +1,8 @@
-export const patternsHelp = `Writes every layer of batting of a fitting and the panels of a fitted cover at their true size into a folder.
+export const patternsHelp = `Writes every layer of batting of a fitting, the panels of a fitted cover and, once the arm is measured, a soft arm at their true
+size into a folder.
 
   npm run --silent patterns -- FILE FOLDER                write them into a new or an empty folder
-  npm run --silent patterns -- FILE FOLDER --stretch 12   the cover of a knit that is pulled by 12 percent
+  npm run --silent patterns -- FILE FOLDER --stretch 12   cover and arm of a knit that is pulled by 12 percent
                                                           (5 to 15; 10 if left out; 0 is woven fabric)
   npm run --silent patterns -- --help                     print this
 

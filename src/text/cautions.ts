@@ -67,6 +67,10 @@ const cautions = {
     short: "Count the needles, too.",
     long: "A curved needle is easily left in the padding. Look along each seam before the form is moved or anything is pressed.",
   },
+  fiber: {
+    short: "Loose fiber: wear a dust mask.",
+    long: `Loose fiber flies as it is pulled apart. Open a window, keep it from flames and heaters, and let nobody with asthma do the filling. ${labels}`,
+  },
 } as const satisfies { readonly [name: string]: Caution };
 
 /** Where the hand is, and what is said there. Each caution stands at the step it belongs to and at no other. */
@@ -79,6 +83,8 @@ export const cautionPlaces = {
   securing: ["pinsOut", "needles"],
   covering: ["pinsIn", "iron"],
   lastPins: ["pinsOut", "lifting"],
+  sewingArm: ["needles"],
+  fillingArm: ["fiber"],
 } as const satisfies { readonly [place: string]: readonly (keyof typeof cautions)[] };
 export type CautionPlace = keyof typeof cautionPlaces;
 

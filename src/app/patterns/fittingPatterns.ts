@@ -1,3 +1,5 @@
+import type { ArmPartName } from "../../core/arm/armParts";
+import type { SoftArm } from "../../core/arm/softArm";
 import { apexToApexEstimate } from "../../core/body/estimates";
 import { levelNames } from "../../core/body/vocabulary";
 import type { Cloth } from "../../core/cover/cloth";
@@ -13,6 +15,7 @@ import type { PlanInput } from "../../core/plan/basis";
 import type { PlannedLevel } from "../../core/plan/plan";
 import { assert } from "../../core/result";
 import type { SettledFitting } from "../../document/fitting";
+import { fittingArm } from "../arm/fittingArm";
 import type { Derived } from "../session/derived";
 import { type CurrentStep, piecesNamed } from "../steps/currentStep";
 import { patternFile, type PatternFile } from "./patternFile";
@@ -29,9 +32,10 @@ type PartWords = Pick<TitledPart, "title" | "says">;
 export interface PatternTitles {
   readonly layer: (piece: Piece, layer: number, levels: readonly PlannedLevel[], batting: string) => PartWords;
   readonly panel: (name: CoverPanelName, cover: FittedCover) => PartWords;
+  readonly armPart: (name: ArmPartName, arm: SoftArm) => PartWords;
 }
 
-/** Everything of a fitting that is cut, as it stands now; null while there is no plan. */
+/** Everything of a fitting that is cut, as it stands now, with an arm if it was measured; null while there is no plan. */
 export function fittingPatterns(
   derived: Pick<Derived, "step" | "input">,
   fitting: SettledFitting,
@@ -50,6 +54,7 @@ export function fittingPatterns(
         ...titles.panel((cover.panels[i] as (typeof cover.panels)[number]).name, cover),
       }),
     ),
+    ...armPatterns(derived.input, cloth, titles.armPart),
   ];
   const girths = Object.fromEntries(levelNames.map((name) => [name, cover.girths[name]?.girth ?? 0]));
   return { file: patternFile(parts, girths, cloth.kind === "knit" ? cloth.stretch : 0), parts };
@@ -70,6 +75,12 @@ function coverOfStep({ plan, replan }: CurrentStep, { body, form }: PlanInput, c
   const cover = fittedCover(ground, cloth);
   const isSeamAsked = coverMatters(cover).some(({ kind }) => kind === "sideFrontSeam");
   return isSeamAsked ? fittedCover({ ...ground, hasSideFrontSeams: true }, cloth) : cover;
+}
+
+/** One arm, the left one; nothing while it was not measured or its measurements contradict one another. */
+function armPatterns({ body }: PlanInput, cloth: Cloth, words: PatternTitles["armPart"]): readonly TitledPart[] {
+  const made = fittingArm(body, cloth);
+  return made.kind === "arm" ? made.parts.map(({ name, part }) => ({ part, ...words(name, made.arm) })) : [];
 }
 
 /** What the plan still has and what was pinned, each piece once. */
