@@ -227,7 +227,7 @@ describe.each([twoPieces, onePiece])("an arm of $cut", (wish) => {
           }
         },
       ),
-      { seed: 17, numRuns: 700 },
+      { seed: 17, numRuns: 700, endOnFailure: true },
     );
     expect(met).toBeGreaterThan(100);
   });
