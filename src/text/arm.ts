@@ -1,5 +1,6 @@
+import type { FittingArm } from "../app/arm/fittingArm";
 import type { ArmPartName } from "../core/arm/armParts";
-import type { ArmProblem, ArmReadingName } from "../core/arm/armReadings";
+import type { ArmProblem, ArmReading, ArmReadingName } from "../core/arm/armReadings";
 import type { SoftArm } from "../core/arm/softArm";
 import { formatLength, type LengthStep, type LengthUnit, lengthSteps } from "../core/lengthText";
 import type { ArmLineName } from "../core/pattern/patternPart";
@@ -170,6 +171,12 @@ export function armProblemText({ code, names, got, expected }: ArmProblem, step:
       return `${reads}; beside that ${second} it must be ${length(least)} at least. Check the unit, and measure both again.`;
   }
 }
+
+/** Why no arm is among what is cut although one was measured; nothing where there is nothing to mend. */
+export const armNotes = (arm: FittingArm | ArmReading, step: LengthStep): readonly string[] =>
+  arm.kind === "contradicting"
+    ? arm.problems.map((problem) => `No arm is among the parts. ${armProblemText(problem, step)}`)
+    : [];
 
 /** The words of the two pictures of an arm. */
 export const armPictureWords = {

@@ -128,8 +128,16 @@ describe("the list of parts", () => {
       expect(Math.abs(around - 25.4 * inches)).toBeLessThan(0.1);
     }
     const { wristGirth: _, ...rest } = armLengths;
-    for (const more of [rest, { ...armLengths, shoulderToElbow: "20" }])
-      expect(patternsOf(withBody(more)).file.parts.some(({ kind }) => kind === "arm")).toBe(false);
+    const notesWith = (more: object) => {
+      const made = patternsOfText(withBody(more), knit);
+      if (!made.ok) throw new Error(made.problem.join(" "));
+      expect(made.value.file.parts.some(({ kind }) => kind === "arm")).toBe(false);
+      return made.value.notes;
+    };
+    expect(notesWith(rest)).toEqual([]);
+    expect(notesWith({ ...armLengths, shoulderToElbow: "20" })).toEqual([
+      "No arm is among the parts. The person’s shoulder to elbow reads 20 in; beside that arm length it can be 9 3/4 in to 14 5/8 in. Measure both again from the shoulder tip.",
+    ]);
   });
 
   test("outlines are closed, run counterclockwise, and are as long as their edges; ids are one of a kind, and sewn edges name each other", () => {

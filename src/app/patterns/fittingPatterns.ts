@@ -15,7 +15,7 @@ import type { PlanInput } from "../../core/plan/basis";
 import type { PlannedLevel } from "../../core/plan/plan";
 import { assert } from "../../core/result";
 import type { SettledFitting } from "../../document/fitting";
-import { fittingArm } from "../arm/fittingArm";
+import { fittingArm, type FittingArm } from "../arm/fittingArm";
 import type { Derived } from "../session/derived";
 import { type CurrentStep, piecesNamed } from "../steps/currentStep";
 import { patternFile, type PatternFile } from "./patternFile";
@@ -24,6 +24,8 @@ import type { TitledPart } from "./titledPart";
 export interface FittingPatterns {
   readonly file: PatternFile;
   readonly parts: readonly TitledPart[];
+  /** The arm whose parts are among them; or why none is. */
+  readonly arm: FittingArm;
 }
 
 type PartWords = Pick<TitledPart, "title" | "says">;
@@ -45,6 +47,7 @@ export function fittingPatterns(
   const current = derived.step();
   if (current === null) return null;
   assert(derived.input !== null, "a step has a plan, and a plan what it is made from");
+  const arm = fittingArm(derived.input.body, cloth);
   const cover = coverOfStep(current, derived.input, cloth);
   const parts = [
     ...battingPatterns(current, fitting, titles.layer),
@@ -54,10 +57,10 @@ export function fittingPatterns(
         ...titles.panel((cover.panels[i] as (typeof cover.panels)[number]).name, cover),
       }),
     ),
-    ...armPatterns(derived.input, cloth, titles.armPart),
+    ...armPatterns(arm, titles.armPart),
   ];
   const girths = Object.fromEntries(levelNames.map((name) => [name, cover.girths[name]?.girth ?? 0]));
-  return { file: patternFile(parts, girths, cloth.kind === "knit" ? cloth.stretch : 0), parts };
+  return { file: patternFile(parts, girths, cloth.kind === "knit" ? cloth.stretch : 0), parts, arm };
 }
 
 /** The cover for what the tape reads over the padding, or will read; with one more seam in front where the cloth must not ease so much. */
@@ -78,10 +81,8 @@ function coverOfStep({ plan, replan }: CurrentStep, { body, form }: PlanInput, c
 }
 
 /** One arm, the left one; nothing while it was not measured or its measurements contradict one another. */
-function armPatterns({ body }: PlanInput, cloth: Cloth, words: PatternTitles["armPart"]): readonly TitledPart[] {
-  const made = fittingArm(body, cloth);
-  return made.kind === "arm" ? made.parts.map(({ name, part }) => ({ part, ...words(name, made.arm) })) : [];
-}
+const armPatterns = (made: FittingArm, words: PatternTitles["armPart"]): readonly TitledPart[] =>
+  made.kind === "arm" ? made.parts.map(({ name, part }) => ({ part, ...words(name, made.arm) })) : [];
 
 /** What the plan still has and what was pinned, each piece once. */
 function battingPatterns(

@@ -109,7 +109,7 @@ function tabOver(shape: TorsoShape, hung: HungArm): readonly (readonly PicturePo
   const edge = tabEdge(shape, hung);
   const lower = edge.map((point, i) => {
     const share = i / (edge.length - 1);
-    return at(point.x - 4 - 36 * share * share, point.y + tabSeen * (1 - 0.45 * share * share));
+    return at(point.x - 4 - 36 * share, point.y + tabSeen * (1 - 0.6 * share));
   });
   return [edge, lower.toReversed()];
 }
@@ -121,7 +121,7 @@ const tabSeen = 46;
 function tabStitches(shape: TorsoShape, hung: HungArm): readonly PicturePoint[] {
   const [first = at(0, 0), , third = at(0, 0)] = tabEdge(shape, hung);
   const [from, to] = [between(first, third, 0.15), between(first, third, 0.85)];
-  const [top, bottom] = [10, tabSeen - 8];
+  const [top, bottom] = [10, tabSeen - 14];
   return [
     at(from.x - 1, from.y + top),
     at(to.x - 1, to.y + top),
