@@ -13,16 +13,17 @@ import { armPatternScene } from "./armPatternScene";
 interface ArmPatternPictureProps {
   readonly arm: SoftArm;
   readonly step: LengthStep;
-  readonly textSize?: number;
+  /** How many times larger than usual its letters are. */
+  readonly larger?: number;
 }
 
 /** The parts of a soft arm as they are cut, with what the tape reads around it once it is filled. */
-export function ArmPatternPicture({ arm, step, textSize = 26 }: ArmPatternPictureProps) {
+export function ArmPatternPicture({ arm, step, larger = 1 }: ArmPatternPictureProps) {
   const scene = useMemo(() => {
     const { upperArm, elbow, wrist } = arm.girths;
     return armPatternScene({
       parts: armParts(arm),
-      textSize,
+      larger,
       words: {
         title: armPictureWords.pattern,
         description: armPictureWords.patternText(arm, step),
@@ -35,7 +36,7 @@ export function ArmPatternPicture({ arm, step, textSize = 26 }: ArmPatternPictur
         },
       },
     });
-  }, [arm, step, textSize]);
+  }, [arm, step, larger]);
   return <Drawing scene={scene} />;
 }
 

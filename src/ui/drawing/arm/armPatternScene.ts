@@ -10,7 +10,8 @@ import { at, label, type Label, type Mark, mark, type PicturePoint, type Scene }
  */
 interface ArmPatternPicture {
   readonly parts: readonly ArmPart[];
-  readonly textSize?: number;
+  /** How many times larger than usual its letters are; usual letters are a thirteenth of the large pieces' width. */
+  readonly larger?: number;
   readonly words: {
     readonly title: string;
     readonly description: string;
@@ -20,13 +21,14 @@ interface ArmPatternPicture {
   };
 }
 
-export function armPatternScene({ parts, textSize: size = 26, words }: ArmPatternPicture): Scene {
+export function armPatternScene({ parts, larger = 1, words }: ArmPatternPicture): Scene {
   const large = parts.filter(({ name }) => name === "upper" || name === "under" || name === "whole");
   const small = parts.filter(({ name }) => name === "capDisc" || name === "wristDisc" || name === "tab");
-  const above = sideBySide(large, 1.4 * size);
+  const size = (larger * large.reduce((sum, { part }) => sum + partFrame(part).width, 0)) / 13;
+  const above = sideBySide(large, 1.4 * size, () => 0);
   const heights = large.map(({ part }) => partFrame(part));
   const foot = -Math.min(...heights.map(({ bottom }) => bottom)) + 1.4 * size;
-  const below = sideBySide(small, 2.2 * size);
+  const below = sideBySide(small, 1.2 * size, (name) => letterWidth * size * words.parts[name].length);
   const tallest = Math.max(...small.map(({ part }) => partFrame(part).height));
   const lower = below.map((one) => {
     const frame = partFrame(one.part);
@@ -34,12 +36,13 @@ export function armPatternScene({ parts, textSize: size = 26, words }: ArmPatter
     return { ...one, down: foot + tallest / 2 + middle };
   });
   const right = Math.max(...above.map((one) => one.right));
+  const widest = Math.max(right + 9.5 * size, ...below.map((one) => one.right + size));
   const column = lineColumn(above.at(-1), right, size, words);
   const top = Math.min(...heights.map(({ bottom, height }) => -bottom - height)) - 0.5 * size;
   return {
     title: words.title,
     description: words.description,
-    frame: { x: -0.5 * size, y: top, width: right + 10 * size, height: foot + tallest + 1.9 * size - top },
+    frame: { x: -0.5 * size, y: top, width: widest + 0.5 * size, height: foot + tallest + 1.9 * size - top },
     textSize: size,
     marks: [
       mark("tapeNow", ...above.slice(0, 1).map(cutShape)),
@@ -69,15 +72,24 @@ interface Placed extends ArmPart {
   readonly right: number;
 }
 
-function sideBySide(parts: readonly ArmPart[], gap: number): readonly Placed[] {
-  let left = 0;
+/** Parts in a row, each in the middle of at least so much room. */
+function sideBySide(
+  parts: readonly ArmPart[],
+  gap: number,
+  leastRoom: (name: ArmPartName) => number,
+): readonly Placed[] {
+  let from = 0;
   return parts.map(({ name, part }) => {
     const frame = partFrame(part);
-    const placed = { name, part, across: left - frame.left, down: 0, left, right: left + frame.width };
-    left = placed.right + gap;
-    return placed;
+    const room = Math.max(frame.width, leastRoom(name));
+    const left = from + (room - frame.width) / 2;
+    from += room + gap;
+    return { name, part, across: left - frame.left, down: 0, left, right: left + frame.width };
   });
 }
+
+/** A letter is about so much of its size wide. */
+const letterWidth = 0.6;
 
 const toPage =
   ({ across, down }: Placed) =>
