@@ -172,6 +172,7 @@ describe.each([twoPieces, onePiece])("an arm of $cut", (wish) => {
     }
   });
 
+  /** Broken on purpose: the card for the cap as wide as the knit is cut. Seen to fail. */
   test("notches lie on the outline; what a card closes is of the body's size", () => {
     for (const { at, part, arm } of parts.filter((_, i) => i % 5 === 0)) {
       const outline = partOutline(part);
@@ -216,6 +217,7 @@ describe.each([twoPieces, onePiece])("an arm of $cut", (wish) => {
     }
   });
 
+  /** Broken on purpose: the dip of the under cap as narrow as the plate makes it. Seen to fail. */
   test("whatever a tape may read of an arm without contradiction, no outline crosses itself", () => {
     const { upperArmGirth, elbowGirth, wristGirth, armLength } = measurementFacts;
     const between = ({ possible: { least, most } }: { possible: { least: number; most: number } }) =>
@@ -248,7 +250,7 @@ describe.each([twoPieces, onePiece])("an arm of $cut", (wish) => {
 });
 
 describe("an arm of one piece", () => {
-  /** Broken on purpose: legs by the sine; the dart as deep at the back; the length of the arm along the back line. Seen to fail. */
+  /** Broken on purpose: the dart as deep at the back; the length of the arm along the back line. Seen to fail. */
   test("along both sides, halfway between front and back, it is as long above and below the dart as the arm was measured", () => {
     for (const { at, arm } of arms(onePiece)) {
       const part = partOf(arm, "whole");
@@ -279,7 +281,8 @@ describe("an arm of one piece", () => {
 
 /**
  * prototype figures: three arms worked by another program from the same description, on true plates of 125, 135 and 150 mm. Cap
- * height, oval, its edge, the seams along the front and the back, and the mouth of the dart of the arm of one piece.
+ * height, oval, its edge, the seams along the front and the back, and the mouth of the dart of the arm of one piece. Broken on
+ * purpose: the bend of two pieces drawn whole; legs of the dart by the sine. Seen to fail.
  */
 describe("the prototype's three arms", () => {
   test.each([
