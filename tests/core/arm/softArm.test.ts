@@ -1,6 +1,6 @@
 import ellipe from "@stdlib/math-base-special-ellipe";
 import fc from "fast-check";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { armAllowance } from "../../../src/core/arm/armParts";
 import { armReading } from "../../../src/core/arm/armReadings";
 import { type ArmWish, softArm, type SoftArm, usualArm } from "../../../src/core/arm/softArm";
@@ -13,11 +13,15 @@ const people = Array.from({ length: 200 }, (_, i) => madeUpArm(i + 1));
 const twoPieces = { ...usualArm, cut: "twoPieces" } as const;
 const onePiece = { ...usualArm, cut: "onePiece" } as const;
 
-/** Every made-up arm in both cloths. */
+/** Many outlines to a test, and other work may share the machine. */
+vi.setConfig({ testTimeout: 120_000 });
+
+/** Every made-up arm, in woven cloth and in knit by turns. */
 const arms = (wish: ArmWish): readonly { readonly at: string; readonly arm: SoftArm }[] =>
-  people.flatMap((readings, i) =>
-    [woven, knit].map((cloth) => ({ at: `${i + 1} ${cloth.kind}`, arm: softArm(readings, cloth, wish) })),
-  );
+  people.map((readings, i) => {
+    const cloth = i % 2 === 0 ? woven : knit;
+    return { at: `${i + 1} ${cloth.kind}`, arm: softArm(readings, cloth, wish) };
+  });
 
 /** The perimeter of an ellipse by Legendre's complete elliptic integral E(m), from a numerics package (Abramowitz and Stegun 1964, chapter 17). */
 function ellipse(breadth: number, height: number): number {
@@ -62,7 +66,7 @@ describe("two pieces of an arm, laid flat", () => {
   /** Broken on purpose: the lower arm not turned; the whole arm's length below the elbow. Seen to fail. */
   test("the middle of the arm is as long as it was measured, and bends forward at the elbow", () => {
     for (const [i, { at, arm }] of cases.entries()) {
-      const readings = people[Math.floor(i / 2)] as (typeof people)[number];
+      const readings = people[i] as (typeof people)[number];
       const { along } = pulled(arm);
       for (const name of ["upper", "under"] as const) {
         const part = partOf(arm, name);
@@ -111,7 +115,7 @@ describe("two pieces of an arm, laid flat", () => {
 
   /** Broken on purpose: the elbow line drawn level. Seen to fail. */
   test("no edge runs beyond the lines on both sides of it: between two lines no width is beyond both", () => {
-    for (const { at, arm } of cases.filter((_, i) => i % 5 === 0)) {
+    for (const { at, arm } of cases.filter((_, i) => i % 3 === 0)) {
       const part = partOf(arm, "upper");
       const { upper, capHeight, cutGirths } = arm;
       for (let share = 0.1; share < 1; share += 0.1) {
