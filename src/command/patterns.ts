@@ -25,6 +25,7 @@ async function run(names: readonly string[]): Promise<number> {
   if (problem !== null) return complain([problem]);
   try {
     writeFolder(folder, await patternFiles(patterns.value));
+    complain(patterns.value.notes);
     return 0;
   } catch (error) {
     if (!(error instanceof Error && "code" in error)) throw error;

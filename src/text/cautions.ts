@@ -47,10 +47,6 @@ const cautions = {
     short: "Wear a dust mask.",
     long: `Batting sheds fibers. Open a window, wipe instead of shaking, and let nobody with asthma do the cutting. ${labels}`,
   },
-  looseFiber: {
-    short: "Loose fiber flies: wear a dust mask.",
-    long: `Tear it apart low over its bag, outdoors or at an open window. Nobody with asthma does the filling. Batting sheds the same way. ${labels}`,
-  },
   pinsIn: {
     short: "Count the pins in, none between the lips.",
     long: "Take ball-headed pins from a dish and write the count down. The same number comes out again when the piece is basted.",
@@ -71,6 +67,10 @@ const cautions = {
     short: "Count the needles, too.",
     long: "A curved needle is easily left in the padding. Look along each seam before the form is moved or anything is pressed.",
   },
+  fiber: {
+    short: "Loose fiber: wear a dust mask.",
+    long: `Loose fiber flies as it is pulled apart. Open a window, keep it from flames and heaters, and let nobody with asthma do the filling. ${labels}`,
+  },
 } as const satisfies { readonly [name: string]: Caution };
 
 /** Where the hand is, and what is said there. Each caution stands at the step it belongs to and at no other. */
@@ -83,8 +83,8 @@ export const cautionPlaces = {
   securing: ["pinsOut", "needles"],
   sewing: ["iron", "needles"],
   covering: ["pinsIn", "iron"],
-  filling: ["looseFiber"],
   lastPins: ["pinsOut", "lifting"],
+  fillingArm: ["fiber"],
 } as const satisfies { readonly [place: string]: readonly (keyof typeof cautions)[] };
 export type CautionPlace = keyof typeof cautionPlaces;
 

@@ -1,6 +1,7 @@
 import type { MakingFacts } from "../app/steps/makingFacts";
 import type { MakingStepName } from "../app/steps/makingSteps";
-import type { CoverOff, Step } from "../app/steps/step";
+import type { CoverOff, Step, StepName } from "../app/steps/step";
+import { armStepNames, armStepText } from "./arm";
 import type { CoverCloth } from "../document/fittingLimits";
 import type { LengthStep } from "../core/lengthText";
 import { mm } from "../core/units";
@@ -42,18 +43,6 @@ const always = {
     "Hem the cover.",
     "Turn it under the lower edge of the form. Sew it there by hand, or run a drawstring through the hem and tie it.",
   ],
-  "cut-arm": [
-    "Cut the arm.",
-    "Two pieces and two discs, from the patterns at true size. Cut one of the two pieces mirrored, so that right sides meet.",
-  ],
-  "sew-arm": [
-    "Sew the arm.",
-    "Both long seams first, notch on notch, then the arm cap disc. It stays soft until the arm is turned; slip the card in after.",
-  ],
-  "hang-arm": [
-    "Hang the arm by its tab.",
-    "Pin the tab over the shoulder, sew it on, and take the pins out. Two ties or hook-and-loop hold it at the armhole: it goes into a sleeve, and comes off again.",
-  ],
 } as const satisfies { readonly [name in AfterPaddingName]?: Words };
 type NamesLengths = Exclude<AfterPaddingName, keyof typeof always>;
 
@@ -86,8 +75,11 @@ export function makingWords(step: Step & { readonly do: AfterPaddingName }, { ma
         "Mark the lines that the clothes follow.",
         `Style tape along ${styleLines(making, write)}, center front and center back, the princess seams, the neck and the armholes. ${making?.isFloorKnown === true ? "Measure hems from the floor line of the form." : "For hems, set the form to the person’s height above the floor in their usual shoes."}`,
       ];
+    case "cut-arm":
+    case "sew-arm":
     case "fill-arm":
-      return ["Fill the arm from the wrist.", armGirths(making, write)];
+    case "hang-arm":
+      return armWords(name as ArmStep, making, lengths);
     case "put-away":
       return [
         "Pull a dust bag over the form until it is needed.",
@@ -163,13 +155,22 @@ const styleLines = (making: MakingFacts | undefined, write: (length: number) => 
   (making?.tapes ?? []).map(({ line, length }) => `the ${levelWords[line]} (${write(length)})`).join(" and ") ||
   "the bust and the full hip";
 
-function armGirths(making: MakingFacts | undefined, write: (length: number) => string): string {
+type ArmStep = "cut-arm" | "sew-arm" | "fill-arm" | "hang-arm";
+
+function armWords(name: ArmStep, making: MakingFacts | undefined, lengths: LengthStep): Words {
+  const text = armStep(name, making, lengths);
+  return text === null ? ["Make the arm.", "From the patterns at true size."] : [text.title, text.lines.join(" ")];
+}
+
+/** A step of the arm with all it says; null without an arm. */
+export function armStep(
+  step: StepName,
+  making: MakingFacts | undefined,
+  lengths: LengthStep,
+): ReturnType<typeof armStepText> | null {
   const arm = making?.arm ?? null;
-  const until =
-    arm === null
-      ? "until it reads as the person’s arm"
-      : `until the upper arm reads ${write(arm.upperArm)}, the elbow ${write(arm.elbow)} and the wrist ${write(arm.wrist)}`;
-  return `Handful after handful, firm, and measure as it fills, ${until}. Then sew the wrist disc on. An arm takes about 150 to 250 g (5 to 9 oz) of loose fiber; that is a guess.`;
+  const name = armStepNames.find((one) => step === `${one}-arm`);
+  return arm === null || name === undefined ? null : armStepText(name, arm, lengths);
 }
 
 const measureAgain = (making: MakingFacts | undefined): string =>
@@ -245,19 +246,6 @@ export const makingHands: {
     { title: "Level lines", text: "Upper edge of the tape on the line." },
     { title: "Princess seams", text: "Over the apex in front, over the shoulder blade in back." },
     { title: "Neck and armhole", text: "Stand the tape on edge around the curve." },
-  ],
-  "sew-arm": [
-    { title: "Back seam, front seam", text: "The under piece dips where the upper one rises." },
-    { title: "Disc into the cap", text: "Its notch at the top. Leave the wrist open." },
-    { title: "Turn it", text: "Then slip the card into the arm cap disc." },
-  ],
-  "fill-arm": [
-    { title: "Small handfuls", text: "Tear fiber apart; no lumps. Wear a dust mask." },
-    { title: "Measure as you go", text: "Three places. Stop when they read." },
-  ],
-  "hang-arm": [
-    { title: "Tab over the shoulder", text: "The disc against the armhole." },
-    { title: "No pin stays", text: "Under a sleeve nobody sees it." },
   ],
   "put-away": [
     { title: "Count once more", text: "Pins and needles back in their dish and cushion." },

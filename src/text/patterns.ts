@@ -3,6 +3,7 @@ import type { CoverPanelName } from "../core/cover/coverPanels";
 import type { FittedCover } from "../core/cover/fittedCover";
 import type { LengthStep } from "../core/lengthText";
 import type { PatternTitles } from "../app/patterns/fittingPatterns";
+import { armPartWords } from "./arm";
 import { pieceName, planWords } from "./plan";
 import { pictureWords } from "./pictures";
 import { featherWords, upperFirst } from "./pieces";
@@ -19,6 +20,7 @@ export const patternTitles = (step: LengthStep): PatternTitles => ({
     ],
   }),
   panel: panelWords,
+  armPart: armPartWords,
 });
 
 /** Sides are the wearer's. */
@@ -80,7 +82,7 @@ export const patternWords = {
 /** Where the patterns are offered on a screen. */
 export const patternScreenWords = {
   title: "Patterns at true size",
-  lead: "Every layer of batting and the panels of a fitted cover, to cut around. Measure the two squares on the first page before you cut.",
+  lead: "Every layer of batting, the panels of a fitted cover and, once the arm is measured, a soft arm, to cut around. Measure the two squares on the first page before you cut.",
   cloth: "The cover is cut from",
   cloths: {
     knit: "knit, pulled by a tenth",

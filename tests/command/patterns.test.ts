@@ -19,7 +19,19 @@ import { outlinesOfSvg, type ReadLine, type ReadPage, readDxf, readPdf } from ".
 /** Files written and read back, and other work may share the machine. */
 vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
 
-const demo = readFileSync(resolve(import.meta.dirname, "../../shared/demo-fitting.json"), "utf8");
+const sample = readFileSync(resolve(import.meta.dirname, "../../shared/demo-fitting.json"), "utf8");
+const sampleBody = (JSON.parse(sample) as { readonly body: object }).body;
+const withBody = (more: object): string => JSON.stringify({ ...JSON.parse(sample), body: { ...sampleBody, ...more } });
+
+/** An arm of a made-up person, in inches as the sample is. */
+const armLengths = {
+  upperArmGirth: "11 1/2",
+  elbowGirth: "10 1/8",
+  wristGirth: "6",
+  armLength: "21 3/4",
+  shoulderToElbow: "12 1/4",
+};
+const demo = withBody(armLengths);
 
 function patternsOf(text: string, cloth: Cloth = knit): FittingPatterns {
   const made = patternsOfText(text, cloth);
@@ -91,6 +103,41 @@ describe("the list of parts", () => {
       const ys = part.outline.map(([, y]) => y);
       expect(Math.max(...ys) - Math.min(...ys)).toBeCloseTo(cut.heightMm, 0);
     }
+  });
+
+  /** Broken on purpose: an arm left out of the parts; built from four measurements. Seen to fail. */
+  test("an arm is among the parts once all of it was measured, and never while one length is missing or they contradict one another", () => {
+    const arm = list.parts.filter(({ kind }) => kind === "arm");
+    expect(arm.map(({ id }) => id)).toEqual(
+      ["upper", "under", "capDisc", "wristDisc", "tab", "capCard", "wristCard"].map((name) => `leftArm-${name}`),
+    );
+    for (const part of arm) {
+      expect(part.of).toBe("leftArm");
+      expect(part.title).toContain("left arm");
+      expect(part.lines.some(({ kind }) => kind === "cut")).toBe(!part.id.endsWith("Card"));
+    }
+    for (const name of ["upper", "under"])
+      expect(arm.find(({ id }) => id.endsWith(name))?.says.join(" ")).toContain(
+        "For a right arm, turn every part over.",
+      );
+    const girths = { upperArm: 11.5, elbow: 10.125, wrist: 6 };
+    for (const [line, inches] of Object.entries(girths)) {
+      const sewn = arm.flatMap(({ levels }) => levels).filter(({ name }) => name === line);
+      expect(sewn).toHaveLength(2);
+      const around = (1 + list.stretch) * sewn.reduce((sum, { lengthMm }) => sum + lengthMm, 0);
+      expect(Math.abs(around - 25.4 * inches)).toBeLessThan(0.1);
+    }
+    const { wristGirth: _, ...rest } = armLengths;
+    const notesWith = (more: object) => {
+      const made = patternsOfText(withBody(more), knit);
+      if (!made.ok) throw new Error(made.problem.join(" "));
+      expect(made.value.file.parts.some(({ kind }) => kind === "arm")).toBe(false);
+      return made.value.notes;
+    };
+    expect(notesWith(rest)).toEqual([]);
+    expect(notesWith({ ...armLengths, shoulderToElbow: "20" })).toEqual([
+      "No arm is among the parts. The person’s shoulder to elbow reads 20 in; beside that arm length it can be 9 3/4 in to 14 5/8 in. Measure both again from the shoulder tip.",
+    ]);
   });
 
   test("outlines are closed, run counterclockwise, and are as long as their edges; ids are one of a kind, and sewn edges name each other", () => {
@@ -214,7 +261,8 @@ describe("what is written is read back at its true size", () => {
     const pages = await readPdf(bytes(name));
     const tiles = patterns.parts.flatMap(({ part }) => tilesOf(part).tiles.map((tile) => ({ part, tile })));
     const printed = pages.slice(pages.length - tiles.length);
-    expect(pages.length).toBeLessThan(tiles.length + 4);
+    // The first pages hold the squares and the maps, several parts to a page.
+    expect(pages.length - tiles.length).toBeLessThanOrEqual(Math.ceil(list.parts.length / 6));
     for (const page of pages) {
       expect([page.width, page.height].map((side) => Math.round(10 * side) / 10)).toEqual([width, height]);
       for (const { size } of page.words) expect(size).toBeGreaterThan(9.99);

@@ -1,6 +1,10 @@
 import type { ReactElement } from "react";
 import { renderToStaticMarkup } from "react-dom/server";
 import { levelNames, measurementNames } from "../../src/core/body/vocabulary";
+import { softArm, usualArm } from "../../src/core/arm/softArm";
+import { untriedKnit, usualStretch } from "../../src/core/cover/cloth";
+import { mm } from "../../src/core/units";
+import { ArmHangsPicture, ArmPatternPicture } from "../../src/ui/drawing/arm/ArmPicture";
 import { Drawing } from "../../src/ui/drawing/Drawing";
 import { figureScene } from "../../src/ui/drawing/figureScene";
 import { figureViews } from "../../src/ui/drawing/figureView";
@@ -169,6 +173,28 @@ const lines = [
   ),
 ];
 
+/** An invented arm of both kinds, in both units. */
+const armOfExample = (cut: "twoPieces" | "onePiece", side: "left" | "right" = "left") =>
+  softArm(
+    {
+      upperArmGirth: mm(318),
+      elbowGirth: mm(272),
+      wristGirth: mm(160),
+      armLength: mm(556),
+      shoulderToElbow: mm(314),
+    },
+    untriedKnit(usualStretch),
+    { ...usualArm, cut, side },
+  );
+const arms = [
+  picture("arm", "pattern", () => <ArmPatternPicture arm={armOfExample("twoPieces")} step="1/8 in" />),
+  picture("arm", "pattern-one-piece", () => <ArmPatternPicture arm={armOfExample("onePiece")} step="0.5 cm" />),
+  picture("arm", "hangs", () => <ArmHangsPicture arm={armOfExample("twoPieces")} levels={examplePlan.levels} />),
+  picture("arm", "hangs-right", () => (
+    <ArmHangsPicture arm={armOfExample("twoPieces", "right")} levels={examplePlan.levels} />
+  )),
+];
+
 const moving = (one: Picture): Picture => ({ ...one, kind: "moving" });
 const { levels, pieces } = plannedExample;
 const planned = [
@@ -202,6 +228,7 @@ export const pictures: readonly Picture[] = [
   ...tapes,
   ...thicknesses,
   ...lines,
+  ...arms,
   ...planned,
   ...measuring,
 ];

@@ -57,6 +57,7 @@ export const coreFolders: readonly string[] = [
   "calibration",
   "plan",
   "cover",
+  "arm",
 ];
 
 export const budgets = {

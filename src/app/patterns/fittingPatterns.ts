@@ -1,3 +1,5 @@
+import type { ArmPartName } from "../../core/arm/armParts";
+import type { SoftArm } from "../../core/arm/softArm";
 import { levelNames } from "../../core/body/vocabulary";
 import type { Cloth } from "../../core/cover/cloth";
 import { coverParts } from "../../core/cover/coverParts";
@@ -9,6 +11,7 @@ import { type Piece, pieceBatting } from "../../core/padding/piece";
 import type { PlannedLevel } from "../../core/plan/plan";
 import { assert } from "../../core/result";
 import type { SettledFitting } from "../../document/fitting";
+import { fittingArm, type FittingArm } from "../arm/fittingArm";
 import type { Derived } from "../session/derived";
 import { type CurrentStep, piecesNamed } from "../steps/currentStep";
 import { coverOfStep } from "./coverOfStep";
@@ -18,6 +21,8 @@ import type { TitledPart } from "./titledPart";
 export interface FittingPatterns {
   readonly file: PatternFile;
   readonly parts: readonly TitledPart[];
+  /** The arm whose parts are among them; or why none is. */
+  readonly arm: FittingArm;
 }
 
 type PartWords = Pick<TitledPart, "title" | "says">;
@@ -26,9 +31,10 @@ type PartWords = Pick<TitledPart, "title" | "says">;
 export interface PatternTitles {
   readonly layer: (piece: Piece, layer: number, levels: readonly PlannedLevel[], batting: string) => PartWords;
   readonly panel: (name: CoverPanelName, cover: FittedCover) => PartWords;
+  readonly armPart: (name: ArmPartName, arm: SoftArm) => PartWords;
 }
 
-/** Everything of a fitting that is cut, as it stands now; null while there is no plan. */
+/** Everything of a fitting that is cut, as it stands now, with an arm if it was measured; null while there is no plan. */
 export function fittingPatterns(
   derived: Pick<Derived, "step" | "input">,
   fitting: SettledFitting,
@@ -38,6 +44,7 @@ export function fittingPatterns(
   const current = derived.step();
   if (current === null) return null;
   assert(derived.input !== null, "a step has a plan, and a plan what it is made from");
+  const arm = fittingArm(derived.input.body, cloth);
   const cover = coverOfStep(current, derived.input, cloth, fitting);
   const parts = [
     ...battingPatterns(current, fitting, titles.layer),
@@ -47,10 +54,15 @@ export function fittingPatterns(
         ...titles.panel((cover.panels[i] as (typeof cover.panels)[number]).name, cover),
       }),
     ),
+    ...armPatterns(arm, titles.armPart),
   ];
   const girths = Object.fromEntries(levelNames.map((name) => [name, cover.girths[name]?.girth ?? 0]));
-  return { file: patternFile(parts, girths, cloth.kind === "knit" ? cloth.stretch : 0), parts };
+  return { file: patternFile(parts, girths, cloth.kind === "knit" ? cloth.stretch : 0), parts, arm };
 }
+
+/** One arm, the left one; nothing while it was not measured or its measurements contradict one another. */
+const armPatterns = (made: FittingArm, words: PatternTitles["armPart"]): readonly TitledPart[] =>
+  made.kind === "arm" ? made.parts.map(({ name, part }) => ({ part, ...words(name, made.arm) })) : [];
 
 /** What the plan still has and what was pinned, each piece once. */
 function battingPatterns(

@@ -1,7 +1,12 @@
-import type { Fitting } from "../../document/fitting";
+import { armReading, armReadingNames } from "../../core/arm/armReadings";
+import { entryLength, type Fitting } from "../../document/fitting";
 
-/** Whether everything is there that an arm is made from: what nobody measured is not made. */
-export const isArmRead = ({ body }: Pick<Fitting, "body">): boolean =>
-  armReadings.every((name) => body[name] !== undefined);
-
-export const armReadings = ["upperArmGirth", "elbowGirth", "wristGirth", "shoulderToElbow", "armLength"] as const;
+/** Whether everything was read that an arm is made from, and can be of one arm: what nobody measured is not made. */
+export function isArmRead({ body, unit }: Pick<Fitting, "body" | "unit">): boolean {
+  const read = armReadingNames.flatMap((name) => {
+    const entry = body[name];
+    const length = entry === undefined ? null : entryLength(entry, unit);
+    return length?.ok ? [[name, length.value] as const] : [];
+  });
+  return armReading(Object.fromEntries(read)).kind === "whole";
+}

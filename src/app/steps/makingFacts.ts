@@ -1,12 +1,14 @@
+import type { SoftArm } from "../../core/arm/softArm";
 import type { Measurements } from "../../core/body/measurements";
 import { coverLines } from "../../core/cover/coverGround";
 import { type BetweenLine, betweenLines } from "../../core/cover/betweenLines";
+import type { Cloth } from "../../core/cover/cloth";
 import { frontLossMatters } from "../../core/cover/coverMatters";
 import type { Plan } from "../../core/plan/plan";
 import { type WaistTape, waistTape } from "../../core/plan/waistTape";
 import { type Millimetres, mm } from "../../core/units";
 import type { CoverCloth, Fitting } from "../../document/fitting";
-import { armReadings } from "./isArmRead";
+import { fittingArm } from "../arm/fittingArm";
 import { isCutFromPanels } from "./makingSteps";
 import { chosenCloth } from "./coverCloth";
 
@@ -24,7 +26,7 @@ export interface MakingFacts {
   readonly tapes: readonly { readonly line: "bust" | "fullHip"; readonly length: Millimetres }[];
   /** Whether the person's nape or waist was read above the floor, by which a hem is measured. */
   readonly isFloorKnown: boolean;
-  readonly arm: { readonly upperArm: Millimetres; readonly elbow: Millimetres; readonly wrist: Millimetres } | null;
+  readonly arm: SoftArm | null;
   /** The day to measure again, as an ISO date; null while nothing is dated. */
   readonly measureAgain: string | null;
 }
@@ -45,7 +47,7 @@ export function makingFacts(plan: Plan, body: Measurements, fitting: Pick<Fittin
       return girth === undefined ? [] : [{ line, length: mm(girth + tapeOverlap) }];
     }),
     isFloorKnown: body.napeHeight !== undefined || body.waistToFloorFront !== undefined,
-    arm: armOf(body),
+    arm: armOf(body, cloth),
     measureAgain: measureAgain(fitting),
   };
 }
@@ -53,12 +55,10 @@ export function makingFacts(plan: Plan, body: Measurements, fitting: Pick<Fittin
 /** A sewn line's ends lie one over the other by this much (mm). Common practice, no source. */
 const tapeOverlap = 25;
 
-function armOf(body: Measurements): MakingFacts["arm"] {
-  const [upperArm, elbow, wrist, shoulderToElbow, armLength] = armReadings.map((name) => body[name]);
-  const isRead = shoulderToElbow !== undefined && armLength !== undefined;
-  return !isRead || upperArm === undefined || elbow === undefined || wrist === undefined
-    ? null
-    : { upperArm, elbow, wrist };
+/** The arm that its measurements give; none where one is missing or they contradict one another. */
+function armOf(body: Measurements, cloth: Cloth): SoftArm | null {
+  const made = fittingArm(body, cloth);
+  return made.kind === "arm" ? made.arm : null;
 }
 
 /** A body is measured again after this many months, or when a garment disagrees. Common practice, no source. */

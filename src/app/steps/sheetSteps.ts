@@ -28,13 +28,13 @@ export interface SheetPart {
 /** The whole job on paper: the very steps that would follow one another, if the tape reads what the plan expects. */
 export function sheetParts(
   plan: Plan,
-  { work, form, body }: Pick<Fitting, "work" | "form" | "body">,
+  { work, form, body, unit }: Pick<Fitting, "work" | "form" | "body" | "unit">,
 ): readonly SheetPart[] {
   const isAtLines = isReadAtLines(plan, { form });
   const done = workState(workFacts(work, lineDepths(plan)));
   const parts: SheetPart[] = [];
   let after: PlannedPiece | null = null;
-  for (const { step } of plannedSteps({ plan, state: nothingDone, isAtLines, hasArm: isArmRead({ body }) })) {
+  for (const { step } of plannedSteps({ plan, state: nothingDone, isAtLines, hasArm: isArmRead({ body, unit }) })) {
     if (step.do === "done") break;
     const last = parts.at(-1);
     const [kind, piece] = partOf(step, last ?? null);

@@ -1,3 +1,4 @@
+import { allowanceLine } from "../pattern/allowanceLine";
 import type { CoverSeamName } from "./coverPanels";
 import type { CoverPanel } from "./fittedCover";
 import { pointsPerRow } from "./panelMesh";
@@ -40,41 +41,10 @@ export function cuttingLine(
   { shape, seams }: Pick<CoverPanel, "shape" | "seams">,
   allowances: Allowances,
 ): readonly FlatPoint[] {
-  const edges = [
-    movedOut(panelRow(shape, 0), allowances.top),
-    movedOut(panelEdge(shape, pointsPerRow - 1), allowances.seams[seams.last]),
-    movedOut(panelRow(shape, shape.rows - 1).toReversed(), allowances.bottom),
-    movedOut(panelEdge(shape, 0).toReversed(), allowances.seams[seams.first]),
-  ];
-  return edges.flatMap((edge, i) => {
-    const before = edges[(i + 3) % 4] as readonly FlatPoint[];
-    return [corner(before, edge), ...edge.slice(1, -1)];
-  });
-}
-
-/** A drawn line moved to its left: outward, since an outline runs clockwise. Each bend is mitered. */
-function movedOut(line: readonly FlatPoint[], by: number): readonly FlatPoint[] {
-  return line.map((point, i) => {
-    const [before, after] = [line[i - 1] ?? point, line[i + 1] ?? point];
-    const [leave, arrive] = [normal(before, point), normal(point, after)];
-    const [x, y] = [leave.x + arrive.x, leave.y + arrive.y];
-    const onOne = i === 0 || i === line.length - 1 ? 1 : (x * x + y * y) / 2;
-    return { x: point.x + (by * x) / onOne, y: point.y + (by * y) / onOne };
-  });
-}
-
-/** The unit normal to the left of the way from one point to another; none where they are one. */
-function normal(from: FlatPoint, to: FlatPoint): FlatPoint {
-  const [dx, dy] = [to.x - from.x, to.y - from.y];
-  const length = Math.hypot(dx, dy);
-  return length === 0 ? { x: 0, y: 0 } : { x: -dy / length, y: dx / length };
-}
-
-/** Where the last stretch of one line and the first of the next meet, carried on as far as they must. */
-function corner(one: readonly FlatPoint[], next: readonly FlatPoint[]): FlatPoint {
-  const [a, b] = [one[one.length - 2] as FlatPoint, one[one.length - 1] as FlatPoint];
-  const [c, d] = [next[0] as FlatPoint, next[1] as FlatPoint];
-  const [ux, uy, vx, vy] = [b.x - a.x, b.y - a.y, d.x - c.x, d.y - c.y];
-  const share = ((c.x - a.x) * vy - (c.y - a.y) * vx) / (ux * vy - uy * vx);
-  return { x: a.x + share * ux, y: a.y + share * uy };
+  return allowanceLine([
+    { line: panelRow(shape, 0), by: allowances.top },
+    { line: panelEdge(shape, pointsPerRow - 1), by: allowances.seams[seams.last] },
+    { line: panelRow(shape, shape.rows - 1).toReversed(), by: allowances.bottom },
+    { line: panelEdge(shape, 0).toReversed(), by: allowances.seams[seams.first] },
+  ]);
 }

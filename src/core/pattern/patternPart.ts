@@ -27,9 +27,13 @@ export interface PatternLine {
   readonly points: readonly FlatPoint[];
 }
 
-/** How long a level line is within a part, from edge to edge (mm). */
+/** The lines around an arm, from the shoulder down. */
+export const armLineNames = ["upperArm", "elbow", "wrist"] as const;
+export type ArmLineName = (typeof armLineNames)[number];
+
+/** How long a level line, or a line around an arm, is within a part, from edge to edge (mm). */
 export interface PartLevel {
-  readonly name: LevelName;
+  readonly name: LevelName | ArmLineName;
   readonly length: Millimetres;
 }
 

@@ -1,5 +1,5 @@
 import { number, openPath, segment, smoothPath } from "../pathText";
-import { at, type Mark, mark, type PicturePoint } from "../scene";
+import { at, between, type Mark, mark, type PicturePoint } from "../scene";
 import { heightsDown, napeBack, pit, type TorsoShape } from "./torsoShape";
 
 /** A form from the front or from behind, on its pole: neck with its cap, shoulders, armhole plates, center line, princess lines and hem. */
@@ -37,6 +37,15 @@ function shoulderCurves({ neckHalf: n, shoulderHalf: s, shoulderTip: zs, armhole
     [at(s, zs + 66), at(reach + 4, za - 58), at(reach, za)],
   ];
   return { start, curves };
+}
+
+/** A place on the left shoulder as it is drawn, from the neck (0) to its tip (1). */
+export function shoulderPlace(shape: TorsoShape, share: number): PicturePoint {
+  const [neck, shoulder] = shoulderCurves(shape).curves;
+  const from = neck?.[2] ?? at(0, 0);
+  const [one, two, end] = shoulder ?? [from, from, from];
+  const [a, b, c] = [between(from, one, share), between(one, two, share), between(two, end, share)];
+  return between(between(a, b, share), between(b, c, share), share);
 }
 
 function frontOutline(shape: TorsoShape): string {

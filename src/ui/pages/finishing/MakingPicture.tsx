@@ -1,16 +1,24 @@
 import { useMemo } from "react";
 import type { StepName } from "../../../app/steps/step";
 import { Drawing } from "../../drawing/Drawing";
+import { ArmHangsPicture, ArmPatternPicture } from "../../drawing/arm/ArmPicture";
 import { type CoverDoing, coverScene } from "../../drawing/torso/coverScene";
 import type { StepAtHand } from "../../kit/stop/useStep";
+import { useLengths } from "../../kit/useStore";
 import { CoverPanelsPicture } from "./CoverPanelsPicture";
 
 /** The picture of a step over the padding: the covered form, or the panels that are cut. */
 export function MakingPicture({ at }: { readonly at: StepAtHand }) {
   const { step } = at;
+  const { step: lengths } = useLengths();
   if (step.do === "cut-cover" || step.do === "sew-cover") return <CoverPanelsPicture at={at} />;
+  const { arm } = at.making;
+  if (arm !== null && armPatternSteps.has(step.do)) return <ArmPatternPicture arm={arm} step={lengths} />;
+  if (arm !== null && step.do === "hang-arm") return <ArmHangsPicture arm={arm} levels={at.plan.levels} />;
   return <OnForm at={at} doing={doingOf[step.do] ?? "closed"} />;
 }
+
+const armPatternSteps: ReadonlySet<StepName> = new Set(["cut-arm", "sew-arm", "fill-arm"]);
 
 const doingOf: { readonly [name in StepName]?: CoverDoing } = {
   "fit-cover": "pinSides",

@@ -5,7 +5,7 @@ import type { StepName } from "../../../app/steps/step";
 import { formatLength } from "../../../core/lengthText";
 import type { CautionPlace } from "../../../text/cautions";
 import { finishingWords } from "../../../text/finishing";
-import { makingThen } from "../../../text/makingSteps";
+import { armStep, makingThen } from "../../../text/makingSteps";
 import { doneWords, handSteps } from "../../../text/stops";
 import { Cautions } from "../../kit/Cautions";
 import { goTo } from "../../kit/page";
@@ -36,8 +36,10 @@ export function MakingStop({ current, isWorking }: { readonly current: CurrentSt
 
 /** Made by hand: one picture, what the hands do in order, and one slab that notes it. It may be left out. */
 function HandsStop({ at }: { readonly at: StepAtHand }) {
-  const { step, record } = at;
+  const { step, making, record, words } = at;
+  const { step: lengths } = useLengths();
   const said = doneWords(step);
+  const arm = armStep(step.do, making, lengths);
   const isDone = step.do === "done";
   const care = cautionOf[step.do];
   return (
@@ -46,13 +48,20 @@ function HandsStop({ at }: { readonly at: StepAtHand }) {
       trail={{}}
       act={step.do}
       kind="working"
+      sentence={arm === null ? words[1] : ""}
       picture={<MakingPicture at={at} />}
       after={<Then at={at} />}
       slab={{ words: said, press: () => (isDone ? goTo("fittings") : record(said)), isReady: true }}
       ways={step.do in makingOfStep ? <LeaveOut at={at} /> : null}
     >
       {care === undefined ? null : <Cautions at={care} />}
-      {isDone ? <p>{finishingWords.allDone}</p> : <HandSteps steps={handSteps(step, "")} />}
+      {isDone ? (
+        <p>{finishingWords.allDone}</p>
+      ) : arm === null ? (
+        <HandSteps steps={handSteps(step, "")} />
+      ) : (
+        <Lines lines={arm.lines} />
+      )}
       {step.do === "cut-cover" || step.do === "cut-arm" ? (
         <p>
           <button type="button" className="patch" onClick={() => goTo("print")}>
@@ -64,6 +73,16 @@ function HandsStop({ at }: { readonly at: StepAtHand }) {
   );
 }
 
+function Lines({ lines }: { readonly lines: readonly string[] }) {
+  return (
+    <ol className="plain-list numbered">
+      {lines.map((line) => (
+        <li key={line}>{line}</li>
+      ))}
+    </ol>
+  );
+}
+
 /** Where the work can hurt. */
 const cautionOf: { readonly [name in StepName]?: CautionPlace } = {
   "cut-cover": "cutting",
@@ -71,8 +90,8 @@ const cautionOf: { readonly [name in StepName]?: CautionPlace } = {
   "fit-cover": "covering",
   "close-cover": "securing",
   "cut-arm": "cutting",
-  "fill-arm": "filling",
-  "hang-arm": "securing",
+  "sew-arm": "sewing",
+  "fill-arm": "fillingArm",
   "put-away": "lastPins",
 };
 
@@ -95,7 +114,7 @@ function Then({ at: { step, making } }: { readonly at: StepAtHand }) {
     step.do === "waist-tape"
       ? [makingThen.waistTape, making.waistTape?.length]
       : step.do === "fill-arm"
-        ? [makingThen.arm, making.arm?.upperArm]
+        ? [makingThen.arm, making.arm?.girths.upperArm]
         : ["", undefined];
   return length === undefined ? null : (
     <p className="stop-then">

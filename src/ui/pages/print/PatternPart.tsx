@@ -1,8 +1,10 @@
 import { useState } from "react";
 import { fittingPatterns } from "../../../app/patterns/fittingPatterns";
 import { fileName, offerFile } from "../../../app/share/fileOffer";
+import { armReading } from "../../../core/arm/armReadings";
 import { type Cloth, untriedKnit, usualStretch, wovenWithoutEase } from "../../../core/cover/cloth";
 import { fittingStep } from "../../../document/fitting";
+import { armNotes } from "../../../text/arm";
 import { patternScreenWords, patternTitles, patternWords } from "../../../text/patterns";
 import { presentInstant } from "../../../text/moment";
 import { useDerived } from "../../kit/useDerived";
@@ -23,6 +25,7 @@ export function PatternPart() {
   const fitting = useFitting();
   const [cloth, setCloth] = useState<Cloth["kind"]>("knit");
   const [state, setState] = useState<"ready" | "making" | "failed">("ready");
+  const notes = derived.input === null ? [] : armNotes(armReading(derived.input.body), fittingStep(fitting));
   const offer = async (kind: PatternKind) => {
     setState("making");
     try {
@@ -41,6 +44,9 @@ export function PatternPart() {
     <section className="stack unprinted" aria-labelledby="patterns">
       <h2 id="patterns">{patternScreenWords.title}</h2>
       <p>{patternScreenWords.lead}</p>
+      {notes.map((note) => (
+        <p key={note}>{note}</p>
+      ))}
       <fieldset className="stack">
         <legend>{patternScreenWords.cloth}</legend>
         {clothKinds.map((kind) => (
