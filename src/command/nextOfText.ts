@@ -37,7 +37,7 @@ export function nextOfFitting(fitting: Fitting, derive = derivation()): Result<S
   return current === null ? err(problemSentences(derived, fitting)) : ok(stepFile(current, fitting));
 }
 
-function stepFile({ step, plan, replan, making }: CurrentStep, fitting: Fitting): StepFile {
+function stepFile({ step, plan, replan, facts }: CurrentStep, fitting: Fitting): StepFile {
   const lengths = fittingStep(fitting);
   const words = planWords(lengths);
   const record = stepRecord(step, { plan, fitting, words });
@@ -52,7 +52,7 @@ function stepFile({ step, plan, replan, making }: CurrentStep, fitting: Fitting)
         levels: plan.levels,
         pieces: piecesNamed({ plan, replan }, fitting),
         cutFrom: cutFrom(fitting.batting.name, fitting.finishingBatting?.name ?? null),
-        making,
+        facts,
       }),
       minutes: stepMinutes(step),
       ...(step.piece === null ? {} : { piece: toFile(step.piece, plan.levels, words) }),
@@ -62,7 +62,7 @@ function stepFile({ step, plan, replan, making }: CurrentStep, fitting: Fitting)
       ...(record === null ? {} : { record }),
     },
     ...layersOf(replan.calibration, fitting),
-    rest: restOf({ step, plan, replan, making }, words),
+    rest: restOf({ step, plan, replan, facts }, words),
   };
 }
 

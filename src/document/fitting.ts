@@ -14,7 +14,15 @@ import type { AnyPieceFile, BattingEntry, Entries, Entry, FormEntries, KnownFitt
 import { pieceFromFile } from "./pieceFile";
 import { pieceFromFileV1 } from "./pieceFileV1";
 
-export { type CoverCloth, type Making, mostEntries, mostPinned, newestVersion, preparations } from "./fittingLimits";
+export {
+  type CoverCloth,
+  type FormKind,
+  type Making,
+  mostEntries,
+  mostPinned,
+  newestVersion,
+  preparations,
+} from "./fittingLimits";
 export type {
   AnyPieceFile,
   BattingEntry,
@@ -115,6 +123,8 @@ export const measurementEntries = ({
   table: _table,
   size: _size,
   readAtBodyLines: _readAtBodyLines,
+  kind: _kind,
+  shared: _shared,
   ...entries
 }: FormEntries): Entries => entries;
 

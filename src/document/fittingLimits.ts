@@ -35,7 +35,14 @@ export const mostPinned = 600;
 export const mostEntriesRead = 10_000;
 
 /** Keys of a form that hold no length. */
-export const noLengths: readonly string[] = ["table", "size", "readAtBodyLines"];
+export const noLengths: readonly string[] = ["table", "size", "readAtBodyLines", "kind", "shared"];
+
+/**
+ * What a form is made of, by what it does to a pin: cloth over papier-mâché, foam, a hard shell, a shell with dials, a shell under stretch
+ * cloth or with collapsible shoulders, a form with legs.
+ */
+export const formKinds = ["cloth", "foam", "hard", "dials", "stretch", "legs"] as const;
+export type FormKind = (typeof formKinds)[number];
 
 /** Three times the pieces of the largest plan that was seen. */
 export const mostAtOnce = 200;

@@ -5,6 +5,7 @@ import { type BetweenReadingName, betweenReadingNames } from "../core/cover/betw
 import { lengthUnits } from "../core/lengthText";
 import {
   coverCloths,
+  formKinds,
   makings,
   mostAtOnce,
   mostEntriesRead,
@@ -49,6 +50,12 @@ const formSchema = z
           "Whether what is typed here was measured on the bare form at the person's level lines, marked on it. Then the form's own heights are ignored and a size chart fills nothing.",
       }),
     ),
+    kind: z
+      .exactOptional(z.enum(formKinds))
+      .check(z.meta({ description: "What the form is made of, by what it does to a pin." })),
+    shared: z
+      .exactOptional(z.boolean())
+      .check(z.meta({ description: "Whether it goes back or is shared, so that the padding must come off it whole." })),
     ...entryShape,
   })
   .check(z.meta({ description: "The form, under the same keys as the person, or a size chart it follows, or both." }));

@@ -1,4 +1,4 @@
-import type { MakingFacts } from "../app/steps/makingFacts";
+import type { StepFacts } from "../app/steps/stepFacts";
 import type { MakingStepName } from "../app/steps/makingSteps";
 import type { CoverOff, Step, StepName } from "../app/steps/step";
 import { armStepNames, armStepText } from "./arm";
@@ -17,7 +17,7 @@ export type AfterPaddingName = MakingStepName | "choose-cover" | "read-between" 
 interface MakingSaying {
   readonly lengths: LengthStep;
   /** Left out where no fitting is at hand; then the sentences name no lengths. */
-  readonly making?: MakingFacts;
+  readonly facts?: StepFacts;
 }
 
 type Words = readonly [act: string, how: string];
@@ -47,7 +47,7 @@ const always = {
 type NamesLengths = Exclude<AfterPaddingName, keyof typeof always>;
 
 /** The act and how it is done, with the lengths of the fitting. */
-export function makingWords(step: Step & { readonly do: AfterPaddingName }, { making, lengths }: MakingSaying): Words {
+export function makingWords(step: Step & { readonly do: AfterPaddingName }, { facts, lengths }: MakingSaying): Words {
   const { do: name } = step;
   if (name in always) return always[name as keyof typeof always];
   const write = (length: number) => shownLength(mm(length), lengths);
@@ -58,45 +58,45 @@ export function makingWords(step: Step & { readonly do: AfterPaddingName }, { ma
         `Print the patterns at true size, and cut each panel along the solid line: ${write(wideAllowance)} at the sides and at center back, ${write(hemAllowance)} at the hem, ${write(usualAllowance)} elsewhere.`,
       ];
     case "fit-cover":
-      return fitWords(making);
+      return fitWords(facts);
     case "close-cover":
       return [
         "Sew the sides, and close the back.",
-        `Mark along the pins, take them out and count them. Take the cover off, sew the sides, trim to ${write(wideAllowance)}, turn it, and pull it on again. Close center back by hand${making?.cloth === "woven" ? ", with a zipper or with lacing" : ""}.`,
+        `Mark along the pins, take them out and count them. Take the cover off, sew the sides, trim to ${write(wideAllowance)}, turn it, and pull it on again. Close center back by hand${facts?.cloth === "woven" ? ", with a zipper or with lacing" : ""}.`,
       ];
     case "read-cover":
       return readCoverWords(step);
     case "correct-cover":
       return correctWords(step.off, write);
     case "waist-tape":
-      return waistTapeWords(making, write);
+      return waistTapeWords(facts, write);
     case "style-lines":
       return [
         "Mark the lines that the clothes follow.",
-        `Style tape along ${styleLines(making, write)}, center front and center back, the princess seams, the neck and the armholes. ${making?.isFloorKnown === true ? "Measure hems from the floor line of the form." : "For hems, set the form to the person’s height above the floor in their usual shoes."}`,
+        `Style tape along ${styleLines(facts, write)}, center front and center back, the princess seams, the neck and the armholes. ${facts?.isFloorKnown === true ? "Measure hems from the floor line of the form." : "For hems, set the form to the person’s height above the floor in their usual shoes."}`,
       ];
     case "cut-arm":
     case "sew-arm":
     case "fill-arm":
     case "hang-arm":
-      return armWords(name as ArmStep, making, lengths);
+      return armWords(name as ArmStep, facts, lengths);
     case "put-away":
       return [
         "Pull a dust bag over the form until it is needed.",
-        `Stand it out of sunlight. Lift it by the base, never by the padding. ${measureAgain(making)}`,
+        `Stand it out of sunlight. Lift it by the base, never by the padding. ${measureAgain(facts)}`,
       ];
   }
 }
 
-const fitWords = (making: MakingFacts | undefined): Words =>
-  making?.cloth === "pulledKnit"
+const fitWords = (facts: StepFacts | undefined): Words =>
+  facts?.cloth === "pulledKnit"
     ? [
         "Pull the knit on and pin it tight.",
-        `Wrong side out, seams at the sides and at center back: waist, bust, hips and shoulders first, then between, then once more around, tighter. ${tie(making)}`,
+        `Wrong side out, seams at the sides and at center back: waist, bust, hips and shoulders first, then between, then once more around, tighter. ${tie(facts)}`,
       ]
     : [
         "Pull the cover on. Pin both sides alike.",
-        `Wrong side out. Pinch from the waist down, then up to the armhole. Pull the hem down before each pin, so that folds run out below. ${tie(making)}`,
+        `Wrong side out. Pinch from the waist down, then up to the armhole. Pull the hem down before each pin, so that folds run out below. ${tie(facts)}`,
       ];
 
 /** One reading is asked for by its own name. */
@@ -114,8 +114,8 @@ function readCoverWords({ names, levels }: Pick<Step, "names" | "levels">): Word
   ];
 }
 
-const tie = (making: MakingFacts | undefined): string =>
-  making?.isTied === true
+const tie = (facts: StepFacts | undefined): string =>
+  facts?.isTied === true
     ? "Tie narrow elastic at the underbust line and at the waist."
     : "Tie narrow elastic at the waist.";
 
@@ -133,8 +133,8 @@ function correctWords(off: readonly CoverOff[], write: (length: number) => strin
   ];
 }
 
-function waistTapeWords(making: MakingFacts | undefined, write: (length: number) => string): Words {
-  const tape = making?.waistTape ?? null;
+function waistTapeWords(facts: StepFacts | undefined, write: (length: number) => string): Words {
+  const tape = facts?.waistTape ?? null;
   if (tape === null) return ["Sew on the waist tape.", "At the waist, its ends one over the other at center back."];
   const { height, length, tilt } = tape;
   const at =
@@ -151,32 +151,32 @@ function waistTapeWords(making: MakingFacts | undefined, write: (length: number)
   ];
 }
 
-const styleLines = (making: MakingFacts | undefined, write: (length: number) => string): string =>
-  (making?.tapes ?? []).map(({ line, length }) => `the ${levelWords[line]} (${write(length)})`).join(" and ") ||
+const styleLines = (facts: StepFacts | undefined, write: (length: number) => string): string =>
+  (facts?.tapes ?? []).map(({ line, length }) => `the ${levelWords[line]} (${write(length)})`).join(" and ") ||
   "the bust and the full hip";
 
 type ArmStep = "cut-arm" | "sew-arm" | "fill-arm" | "hang-arm";
 
-function armWords(name: ArmStep, making: MakingFacts | undefined, lengths: LengthStep): Words {
-  const text = armStep(name, making, lengths);
+function armWords(name: ArmStep, facts: StepFacts | undefined, lengths: LengthStep): Words {
+  const text = armStep(name, facts, lengths);
   return text === null ? ["Make the arm.", "From the patterns at true size."] : [text.title, text.lines.join(" ")];
 }
 
 /** A step of the arm with all it says; null without an arm. */
 export function armStep(
   step: StepName,
-  making: MakingFacts | undefined,
+  facts: StepFacts | undefined,
   lengths: LengthStep,
 ): ReturnType<typeof armStepText> | null {
-  const arm = making?.arm ?? null;
+  const arm = facts?.arm ?? null;
   const name = armStepNames.find((one) => step === `${one}-arm`);
   return arm === null || name === undefined ? null : armStepText(name, arm, lengths);
 }
 
-const measureAgain = (making: MakingFacts | undefined): string =>
-  making?.measureAgain == null
+const measureAgain = (facts: StepFacts | undefined): string =>
+  facts?.measureAgain == null
     ? "Measure the person again in three months, or when a garment disagrees."
-    : `Measure the person again on ${dateText(making.measureAgain)}, or when a garment disagrees.`;
+    : `Measure the person again on ${dateText(facts.measureAgain)}, or when a garment disagrees.`;
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 

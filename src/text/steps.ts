@@ -1,5 +1,5 @@
 import { levelNames } from "../core/body/vocabulary";
-import type { MakingFacts } from "../app/steps/makingFacts";
+import type { StepFacts } from "../app/steps/stepFacts";
 import type { Step, TuneAct } from "../app/steps/step";
 import type { LengthStep } from "../core/lengthText";
 import type { PieceName } from "../core/padding/piece";
@@ -7,6 +7,7 @@ import type { PlannedPiece } from "../core/plan/plan";
 import { tapeAgreement } from "../core/tolerances";
 import { mm } from "../core/units";
 import { levelList } from "./learning";
+import { readyWords, unsaidForm } from "./formKinds";
 import { makingWords } from "./makingSteps";
 import { levelWords, lineWords } from "./pictures";
 import { cutSentence, layerCount, pinSentence, thePiece } from "./pieces";
@@ -21,7 +22,7 @@ export interface StepSaying {
   /** From which batting a piece is cut, where there are two. */
   readonly cutFrom?: (piece: PlannedPiece) => string | null;
   /** Lengths of what is made over the padding. */
-  readonly making?: MakingFacts;
+  readonly facts?: StepFacts;
 }
 
 /** The act as a headline, and how it is done; the how may be empty. */
@@ -96,7 +97,8 @@ const basteInset = mm(19);
 
 /** A form larger than the person is said before any work goes into it. */
 function prepareWords(saying: StepSaying): StepWords {
-  const how = "Lock and weight its base, and put the bra on if one is worn. It stays on.";
+  const ready = readyWords(saying.facts?.form ?? unsaidForm, saying.lengths);
+  const how = ["Lock and weight its base, and put the bra on if one is worn. It stays on.", ...ready].join(" ");
   const larger = largerPlace(saying);
   return larger === ""
     ? ["Make the form ready.", how]

@@ -1,6 +1,8 @@
 import type { Step } from "../app/steps/step";
+import type { FormFacts } from "../app/steps/stepFacts";
 import type { PlannedChange } from "../app/steps/planAnew";
 import type { Piece } from "../core/padding/piece";
+import { bastedTo, pinningWords, unsaidForm } from "./formKinds";
 import { type AfterPaddingName, makingDone, makingHands } from "./makingSteps";
 import { layerCount, thePiece } from "./pieces";
 
@@ -85,7 +87,11 @@ export interface HandStep {
 }
 
 /** What the hands do, in their order. Common practice, no source. */
-export function handSteps({ do: name, piece, act }: Step, feather: string): readonly HandStep[] {
+export function handSteps(
+  { do: name, piece, act }: Step,
+  feather: string,
+  form: FormFacts = unsaidForm,
+): readonly HandStep[] {
   switch (name) {
     case "cut":
       return [
@@ -98,7 +104,7 @@ export function handSteps({ do: name, piece, act }: Step, feather: string): read
         { title: "Long stitches", text: "Lying flat; knot both ends, do not pull tight." },
       ];
     case "pin":
-      return pinSteps(piece, feather);
+      return pinSteps(piece, feather, form);
     case "carry-lines":
       return [
         { title: "Lay the tape", text: "Each line at the height it has on the form." },
@@ -118,7 +124,7 @@ export function handSteps({ do: name, piece, act }: Step, feather: string): read
       return [
         {
           title: "Long stitches",
-          text: "Catch the form’s fabric or the under-cover, never a hard form or bra elastic.",
+          text: bastedTo(form),
         },
         { title: "Pins out", text: "One by one, into the dish." },
         { title: "Count them", text: "As many as went in." },
@@ -133,7 +139,7 @@ export function handSteps({ do: name, piece, act }: Step, feather: string): read
   }
 }
 
-function pinSteps(piece: Piece | null, feather: string): readonly HandStep[] {
+function pinSteps(piece: Piece | null, feather: string, { kind }: FormFacts): readonly HandStep[] {
   if (piece?.kind === "tuning") {
     return [
       { title: "Unpin one side", text: "Slip it under the outermost layer, center on center." },
@@ -148,7 +154,7 @@ function pinSteps(piece: Piece | null, feather: string): readonly HandStep[] {
   }
   return [
     { title: "Middle first", text: "Then the sides, then the edges." },
-    { title: "Pins slanted", text: "Into foam straight in. Stroke it downward. No pin within 3/4 in of a line." },
+    { title: "Pins", text: `${pinningWords(kind)} Stroke it downward. No pin within 3/4 in of a line.` },
     { title: "Feather", text: feather },
   ];
 }

@@ -86,7 +86,7 @@ const sayingOf = (current: CurrentStep, fitting: Fitting) => ({
   lengths: fittingStep(fitting),
   levels: current.plan.levels,
   pieces: piecesNamed(current, fitting),
-  making: current.making,
+  facts: current.facts,
 });
 
 type Text = (name: MeasurementName, expected: number) => string;

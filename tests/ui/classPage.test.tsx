@@ -2,7 +2,7 @@ import { fireEvent, render, screen } from "@testing-library/react";
 import { expect, test } from "vitest";
 import { demoFitting } from "../../src/app/session/demoFitting";
 import { derivation } from "../../src/app/session/derived";
-import { makingFacts } from "../../src/app/steps/makingFacts";
+import { stepFacts } from "../../src/app/steps/stepFacts";
 import { plannedSteps } from "../../src/app/steps/plannedSteps";
 import { nothingDone } from "../../src/app/steps/workState";
 import { fittingStore } from "../../src/app/session/store";
@@ -77,14 +77,14 @@ test("previous and next walk the steps that the command says, and the class view
   if (planning.kind !== "planned") throw new Error("no plan");
   const { plan } = planning;
   const { container } = shown();
-  const making = makingFacts(plan, derivation()(demoFitting).lengths?.body ?? {}, demoFitting);
+  const facts = stepFacts(plan, derivation()(demoFitting).lengths?.body ?? {}, demoFitting);
   fireEvent.keyDown(window, { key: "c" });
   const letters = (words: string) => words.toLowerCase().replace(/[^a-z0-9]/g, "");
   for (const { step } of plannedSteps({ plan, state: nothingDone, isAtLines: false, hasArm: false })) {
     const [headline, rest] = [".wall-action", ".wall-where"].map(
       (part) => container.querySelector(part)?.textContent ?? "",
     );
-    const sentence = stepSentence(step, { lengths: "1/8 in", levels: plan.levels, pieces: plan.pieces, making });
+    const sentence = stepSentence(step, { lengths: "1/8 in", levels: plan.levels, pieces: plan.pieces, facts });
     expect(letters(`${headline}${rest}`)).toContain(letters(sentence));
     const next = container.querySelector(".wall-next strong")?.textContent;
     fireEvent.keyDown(window, { key: "PageDown" });

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import demoFile from "../../shared/demo-fitting.json";
 import twoSides from "../../shared/demo/two-sides.json";
 import { derivation } from "../../src/app/session/derived";
-import { makingFacts } from "../../src/app/steps/makingFacts";
+import { stepFacts } from "../../src/app/steps/stepFacts";
 import { plannedSteps } from "../../src/app/steps/plannedSteps";
 import { nothingDone } from "../../src/app/steps/workState";
 import { fittingStore } from "../../src/app/session/store";
@@ -43,11 +43,11 @@ describe("the padding sheet says the steps", () => {
     const { plan } = planned(fitting);
     const { text } = paper(fitting);
     const lengths = fittingStep(fitting);
-    const making = makingFacts(plan, derivation()(fitting).lengths?.body ?? {}, fitting);
+    const facts = stepFacts(plan, derivation()(fitting).lengths?.body ?? {}, fitting);
     const steps = plannedSteps({ plan, state: nothingDone, isAtLines: false, hasArm: false });
     let from = 0;
     for (const { step } of steps.slice(0, -1)) {
-      const sentence = stepSentence(step, { lengths, levels: plan.levels, pieces: plan.pieces, making }).replaceAll(
+      const sentence = stepSentence(step, { lengths, levels: plan.levels, pieces: plan.pieces, facts }).replaceAll(
         "\u00a0",
         " ",
       );

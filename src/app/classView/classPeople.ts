@@ -7,7 +7,7 @@ import type { PadProgress } from "../progress/padProgress";
 import { type JobSteps, jobSteps, plannedStep } from "../steps/plannedSteps";
 import type { CurrentStep } from "../steps/currentStep";
 import { isArmRead } from "../steps/isArmRead";
-import { type MakingFacts, makingFacts } from "../steps/makingFacts";
+import { type StepFacts, stepFacts } from "../steps/stepFacts";
 import { isReadAtLines } from "../steps/isReadAtLines";
 import { lineDepths, workFacts } from "../steps/workFacts";
 import { nothingDone } from "../steps/workState";
@@ -28,7 +28,7 @@ export interface ClassPerson {
   /** Every step of the job, and which is the next one. */
   readonly job: JobSteps;
   /** What the steps over the padding speak of. */
-  readonly making: MakingFacts;
+  readonly facts: StepFacts;
   /** What a class may take home; null for the person's own fitting, which goes nowhere from the class view. */
   readonly takeHome: Fitting | null;
 }
@@ -57,8 +57,8 @@ export function classPerson(
   if (planning.kind !== "planned" || progress === null) return null;
   const { plan } = planning;
   const known = { isAtLines: isReadAtLines(plan, fitting), hasArm: isArmRead(fitting) };
-  const facts = workFacts(fitting.work, lineDepths(plan));
-  const making = makingFacts(plan, derived.lengths?.body ?? {}, fitting);
-  const step = (facts.length === 0 ? null : current?.step) ?? plannedStep(plan, nothingDone, known);
-  return { name, plan, progress, job: jobSteps({ plan, ...known }, facts, step), making, takeHome: null };
+  const done = workFacts(fitting.work, lineDepths(plan));
+  const facts = stepFacts(plan, derived.lengths?.body ?? {}, fitting);
+  const step = (done.length === 0 ? null : current?.step) ?? plannedStep(plan, nothingDone, known);
+  return { name, plan, progress, job: jobSteps({ plan, ...known }, done, step), facts, takeHome: null };
 }

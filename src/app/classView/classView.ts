@@ -1,6 +1,6 @@
 import { levelToMeasure } from "../progress/levelToMeasure";
 import { isConfirmed, type PadProgress, type TapePart, tapeParts } from "../progress/padProgress";
-import type { MakingFacts } from "../steps/makingFacts";
+import type { StepFacts } from "../steps/stepFacts";
 import type { Step } from "../steps/step";
 import type { LevelName } from "../../core/body/vocabulary";
 import type { LengthUnit } from "../../core/lengthText";
@@ -25,12 +25,12 @@ export interface ClassView {
   readonly isRead: { readonly [part in TapePart]: boolean };
   readonly isCovered: boolean;
   readonly unit: LengthUnit;
-  readonly making: MakingFacts;
+  readonly facts: StepFacts;
 }
 
 /** Null only for a plan without levels. */
 export function classView(
-  { plan, progress, job, making }: ClassPerson,
+  { plan, progress, job, facts }: ClassPerson,
   state: ClassState,
   unit: LengthUnit,
 ): ClassView | null {
@@ -55,7 +55,7 @@ export function classView(
     isRead: { girth: readAt("girth"), frontArc: readAt("frontArc"), backArc: readAt("backArc") },
     isCovered: state.figures === "covered",
     unit,
-    making,
+    facts,
   };
 }
 

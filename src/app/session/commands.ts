@@ -14,6 +14,7 @@ import {
   type Entry,
   type Fitting,
   type FittingSettings,
+  type FormKind,
   type FormEntries,
   type WorkEntry,
 } from "../../document/fitting";
@@ -39,6 +40,8 @@ export type Command =
   | { readonly does: "reread"; readonly slipped: SlippedReadings }
   | { readonly does: "draft"; readonly of: DraftOwner; readonly key: string; readonly text: string | null }
   | { readonly does: "chooseForm"; readonly table: string | null; readonly size: string | null }
+  /** What the form is made of, and whether it must come off the padding as it was. */
+  | { readonly does: "describeForm"; readonly kind: FormKind | null; readonly isShared: boolean }
   | { readonly does: "changeUnit"; readonly unit: LengthUnit }
   | { readonly does: "changeSettings"; readonly settings: FittingSettings }
   | { readonly does: "rename"; readonly title: string }
@@ -91,6 +94,8 @@ function applied(fitting: Fitting, command: Command): Fitting {
       return withDraft(fitting, command.of, command.key, command.text);
     case "chooseForm":
       return { ...fitting, form: formChoice(fitting.form, command.table, command.size) };
+    case "describeForm":
+      return { ...fitting, form: formDescription(fitting.form, command) };
     case "changeUnit":
       return command.unit === fitting.unit ? fitting : withUnit(fitting, command.unit);
     case "changeSettings":
@@ -176,6 +181,14 @@ function withDraft(fitting: Fitting, of: DraftOwner, key: string, text: string |
 function formChoice(form: FormEntries, table: string | null, size: string | null): FormEntries {
   const { table: _, size: __, ...typed } = form;
   return { ...typed, ...(table === null ? {} : { table }), ...(table === null || size === null ? {} : { size }) };
+}
+
+function formDescription(
+  form: FormEntries,
+  { kind, isShared }: { readonly kind: FormKind | null; readonly isShared: boolean },
+): FormEntries {
+  const { kind: _, shared: __, ...rest } = form;
+  return { ...rest, ...(kind === null ? {} : { kind }), ...(isShared ? { shared: true } : {}) };
 }
 
 /** The thickness of one layer, as typed; an empty field keeps the thickness there was. */

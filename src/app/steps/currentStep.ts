@@ -6,7 +6,7 @@ import type { Millimetres } from "../../core/units";
 import { pieceFromWork, type SettledFitting } from "../../document/fitting";
 import { replanAt } from "../progress/learning";
 import { basisOf, replay } from "../progress/replay";
-import { type MakingFacts, makingFacts } from "./makingFacts";
+import { type StepFacts, stepFacts } from "./stepFacts";
 import { nextStep } from "./nextStep";
 import { outlook } from "./outlook";
 import type { Step } from "./step";
@@ -18,7 +18,7 @@ export interface CurrentStep {
   readonly step: Step;
   readonly plan: Plan;
   readonly replan: Replan;
-  readonly making: MakingFacts;
+  readonly facts: StepFacts;
 }
 
 export function currentStep(
@@ -29,13 +29,13 @@ export function currentStep(
 ): CurrentStep {
   const replayed = replay(input, fitting, readingError);
   const replan = replanAt(plan, input, replayed.now, readingError);
-  const making = makingFacts(plan, input.body, fitting);
+  const facts = stepFacts(plan, input.body, fitting);
   const from = { plan, replan, input, replay: replayed, fitting };
   return {
     step: nextStep(workState(workFacts(fitting.work, basisOf(input).depths)), outlook(from)),
     plan,
     replan,
-    making,
+    facts,
   };
 }
 

@@ -1,5 +1,5 @@
 import { Fragment } from "react";
-import { makingFacts } from "../../../app/steps/makingFacts";
+import { stepFacts } from "../../../app/steps/stepFacts";
 import type { Step } from "../../../app/steps/step";
 import { type LengthStep, formatLength } from "../../../core/lengthText";
 import type { LayerCut } from "../../../core/padding/layerCut";
@@ -131,6 +131,6 @@ function Said({ plan, step }: { readonly plan: Plan; readonly step: Step }) {
   const cutFrom = useCutFrom();
   const fitting = useFitting();
   const body = useDerived().lengths?.body;
-  const making = body === undefined ? {} : { making: makingFacts(plan, body, fitting) };
-  return <p>{stepSentence(step, { lengths, levels: plan.levels, pieces: plan.pieces, cutFrom, ...making })}</p>;
+  const facts = body === undefined ? {} : { facts: stepFacts(plan, body, fitting) };
+  return <p>{stepSentence(step, { lengths, levels: plan.levels, pieces: plan.pieces, cutFrom, ...facts })}</p>;
 }

@@ -32,8 +32,8 @@ export function useStepAtHand(current: CurrentStep, isWorking: boolean): StepAtH
   const { step: lengths } = useLengths();
   const doAndSay = useDoAndSay();
   return useMemo(() => {
-    const { step, plan, making } = current;
-    const saying = { lengths, levels: plan.levels, pieces: piecesNamed(current, fitting), making };
+    const { step, plan, facts } = current;
+    const saying = { lengths, levels: plan.levels, pieces: piecesNamed(current, fitting), facts };
     const from = { plan, fitting, words: planWords(lengths) };
     return {
       ...current,

@@ -111,11 +111,11 @@ interface ClassSaid {
 }
 
 export function classSaid(
-  { plan, unit, isCovered, making }: Pick<ClassView, "plan" | "unit" | "isCovered" | "making">,
+  { plan, unit, isCovered, facts }: Pick<ClassView, "plan" | "unit" | "isCovered" | "facts">,
   step: Step,
 ): ClassSaid {
   const lengths = tapeStep[unit];
-  const [headline, rest] = stepWords(step, { lengths, levels: plan.levels, pieces: plan.pieces, making });
+  const [headline, rest] = stepWords(step, { lengths, levels: plan.levels, pieces: plan.pieces, facts });
   return { headline: hidden(headline, isCovered), rest: hidden(rest, isCovered) };
 }
 

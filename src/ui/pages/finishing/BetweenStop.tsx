@@ -14,17 +14,17 @@ import { useDispatch, useDrafts, useLengths } from "../../kit/useStore";
 
 /** Readings between the level lines, all of them on one stop, since each is optional and they are noted together. */
 export function BetweenStop({ at }: { readonly at: StepAtHand }) {
-  const { step, making, record } = at;
+  const { step, facts, record } = at;
   const { unit } = useLengths();
   const drafts = useDrafts().other;
-  const read = making.between.flatMap(({ above }) =>
+  const read = facts.between.flatMap(({ above }) =>
     parts.flatMap((part) => {
       const name = betweenName(above, part);
       const text = drafts[betweenDraftKey(name)]?.trim() ?? "";
       return parseLength(text, unit).ok ? [[name, text] as const] : [];
     }),
   );
-  const isPaired = read.length % 2 === 0 && making.between.every(({ above }) => isPair(above, read));
+  const isPaired = read.length % 2 === 0 && facts.between.every(({ above }) => isPair(above, read));
   const said = doneWords(step);
   return (
     <StepFrame
@@ -37,7 +37,7 @@ export function BetweenStop({ at }: { readonly at: StepAtHand }) {
         <p className="stop-then">
           {read.length > 0 && !isPaired
             ? betweenWords.noFront
-            : betweenWords.kinds[read.length === 2 * making.between.length ? "measured" : "guessed"]}
+            : betweenWords.kinds[read.length === 2 * facts.between.length ? "measured" : "guessed"]}
         </p>
       }
       slab={{
@@ -52,7 +52,7 @@ export function BetweenStop({ at }: { readonly at: StepAtHand }) {
       }
     >
       <div className="between-lines">
-        {making.between.map((line) => (
+        {facts.between.map((line) => (
           <LineFields key={line.above} line={line} at={at} />
         ))}
       </div>

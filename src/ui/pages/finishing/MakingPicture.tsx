@@ -12,7 +12,7 @@ export function MakingPicture({ at }: { readonly at: StepAtHand }) {
   const { step } = at;
   const { step: lengths } = useLengths();
   if (step.do === "cut-cover" || step.do === "sew-cover") return <CoverPanelsPicture at={at} />;
-  const { arm } = at.making;
+  const { arm } = at.facts;
   if (arm !== null && armPatternSteps.has(step.do)) return <ArmPatternPicture arm={arm} step={lengths} />;
   if (arm !== null && step.do === "hang-arm") return <ArmHangsPicture arm={arm} levels={at.plan.levels} />;
   return <OnForm at={at} doing={doingOf[step.do] ?? "closed"} />;

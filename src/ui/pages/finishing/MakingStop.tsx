@@ -36,10 +36,10 @@ export function MakingStop({ current, isWorking }: { readonly current: CurrentSt
 
 /** Made by hand: one picture, what the hands do in order, and one slab that notes it. It may be left out. */
 function HandsStop({ at }: { readonly at: StepAtHand }) {
-  const { step, making, record, words } = at;
+  const { step, facts, record, words } = at;
   const { step: lengths } = useLengths();
   const said = doneWords(step);
-  const arm = armStep(step.do, making, lengths);
+  const arm = armStep(step.do, facts, lengths);
   const isDone = step.do === "done";
   const care = cautionOf[step.do];
   return (
@@ -108,13 +108,13 @@ function LeaveOut({ at: { record } }: { readonly at: StepAtHand }): ReactNode {
 }
 
 /** The length that counts at this step, above the slab. */
-function Then({ at: { step, making } }: { readonly at: StepAtHand }) {
+function Then({ at: { step, facts } }: { readonly at: StepAtHand }) {
   const { step: lengths } = useLengths();
   const [words, length] =
     step.do === "waist-tape"
-      ? [makingThen.waistTape, making.waistTape?.length]
+      ? [makingThen.waistTape, facts.waistTape?.length]
       : step.do === "fill-arm"
-        ? [makingThen.arm, making.arm?.girths.upperArm]
+        ? [makingThen.arm, facts.arm?.girths.upperArm]
         : ["", undefined];
   return length === undefined ? null : (
     <p className="stop-then">

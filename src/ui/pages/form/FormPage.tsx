@@ -3,7 +3,9 @@ import { type ChartKind, chartKinds, firstChart } from "../../../core/form/formT
 import { formTables } from "../../../document/formTables";
 import { formingWords } from "../../../text/forming";
 import { measuringWords } from "../../../text/measuring";
+import { formKindWords } from "../../../text/formKinds";
 import { Cautions } from "../../kit/Cautions";
+import { FormKindChoice } from "./FormKindChoice";
 import { MeasureChart } from "../../kit/measure/MeasureChart";
 import { firstContradiction, FirstProblem } from "../../kit/measure/MeasureProblems";
 import { pageAddress } from "../../kit/page";
@@ -22,6 +24,10 @@ export function FormPage() {
         <h1>{formingWords.title}</h1>
         <p className="lead">{formingWords.lead}</p>
       </div>
+      <section className="stack">
+        <p>{formKindWords.lead}</p>
+        <FormKindChoice />
+      </section>
       <FormSizes />
       <section className="stitched">
         <h2>{measuringWords.formTitle}</h2>

@@ -41,7 +41,7 @@ export function BasteStop({ at }: { readonly at: StepAtHand }) {
         <HandSteps steps={basteStop.missingHow.map((text) => ({ title: "", text }))} />
       ) : (
         <>
-          <HandSteps steps={handSteps(step, "")} />
+          <HandSteps steps={handSteps(step, "", at.facts.form)} />
           <label className="pins-out">
             {basteStop.pins}
             <input

@@ -1,14 +1,17 @@
 import { type ReactNode, useState } from "react";
 import { trialDraftKeys } from "../../../app/session/commands";
+import { stepFacts } from "../../../app/steps/stepFacts";
 import { trialTurns } from "../../../app/steps/stepRecord";
 import type { Plan } from "../../../core/plan/plan";
 import { mm } from "../../../core/units";
+import { formKindWords, readyWords } from "../../../text/formKinds";
 import { linesWords } from "../../../text/linesAtForm";
 import { bandWords, firstTrail, trialStop } from "../../../text/stops";
 import { LengthField } from "../../kit/field/LengthField";
 import { useBenchField } from "../../kit/measure/useMeasurement";
 import { pageAddress } from "../../kit/page";
-import { useDispatch, useDrafts, useLengths } from "../../kit/useStore";
+import { useDerived } from "../../kit/useDerived";
+import { useDispatch, useDrafts, useFitting, useLengths } from "../../kit/useStore";
 import { ReadingInput, useTypedLength } from "../../kit/stop/ReadingInput";
 import { StepFrame } from "../../kit/stop/StepFrame";
 import { HandSteps, StopFrame } from "../../kit/stop/StopFrame";
@@ -19,6 +22,10 @@ import type { StepAtHand } from "../../kit/stop/useStep";
 export function PrepareStop({ plan, later }: { readonly plan: Plan; readonly later: ReactNode }) {
   const dispatch = useDispatch();
   const { prepare, region, trail } = linesWords;
+  const body = useDerived().lengths?.body ?? {};
+  const fitting = useFitting();
+  const { step: lengths } = useLengths();
+  const ready = readyWords(stepFacts(plan, body, fitting).form, lengths);
   const isGuessed = plan.levels.some(({ depthBelowNape }) => depthBelowNape.kind === "estimated");
   return (
     <StopFrame
@@ -43,6 +50,18 @@ export function PrepareStop({ plan, later }: { readonly plan: Plan; readonly lat
         </p>
       ) : null}
       <HandSteps steps={prepare.steps} />
+      {fitting.form.kind === undefined ? (
+        <p>
+          <a href={pageAddress("form")}>{formKindWords.ask}</a>
+        </p>
+      ) : null}
+      {ready.length === 0 ? null : (
+        <ul className="plain-list">
+          {ready.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      )}
       <NapeField />
     </StopFrame>
   );

@@ -1,0 +1,75 @@
+import type { FormFacts } from "../app/steps/stepFacts";
+import type { FormKind } from "../document/fittingLimits";
+import type { LengthStep } from "../core/lengthText";
+import { levelWords } from "./pictures";
+import { shownLength } from "./shownLength";
+
+/** What kind of form it is, and what follows for the hands. Common practice, no source. */
+export const formKindWords = {
+  title: "What kind of form it is",
+  lead: "It decides whether a pin holds, and so how every piece goes on.",
+  ask: "Say what kind of form it is: then the steps say how pins hold.",
+  unknown: "Not said yet",
+  kinds: {
+    cloth: "Cloth over papier-mâché or cork: a pin goes in",
+    foam: "Foam: a pin holds straight in",
+    hard: "Hard shell, of plastic, fiberglass or wire: no pin holds",
+    dials: "Shell with dials that make it larger",
+    stretch: "Stretch cloth over a shell, or shoulders that fold in",
+    legs: "With legs",
+  } satisfies { readonly [kind in FormKind]: string },
+  shared: "It is shared, or must go back as it was",
+} as const;
+
+/** What is made ready on this kind of form, after its base and the bra; nothing of it where nobody said which it is. */
+export function readyWords(
+  { kind, isShared, hasUnderCover, dials }: FormFacts,
+  lengths: LengthStep,
+): readonly string[] {
+  return [
+    ...(dials.length === 0
+      ? []
+      : [
+          `Set every dial smaller than the person, at most: ${dials.map(({ level, most }) => `${levelWords[level]} ${shownLength(most, lengths)}`).join(", ")}. Tape the dials and never turn them again; do not lean on the shell.`,
+        ]),
+    ...(hasUnderCover
+      ? [
+          `Pull a snug under-cover over it, a cut-off tee or tube sewn tight${kind === "dials" ? ", which bridges the gaps" : ""}. Everything is pinned and basted to that${isShared ? "; with an opening at center back it comes off whole" : ""}.`,
+        ]
+      : []),
+    ...(kind === "dials" ? ["Only then measure the form."] : []),
+    ...(kind === "foam" ? ["No spray glue without a test on a hidden spot: solvents eat foam."] : []),
+    ...(kind === "stretch" ? ["Weight the base, and keep it from turning while you measure."] : []),
+    ...(kind === "legs" ? ["Its thighs are not padded here: the level lines end at the full hip."] : []),
+    ...(isShared
+      ? ["Taking it all off again takes an evening, and the under-cover is not used for another person."]
+      : []),
+  ];
+}
+
+/** How pins go in. */
+export function pinningWords(kind: FormKind | null): string {
+  switch (kind) {
+    case "cloth":
+    case "legs":
+      return "Slanted, through the cloth and a little into the core.";
+    case "foam":
+      return "Straight in: foam holds them.";
+    case "hard":
+    case "dials":
+    case "stretch":
+      return "Slanted, into the under-cover alone.";
+    case null:
+      return "Slanted. Into foam straight in.";
+  }
+}
+
+/** What basting catches. */
+export const bastedTo = ({ kind, hasUnderCover }: FormFacts): string =>
+  hasUnderCover
+    ? "Catch the under-cover, never the form or bra elastic."
+    : kind === "foam"
+      ? "Catch the foam’s fabric, not deep into the foam, and never bra elastic."
+      : "Catch the form’s fabric or the under-cover, never a hard form or bra elastic.";
+
+export const unsaidForm: FormFacts = { kind: null, isShared: false, hasUnderCover: false, dials: [] };
