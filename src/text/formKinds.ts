@@ -11,11 +11,11 @@ export const formKindWords = {
   ask: "Say what kind of form it is: then the steps say how pins hold.",
   unknown: "Not said yet",
   kinds: {
-    cloth: "Cloth over papier-mâché or cork: a pin goes in",
+    cloth: "Fabric over papier-mâché or cork: a pin goes in",
     foam: "Foam: a pin holds straight in",
-    hard: "Hard shell, of plastic, fiberglass or wire: no pin holds",
-    dials: "Shell with dials that make it larger",
-    stretch: "Stretch cloth over a shell, or shoulders that fold in",
+    hard: "Hard, of plastic, fiberglass or wire: no pin holds",
+    dials: "Hard, with dials that make it larger",
+    stretch: "Stretch fabric over a hard form, or shoulders that fold in",
     legs: "With legs",
   } satisfies { readonly [kind in FormKind]: string },
   shared: "It is shared, or must go back as it was",
@@ -30,7 +30,7 @@ export function readyWords(
     ...(dials.length === 0
       ? []
       : [
-          `Set every dial smaller than the person, at most: ${dials.map(({ level, most }) => `${levelWords[level]} ${shownLength(most, lengths)}`).join(", ")}. Tape the dials and never turn them again; do not lean on the shell.`,
+          `Set every dial smaller than the person, at most: ${dials.map(({ level, most }) => `${levelWords[level]} ${shownLength(most, lengths)}`).join(", ")}. Tape the dials and never turn them again; do not lean on the form.`,
         ]),
     ...(hasUnderCover
       ? [
@@ -52,7 +52,7 @@ export function pinningWords(kind: FormKind | null): string {
   switch (kind) {
     case "cloth":
     case "legs":
-      return "Slanted, through the cloth and a little into the core.";
+      return "Slanted, through the fabric and a little into the core.";
     case "foam":
       return "Straight in: foam holds them.";
     case "hard":
@@ -69,7 +69,7 @@ export const bastedTo = ({ kind, hasUnderCover }: FormFacts): string =>
   hasUnderCover
     ? "Catch the under-cover, never the form or bra elastic."
     : kind === "foam"
-      ? "Catch the foam’s fabric, not deep into the foam, and never bra elastic."
+      ? "Catch the fabric over the foam, and never bra elastic."
       : "Catch the form’s fabric or the under-cover, never a hard form or bra elastic.";
 
 export const unsaidForm: FormFacts = { kind: null, isShared: false, hasUnderCover: false, dials: [] };

@@ -6,7 +6,7 @@ import { linesWords } from "../../../text/linesAtForm";
 import { goTo, pageAddress } from "../../kit/page";
 import { useDispatch, useFitting, useLengths } from "../../kit/useStore";
 import { MarkStop } from "./MarkStop";
-import { PrepareStop } from "./PreparationStops";
+import { PrepareStop } from "./PrepareStop";
 import { ReadLineStop } from "./ReadLineStop";
 import { StopFrame } from "../../kit/stop/StopFrame";
 

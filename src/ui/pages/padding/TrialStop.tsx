@@ -1,83 +1,13 @@
-import { type ReactNode, useState } from "react";
+import { useState } from "react";
 import { trialDraftKeys } from "../../../app/session/commands";
-import { stepFacts } from "../../../app/steps/stepFacts";
 import { trialTurns } from "../../../app/steps/stepRecord";
-import type { Plan } from "../../../core/plan/plan";
 import { mm } from "../../../core/units";
-import { formKindWords, readyWords } from "../../../text/formKinds";
-import { linesWords } from "../../../text/linesAtForm";
 import { bandWords, firstTrail, trialStop } from "../../../text/stops";
-import { LengthField } from "../../kit/field/LengthField";
-import { useBenchField } from "../../kit/measure/useMeasurement";
-import { pageAddress } from "../../kit/page";
-import { useDerived } from "../../kit/useDerived";
-import { useDispatch, useDrafts, useFitting, useLengths } from "../../kit/useStore";
 import { ReadingInput, useTypedLength } from "../../kit/stop/ReadingInput";
 import { StepFrame } from "../../kit/stop/StepFrame";
-import { HandSteps, StopFrame } from "../../kit/stop/StopFrame";
 import { WorkPictureOf } from "../../kit/stop/WorkPictureOf";
 import type { StepAtHand } from "../../kit/stop/useStep";
-
-/** The form made ready: the base, the bra, plumb; and its nape above the floor, if somebody measures it. */
-export function PrepareStop({ plan, later }: { readonly plan: Plan; readonly later: ReactNode }) {
-  const dispatch = useDispatch();
-  const { prepare, region, trail } = linesWords;
-  const body = useDerived().lengths?.body ?? {};
-  const fitting = useFitting();
-  const { step: lengths } = useLengths();
-  const ready = readyWords(stepFacts(plan, body, fitting).form, lengths);
-  const isGuessed = plan.levels.some(({ depthBelowNape }) => depthBelowNape.kind === "estimated");
-  return (
-    <StopFrame
-      region={region}
-      trail={trail}
-      act="prepare"
-      kind="working"
-      title={prepare.title}
-      sentence={prepare.sentence}
-      picture={null}
-      ways={later}
-      slab={{
-        words: prepare.done,
-        press: () =>
-          dispatch({ does: "record", entry: { did: "prepared", what: "form", at: new Date().toISOString() } }),
-        isReady: true,
-      }}
-    >
-      {isGuessed ? (
-        <p className="stop-news">
-          {prepare.heightsFirst} <a href={pageAddress("body", "napeHeight")}>{prepare.toHeights}</a>
-        </p>
-      ) : null}
-      <HandSteps steps={prepare.steps} />
-      {fitting.form.kind === undefined ? (
-        <p>
-          <a href={pageAddress("form")}>{formKindWords.ask}</a>
-        </p>
-      ) : null}
-      {ready.length === 0 ? null : (
-        <ul className="plain-list">
-          {ready.map((sentence) => (
-            <li key={sentence}>{sentence}</li>
-          ))}
-        </ul>
-      )}
-      <NapeField />
-    </StopFrame>
-  );
-}
-
-/** With the form's nape above the floor every line has its height for the pointer, and nobody subtracts. */
-function NapeField() {
-  const { field, input } = useBenchField("form", "napeHeight", 0);
-  const { nape } = linesWords.prepare;
-  return (
-    <div className="stop-nape">
-      <LengthField label={nape.label} state={field} inputRef={input} />
-      <p className="quiet">{nape.why}</p>
-    </div>
-  );
-}
+import { useDrafts, useLengths } from "../../kit/useStore";
 
 /** The strip at the waist: the tape before and after it. Offered, and skipped at a press. */
 export function TrialStop({ at }: { readonly at: StepAtHand }) {
