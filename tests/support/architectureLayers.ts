@@ -57,6 +57,7 @@ export const coreFolders: readonly string[] = [
   "calibration",
   "plan",
   "cover",
+  "above",
 ];
 
 export const budgets = {

@@ -97,18 +97,27 @@ export function shoulderRoute({ neckSide, shoulderPoint }: FigureShape, sides: r
   };
 }
 
-export function shoulderDropRoute({ neckSide, shoulderPoint }: FigureShape): TapeRoute {
+/** Straight down beside the end of a shoulder; for both sides alike it is shown on one, and the words stand on the other. */
+export function shoulderDropRoute({ neckSide, shoulderPoint }: FigureShape, sides: readonly Side[]): TapeRoute {
+  const [side, other] = [sides[0] ?? "left", sides[1]];
   const corner = at(shoulderPoint.x, neckSide.y);
+  const [from, to, start, end] = onSide(side, [corner, shoulderPoint, neckSide, at(corner.x + 40, corner.y)]) as [
+    PicturePoint,
+    PicturePoint,
+    PicturePoint,
+    PicturePoint,
+  ];
+  const places = (words: readonly [string, string], points: readonly PicturePoint[]) =>
+    points.map((place, i) => ({ place, words: words[i] as string }));
+  const named = [landmarkWords.neckSide, landmarkWords.shoulderPoint] as const;
   return {
     ...plainRoute,
     shot: "shoulders",
-    straight: [{ from: corner, to: shoulderPoint, helper: [neckSide, at(corner.x + 40, corner.y)] }],
-    landmarks: [
-      { place: neckSide, words: "" },
-      { place: shoulderPoint, words: "" },
-      { place: mirror(neckSide), words: landmarkWords.neckSide },
-      { place: mirror(shoulderPoint), words: landmarkWords.shoulderPoint },
-    ],
+    straight: [{ from, to, helper: [start, end] }],
+    landmarks:
+      other === undefined
+        ? places(named, [start, to])
+        : [...places(["", ""], [start, to]), ...places(named, onSide(other, [neckSide, shoulderPoint]))],
   };
 }
 
