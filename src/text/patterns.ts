@@ -3,6 +3,7 @@ import type { CoverPanelName } from "../core/cover/coverPanels";
 import type { FittedCover } from "../core/cover/fittedCover";
 import type { LengthStep } from "../core/lengthText";
 import type { PatternTitles } from "../app/patterns/fittingPatterns";
+import { aboveLayerWords } from "./above";
 import { pieceName, planWords } from "./plan";
 import { pictureWords } from "./pictures";
 import { featherWords, upperFirst } from "./pieces";
@@ -19,6 +20,7 @@ export const patternTitles = (step: LengthStep): PatternTitles => ({
     ],
   }),
   panel: panelWords,
+  above: (build, layer, batting) => aboveLayerWords(build, layer, batting, step),
 });
 
 /** Sides are the wearer's. */

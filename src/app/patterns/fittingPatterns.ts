@@ -1,3 +1,4 @@
+import type { BuildAbove } from "../../core/above/buildAbove";
 import { apexToApexEstimate } from "../../core/body/estimates";
 import { levelNames } from "../../core/body/vocabulary";
 import type { Cloth } from "../../core/cover/cloth";
@@ -13,6 +14,7 @@ import type { PlanInput } from "../../core/plan/basis";
 import type { PlannedLevel } from "../../core/plan/plan";
 import { assert } from "../../core/result";
 import type { SettledFitting } from "../../document/fitting";
+import { fittingBuilds } from "../above/fittingBuilds";
 import type { Derived } from "../session/derived";
 import { type CurrentStep, piecesNamed } from "../steps/currentStep";
 import { patternFile, type PatternFile } from "./patternFile";
@@ -29,11 +31,12 @@ type PartWords = Pick<TitledPart, "title" | "says">;
 export interface PatternTitles {
   readonly layer: (piece: Piece, layer: number, levels: readonly PlannedLevel[], batting: string) => PartWords;
   readonly panel: (name: CoverPanelName, cover: FittedCover) => PartWords;
+  readonly above: (build: BuildAbove, layer: number, batting: string) => PartWords;
 }
 
 /** Everything of a fitting that is cut, as it stands now; null while there is no plan. */
 export function fittingPatterns(
-  derived: Pick<Derived, "step" | "input">,
+  derived: Pick<Derived, "step" | "input" | "lengths">,
   fitting: SettledFitting,
   cloth: Cloth,
   titles: PatternTitles,
@@ -44,6 +47,9 @@ export function fittingPatterns(
   const cover = coverOfStep(current, derived.input, cloth);
   const parts = [
     ...battingPatterns(current, fitting, titles.layer),
+    ...fittingBuilds(current, derived, fitting).flatMap((build) =>
+      abovePatterns(build, fitting.batting.name, titles.above),
+    ),
     ...coverParts(cover, usualAllowances).map(
       (part, i): TitledPart => ({
         part,
@@ -89,5 +95,9 @@ function battingPatterns(
     );
   });
 }
+
+/** Every layer that is built above the bust. */
+const abovePatterns = (build: BuildAbove, batting: string, words: PatternTitles["above"]): readonly TitledPart[] =>
+  build.act.what === "layers" ? build.act.layers.map((part, i) => ({ part, ...words(build, i + 1, batting) })) : [];
 
 const layerNumber = (partId: string): number => Number(partId.slice(partId.lastIndexOf("-") + 1));

@@ -25,7 +25,7 @@ export function needed<Key extends string>(
   },
 ): Needed<Key> {
   const entries = Object.entries(values) as [Key, (typeof values)[Key]][];
-  const missing = entries.flatMap(([, [value, whose, name]]) => (value === undefined ? [] : [{ whose, name }]));
+  const missing = entries.flatMap(([, [value, whose, name]]) => (value === undefined ? [{ whose, name }] : []));
   if (missing.length > 0)
     return { kind: "unread", act: { what: "unread", missing, isBegun: missing.length < entries.length } };
   return {
