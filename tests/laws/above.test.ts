@@ -41,7 +41,13 @@ describe("law A2: a mirrored person", () => {
       for (const build of plain) {
         const twin = seen.find(({ id }) => id === otherSide(build.id)) as BuildAbove;
         expect(twin.act.what).toBe(build.act.what);
-        expect(twin.readings).toEqual(build.readings.map((reading) => ({ ...reading, name: otherSide(reading.name) })));
+        expect(twin.readings).toHaveLength(build.readings.length);
+        for (const [i, { name, before, after, person: wanted }] of build.readings.entries()) {
+          const read = twin.readings[i] as AboveReading;
+          expect([read.name, read.person]).toEqual([otherSide(name), wanted]);
+          expect(read.before).toBeCloseTo(before, 6);
+          expect(read.after).toBeCloseTo(after, 6);
+        }
         expect(layersOf(twin)).toHaveLength(layersOf(build).length);
         for (const [i, part] of layersOf(build).entries())
           expect(apartInMirror(part, layersOf(twin)[i] as PatternPart), part.id).toBeLessThan(0.001);
