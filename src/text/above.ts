@@ -63,7 +63,7 @@ function actSentence(build: BuildAbove, step: LengthStep): string {
 const pinSentences: { readonly [kind in BuildKind]: (name: string, layers: string) => string } = {
   upperBack: (name, layers) => `Pin the ${name}, ${layers}, between the shoulder blades.`,
   upperChest: (name, layers) => `Pin the ${name}, ${layers} in all, on the upper chest line.`,
-  chestFill: (name, layers) => `Pin the ${name}, ${layers}, in the hollow between shoulder and bust.`,
+  chestFill: (name, layers) => `Pin the ${name}, ${layers}, between shoulder and bust.`,
   shoulderHeight: (name, layers) => `Pin the ${name}, ${layers}, on top of the shoulder.`,
   shoulderLength: (name) => `Mark the ${name}.`,
   neck: (name, layers) => `Pin the ${name}, ${layers}, around the root of the neck.`,

@@ -29,7 +29,7 @@ export const improvementText: { readonly [improvement in Improvement]: string } 
   waistTilt: "Shows a waist that runs lower in front or in back.",
   upperChest: "Builds the upper chest, between the bust and the shoulders.",
   shoulderMatch: "Builds each shoulder up, or shows that the form’s cannot serve.",
-  backMatch: "Builds a rounded upper back, or shows that the form’s cannot serve.",
+  backMatch: "Builds the upper back, or shows that the form’s cannot serve.",
   neckMatch: "Builds the neck out, or shows that the form’s cannot serve.",
   arm: "Only for a padded arm.",
   cover: "Only for the fitted cover.",

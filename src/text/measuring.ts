@@ -62,7 +62,7 @@ export const improvementGroups: {
   waistTilt: { title: "The tilt of the waist", buys: "Lets the waist tape run lower in front or in back." },
   upperChest: { title: "The upper chest", buys: "Builds what lies between the bust and the shoulders." },
   shoulderMatch: { title: "Shoulders", buys: "Builds each shoulder up, or shows that the form’s cannot serve." },
-  backMatch: { title: "The back", buys: "Builds a rounded upper back, or shows that the form’s cannot serve." },
+  backMatch: { title: "The back", buys: "Builds the upper back, or shows that the form’s cannot serve." },
   neckMatch: { title: "The neck", buys: "Builds the neck out, or shows that the form’s cannot serve." },
   arm: { title: "The arm", buys: "Only for a padded arm." },
   cover: { title: "For the cover", buys: "Only for the fitted cover." },

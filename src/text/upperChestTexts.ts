@@ -3,8 +3,8 @@ import type { MeasurementText } from "./measurementText";
 /** How to measure the chest above the bust: around it, across its front, and how high it lies. */
 export const upperChestTexts = {
   upperChestGirth: {
-    label: "Upper chest (high bust), all around",
-    what: "All around close under the arms, above the fullness of the bust.",
+    label: "Upper chest, all around",
+    what: "The high bust: all around close under the arms, above the fullness of the bust.",
     onBody:
       "Lay the tape level as high under the arms as it goes, straight across the back and above the bust in front. Read it after a quiet breath out, with the arms down.",
     alone: "Look in the mirror that the tape is as high in back as in front.",
@@ -32,7 +32,7 @@ export const upperChestTexts = {
     alone:
       "Fasten the tape at the nape to the collar, let it hang free, hold a ruler level and read it in two mirrors.",
     onForm:
-      "Leave it out where the upper chest was measured on the person’s line. Otherwise measure the heights of the form’s nape and of the tape above the floor: the difference is this measurement.",
+      "Not needed where the upper chest was measured on the person’s line. Otherwise measure the heights of the form’s nape and of the tape above the floor: the difference is this measurement.",
     landmark: "The lowest bone of the neck, and the upper edge of the upper chest tape.",
     mistake: "The tape follows the back: it then reads more than straight down.",
   },

@@ -93,9 +93,12 @@ function formAbove(luck: Chance, body: ReturnType<typeof bodyAbove>): Lengths {
   const waist = body.waistBelowNape - less(20);
   const bust = body.bustBelowNape - less(16);
   const way = (length: number) => length - less(20);
-  const lengths = [body.leftShoulderLength - luck.between(-15, 15), body.rightShoulderLength - luck.between(-15, 15)];
+  const lengths = [
+    body.leftShoulderLength - luck.between(-15, 15),
+    body.rightShoulderLength - luck.between(-15, 15),
+  ] as const;
   // No form's shoulder falls off more steeply than 45 degrees.
-  const drop = (own: number, i: 0 | 1) => Math.min(own + less(36), 0.7 * (lengths[i] ?? 0));
+  const drop = (own: number, i: 0 | 1) => Math.min(own + less(36), 0.7 * lengths[i]);
   return {
     bustGirth: body.bustGirth - less(120),
     waistGirth: body.waistGirth - less(160),
