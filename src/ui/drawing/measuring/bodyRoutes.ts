@@ -97,27 +97,22 @@ export function shoulderRoute({ neckSide, shoulderPoint }: FigureShape, sides: r
   };
 }
 
-/** Straight down beside the end of a shoulder; for both sides alike it is shown on one, and the words stand on the other. */
-export function shoulderDropRoute({ neckSide, shoulderPoint }: FigureShape, sides: readonly Side[]): TapeRoute {
-  const [side, other] = [sides[0] ?? "left", sides[1]];
+/** Straight down beside the end of a shoulder; the words stand at the other one, clear of the ruler. */
+export function shoulderDropRoute({ neckSide, shoulderPoint }: FigureShape, side: Side): TapeRoute {
   const corner = at(shoulderPoint.x, neckSide.y);
-  const [from, to, start, end] = onSide(side, [corner, shoulderPoint, neckSide, at(corner.x + 40, corner.y)]) as [
-    PicturePoint,
-    PicturePoint,
-    PicturePoint,
-    PicturePoint,
-  ];
-  const places = (words: readonly [string, string], points: readonly PicturePoint[]) =>
-    points.map((place, i) => ({ place, words: words[i] as string }));
-  const named = [landmarkWords.neckSide, landmarkWords.shoulderPoint] as const;
+  const seen = (point: PicturePoint): PicturePoint => (side === "left" ? point : mirror(point));
   return {
     ...plainRoute,
     shot: "shoulders",
-    straight: [{ from, to, helper: [start, end] }],
-    landmarks:
-      other === undefined
-        ? places(named, [start, to])
-        : [...places(["", ""], [start, to]), ...places(named, onSide(other, [neckSide, shoulderPoint]))],
+    straight: [
+      { from: seen(corner), to: seen(shoulderPoint), helper: [seen(neckSide), seen(at(corner.x + 40, corner.y))] },
+    ],
+    landmarks: [
+      { place: seen(neckSide), words: "" },
+      { place: seen(shoulderPoint), words: "" },
+      { place: mirror(seen(neckSide)), words: landmarkWords.neckSide },
+      { place: mirror(seen(shoulderPoint)), words: landmarkWords.shoulderPoint },
+    ],
   };
 }
 

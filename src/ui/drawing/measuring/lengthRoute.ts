@@ -27,10 +27,6 @@ const overChest =
   (...sides: readonly Side[]): Route =>
   (shape) =>
     chestRoute(shape, sides);
-const overDrop =
-  (...sides: readonly Side[]): Route =>
-  (shape) =>
-    shoulderDropRoute(shape, sides);
 const overShoulder =
   (...sides: readonly Side[]): Route =>
   (shape) =>
@@ -61,9 +57,9 @@ const routes: { readonly [name in LengthName]: Route } = {
   shoulderLength: overShoulder("left", "right"),
   leftShoulderLength: overShoulder("left"),
   rightShoulderLength: overShoulder("right"),
-  shoulderDrop: overDrop("left", "right"),
-  leftShoulderDrop: overDrop("left"),
-  rightShoulderDrop: overDrop("right"),
+  shoulderDrop: (shape) => shoulderDropRoute(shape, "left"),
+  leftShoulderDrop: (shape) => shoulderDropRoute(shape, "left"),
+  rightShoulderDrop: (shape) => shoulderDropRoute(shape, "right"),
   acrossShoulders: (shape) => backRoute("acrossShoulders", shape),
   upperBackWidth: (shape) => backRoute("upperBackWidth", shape),
   neckGirth: neckRoute,
