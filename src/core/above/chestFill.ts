@@ -47,7 +47,7 @@ interface ReadSide {
 type SideGround = ReadSide | Extract<ReturnType<typeof needed>, { readonly kind: "unread" }>;
 
 /** The side neck point lies this far below the nape (mm): US Army 1988, women, mean 11.5 (shared/body-data.json). */
-const sideNeckBelowNape = 11.5;
+export const sideNeckBelowNape = 11.5;
 
 function sideGround({ body, form, added }: AboveInput, side: "left" | "right"): SideGround {
   const read = needed({
@@ -82,7 +82,7 @@ const fillOval = (way: number, across: number): Oval => ({
  * Through what angle a chest turns from arm crease to arm crease: the middle of fifteen shapes of the tests, within nine tenths of
  * their half-breadth, 140 to 200 mm below the nape, is 2.0 (1.3 to 2.5).
  */
-const chestTurn = 2;
+export const chestTurn = 2;
 
 function wayLength({ way, oval }: ReadSide, count: number, layer: number): number {
   const shares = layerShares(count);

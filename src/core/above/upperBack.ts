@@ -85,7 +85,7 @@ const acrossThickness = (oval: Oval, shares: readonly number[], layer: number, a
  * Through what angle a back turns from arm crease to arm crease: the middle of fifteen shapes of the tests, within nine tenths of
  * their half-breadth, 140 to 200 mm below the nape, is 1.8 (1.4 to 2.3).
  */
-const backTurn = 1.8;
+export const backTurn = 1.8;
 
 /** The way of a tape over a back that stands out as half a sine wave between the nape and the waist, with padding on it. */
 const backLength = (waist: number, bulge: number, padding: (depth: number, i: number) => number): number =>
