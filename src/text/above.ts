@@ -147,11 +147,11 @@ const largerAdvice: { readonly [kind in BuildKind]: string } = {
 
 const shortAdvice: { readonly [kind in BuildKind]: string } = {
   upperBack: "More layers would put another measurement over. Measure again, and fit there on the person.",
-  upperChest: "More layers would put another measurement over. Measure again, and fit there on the person.",
+  upperChest: "One layer more would put it over: a thinner batting makes up the rest.",
   chestFill: "More layers would put another measurement over. Measure again, and fit there on the person.",
-  shoulderHeight: "Lay a ready-made shoulder pad over the wedge, and measure again.",
+  shoulderHeight: "A thinner batting makes up the rest, or a ready-made shoulder pad over the wedge.",
   shoulderLength: "Measure the shoulder again.",
-  neck: "More wraps would not lie. Mark the person’s neckline on the cover.",
+  neck: "One wrap more would put it over: a thinner batting makes up the rest.",
 };
 
 function unreadWords({ whose, name }: UnreadAbove): string {

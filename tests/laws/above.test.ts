@@ -84,13 +84,15 @@ describe("law A3: what the tape reads after a build", () => {
   });
 
   /** Broken on purpose: `stays` of the shoulder counted the wrong way round; agreement within a whole layer. Seen to fail. */
-  test("agrees with the body within half a layer, or says by how much it does not", () => {
+  test("agrees with the body within half a layer and 10 mm, or says by how much it does not", () => {
     for (const { person, build } of all) {
       for (const reading of build.readings) {
         const miss = reading.person - reading.after;
         const words = `${person.seed} ${build.id} ${reading.name}`;
         if (reading.stays === null) {
-          expect(Math.abs(miss), words).toBeLessThanOrEqual(Math.max(3, mostOfHalfALayer(person, build)) + 0.01);
+          expect(Math.abs(miss), words).toBeLessThanOrEqual(
+            Math.max(3, Math.min(10, mostOfHalfALayer(person, build))) + 0.01,
+          );
           continue;
         }
         expect(reading.stays.amount, words).toBeCloseTo(Math.abs(miss), 6);
@@ -299,7 +301,7 @@ describe("law A6: where the form is larger", () => {
         }
         if (after !== before)
           expect(over(after), `${person.seed} ${build.id} ${name}`).toBeLessThanOrEqual(
-            mostOfHalfALayer(person, build) + 0.001,
+            Math.min(10, mostOfHalfALayer(person, build)) + 0.001,
           );
       }
     }
@@ -312,6 +314,7 @@ describe("law A7: what is cut", () => {
   test("no outline crosses itself, each runs counterclockwise, edges meet, and the smallest layer comes first", () => {
     let parts = 0;
     for (const { build } of all) {
+      if (build.act.what === "layers") expect(layersOf(build).length, build.id).toBeGreaterThan(0);
       const stackOf = ({ id }: PatternPart) => id.replace(/-layer-\d+$/, "");
       for (const stack of new Set(layersOf(build).map(stackOf))) {
         const layers = layersOf(build).filter((part) => stackOf(part) === stack);

@@ -1,3 +1,4 @@
+import { asNear } from "./layersThatFit";
 import { tapeAgreement } from "../tolerances";
 import { mm } from "../units";
 import type { AboveReading, AboveReadingName } from "./buildAbove";
@@ -6,8 +7,7 @@ import type { AboveReading, AboveReadingName } from "./buildAbove";
 export type Grows = "more" | "less";
 
 /**
- * A reading before and after a build (mm), and what stays: `layerAdds` is what one layer more would change it by, and half of
- * that is as near as whole layers come.
+ * A reading before and after a build (mm), and what stays: `layerAdds` is what one layer more or less would change it by.
  */
 export function aboveReading(
   name: AboveReadingName,
@@ -16,7 +16,7 @@ export function aboveReading(
   grows: Grows = "more",
 ): AboveReading {
   const short = grows === "more" ? person - after : after - person;
-  const within = Math.max(layerAdds / 2, tapeAgreement);
+  const within = Math.max(asNear(layerAdds), tapeAgreement);
   return {
     name,
     before: mm(before),

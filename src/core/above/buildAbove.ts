@@ -19,7 +19,7 @@ export interface UnreadAbove {
 /**
  * What the tape reads of the form as it stands before the build, what it reads after, and what it reads of the person (mm). It
  * stays `short` where layers are whole or another reading allows no more, and `formLarger` where the form has too much, which
- * padding never takes away; null where it agrees within half of what one layer more would add, or within `tapeAgreement`.
+ * padding never takes away; null where it agrees within half of a layer and within `homeTape`, or within `tapeAgreement`.
  */
 export interface AboveReading {
   readonly name: AboveReadingName;

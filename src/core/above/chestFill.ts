@@ -129,17 +129,19 @@ function fillLayers(grounds: Pair<ReadSide | null>, layer: number): Pair<number>
 
 function fillReadings(grounds: Pair<ReadSide | null>, counts: Pair<number>, side: 0 | 1, layer: number) {
   const ground = grounds[side] as ReadSide;
-  const withSide = (count: number): Pair<number> => (side === 0 ? [count, counts[1]] : [counts[0], count]);
   const count = counts[side];
   const way = (layers: number) => wayLength(ground, layers, layer);
-  const across = (of: Pair<number>) => chestLength(grounds, of, layer);
+  /** With so many layers more or less on every side that can be read. */
+  const across = (more: number) =>
+    chestLength(grounds, [Math.max(0, counts[0] + more), Math.max(0, counts[1] + more)], layer);
   const name = (["leftShoulderToApex", "rightShoulderToApex"] as const)[side];
+  const adds = (read: (more: number) => number) => Math.max(read(1) - read(0), read(0) - read(-1));
   return [
-    aboveReading(name, [way(0), way(count), ground.length], way(count + 1) - way(count)),
     aboveReading(
-      "acrossChest",
-      [across([0, 0]), across(counts), ground.across],
-      across(withSide(count + 1)) - across(counts),
+      name,
+      [way(0), way(count), ground.length],
+      adds((more) => way(Math.max(0, count + more))),
     ),
+    aboveReading("acrossChest", [chestLength(grounds, [0, 0], layer), across(0), ground.across], adds(across)),
   ];
 }

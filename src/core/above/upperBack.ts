@@ -47,10 +47,15 @@ export function upperBack({ body, form, layer, added }: AboveInput): BuildAbove 
     ];
   };
   const count = layersThatFit(readWith);
-  const [before, after, more] = [readWith(0), readWith(count), readWith(count + 1)];
+  const [before, after] = [readWith(0), readWith(count)];
+  const [less, more] = [readWith(Math.max(0, count - 1)), readWith(count + 1)];
   const readings = (["napeToWaist", "upperBackWidth"] as const).map((name, i) => {
     const at = (all: readonly ReadWith[]) => (all[i] as ReadWith).after;
-    return aboveReading(name, [at(before), at(after), (before[i] as ReadWith).person], at(more) - at(after));
+    return aboveReading(
+      name,
+      [at(before), at(after), (before[i] as ReadWith).person],
+      Math.max(at(more) - at(after), at(after) - at(less)),
+    );
   });
   if (count === 0) return { ...build, act: { what: "none" }, readings };
   const layers = ovalParts(build.id, oval, layerShares(count), "center back");

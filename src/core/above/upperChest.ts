@@ -4,6 +4,7 @@ import { onTarget } from "../tolerances";
 import { mm } from "../units";
 import type { AboveInput } from "./aboveInput";
 import type { BuildAbove } from "./buildAbove";
+import { asNear, layersThatFit } from "./layersThatFit";
 import { layerShares } from "./ovalLayers";
 import { aboveReading } from "./aboveReading";
 import { needed } from "./needed";
@@ -28,9 +29,7 @@ export function upperChest({ body, form, layer, added }: AboveInput): BuildAbove
     back: formGirth - formFront + added.back(line),
   };
   const adds = Math.PI * layer;
-  const short = girth - stands.front - stands.back;
-  const layersOf = (half: number) => Math.max(0, Math.round(Math.min(half, short) / adds));
-  const layers = { front: layersOf(front - stands.front), back: layersOf(girth - front - stands.back) };
+  const layers = panelLayers({ front: front - stands.front, back: girth - front - stands.back }, adds);
   const reach = reachOf(line, heightReadings(body, form).depths.bust.value);
   const isBuilt = reach !== null && layers.front + layers.back > 0;
   const after = {
@@ -48,6 +47,27 @@ export function upperChest({ body, form, layer, added }: AboveInput): BuildAbove
     panelParts(half, layers[half], stands[half], adds, reach),
   );
   return { ...build, act: { what: "layers", layers: parts, feather: mm(feather) }, readings };
+}
+
+interface Halves {
+  readonly front: number;
+  readonly back: number;
+}
+
+/**
+ * How many layers each half gets for what it is short of (mm). Neither takes its half or the girth over; where both together would, the
+ * half that is nearer to being over gives one up.
+ */
+function panelLayers(short: Halves, adds: number): Halves {
+  const girth = short.front + short.back;
+  const layersOf = (half: number) => {
+    const person = Math.min(half, girth);
+    return layersThatFit((layers) => [{ after: layers * adds, person }]);
+  };
+  const own = { front: layersOf(short.front), back: layersOf(short.back) };
+  if (own.front === 0 || own.back === 0 || (own.front + own.back) * adds - girth <= asNear(adds)) return own;
+  const isFrontOver = own.front * adds - short.front > own.back * adds - short.back;
+  return isFrontOver ? { ...own, front: own.front - 1 } : { ...own, back: own.back - 1 };
 }
 
 /** A reading of the form counts where it was taken on the person's line. */
