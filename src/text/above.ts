@@ -125,11 +125,17 @@ function readSentence({ name, before, after, person }: AboveReading, step: Lengt
   return to === wanted ? `${says}, as on the person.` : `${says}; the person’s is ${wanted}.`;
 }
 
-function staySentence({ kind, act }: BuildAbove, { name, stays }: AboveReading, step: LengthStep): readonly string[] {
+function staySentence(
+  { kind, side, act }: BuildAbove,
+  { name, stays }: AboveReading,
+  step: LengthStep,
+): readonly string[] {
   if (stays === null || act.what === "unread") return [];
   const amount = formatLength(stays.amount, step);
   const what = readingWords(name);
   if (stays.sense === "short") return [`The padding stays ${amount} short in the ${what}. ${shortAdvice[kind]}`];
+  if (kind === "shoulderHeight")
+    return [`The form’s ${side} shoulder tip stands ${amount} too high, and padding only adds. ${largerAdvice[kind]}`];
   return [`The form has ${amount} too much in the ${what}, and padding only adds. ${largerAdvice[kind]}`];
 }
 
@@ -139,8 +145,7 @@ const largerAdvice: { readonly [kind in BuildKind]: string } = {
   upperBack: leaveLoose,
   upperChest: leaveLoose,
   chestFill: leaveLoose,
-  shoulderHeight:
-    "The shoulder tip stands higher than the person’s. Choose another form, or cut the cover to the person’s shoulder and fit there on the person.",
+  shoulderHeight: "Choose another form, or cut the cover to the person’s shoulder and fit there on the person.",
   shoulderLength: leaveLoose,
   neck: "Choose a form with a smaller neck, or mark the person’s neckline on the cover and fit there on the person.",
 };
