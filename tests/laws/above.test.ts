@@ -32,7 +32,7 @@ describe("law A1: people and builds", () => {
   });
 });
 
-/** Broken on purpose: the right wedge cut like the left one; the right fill decided first. Seen to fail. */
+/** Broken on purpose: the right wedge cut like the left one; the left fill alone counted across the chest. Seen to fail. */
 describe("law A2: a mirrored person", () => {
   test("gets mirrored builds", () => {
     for (const person of everyone) {
@@ -66,7 +66,7 @@ function apartInMirror(part: PatternPart, twin: PatternPart): number {
 }
 
 /**
- * Broken on purpose: a layer of the wedge lifts by its thickness alone; a neck wrap adds π·t; the back's tape follows the surface into
+ * Broken on purpose: a layer of the wedge lifts by its thickness alone; a neck wrap adds π·t; a tape follows the surface into
  * hollows. Seen to fail.
  */
 describe("law A3: what the tape reads after a build", () => {
@@ -198,7 +198,7 @@ function hullWay(way: readonly (readonly [number, number])[]): number {
   return ring.length === 2 || round === 0 ? chord : round - chord;
 }
 
-/** Broken on purpose: a layer more made the smaller ones narrower by more; the wedge lowered by a hull that cuts in. Seen to fail. */
+/** Broken on purpose: each layer thinner the more there are; a panel that takes away; fewer layers for a larger need. Seen to fail. */
 describe("law A4: a layer more", () => {
   test("never lowers what the tape reads, nor lifts the slope of a shoulder", () => {
     for (const { build } of all) {
@@ -309,7 +309,7 @@ describe("law A6: where the form is larger", () => {
   });
 });
 
-/** Broken on purpose: the neck end of a wedge crossed over; an edge that begins where the last one did not end. Seen to fail. */
+/** Broken on purpose: the neck end of a wedge crossed over; an edge begun elsewhere; the largest layer first. Seen to fail. */
 describe("law A7: what is cut", () => {
   test("no outline crosses itself, each runs counterclockwise, edges meet, and the smallest layer comes first", () => {
     let parts = 0;
