@@ -1,5 +1,7 @@
 import type { AboveReading, AboveReadingName, BuildAbove, BuildKind, UnreadAbove } from "../core/above/buildAbove";
+import { halfLayers } from "../core/above/upperChest";
 import { formatLength, type LengthStep } from "../core/lengthText";
+import type { PatternPart } from "../core/pattern/patternPart";
 import { measurementInSentence } from "./measurements";
 import { featherWords, layerCount, upperFirst } from "./pieces";
 import { shownLength } from "./shownLength";
@@ -56,18 +58,29 @@ function actSentence(build: BuildAbove, step: LengthStep): string {
     case "extend":
       return `Extend the ${side} shoulder by ${shownLength(act.amount, step)} to its tip.`;
     case "layers":
-      return pinSentences[kind](aboveName(build), layerCount(act.layers.length));
+      return kind === "upperChest"
+        ? `Pin the ${names.upperChest} on the upper chest line: ${halvesWords(act.layers)}.`
+        : pinSentences[kind](aboveName(build), layerCount(act.layers.length));
   }
 }
 
-const pinSentences: { readonly [kind in BuildKind]: (name: string, layers: string) => string } = {
-  upperBack: (name, layers) => `Pin the ${name}, ${layers}, between the shoulder blades.`,
-  upperChest: (name, layers) => `Pin the ${name}, ${layers} in all, on the upper chest line.`,
-  chestFill: (name, layers) => `Pin the ${name}, ${layers}, between shoulder and bust.`,
-  shoulderHeight: (name, layers) => `Pin the ${name}, ${layers}, on top of the shoulder.`,
-  shoulderLength: (name) => `Mark the ${name}.`,
-  neck: (name, layers) => `Pin the ${name}, ${layers}, around the root of the neck.`,
-};
+/** "two layers in front, one layer in back"; a half without any is left out. */
+const halvesWords = (layers: readonly PatternPart[]): string =>
+  (["front", "back"] as const)
+    .flatMap((half) => {
+      const count = halfLayers(layers, half).length;
+      return count === 0 ? [] : [`${layerCount(count)} in ${half}`];
+    })
+    .join(", ");
+
+const pinSentences: { readonly [kind in Exclude<BuildKind, "upperChest">]: (name: string, layers: string) => string } =
+  {
+    upperBack: (name, layers) => `Pin the ${name}, ${layers}, between the shoulder blades.`,
+    chestFill: (name, layers) => `Pin the ${name}, ${layers}, between shoulder and bust.`,
+    shoulderHeight: (name, layers) => `Pin the ${name}, ${layers}, on top of the shoulder.`,
+    shoulderLength: (name) => `Mark the ${name}.`,
+    neck: (name, layers) => `Pin the ${name}, ${layers}, around the root of the neck.`,
+  };
 
 const hows: { readonly [kind in BuildKind]: readonly string[] } = {
   upperBack: [
@@ -132,11 +145,11 @@ function staySentence(
 ): readonly string[] {
   if (stays === null || act.what === "unread") return [];
   const amount = formatLength(stays.amount, step);
-  const what = readingWords(name);
-  if (stays.sense === "short") return [`The padding stays ${amount} short in the ${what}. ${shortAdvice[kind]}`];
+  const what = upperFirst(readingWords(name));
+  if (stays.sense === "short") return [`${what}: the padding stays ${amount} short. ${shortAdvice[kind]}`];
   if (kind === "shoulderHeight")
     return [`The form’s ${side} shoulder tip stands ${amount} too high, and padding only adds. ${largerAdvice[kind]}`];
-  return [`The form has ${amount} too much in the ${what}, and padding only adds. ${largerAdvice[kind]}`];
+  return [`${what}: the form has ${amount} too much, and padding only adds. ${largerAdvice[kind]}`];
 }
 
 const leaveLoose = "Choose another form, or cut the cover to the person’s measurement and leave it loose there.";
@@ -167,6 +180,19 @@ function unreadWords({ whose, name }: UnreadAbove): string {
 const listed = (words: readonly string[]): string =>
   words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
 
+/** Which piece a layer is of, and which of how many it is there: front and back of the upper chest are counted apart. */
+function layerPlace(
+  build: BuildAbove,
+  layer: number,
+): { readonly name: string; readonly at: number; readonly count: number } {
+  const layers = build.act.what === "layers" ? build.act.layers : [];
+  if (build.kind !== "upperChest") return { name: upperFirst(aboveName(build)), at: layer, count: layers.length };
+  const front = halfLayers(layers, "front").length;
+  return layer <= front
+    ? { name: "Front upper chest panel", at: layer, count: front }
+    : { name: "Back upper chest panel", at: layer - front, count: layers.length - front };
+}
+
 /** What is written on a layer to cut. */
 export function aboveLayerWords(
   build: BuildAbove,
@@ -174,10 +200,9 @@ export function aboveLayerWords(
   batting: string,
   step: LengthStep,
 ): { readonly title: string; readonly says: readonly string[] } {
-  const count = build.act.what === "layers" ? build.act.layers.length : 0;
-  const name = upperFirst(aboveName(build));
+  const { name, at, count } = layerPlace(build, layer);
   return {
-    title: count === 1 ? name : `${name}, layer ${layer} of ${count}`,
+    title: count === 1 ? name : `${name}, layer ${at} of ${count}`,
     says: [
       `Cut 1 from ${batting}.`,
       ...(build.act.what === "layers" ? [`${upperFirst(featherWords(build.act.feather, step))}.`] : []),

@@ -62,6 +62,13 @@ describe("what is built above the bust is cut from patterns, too", () => {
     const built = new Set(parts.map(({ of }) => of));
     for (const of of ["shoulderHeight-left", "shoulderHeight-right", "neck-both", "upperChest-both"])
       expect(built, of).toContain(of);
+    const titles = parts.map(({ title }) => title);
+    expect(new Set(titles).size).toBe(titles.length);
+    for (const half of ["Front", "Back"])
+      expect(
+        titles.some((title) => title.startsWith(`${half} upper chest panel`)),
+        half,
+      ).toBe(true);
     for (const { title, says } of parts) {
       expect(title).toMatch(/^[A-Z][a-z ]+(, layer \d+ of \d+)?$/);
       expect(says[0]).toBe("Cut 1 from bonded batting.");

@@ -108,6 +108,10 @@ function panelParts(half: "front" | "back", count: number, stands: number, adds:
   });
 }
 
+/** The layers of one half of an upper chest, from the form outwards. */
+export const halfLayers = (layers: readonly PatternPart[], half: "front" | "back"): readonly PatternPart[] =>
+  layers.filter(({ id }) => id.startsWith(`upperChest-${half}-`));
+
 /** The width at the upper edge as a share of that on the line, where the armholes take some off at both ends. A judgement. */
 const upperShare = 0.78;
 
