@@ -55,3 +55,9 @@ export const coincident: Millimetres = mm(1e-6);
 
 /** Nine in ten of Gaussian errors stay within this many standard deviations: half the width of every interval that is told. */
 export const nineInTen: Ratio = ratio(1.645);
+
+/**
+ * Lengths that only the form decides agree within this: the limit for segment lengths of ISO 20685 as given in Anthropometry,
+ * Apparel Sizing and Design, p. 41. For the shoulder, the neck and the back.
+ */
+export const lengthAgreement: Millimetres = mm(5);

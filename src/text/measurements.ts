@@ -14,6 +14,7 @@ import {
 import type { MeasurementText } from "./measurementText";
 import { levelWords, lineWords } from "./pictures";
 import { belowNapeText, depthText, heightText, lengthPlaceTexts } from "./pageTexts";
+import { upperChestTexts } from "./upperChestTexts";
 
 /** What the plan does better once it knows a measurement. */
 export const improvementText: { readonly [improvement in Improvement]: string } = {
@@ -26,9 +27,10 @@ export const improvementText: { readonly [improvement in Improvement]: string } 
   linePlaces: "Puts each line where the person has it: a tape over the body cannot tell that.",
   levelHeights: "Puts each level line at the person’s height.",
   waistTilt: "Shows a waist that runs lower in front or in back.",
-  shoulderMatch: "Shows whether the form’s shoulders can serve.",
-  backMatch: "Shows whether the form’s back can serve.",
-  neckMatch: "Shows whether the form’s neck can serve.",
+  upperChest: "Builds the upper chest, between the bust and the shoulders.",
+  shoulderMatch: "Builds each shoulder up, or shows that the form’s cannot serve.",
+  backMatch: "Builds the upper back, or shows that the form’s cannot serve.",
+  neckMatch: "Builds the neck out, or shows that the form’s cannot serve.",
   arm: "Only for a padded arm.",
   cover: "Only for the fitted cover.",
 };
@@ -192,6 +194,18 @@ const shoulderLength: MeasurementText = {
   mistake: "Going on over the edge into the arm.",
 };
 
+const shoulderDrop: MeasurementText = {
+  label: "Shoulder slope",
+  what: "How much lower the shoulder tip lies than the side neck point, straight down.",
+  onBody:
+    "Hold a ruler level from the side neck point outward. Measure straight down from it to the bony tip of the shoulder.",
+  alone: "Stand straight before the mirror and read both heights on a tape fixed beside it.",
+  onForm:
+    "Hold a ruler level from the neck end of the form’s shoulder seam. Measure straight down from it to the seam’s outer end.",
+  landmark: "Both ends of the shoulder line.",
+  mistake: "A lifted shoulder: let the arms hang.",
+};
+
 const waistToFloor = (side: string): MeasurementText => ({
   label: `Waist to floor, ${side}`,
   what: `From the waist elastic straight down to the floor at the ${side}.`,
@@ -207,6 +221,7 @@ const lengthTexts: { readonly [name in LengthName]: MeasurementText } = {
   leftShoulderToApex: { ...shoulderToApex, label: "Left shoulder to apex" },
   rightShoulderToApex: { ...shoulderToApex, label: "Right shoulder to apex" },
   ...lengthPlaceTexts,
+  ...upperChestTexts,
   apexToApex: {
     label: "Apex to apex",
     what: "From one point of the bust to the other, straight across.",
@@ -276,17 +291,9 @@ const lengthTexts: { readonly [name in LengthName]: MeasurementText } = {
   shoulderLength,
   leftShoulderLength: { ...shoulderLength, label: "Left shoulder length" },
   rightShoulderLength: { ...shoulderLength, label: "Right shoulder length" },
-  shoulderDrop: {
-    label: "Shoulder slope",
-    what: "How much lower the shoulder tip lies than the side neck point, straight down.",
-    onBody:
-      "Hold a ruler level from the side neck point outward. Measure straight down from it to the bony tip of the shoulder.",
-    alone: "Stand straight before the mirror and read both heights on a tape fixed beside it.",
-    onForm:
-      "Hold a ruler level from the neck end of the form’s shoulder seam. Measure straight down from it to the seam’s outer end.",
-    landmark: "Both ends of the shoulder line.",
-    mistake: "A lifted shoulder: let the arms hang.",
-  },
+  shoulderDrop,
+  leftShoulderDrop: { ...shoulderDrop, label: "Left shoulder slope" },
+  rightShoulderDrop: { ...shoulderDrop, label: "Right shoulder slope" },
   acrossShoulders: {
     label: "Across shoulders",
     what: "Across the back from one shoulder tip to the other, over the nape.",

@@ -60,9 +60,10 @@ export const improvementGroups: {
     buys: "Places the padding toward the sides, or the front and back.",
   },
   waistTilt: { title: "The tilt of the waist", buys: "Lets the waist tape run lower in front or in back." },
-  shoulderMatch: { title: "Shoulders", buys: "Shows whether the form’s shoulders can serve." },
-  backMatch: { title: "The back", buys: "Shows whether the form’s back can serve." },
-  neckMatch: { title: "The neck", buys: "Shows whether the form’s neck can serve." },
+  upperChest: { title: "The upper chest", buys: "Builds what lies between the bust and the shoulders." },
+  shoulderMatch: { title: "Shoulders", buys: "Builds each shoulder up, or shows that the form’s cannot serve." },
+  backMatch: { title: "The back", buys: "Builds the upper back, or shows that the form’s cannot serve." },
+  neckMatch: { title: "The neck", buys: "Builds the neck out, or shows that the form’s cannot serve." },
   arm: { title: "The arm", buys: "Only for a padded arm." },
   cover: { title: "For the cover", buys: "Only for the fitted cover." },
 };

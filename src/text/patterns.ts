@@ -4,6 +4,7 @@ import type { FittedCover } from "../core/cover/fittedCover";
 import type { LengthStep } from "../core/lengthText";
 import type { PatternTitles } from "../app/patterns/fittingPatterns";
 import { armPartWords } from "./arm";
+import { aboveLayerWords } from "./above";
 import { pieceName, planWords } from "./plan";
 import { pictureWords } from "./pictures";
 import { featherWords, upperFirst } from "./pieces";
@@ -21,6 +22,7 @@ export const patternTitles = (step: LengthStep): PatternTitles => ({
   }),
   panel: panelWords,
   armPart: armPartWords,
+  above: (build, layer, batting) => aboveLayerWords(build, layer, batting, step),
 });
 
 /** Sides are the wearer's. */

@@ -89,4 +89,5 @@ export const landmarkWords = {
   wrist: "wrist bone",
   lowerEdge: "lower edge",
   lowerBreast: "three quarters down",
+  upperChest: "under the arms",
 } as const;

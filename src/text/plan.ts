@@ -137,10 +137,28 @@ function lengthAdvice(length: FixedLength, sense: Shortfall["sense"], amount: st
   if (length === "apexHeight") {
     return `The form’s bust lies ${amount} ${sense === "tooLarge" ? "lower" : "higher"} than the person’s. Fill above or below it in the bra, and go by the bust line, not by the form’s own curve.`;
   }
-  return sense === "tooLarge"
-    ? `The form’s ${fixedLengths[length]} is ${amount} more than the person’s, and padding only adds. Keep it in mind when fitting there, or choose a smaller form.`
-    : `The form’s ${fixedLengths[length]} is ${amount} less than the person’s. A small pad can be pinned there by eye; measure again after it.`;
+  const isMore = sense === "tooLarge";
+  const differs = `The form’s ${fixedLengths[length]} is ${amount} ${isMore ? "more" : "less"} than the person’s`;
+  const helps = helpsLength[length];
+  if (helps?.where === sense) return `${differs}. ${helps.act}`;
+  // A shoulder that slopes less stands higher: there, less of it is what padding cannot take away.
+  return isMore || length === "shoulderDrop"
+    ? `${differs}, and padding only adds. Keep it in mind when fitting there, or choose another form.`
+    : `${differs}. A small pad can be pinned there by eye; measure again after it.`;
 }
+
+/** What is built or marked above the bust where a length differs this way. */
+const helpsLength: {
+  readonly [length in FixedLength]?: { readonly where: Shortfall["sense"]; readonly act: string };
+} = {
+  shoulderLength: { where: "tooLarge", act: "Mark the armhole line farther in, on the cover." },
+  shoulderDrop: { where: "tooLarge", act: "A shoulder wedge lifts the tip: measure both sides, of person and form." },
+  neckGirth: { where: "staysShort", act: "Neck wraps build it out." },
+  upperBackWidth: {
+    where: "staysShort",
+    act: "A panel between the shoulder blades builds it, once the back waist length and the height of the waistline are measured, of person and form.",
+  },
+};
 
 /** An amount too small for the step is still named, as less than one step. */
 const atLeastOneStep = (amount: Millimetres, step: LengthStep): string => {

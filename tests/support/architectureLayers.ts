@@ -58,6 +58,7 @@ export const coreFolders: readonly string[] = [
   "plan",
   "cover",
   "arm",
+  "above",
 ];
 
 export const budgets = {

@@ -1,5 +1,6 @@
 import type { ArmPartName } from "../../core/arm/armParts";
 import type { SoftArm } from "../../core/arm/softArm";
+import type { BuildAbove } from "../../core/above/buildAbove";
 import { levelNames } from "../../core/body/vocabulary";
 import type { Cloth } from "../../core/cover/cloth";
 import { coverParts } from "../../core/cover/coverParts";
@@ -12,6 +13,7 @@ import type { PlannedLevel } from "../../core/plan/plan";
 import { assert } from "../../core/result";
 import type { SettledFitting } from "../../document/fitting";
 import { fittingArm, type FittingArm } from "../arm/fittingArm";
+import { fittingBuilds } from "../above/fittingBuilds";
 import type { Derived } from "../session/derived";
 import { type CurrentStep, piecesNamed } from "../steps/currentStep";
 import { coverOfStep } from "./coverOfStep";
@@ -32,11 +34,12 @@ export interface PatternTitles {
   readonly layer: (piece: Piece, layer: number, levels: readonly PlannedLevel[], batting: string) => PartWords;
   readonly panel: (name: CoverPanelName, cover: FittedCover) => PartWords;
   readonly armPart: (name: ArmPartName, arm: SoftArm) => PartWords;
+  readonly above: (build: BuildAbove, layer: number, batting: string) => PartWords;
 }
 
 /** Everything of a fitting that is cut, as it stands now, with an arm if it was measured; null while there is no plan. */
 export function fittingPatterns(
-  derived: Pick<Derived, "step" | "input">,
+  derived: Pick<Derived, "step" | "input" | "lengths">,
   fitting: SettledFitting,
   cloth: Cloth,
   titles: PatternTitles,
@@ -48,6 +51,9 @@ export function fittingPatterns(
   const cover = coverOfStep(current, derived.input, cloth, fitting);
   const parts = [
     ...battingPatterns(current, fitting, titles.layer),
+    ...fittingBuilds(current, derived, fitting).flatMap((build) =>
+      abovePatterns(build, fitting.batting.name, titles.above),
+    ),
     ...coverParts(cover, usualAllowances).map(
       (part, i): TitledPart => ({
         part,
@@ -81,5 +87,9 @@ function battingPatterns(
     );
   });
 }
+
+/** Every layer that is built above the bust. */
+const abovePatterns = (build: BuildAbove, batting: string, words: PatternTitles["above"]): readonly TitledPart[] =>
+  build.act.what === "layers" ? build.act.layers.map((part, i) => ({ part, ...words(build, i + 1, batting) })) : [];
 
 const layerNumber = (partId: string): number => Number(partId.slice(partId.lastIndexOf("-") + 1));

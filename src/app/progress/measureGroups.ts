@@ -35,6 +35,7 @@ const otherwise: readonly Improvement[] = [
   "apexPlace",
   "leftAndRight",
   "sectionShape",
+  "upperChest",
   "shoulderMatch",
   "backMatch",
   "neckMatch",

@@ -116,6 +116,8 @@ const waistToFloor = range(
   "height of the navel p1; its p99 and the mean from natural waist to navel",
 );
 
+const shoulderDrop = range(19, 75, ["spanish"], "neck side to shoulder point, vertical, mean 47, SD 12");
+
 export const publishedLengths: { readonly [name in LengthName]: PublishedRange } = {
   shoulderToApex,
   leftShoulderToApex: shoulderToApex,
@@ -124,6 +126,10 @@ export const publishedLengths: { readonly [name in LengthName]: PublishedRange }
   lowerEdgeBelowNape: range(500, 800, ["practice"], "nape to the lower edge of a torso form"),
   apexToUnderbust: range(32, 90, ["spanish"], "apex above underbust, mean 59.7, SD 13.8"),
   lowerBreastGirth: range(700, 1150, ["practice"], "between bust and underbust girth"),
+  upperChestGirth: range(760, 1100, ["practice"], "close under the arms, above the fullness of the bust"),
+  upperChestFrontArc: range(340, 600, ["practice"], "about half of the upper chest girth"),
+  upperChestBelowNape: range(150, 215, ["practice"], "nape to just below the underarm, vertical"),
+  acrossChest: range(300, 400, ["practice"], "front arm crease to front arm crease"),
   apexToApex: range(139.4, 247, ["spanish"], "apex to apex, mean 193.2, SD 23.1"),
   napeToWaist: range(327, 415.5, ["army1988", "spanish"], "tape to the natural waist p5; vertical p95"),
   waistToHighHip: range(68.5, 136, ["spanish"], "half of waist to full hip, as the standard places the level"),
@@ -137,7 +143,9 @@ export const publishedLengths: { readonly [name in LengthName]: PublishedRange }
   shoulderLength,
   leftShoulderLength: shoulderLength,
   rightShoulderLength: shoulderLength,
-  shoulderDrop: range(19, 75, ["spanish"], "neck side to shoulder point, vertical, mean 47, SD 12"),
+  shoulderDrop,
+  leftShoulderDrop: shoulderDrop,
+  rightShoulderDrop: shoulderDrop,
   acrossShoulders: range(350, 450, ["practice"], "shoulder point to shoulder point over the nape"),
   upperBackWidth: range(310, 430, ["practice"], "back arm crease to back arm crease"),
   neckGirth: range(329, 423, ["army2012"], "neck base girth p1 and p99"),

@@ -2,6 +2,7 @@ import { apexDepthFromTape } from "../body/estimates";
 import type { Measurements } from "../body/measurements";
 import { type ByLevel, type LevelName, levelNames } from "../body/vocabulary";
 import type { Target } from "../padding/targets";
+import { lengthAgreement } from "../tolerances";
 import { type Millimetres, mm } from "../units";
 import type { PlannedLevel, SeamShift, Shortfall, TapeReading } from "./plan";
 
@@ -90,6 +91,3 @@ function apexTape({ shoulderToApex, leftShoulderToApex, rightShoulderToApex }: M
 
 /** Apexes closer than this along the tape (mm) are filled over; the conversion from tape to height is no surer. Army 1988, RMSE 14.8 mm. */
 const apexAgreement = 15;
-
-/** Lengths agree within 5 mm: the limit for segment lengths of ISO 20685 as given in Anthropometry, Apparel Sizing and Design, p. 41. */
-const lengthAgreement = 5;

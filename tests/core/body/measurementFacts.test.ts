@@ -137,7 +137,7 @@ describe("every measurement has its facts", () => {
 
   test("inches taken for centimetres are never a possible length where a usual one would be meant", () => {
     // A form's nape may stand on a table, and breasts differ by more than inches do: `heightProblems` finds these slips.
-    const others = ["shoulderDrop", "napeHeight", "apexToUnderbust"];
+    const others = ["shoulderDrop", "leftShoulderDrop", "rightShoulderDrop", "napeHeight", "apexToUnderbust"];
     const lengths = measurementNames.filter((name) => {
       const { level, reading } = measurementFacts[name];
       return (level === null || reading === "BelowNape") && !others.includes(name);

@@ -97,17 +97,21 @@ export function shoulderRoute({ neckSide, shoulderPoint }: FigureShape, sides: r
   };
 }
 
-export function shoulderDropRoute({ neckSide, shoulderPoint }: FigureShape): TapeRoute {
+/** Straight down beside the end of a shoulder; the words stand at the other one, clear of the ruler. */
+export function shoulderDropRoute({ neckSide, shoulderPoint }: FigureShape, side: Side): TapeRoute {
   const corner = at(shoulderPoint.x, neckSide.y);
+  const seen = (point: PicturePoint): PicturePoint => (side === "left" ? point : mirror(point));
   return {
     ...plainRoute,
     shot: "shoulders",
-    straight: [{ from: corner, to: shoulderPoint, helper: [neckSide, at(corner.x + 40, corner.y)] }],
+    straight: [
+      { from: seen(corner), to: seen(shoulderPoint), helper: [seen(neckSide), seen(at(corner.x + 40, corner.y))] },
+    ],
     landmarks: [
-      { place: neckSide, words: "" },
-      { place: shoulderPoint, words: "" },
-      { place: mirror(neckSide), words: landmarkWords.neckSide },
-      { place: mirror(shoulderPoint), words: landmarkWords.shoulderPoint },
+      { place: seen(neckSide), words: "" },
+      { place: seen(shoulderPoint), words: "" },
+      { place: mirror(seen(neckSide)), words: landmarkWords.neckSide },
+      { place: mirror(seen(shoulderPoint)), words: landmarkWords.shoulderPoint },
     ],
   };
 }

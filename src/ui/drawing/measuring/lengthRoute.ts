@@ -41,6 +41,10 @@ const routes: { readonly [name in LengthName]: Route } = {
   lowerEdgeBelowNape: (shape) => belowNapeRoute(lowerEdge, landmarkWords.lowerEdge, shape),
   apexToUnderbust: apexToUnderbustRoute,
   lowerBreastGirth: lowerBreastRoute,
+  upperChestGirth: upperChestRoute,
+  upperChestFrontArc: (shape) => ({ ...upperChestRoute(shape), hidden: [], guides: upperChestSides(shape) }),
+  upperChestBelowNape: (shape) => belowNapeRoute(upperChest, landmarkWords.upperChest, shape),
+  acrossChest: acrossChestRoute,
   napeToWaist: backLengthRoute,
   waistToHighHip: (shape) => hipRoute("highHip", shape),
   waistToFullHip: (shape) => hipRoute("fullHip", shape),
@@ -53,7 +57,9 @@ const routes: { readonly [name in LengthName]: Route } = {
   shoulderLength: overShoulder("left", "right"),
   leftShoulderLength: overShoulder("left"),
   rightShoulderLength: overShoulder("right"),
-  shoulderDrop: shoulderDropRoute,
+  shoulderDrop: (shape) => shoulderDropRoute(shape, "left"),
+  leftShoulderDrop: (shape) => shoulderDropRoute(shape, "left"),
+  rightShoulderDrop: (shape) => shoulderDropRoute(shape, "right"),
   acrossShoulders: (shape) => backRoute("acrossShoulders", shape),
   upperBackWidth: (shape) => backRoute("upperBackWidth", shape),
   neckGirth: neckRoute,
@@ -70,9 +76,27 @@ export const lengthRoute = (name: LengthName, shape: FigureShape): TapeRoute => 
 /** The lower edge of the figure that the pictures show (mm below the nape). */
 const lowerEdge = 660;
 
-/** All around, three quarters of the way from the bust line to the underbust line, as seen from a little above. */
-function lowerBreastRoute({ depths, half }: FigureShape): TapeRoute {
-  const depth = depths.bust + 0.75 * (depths.underbust - depths.bust);
+/** Where the pictures show the upper chest line (mm below the nape). */
+const upperChest = 172;
+
+/** All around, three quarters of the way from the bust line to the underbust line. */
+function lowerBreastRoute(shape: FigureShape): TapeRoute {
+  const { bust, underbust } = shape.depths;
+  return aroundRoute(bust + 0.75 * (underbust - bust), landmarkWords.lowerBreast, shape);
+}
+
+function upperChestRoute(shape: FigureShape): TapeRoute {
+  return aroundRoute(upperChest, landmarkWords.upperChest, shape);
+}
+
+const upperChestSides = ({ half }: FigureShape): TapeRoute["guides"] =>
+  [-1, 1].map((side) => ({
+    role: "seam" as const,
+    line: [0, 30, 60, 90].map((step) => at(side * (half(upperChest + step) - 5), upperChest + step)),
+  }));
+
+/** All around at a height, as seen from a little above. */
+function aroundRoute(depth: number, words: string, { half }: FigureShape): TapeRoute {
   const bow = (sag: number): readonly PicturePoint[] =>
     Array.from({ length: 25 }, (_, i) => {
       const share = -1 + i / 12;
@@ -82,7 +106,17 @@ function lowerBreastRoute({ depths, half }: FigureShape): TapeRoute {
     ...plainRoute,
     tapes: [bow(13)],
     hidden: [bow(-13)],
-    landmarks: [{ place: at(half(depth), depth), words: landmarkWords.lowerBreast }],
+    landmarks: [{ place: at(half(depth), depth), words }],
+  };
+}
+
+function acrossChestRoute({ armCrease }: FigureShape): TapeRoute {
+  const ends = [mirror(armCrease), armCrease];
+  return {
+    ...plainRoute,
+    shot: "shoulders",
+    tapes: [[mirror(armCrease), at(0, armCrease.y + 5), armCrease]],
+    landmarks: ends.map((place) => ({ place, words: landmarkWords.armCrease })),
   };
 }
 
