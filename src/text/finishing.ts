@@ -38,12 +38,7 @@ export const finishingWords = {
     "Pin it level all around, then check whether the person’s own waist runs lower in front; measure waist to floor four times to know.",
   tapeTilt: (front: string, back: string): string =>
     `Waist to floor is ${front} in front and ${back} in back: tilt the tape by the difference.`,
-  suppliesTitle: "Supplies",
   supplyBra: "If a bra is worn under the clothes: one that can stay on the form.",
-  supplyCover: (unit: LengthUnit): string =>
-    `Stretch knit for the cover: about ${unit === "in" ? "1 1/4 yards" : "one meter"}, washed hot first.`,
-  supplyTape: (length: string): string => `Twill tape: ${length}, and the same again for each other line you mark.`,
-  supplyPins: (count: number): string => `Pins: about ${count}, counted into the dish and counted back.`,
   countTitle: "Before you put it all away",
   count: "Count the pins back into the dish. Run a magnet over the padding for any that are missing.",
 } as const;

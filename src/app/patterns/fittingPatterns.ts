@@ -56,7 +56,7 @@ export function fittingPatterns(
 }
 
 /** The cover for what the tape reads over the padding, or will read; with one more seam in front where the cloth must not ease so much. */
-function coverOfStep({ plan, replan }: CurrentStep, { body, form }: PlanInput, cloth: Cloth): FittedCover {
+export function coverOfStep({ plan, replan }: CurrentStep, { body, form }: PlanInput, cloth: Cloth): FittedCover {
   const ground = coverGround(plan.levels, plan.pieces, {
     apexToApex: body.apexToApex ?? apexToApexEstimate(body.bustGirth ?? 0).value,
     lowerEdge: form.lowerEdgeBelowNape ?? null,

@@ -2,15 +2,14 @@ import type { PadProgress } from "../../../app/progress/padProgress";
 import type { Measurements } from "../../../core/body/measurements";
 import type { Plan } from "../../../core/plan/plan";
 import { waistTape } from "../../../core/plan/waistTape";
-import { battingNeed } from "../../../text/batting";
-import { battingNeeds, formatArea } from "../../../text/battingNeeds";
 import { finishingWords } from "../../../text/finishing";
 import { Cautions } from "../../kit/Cautions";
 import { pageAddress } from "../../kit/page";
 import { PlanWaiting } from "../../kit/plan/PlanWaiting";
 import { useDerived } from "../../kit/useDerived";
-import { useFitting, useLengths, useUnit } from "../../kit/useStore";
+import { useLengths, useUnit } from "../../kit/useStore";
 import { OverCover } from "./OverCover";
+import { SuppliesPart } from "./SuppliesPart";
 
 /** Finishing: the cover, the tape laid once more, the waist tape, what it takes, and the pins counted back. */
 export function FinishingPage() {
@@ -27,7 +26,7 @@ export function FinishingPage() {
       <CoverPart />
       <OverCover plan={plan} progress={progress} />
       <WaistTapePart plan={plan} body={lengths.body} />
-      <Supplies plan={plan} body={lengths.body} />
+      <SuppliesPart plan={plan} />
       <section className="stitched stack">
         <h2>{finishingWords.countTitle}</h2>
         <Cautions at="lastPins" />
@@ -91,29 +90,6 @@ function WaistTapePart({ plan, body }: PartProps) {
     </section>
   );
 }
-
-function Supplies({ plan, body }: PartProps) {
-  const { unit, write } = useLengths();
-  const needs = battingNeeds(plan, useFitting());
-  const tape = waistTape(plan, body);
-  return (
-    <section className="stitched stack">
-      <h2>{finishingWords.suppliesTitle}</h2>
-      <Sentences
-        sentences={[
-          ...needs.map(({ name, area }) => battingNeed(name, formatArea(area, unit))),
-          finishingWords.supplyBra,
-          finishingWords.supplyCover(unit),
-          ...(tape ? [finishingWords.supplyTape(write(tape.length))] : []),
-          finishingWords.supplyPins(plan.pieces.length * pinsPerPiece),
-        ]}
-      />
-    </section>
-  );
-}
-
-/** Common practice, no source: a dozen pins to each piece. */
-const pinsPerPiece = 12;
 
 /** Sentences under one another, numbered where their order matters. */
 interface SentencesProps {
