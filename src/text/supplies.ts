@@ -1,4 +1,5 @@
 import { type BattingLayout, type BattingSheet, layingGap, lengthOfRoll } from "../app/supplies/battingLayout";
+import type { ClassSupplies } from "../app/supplies/classSupplies";
 import type { CoverCloth } from "../app/supplies/coverCloth";
 import { yardMm } from "../app/supplies/cost";
 import type { CoverClothKind, Notions } from "../app/supplies/fittingSupplies";
@@ -185,6 +186,38 @@ export function notionLines(notions: Notions, unit: LengthUnit): readonly string
     ...(opening === null
       ? []
       : [`A zipper of ${shownLength(opening, tapeStep[unit])}, or lacing, for the opening at center back.`]),
+  ];
+}
+
+/** What several fittings take together. */
+export const classSuppliesWords = {
+  title: "Supplies for a class",
+  lead: "What several fittings still take together. Pieces of the same batting are laid together, so less is left over than if each bought alone.",
+  who: "For whom",
+  add: (count: number): string => (count === 1 ? "Add up 1 fitting" : `Add up ${count} fittings`),
+  working: (at: number, all: number): string => `Working out fitting ${at} of ${all}…`,
+  leftOut: (names: readonly string[]): string => `Left out, because there is no plan yet: ${names.join(", ")}.`,
+  tooLarge: (labels: readonly string[]): string =>
+    `Too large for it: ${labels.join(", ")}. Choose a larger packet, or a roll, in that fitting.`,
+  letters: (names: readonly string[]): string =>
+    `The letters: ${names.join(", ")}. A number is a piece in the order of pinning, with its layer behind the point.`,
+} as const;
+
+export function classSuppliesLines(supplies: ClassSupplies, unit: LengthUnit): readonly string[] {
+  const about = (length: Millimetres) => aboutLength(length, unit);
+  return [
+    ...supplies.cloths.map(
+      ({ kind, width, covers, length }) =>
+        `${kind === "knit" ? "Stretch knit" : "Woven fabric"} for ${covers === 1 ? "1 cover" : `${covers} covers`}: ${shopLength(length, unit)}, at least ${suppliesWords.widths[width]}.`,
+    ),
+    `Pins: about ${supplies.pins}.`,
+    `Strong thread for basting: about ${about(supplies.bastingThread)}. Sewing thread for the covers: about ${about(supplies.sewingThread)}.`,
+    `Narrow elastic to mark lines: about ${about(supplies.markingElastic)}. Style tape: about ${about(supplies.styleTape)}. Twill tape for the waists: ${about(supplies.waistTape)}.`,
+    ...(supplies.openings.length === 0
+      ? []
+      : [
+          `Zippers, or lacing, for openings at center back: ${supplies.openings.map((one) => shownLength(one, tapeStep[unit])).join(", ")}.`,
+        ]),
   ];
 }
 

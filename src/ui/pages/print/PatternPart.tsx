@@ -15,7 +15,7 @@ const cloths: { readonly [kind in Cloth["kind"]]: Cloth } = {
 const clothKinds = ["knit", "woven"] as const;
 
 type PatternKind = keyof typeof patternScreenWords.files;
-const patternKinds: readonly PatternKind[] = ["letter", "a4", "sheet", "svg", "dxf"];
+const patternKinds: readonly PatternKind[] = ["letter", "a4", "sheet", "sheetA0", "svg", "dxf"];
 
 /** Everything that is cut, at its true size, as files for paper, plotter and cutter. What writes them is fetched when one is asked for. */
 export function PatternPart() {
