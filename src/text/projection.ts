@@ -15,8 +15,8 @@ export const projectionWords = {
   grain: "grain",
   lay: (length: string): string => `Lay your tape on the bar: ${length}, end to end.`,
   layHow: "Press Smaller or Larger, drag the right end of the bar, or type what the tape reads.",
-  measured: (length: string): string => `Measured: the bar is ${length}.`,
-  checkAlong: "Turn the bar with “Bar upright” and measure it that way too: if it reads otherwise, the projector hangs askew.",
+  measures: (width: string, height: string): string =>
+    `It measures ${width} across and ${height} up and down: lay the tape both ways, since a projector that hangs askew stretches one.`,
   reads: "The bar reads",
   setReading: "Set",
   notLength: (read: string, length: string): string =>
@@ -25,15 +25,11 @@ export const projectionWords = {
   larger: "Larger",
   mirror: "Mirror",
   turn: "Turn",
-  upright: "Bar upright",
-  level: "Bar level",
   previous: "Previous",
   next: "Cut: next part",
-  nextShort: "Next part",
   hideBar: "Hide the bar",
   showBar: "Show the bar",
   close: "Close",
-  failed: "The parts could not be drawn. Load the page again, and try once more.",
 } as const;
 
 export const barWords = (length: Millimetres, step: LengthStep): string => shownLength(length, step);

@@ -39,7 +39,7 @@ export function thrownPart(part: PatternPart, { mmPerPixel, turn, isMirrored }: 
   };
   const outline = partOutline(part);
   const isCutApart = part.lines.some(({ kind }) => kind === "cut");
-  const flatLines: readonly Omit<ThrownLine, "points">[] & readonly { readonly points: readonly Pixel[] }[] = [
+  const flatLines: readonly ThrownLine[] = [
     { kind: "outline", name: "outline", isClosed: true, points: outline },
     ...part.lines.map(({ kind, name, points }) => ({ kind, name, isClosed: false, points })),
     ...part.notches.map((at) => ({

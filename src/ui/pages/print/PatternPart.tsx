@@ -1,10 +1,13 @@
 import { useState } from "react";
 import { fittingPatterns } from "../../../app/patterns/fittingPatterns";
+import type { TitledPart } from "../../../app/patterns/titledPart";
 import { fileName, offerFile } from "../../../app/share/fileOffer";
 import { type Cloth, untriedKnit, usualStretch, wovenWithoutEase } from "../../../core/cover/cloth";
 import { fittingStep } from "../../../document/fitting";
 import { patternScreenWords, patternTitles, patternWords } from "../../../text/patterns";
 import { presentInstant } from "../../../text/moment";
+import { projectionWords } from "../../../text/projection";
+import { latePart } from "../../kit/rescue/latePart";
 import { useDerived } from "../../kit/useDerived";
 import { useFitting } from "../../kit/useStore";
 
@@ -16,6 +19,11 @@ const clothKinds = ["knit", "woven"] as const;
 
 type PatternKind = keyof typeof patternScreenWords.files;
 const patternKinds: readonly PatternKind[] = ["letter", "a4", "sheet", "sheetA0", "svg", "dxf"];
+
+/** The view for a projector is fetched when it is asked for. */
+const ProjectionView = latePart(() =>
+  import("./projection/ProjectionView").then(({ ProjectionView }) => ProjectionView),
+);
 
 /** Everything that is cut, at its true size, as files for paper, plotter and cutter. What writes them is fetched when one is asked for. */
 export function PatternPart() {
@@ -36,6 +44,12 @@ export function PatternPart() {
     } catch {
       setState("failed");
     }
+  };
+  const [thrown, setThrown] = useState<readonly TitledPart[] | null>(null);
+  const project = () => {
+    ProjectionView.fetch();
+    const patterns = fittingPatterns(derived, fitting, cloths[cloth], patternTitles(fittingStep(fitting)));
+    if (patterns !== null) setThrown(patterns.parts);
   };
   return (
     <section className="stack unprinted" aria-labelledby="patterns">
@@ -64,6 +78,13 @@ export function PatternPart() {
           </button>
         ))}
       </div>
+      <p>{projectionWords.openNote}</p>
+      <div className="row">
+        <button type="button" className="patch" onClick={project}>
+          {projectionWords.open}
+        </button>
+      </div>
+      {thrown === null ? null : <ProjectionView parts={thrown} onClose={() => setThrown(null)} />}
       <p role="status">
         {state === "making" ? patternScreenWords.making : state === "failed" ? patternScreenWords.failed : ""}
       </p>
