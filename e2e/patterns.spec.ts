@@ -100,6 +100,7 @@ test("a part thrown onto the table is as large as planned once the bar has been 
 
   // Kept on this device.
   await page.reload();
+  await openDemo(page, "print");
   await page.getByRole("button", { name: "Project onto the table" }).click();
   await expect(view.locator(".projection-stage")).toHaveAttribute("data-mm-per-pixel", scale ?? "");
 });

@@ -10,7 +10,6 @@ import {
   type BattingGoodId,
   boughtLength,
   type ClothWidthId,
-  clothWidths,
 } from "../core/supplies/goods";
 import { type Millimetres, mm } from "../core/units";
 import { upperFirst } from "./pieces";
@@ -26,8 +25,11 @@ export function shopLength(length: Millimetres, unit: LengthUnit): string {
   return `${[...(whole === 0 && rest !== 0 ? [] : [whole]), ...(fraction === "" ? [] : [fraction])].join(noBreakSpace)}${noBreakSpace}yd`;
 }
 
-/** A length that need not be exact, upwards: thread, tape. */
-const aboutLength = (length: Millimetres, unit: LengthUnit): string => shopLength(boughtLength(length, unit), unit);
+/** A length of thread or tape, which need not be exact: whole yards or meters, upwards. */
+function aboutLength(length: Millimetres, unit: LengthUnit): string {
+  const each = unit === "in" ? yardMm : 1000;
+  return shopLength(mm(Math.ceil(length / each) * each), unit);
+}
 
 /** What a roll or a packet is called in a list; its size is what is printed on it. */
 export function goodName(id: BattingGoodId): string {
@@ -58,7 +60,9 @@ export const battingToHaveShort = (layout: BattingLayout, unit: LengthUnit): str
   `Have ${boughtWords(layout, unit)}.`;
 
 const rectangleWords = (width: number, height: number, step: LengthStep): string =>
-  `${shownLength(mm(Math.max(width, height)), step)} × ${shownLength(mm(Math.min(width, height)), step)}`;
+  [Math.max(width, height), Math.min(width, height)]
+    .map((side) => shownLength(mm(side), step))
+    .join(`${noBreakSpace}×${noBreakSpace}`);
 
 /** How much is left over, and the largest piece of it. */
 export function leftWords({ used, sheets }: BattingLayout, step: LengthStep): string {
@@ -87,6 +91,12 @@ export const layoutWords = (
   };
 };
 
+/** What two countries call the same width. */
+const clothSize: { readonly [width in ClothWidthId]: string } = {
+  "150-cm": `60${noBreakSpace}in (150${noBreakSpace}cm)`,
+  "115-cm": `45${noBreakSpace}in (115${noBreakSpace}cm)`,
+};
+
 export const suppliesWords = {
   title: "Supplies",
   boughtAs: "Bought as",
@@ -108,8 +118,8 @@ export const suppliesWords = {
     readonly [kind in CoverClothKind]: string;
   },
   widths: {
-    "150-cm": `60${noBreakSpace}in (150${noBreakSpace}cm) wide`,
-    "115-cm": `45${noBreakSpace}in (115${noBreakSpace}cm) wide`,
+    "150-cm": `${clothSize["150-cm"]} wide`,
+    "115-cm": `${clothSize["115-cm"]} wide`,
   } satisfies { readonly [width in ClothWidthId]: string },
   clothKind: "It is cut from",
   clothWidth: "Width of the cloth",
@@ -148,7 +158,7 @@ export function clothSentence(
   { rows }: CoverCloth,
   unit: LengthUnit,
 ): string {
-  const length = aboutLength(rows.length, unit);
+  const length = shopLength(boughtLength(rows.length, unit), unit);
   const lies = rows.rows === 1 ? "in one row" : `in ${rows.rows} rows`;
   return `${kind === "knit" ? "Stretch knit" : "Woven fabric"}: ${length}, at least ${suppliesWords.widths[width]}. The ${rows.panels.length} panels lie side by side ${lies}.`;
 }
@@ -161,8 +171,8 @@ export function clothPictureWords(cover: CoverCloth, width: ClothWidthId, unit: 
     {
       title: "Layout of the cover",
       description: `${labels.length} panels, all the same way up.`,
-      width: shownLength(clothWidths[width], tapeStep[unit]),
-      length: aboutLength(cover.rows.length, unit),
+      width: clothSize[width],
+      length: shopLength(boughtLength(cover.rows.length, unit), unit),
       left: null,
     },
   ] as const;

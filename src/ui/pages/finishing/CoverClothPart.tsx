@@ -6,6 +6,7 @@ import { clothPictureWords, clothSentence, clothTooWide, suppliesWords } from ".
 import { Drawing } from "../../drawing/Drawing";
 import { clothScene } from "../../drawing/layoutScene";
 import { useDispatch, useFitting, useLengths } from "../../kit/useStore";
+import { useLetters } from "../../kit/supplies/useLetters";
 import { PriceField } from "./PriceField";
 import "../../kit/supplies/supplies.css";
 
@@ -14,6 +15,7 @@ const clothKinds: readonly CoverClothKind[] = ["knit", "woven"];
 /** The cloth of the cover: from what and how wide, how much of it, and how the panels lie. */
 export function CoverClothPart({ cover }: { readonly cover: CoverCloth | null }) {
   const { unit, write } = useLengths();
+  const letters = useLetters();
   const fitting = useFitting();
   const dispatch = useDispatch();
   const [kind, width] = [chosenCloth(fitting), chosenWidth(fitting)];
@@ -64,7 +66,9 @@ export function CoverClothPart({ cover }: { readonly cover: CoverCloth | null })
             <p className="caution">{clothTooWide(cover.rows.tooWide.length)}</p>
           )}
           <div className="layout-pictures">
-            <Drawing scene={clothScene(cover.rows, clothWidths[width], ...clothPictureWords(cover, width, unit))} />
+            <Drawing
+              scene={clothScene(cover.rows, clothWidths[width], ...clothPictureWords(cover, width, unit), letters)}
+            />
           </div>
           <p className="quiet">{suppliesWords.clothHow(write(cover.above))}</p>
         </>

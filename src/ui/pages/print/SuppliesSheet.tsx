@@ -18,12 +18,14 @@ import { clothScene } from "../../drawing/layoutScene";
 import { SheetPage, usePrintedName } from "../../kit/sheet/SheetPage";
 import { LayoutPicture } from "../../kit/supplies/LayoutPicture";
 import { useBattingSupplies } from "../../kit/supplies/useBattingSupplies";
+import { useLetters } from "../../kit/supplies/useLetters";
 import { useSuppliesNow } from "../../kit/supplies/useSuppliesNow";
 import { useFitting, useLengths } from "../../kit/useStore";
 
 /** What to buy, on one page: each batting with its layout, the cloth of the cover with its own, and notions with boxes to tick. */
 export function SuppliesSheet({ plan }: { readonly plan: Plan }) {
   const { unit, step } = useLengths();
+  const letters = useLetters();
   const fitting = useFitting();
   const title = suppliesSheetTitle(usePrintedName());
   const battings = useBattingSupplies(plan);
@@ -32,7 +34,7 @@ export function SuppliesSheet({ plan }: { readonly plan: Plan }) {
   const [kind, width] = [chosenCloth(fitting), chosenWidth(fitting)];
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a narrow screen scrolls the sheet sideways, with keys as well.
-    <section className="sheets" tabIndex={0} aria-label={title}>
+    <section className="sheets supplies-sheet" tabIndex={0} aria-label={title}>
       <SheetPage title={title} isFirst isLast>
         {battings.map(({ role, layout, pieces }) => (
           <div key={role} className="sheet-keep">
@@ -54,7 +56,12 @@ export function SuppliesSheet({ plan }: { readonly plan: Plan }) {
               </p>
               <div className="layout-pictures">
                 <Drawing
-                  scene={clothScene(made.cover.rows, clothWidths[width], ...clothPictureWords(made.cover, width, unit))}
+                  scene={clothScene(
+                    made.cover.rows,
+                    clothWidths[width],
+                    ...clothPictureWords(made.cover, width, unit),
+                    letters,
+                  )}
                 />
               </div>
             </div>

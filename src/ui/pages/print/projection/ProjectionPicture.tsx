@@ -6,11 +6,13 @@ import { projectionWords } from "../../../../text/projection";
 interface PictureProps {
   readonly part: ThrownPart;
   readonly title: string;
+  /** How far outside its sewing line a part is cut at most (px). */
+  readonly clear: number;
   readonly room: { readonly width: number; readonly height: number };
 }
 
 /** One part, each pixel of its paths a pixel of the picture. One that is larger than the picture is dragged. */
-export function ProjectionPicture({ part, title, room }: PictureProps) {
+export function ProjectionPicture({ part, title, clear, room }: PictureProps) {
   const [moved, setMoved] = useState<Pixel>({ x: 0, y: 0 });
   const from = useRef<Pixel | null>(null);
   const start = { x: (room.width - part.width) / 2 + moved.x, y: (room.height - part.height) / 2 + moved.y };
@@ -43,32 +45,49 @@ export function ProjectionPicture({ part, title, room }: PictureProps) {
             key={`${kind}${name}${String(i)}`}
             data-line={kind}
             className={`projection-${kind}${kind === "outline" && isSewn ? " projection-sewn" : ""}`}
-            d={`M${points.map(({ x, y }) => `${pixel(x)} ${pixel(y)}`).join("L")}${isClosed ? "Z" : ""}`}
+            d={`M${points.map(({ x, y }) => `${pixel(x)} ${pixel(y)}`).join("L")}${isClosed ? "Z" : ""}${kind === "grain" ? arrowheads(points) : ""}`}
           />
         ))}
-        {part.lines.flatMap((line, i) => words(line, i))}
+        {part.lines.flatMap((line, i) => words(line, isSewn ? clear : wordGap, i))}
       </g>
     </svg>
   );
 }
 
-/** Level lines and the grain say what they are, beside their middle. */
-function words({ kind, name, points }: ThrownLine, i: number) {
-  const text =
-    kind === "level" && name in lineWords
-      ? lineWords[name as keyof typeof lineWords]
-      : kind === "grain"
-        ? projectionWords.grain
-        : null;
-  if (text === null) return [];
-  const middle = points[Math.floor(points.length / 2)] as Pixel;
-  const other = points[0] as Pixel;
-  const at = points.length === 2 ? { x: (middle.x + other.x) / 2, y: (middle.y + other.y) / 2 } : middle;
+/** Level lines say what they are outside the part, at one end and the other in turn, so that short parts have room; the grain at its end. */
+function words({ kind, name, points }: ThrownLine, clear: number, i: number) {
+  const isLevel = kind === "level" && name in lineWords;
+  if (!isLevel && kind !== "grain") return [];
+  const isFirst = isLevel && i % 2 === 0;
+  const [end, before] = (isFirst ? points.slice(0, 2) : points.slice(-2).toReversed()) as [Pixel, Pixel];
+  const away = Math.hypot(end.x - before.x, end.y - before.y) || 1;
+  const [x, y] = [(end.x - before.x) / away, (end.y - before.y) / away];
+  const beyond = isLevel ? clear : wordGap;
+  const isAcross = Math.abs(x) > Math.abs(y);
   return [
-    <text key={`${name}${String(i)}`} x={pixel(at.x)} y={pixel(at.y - 10)} textAnchor="middle">
-      {text}
+    <text
+      key={`${name}${String(i)}`}
+      x={pixel(end.x + x * beyond)}
+      y={pixel(end.y + y * (isAcross ? beyond : beyond + wordGap))}
+      textAnchor={isAcross ? (x > 0 ? "start" : "end") : "middle"}
+      dominantBaseline="central"
+    >
+      {isLevel ? lineWords[name as keyof typeof lineWords] : projectionWords.grain}
     </text>,
   ];
+}
+
+/** Between a line and its word (px). */
+const wordGap = 12;
+
+/** Arrowheads at both ends of the grain line (px). */
+function arrowheads([from, to]: readonly Pixel[]): string {
+  if (from === undefined || to === undefined) return "";
+  const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+  const [x, y] = [(20 * (to.x - from.x)) / length, (20 * (to.y - from.y)) / length];
+  const head = (tip: Pixel, way: 1 | -1) =>
+    `M${pixel(tip.x - way * (x - y / 2))} ${pixel(tip.y - way * (y + x / 2))}L${pixel(tip.x)} ${pixel(tip.y)}L${pixel(tip.x - way * (x + y / 2))} ${pixel(tip.y - way * (y - x / 2))}`;
+  return head(from, -1) + head(to, 1);
 }
 
 /** To a hundredth: finer than any projector. */

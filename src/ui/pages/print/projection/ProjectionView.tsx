@@ -31,7 +31,11 @@ export function ProjectionView({ parts, onClose }: ProjectionProps) {
   const [heldBar, setHeldBar] = useState<number | null>(null);
   const room = useRoom(stage, hasBar);
   useWakeLock(true);
-  useEffect(() => dialog.current?.showModal(), []);
+  const nextButton = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    dialog.current?.showModal();
+    nextButton.current?.focus();
+  }, []);
 
   const titled = parts[at] as TitledPart;
   const { turn, fits } = useMemo(() => turnThatFits(titled.part, mmPerPixel, room), [titled, mmPerPixel, room]);
@@ -65,7 +69,13 @@ export function ProjectionView({ parts, onClose }: ProjectionProps) {
       </header>
       <div ref={stage} className="projection-stage" data-mm-per-pixel={mmPerPixel}>
         {room.width === 0 ? null : (
-          <ProjectionPicture key={`${at} ${turned}`} part={thrown} title={titled.title} room={room} />
+          <ProjectionPicture
+            key={`${at} ${turned}`}
+            part={thrown}
+            title={titled.title}
+            clear={widestAllowance / mmPerPixel}
+            room={room}
+          />
         )}
       </div>
       {hasBar ? (
@@ -83,7 +93,13 @@ export function ProjectionView({ parts, onClose }: ProjectionProps) {
         <Control name={hasBar ? projectionWords.hideBar : projectionWords.showBar} mark="B" onPress={act.bar} />
         <Control name={projectionWords.previous} mark="←" onPress={act.previous} />
         <Control name={projectionWords.close} mark="Esc" onPress={() => dialog.current?.close()} />
-        <button type="button" className="projection-next" onClick={act.next} disabled={at === parts.length - 1}>
+        <button
+          ref={nextButton}
+          type="button"
+          className="projection-next"
+          onClick={act.next}
+          disabled={at === parts.length - 1}
+        >
           {projectionWords.next} <span aria-hidden>→</span>
         </button>
       </footer>
@@ -132,6 +148,9 @@ function useRoom(stage: RefObject<HTMLDivElement | null>, hasBar: boolean): Room
   }, [stage, hasBar]);
   return room;
 }
+
+/** No seam is cut wider, and a little more for the line itself (mm). */
+const widestAllowance = 30;
 
 /** The longest bar of these that takes no more than this share of the width: the longer, the truer. */
 const barLengths = {
