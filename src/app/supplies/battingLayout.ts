@@ -82,7 +82,7 @@ type Laid = Rectangle & { readonly data: ShapeToLay };
 
 const logics = [PACKING_LOGIC.MAX_AREA, PACKING_LOGIC.MAX_EDGE, PACKING_LOGIC.FILL_WIDTH] as const;
 
-/** The bins that one way of laying fills. Each shape goes in as it fits, since the packer only looks at that way first. */
+/** The bins that one way of laying fills. */
 function pack(
   shapes: readonly ShapeToLay[],
   width: number,
@@ -99,9 +99,7 @@ function pack(
   packer.addArray(
     shapes.map((shape) => {
       const frame = partFrame(shape.part);
-      const isAcross = frame.width > width || frame.height > length;
-      const [w, h] = isAcross ? [frame.height, frame.width] : [frame.width, frame.height];
-      const rectangle = new Rectangle(w, h, 0, 0, false, true);
+      const rectangle = new Rectangle(frame.width, frame.height, 0, 0, false, true);
       rectangle.data = shape;
       return rectangle as Laid;
     }),

@@ -1,4 +1,4 @@
-import { type RefObject, useEffect, useLayoutEffect, useMemo, useRef, useState } from "react";
+import { useEffect, useMemo, useRef, useState } from "react";
 import { type ThrownPart, thrownPart, turnThatFits } from "../../../../app/patterns/projection";
 import type { TitledPart } from "../../../../app/patterns/titledPart";
 import type { LengthUnit } from "../../../../core/lengthText";
@@ -9,6 +9,7 @@ import { useLengths } from "../../../kit/useStore";
 import { ProjectionBar } from "./ProjectionBar";
 import { ProjectionPicture } from "./ProjectionPicture";
 import { useProjectionKeys } from "./useProjectionKeys";
+import { useRoom } from "./useRoom";
 import { useThrowScale } from "./useThrowScale";
 import "./projection.css";
 
@@ -126,28 +127,6 @@ const Control = ({ name, mark, onPress }: ControlProps) => (
     {name} <kbd aria-hidden>{mark}</kbd>
   </button>
 );
-
-interface Room {
-  readonly width: number;
-  readonly height: number;
-}
-
-/** How large the place for the picture is (px): it grows when the bar goes, and with the window. */
-function useRoom(stage: RefObject<HTMLDivElement | null>, hasBar: boolean): Room {
-  const [room, setRoom] = useState<Room>({ width: 0, height: 0 });
-  // biome-ignore lint/correctness/useExhaustiveDependencies: without the bar there is more room.
-  useLayoutEffect(() => {
-    const look = () => {
-      const { clientWidth: width = 0, clientHeight: height = 0 } = stage.current ?? {};
-      setRoom((now) => (now.width === width && now.height === height ? now : { width, height }));
-    };
-    look();
-    const watcher = new ResizeObserver(look);
-    if (stage.current !== null) watcher.observe(stage.current);
-    return () => watcher.disconnect();
-  }, [stage, hasBar]);
-  return room;
-}
 
 /** No seam is cut wider, and a little more for the line itself (mm). */
 const widestAllowance = 30;
