@@ -1,7 +1,7 @@
 import { expect, test } from "@playwright/test";
 import { openDemo } from "./support/workroom";
 
-/** Broken on purpose: the batting that was chosen forgotten on the plan. Seen to fail. */
+/** Broken on purpose: what was chosen left out of what is laid. Seen to fail. */
 test("what is bought is chosen once, and the plan, the page and the printed sheet say the same", async ({ page }) => {
   await openDemo(page, "finishing");
   const supplies = page.locator("#supplies");

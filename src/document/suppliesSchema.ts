@@ -27,7 +27,7 @@ export const suppliesSchema = z
           price: z.exactOptional(priceSchema),
         }),
       )
-      .check(z.meta({ description: "The cloth of the fitted cover." })),
+      .check(z.meta({ description: "The fabric of the fitted cover." })),
     notions: z.exactOptional(amountSchema).check(z.meta({ description: "What all notions cost together." })),
   })
   .check(z.meta({ description: "What is bought for this fitting, as it was chosen, and prices if they were typed." }));

@@ -113,7 +113,7 @@ export const suppliesWords = {
     count === 1
       ? "1 piece is cut or pinned already and not counted."
       : `${count} pieces are cut or pinned already and not counted.`,
-  cover: "Cloth for the cover",
+  cover: "Fabric for the cover",
   cloths: { knit: "knit, pulled by a tenth", woven: "woven fabric" } satisfies {
     readonly [kind in CoverClothKind]: string;
   },
@@ -122,11 +122,11 @@ export const suppliesWords = {
     "115-cm": `${clothSize["115-cm"]} wide`,
   } satisfies { readonly [width in ClothWidthId]: string },
   clothKind: "It is cut from",
-  clothWidth: "Width of the cloth",
+  clothWidth: "Width of the fabric",
   working: "Working out the cover…",
   clothHow: (above: string): string =>
     `All panels lie the same way up, along the grain. Each has ${above} above the bust line, to be traced on the form and trimmed (common practice, no source). The numbers go around from right center back over the front.`,
-  washed: "Wash the cloth first, as hot as it will ever be washed.",
+  washed: "Wash the fabric first, as hot as it will ever be washed.",
   notions: "Notions",
   priceOf: (what: string, per: string): string => `Price of ${what}, for ${per}`,
   perWords: { packet: "one packet", yard: "one yard", meter: "one meter" },
@@ -179,7 +179,7 @@ export function clothPictureWords(cover: CoverCloth, width: ClothWidthId, unit: 
 }
 
 export const clothTooWide = (count: number): string =>
-  `${count === 1 ? "1 panel is" : `${count} panels are`} wider than this cloth: take a wider one.`;
+  `${count === 1 ? "1 panel is" : `${count} panels are`} wider than this fabric: take a wider one.`;
 
 /** Everything else, one line for each; amounts of thread, pins and elastic are common practice, no source. */
 export function notionLines(notions: Notions, unit: LengthUnit): readonly string[] {
