@@ -91,11 +91,18 @@ export const layoutWords = (
   };
 };
 
-/** What two countries call the same width. */
-const clothSize: { readonly [width in ClothWidthId]: string } = {
-  "150-cm": `60${noBreakSpace}in (150${noBreakSpace}cm)`,
-  "115-cm": `45${noBreakSpace}in (115${noBreakSpace}cm)`,
+/** What the same width is called in either unit. */
+const clothSizes: { readonly [width in ClothWidthId]: { readonly in: number; readonly cm: number } } = {
+  "150-cm": { in: 60, cm: 150 },
+  "115-cm": { in: 45, cm: 115 },
 };
+
+const clothSize = (width: ClothWidthId, unit: LengthUnit): string => {
+  const named = unit === "in" ? "in" : "cm";
+  return `${clothSizes[width][named]}${noBreakSpace}${named}`;
+};
+
+export const clothWidthName = (width: ClothWidthId, unit: LengthUnit): string => `${clothSize(width, unit)} wide`;
 
 export const suppliesWords = {
   title: "Supplies",
@@ -117,10 +124,6 @@ export const suppliesWords = {
   cloths: { knit: "knit, pulled by a tenth", woven: "woven fabric" } satisfies {
     readonly [kind in CoverClothKind]: string;
   },
-  widths: {
-    "150-cm": `${clothSize["150-cm"]} wide`,
-    "115-cm": `${clothSize["115-cm"]} wide`,
-  } satisfies { readonly [width in ClothWidthId]: string },
   clothKind: "It is cut from",
   clothWidth: "Width of the fabric",
   working: "Working out the cover…",
@@ -160,7 +163,7 @@ export function clothSentence(
 ): string {
   const length = shopLength(boughtLength(rows.length, unit), unit);
   const lies = rows.rows === 1 ? "in one row" : `in ${rows.rows} rows`;
-  return `${kind === "knit" ? "Stretch knit" : "Woven fabric"}: ${length}, at least ${suppliesWords.widths[width]}. The ${rows.panels.length} panels lie side by side ${lies}.`;
+  return `${kind === "knit" ? "Stretch knit" : "Woven fabric"}: ${length}, at least ${clothWidthName(width, unit)}. The ${rows.panels.length} panels lie side by side ${lies}.`;
 }
 
 /** What is written on the picture of the cloth: the number of each panel in its order around, and the sizes. */
@@ -171,7 +174,7 @@ export function clothPictureWords(cover: CoverCloth, width: ClothWidthId, unit: 
     {
       title: "Layout of the cover",
       description: `${labels.length} panels, all the same way up.`,
-      width: clothSize[width],
+      width: clothSize(width, unit),
       length: shopLength(boughtLength(cover.rows.length, unit), unit),
       left: null,
     },
@@ -218,7 +221,7 @@ export function classSuppliesLines(supplies: ClassSupplies, unit: LengthUnit): r
   return [
     ...supplies.cloths.map(
       ({ kind, width, covers, length }) =>
-        `${kind === "knit" ? "Stretch knit" : "Woven fabric"} for ${covers === 1 ? "1 cover" : `${covers} covers`}: ${shopLength(length, unit)}, at least ${suppliesWords.widths[width]}.`,
+        `${kind === "knit" ? "Stretch knit" : "Woven fabric"} for ${covers === 1 ? "1 cover" : `${covers} covers`}: ${shopLength(length, unit)}, at least ${clothWidthName(width, unit)}.`,
     ),
     `Pins: about ${supplies.pins}.`,
     `Strong thread for basting: about ${about(supplies.bastingThread)}. Sewing thread for the covers: about ${about(supplies.sewingThread)}.`,

@@ -2,7 +2,7 @@ import { chosenCloth, chosenWidth, type CoverClothKind } from "../../../app/supp
 import type { CoverCloth } from "../../../app/supplies/coverCloth";
 import { clothWidthIds, clothWidths } from "../../../core/supplies/goods";
 import type { SuppliesEntry } from "../../../document/suppliesSchema";
-import { clothPictureWords, clothSentence, clothTooWide, suppliesWords } from "../../../text/supplies";
+import { clothPictureWords, clothSentence, clothTooWide, clothWidthName, suppliesWords } from "../../../text/supplies";
 import { Drawing } from "../../drawing/Drawing";
 import { clothScene } from "../../drawing/layoutScene";
 import { useDispatch, useFitting, useLengths } from "../../kit/useStore";
@@ -51,7 +51,7 @@ export function CoverClothPart({ cover }: { readonly cover: CoverCloth | null })
               checked={width === one}
               onChange={() => change({ ...chosen, width: one })}
             />
-            {suppliesWords.widths[one]}
+            {clothWidthName(one, unit)}
           </label>
         ))}
       </fieldset>
