@@ -113,6 +113,17 @@ const walk: readonly Screen[] = [
     },
   },
   {
+    name: "projection",
+    reach: async (page) => {
+      await page.getByRole("button", { name: "Project onto the table" }).click();
+      await page.locator('.projection path[data-line="outline"]').waitFor();
+      // On a table a pixel is larger than on a screen: so large that a panel fits.
+      await page.getByRole("textbox", { name: "The bar reads" }).fill("20 in");
+      await page.getByRole("button", { name: "Set" }).click();
+      for (let i = 0; i < 13; i += 1) await page.keyboard.press("PageDown");
+    },
+  },
+  {
     name: "class-lines",
     reach: async (page) => {
       await openPlace(page, "class", ".wall-action");

@@ -34,6 +34,6 @@ test("the plan does not change with the unit", async ({ page }) => {
   const pieces = page.getByRole("navigation").getByRole("link", { name: /The plan/ });
   const before = await pieces.textContent();
   await page.getByRole("radio", { name: "centimeters" }).check();
-  await expect(page.getByText(/m², the pieces and a quarter/)).toBeVisible();
+  await expect(page.getByText(/m of a roll 150.cm wide/)).toBeVisible();
   expect(await pieces.textContent()).toBe(before);
 });

@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { dxfOfPart, dxfOfParts } from "../app/patterns/patternDxf";
-import { rollWidth, sheetPdf, tiledPdf } from "../app/patterns/patternPdf";
+import { rollWidths, sheetPdf, tiledPdf } from "../app/patterns/patternPdf";
 import { svgOfPart, svgOfParts } from "../app/patterns/patternSvg";
 import { patternProblems, patternWords } from "../text/patterns";
 import type { FittingPatterns } from "../app/patterns/fittingPatterns";
@@ -19,11 +19,12 @@ export async function patternFiles({
       [`${titled.part.id}.dxf`, dxfOfPart(titled)],
     ]),
   );
-  files.set("all.svg", svgOfParts(parts, rollWidth));
-  files.set("all.dxf", dxfOfParts(parts, rollWidth));
+  files.set("all.svg", svgOfParts(parts, rollWidths.sheet));
+  files.set("all.dxf", dxfOfParts(parts, rollWidths.sheet));
   files.set("tiles-letter.pdf", await tiledPdf(parts, "letter", patternWords));
   files.set("tiles-a4.pdf", await tiledPdf(parts, "a4", patternWords));
-  files.set("sheet.pdf", await sheetPdf(parts, patternWords));
+  files.set("sheet.pdf", await sheetPdf(parts, "sheet", patternWords));
+  files.set("sheet-a0.pdf", await sheetPdf(parts, "sheetA0", patternWords));
   const names = [listName, ...files.keys()];
   return new Map([[listName, `${JSON.stringify({ ...file, files: names }, null, 1)}\n`], ...files]);
 }

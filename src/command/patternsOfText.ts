@@ -2,6 +2,7 @@ import type { Cloth } from "../core/cover/cloth";
 import { fineStep } from "../core/lengthText";
 import { err, ok, type Result } from "../core/result";
 import { fittingPatterns, type FittingPatterns } from "../app/patterns/fittingPatterns";
+import { chosenCloth } from "../app/steps/coverCloth";
 import { derivation } from "../app/session/derived";
 import { fittingStep } from "../document/fitting";
 import { readFittingText } from "../document/readFitting";
@@ -16,12 +17,17 @@ interface NotedPatterns extends FittingPatterns {
 }
 
 /** From the text of a fitting file with its work to everything that is cut, or a sentence for every problem in the way. */
-export function patternsOfText(text: string, cloth: Cloth): Result<NotedPatterns, readonly string[]> {
+export function patternsOfText(text: string, cloth: Cloth | null): Result<NotedPatterns, readonly string[]> {
   const fitting = readFittingText(text);
   if (!fitting.ok) return err(fitting.problem.map((problem) => fittingProblemText(problem, fineStep.cm)));
   const derived = derivation()(fitting.value);
   const step = fittingStep(fitting.value);
-  const patterns = fittingPatterns(derived, fitting.value, cloth, patternTitles(step));
+  const patterns = fittingPatterns(
+    derived,
+    fitting.value,
+    cloth ?? chosenCloth(fitting.value).cloth,
+    patternTitles(step),
+  );
   return patterns === null
     ? err(problemSentences(derived, fitting.value))
     : ok({ ...patterns, notes: armNotes(patterns.arm, step) });

@@ -17,6 +17,7 @@ import {
 import type { Frozen } from "./frozen";
 import { pieceFileSchema } from "./pieceFileSchema";
 import { pieceFileV1Schema } from "./pieceFileV1Schema";
+import { suppliesSchema } from "./suppliesSchema";
 
 /**
  * The schema of a fitting's file. It is loaded when a file is read; whoever only works with a fitting takes its types from `fitting`.
@@ -258,6 +259,7 @@ export const knownShape = {
   readingError: z
     .exactOptional(entrySchema)
     .check(z.meta({ description: "The error that nine in ten measurements stay within; 5 mm if left out." })),
+  supplies: z.exactOptional(suppliesSchema),
   drafts: draftsSchema,
   settings: settingsSchema,
   work: z

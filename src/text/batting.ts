@@ -53,11 +53,19 @@ export function cutFrom(building: string, finishing: string | null): CutFrom {
   return (piece) => names[pieceBatting(piece)];
 }
 
-/** How much of a batting to have, in words for a screen and in fewer for paper. */
-export const battingNeed = (name: string, area: string): string =>
-  `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${area}, the pieces and a quarter more for the waste between them.`;
-
-export const battingAmount = (area: string): string => `Have ${area}: the pieces and a quarter more.`;
+/** What each batting of a fitting is called. */
+export function battingNames({
+  batting,
+  finishingBatting,
+}: {
+  readonly batting: { readonly name: string };
+  readonly finishingBatting?: { readonly name: string };
+}): { readonly [role in BattingRole]: string } {
+  const only = batting.name || battingWords.usual;
+  return finishingBatting === undefined
+    ? { building: only, finishing: only }
+    : twoBattingNames(batting.name, finishingBatting.name);
+}
 
 /** Bonded batting of 140 to 170 g/m²: 4 to 8 mm a layer under a snug tape, a starting figure that the tape corrects. */
 const usualLayer = {

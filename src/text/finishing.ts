@@ -32,11 +32,6 @@ export const finishingWords = {
     `At center back, about ${height} straight down from the nape; that height is estimated. Measure the back waist length to be sure.`,
   tapeLength: (length: string, unit: LengthUnit): string =>
     `Cut it ${length} long: the waist, and ${unit === "in" ? "1 in" : "2.5 cm"} to overlap at center back.`,
-  suppliesTitle: "Supplies",
   supplyBra: "If a bra is worn under the clothes: one that can stay on the form.",
-  supplyCover: (unit: LengthUnit): string =>
-    `Stretch knit for the cover: about ${unit === "in" ? "1 1/4 yards" : "one meter"}, washed hot first.`,
-  supplyTape: (length: string): string => `Twill tape: ${length}, and the same again for each other line you mark.`,
-  supplyPins: (count: number): string => `Pins: about ${count}, counted into the dish and counted back.`,
   count: "Count the pins back into the dish. Run a magnet over the padding for any that are missing.",
 } as const;

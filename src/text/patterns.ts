@@ -95,6 +95,7 @@ export const patternScreenWords = {
     letter: "Pages to tape together, Letter",
     a4: "Pages to tape together, A4",
     sheet: "One sheet for a roll of 36 in",
+    sheetA0: "One sheet for a roll of 841 mm (A0)",
     svg: "Drawing (SVG)",
     dxf: "Drawing for a cutter (DXF)",
   },

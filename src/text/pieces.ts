@@ -11,7 +11,8 @@ import { shownLength, unbroken } from "./shownLength";
  * carries the number it has in the order of pinning.
  */
 /** Beside a picture: `5. Front waist panel 2`. */
-export const numberedName = (piece: PlannedPiece): string => `${piece.order}. ${pieceName(piece)}`;
+export const numberedName = (piece: PieceName & Pick<PlannedPiece, "order">): string =>
+  `${piece.order}. ${pieceName(piece)}`;
 
 /** Inside a sentence: `the front waist panel`, `the second front waist panel`; "Pin back" is heard as one word, so an article stands between. */
 export function thePiece(piece: PieceName): string {

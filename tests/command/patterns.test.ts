@@ -246,12 +246,31 @@ describe("what is written is read back at its true size", () => {
     }
   });
 
-  test("as one sheet for a roll of 36 inches", async () => {
-    const pages = await readPdf(bytes("sheet.pdf"));
+  /** Broken on purpose: both sheets as tall; one part drawn a five hundredth too large. Seen to fail. */
+  test.each([
+    ["sheet.pdf", 914.4],
+    ["sheet-a0.pdf", 841],
+  ])("as one sheet for a roll: %s", async (name, width) => {
+    const pages = await readPdf(bytes(name));
     const lines = pages.flatMap((page) => page.lines);
     for (const { outline } of list.parts)
       expect(Math.min(...lines.map((one) => apart(outline, one)))).toBeLessThan(agreement);
-    for (const { height } of pages) expect(height).toBeCloseTo(914.4, 0);
+    const tallest = Math.max(
+      ...list.parts.flatMap(({ outline }) => {
+        const ys = outline.map(([, y]) => y);
+        return Math.max(...ys) - Math.min(...ys);
+      }),
+    );
+    expect(tallest).toBeLessThan(width - 60);
+    for (const page of pages) {
+      expect(page.height).toBeCloseTo(width, 0);
+      for (const line of page.lines)
+        for (const [x, y] of line) {
+          expect(Math.min(x, y)).toBeGreaterThan(5);
+          expect(x).toBeLessThan(page.width - 5);
+          expect(y).toBeLessThan(page.height - 5);
+        }
+    }
   });
 
   test.each([

@@ -21,7 +21,7 @@ export const layers: readonly Layer[] = [
     name: "app",
     folder: "src/app",
     mayImport: ["core", "document", "data"],
-    packages: ["zustand", "idb", "uqr", "@cantoo/pdf-lib"],
+    packages: ["zustand", "idb", "uqr", "@cantoo/pdf-lib", "maxrects-packer"],
   },
   { name: "text", folder: "src/text", mayImport: ["core", "document", "app"], packages: [] },
   {
@@ -52,6 +52,7 @@ export const coreFolders: readonly string[] = [
   "form",
   "padding",
   "pattern",
+  "supplies",
   "surface",
   "learning",
   "calibration",

@@ -4,11 +4,12 @@ import { demoFitting } from "../../src/app/session/demoFitting";
 import { apply } from "../../src/app/session/commands";
 import { derivation } from "../../src/app/session/derived";
 import { fittingStore } from "../../src/app/session/store";
+import { battingSupplies } from "../../src/app/supplies/fittingSupplies";
 import type { BattingRole } from "../../src/core/material";
+import { onlyBatting, pieceBatting } from "../../src/core/padding/piece";
 import type { Plan } from "../../src/core/plan/plan";
 import type { Fitting } from "../../src/document/fitting";
 import { BattingLine } from "../../src/ui/kit/batting/BattingLine";
-import { battingNeeds, onlyBatting } from "../../src/text/battingNeeds";
 import { secondBatting } from "../../src/text/battingText";
 import { step } from "../../src/app/steps/step";
 import { StepStop } from "../../src/ui/pages/padding/StepStop";
@@ -103,14 +104,20 @@ test("the next action says which batting it is cut from, and only where there ar
   expect(action(demoFitting)).not.toContain("Cut from");
 });
 
-test("what is asked for of each batting comes to what the plan asks for", () => {
-  const needs = battingNeeds(plan, two);
-  expect(needs.map(({ role }) => role)).toEqual(["building", "finishing"]);
-  for (const { area } of needs) expect(area).toBeGreaterThan(0);
-  expect(needs.reduce((sum, { area }) => sum + area, 0)).toBeCloseTo(plan.battingArea * 1.25, 3);
-  expect(onlyBatting(plan)).toBeNull();
-  expect(onlyBatting(planned.plan)).toBe<BattingRole>("building");
-  expect(onlyBatting({ ...plan, pieces: [] })).toBeNull();
+test("each layer is laid on the batting that its piece is cut from, once", () => {
+  const supplies = battingSupplies(plan.pieces, { ...two, work: [] });
+  expect(supplies.map(({ role }) => role)).toEqual(["building", "finishing"]);
+  for (const { role, shapes, layout } of supplies) {
+    const own = plan.pieces.filter((piece) => pieceBatting(piece) === role);
+    expect(shapes).toHaveLength(
+      own.reduce((sum, { cut }) => sum + cut.filter((one) => one.shape !== "bought").length, 0),
+    );
+    const laid = layout.sheets.flatMap((sheet) => sheet.shapes.map(({ id }) => id));
+    expect([...laid].sort()).toEqual(shapes.map(({ id }) => id).sort());
+  }
+  expect(onlyBatting(plan.pieces)).toBeNull();
+  expect(onlyBatting(planned.plan.pieces)).toBe<BattingRole>("building");
+  expect(onlyBatting([])).toBeNull();
 });
 
 test("two battings never share a name where a piece is cut, and never have none", () => {

@@ -169,7 +169,7 @@ describe("before the first piece", () => {
     expect(inches).toMatch(
       /Mark five level lines on the form, straight down from the nape: bust [\d /]+ in, underbust/,
     );
-    expect(inches).toMatch(/Bonded batting: [\d.]+ sq yd, the pieces and a quarter more/);
+    expect(inches).toMatch(/Bonded batting: [\d\s/]+\syd of a roll 90\sin wide/);
     expect(inches).toMatch(/The largest is [\d /]+ in long, [\d /]+ in high/);
     const centimetres = shown({
       ...threeGirths,
@@ -208,45 +208,27 @@ describe("what to have", () => {
     batting: { name: "thin wadding", layerThickness: "6 mm" },
     finishingBatting: { name: "wool felt", layerThickness: "3 mm" },
   };
-  const needs = (parts: React.ReactNode, fitting: Fitting) => {
-    const { container } = shown(fitting, parts);
-    return [...container.querySelectorAll("li, p")]
-      .map(({ textContent }) => textContent ?? "")
-      .filter((line) => line.includes("a quarter more"))
-      .map((line) => line.replace(/ The largest is .*$/, ""));
-  };
+  const amounts = (parts: React.ReactNode, fitting: Fitting): readonly string[] =>
+    shown(fitting, parts)
+      .text()
+      .replaceAll("\u00a0", " ")
+      .match(/[\d /.]+ (?:yd|m) of a roll \d+ (?:in|cm) wide/g) ?? [];
 
-  test("finishing asks for the same battings as the plan, each of two by its own name", () => {
+  /** Broken on purpose: the paper laid out on another roll. Seen to fail. */
+  test("plan, finishing and paper ask for as much of each batting, each of two by its own name", () => {
     for (const fitting of [demoFitting, twoBattings]) {
-      const planned = needs(<PlanPage />, fitting);
-      expect(planned.length).toBeGreaterThan(0);
-      expect(needs(<FinishingPage />, fitting)).toEqual(planned);
-    }
-    const both = needs(<FinishingPage />, twoBattings);
-    expect(both.length).toBe(2);
-    expect(both[0]).toContain("Thin wadding");
-    expect(both[1]).toContain("Wool felt");
-    expect(needs(<FinishingPage />, demoFitting).length).toBe(1);
-  });
-
-  test("the padding sheet asks for as much as plan and finishing, of one batting and of two", () => {
-    const amounts = (lines: readonly string[]): readonly string[] =>
-      lines.flatMap((line) => line.match(/[\d.]+\s(?:sq\syd|m²)/g) ?? []);
-    for (const fitting of [demoFitting, twoBattings]) {
-      const asked = amounts(needs(<PlanPage />, fitting));
-      expect(asked.length).toBe(fitting.finishingBatting === undefined ? 1 : 2);
-      expect(amounts(needs(<FinishingPage />, fitting))).toEqual(asked);
+      const planned = amounts(<PlanPage />, fitting);
+      expect(planned.length).toBe(fitting.finishingBatting === undefined ? 1 : 2);
+      expect(amounts(<FinishingPage />, fitting)).toEqual(planned);
       // The head of the first page; one that goes on overleaf says it again there.
-      const onPaper = needs(<PrintedSheet />, fitting).slice(0, 1);
-      expect(amounts(onPaper)).toEqual(asked);
-      expect(onPaper.join(" ").split("the pieces and a quarter more")).toHaveLength(asked.length + 1);
+      expect(amounts(<PrintedSheet />, fitting).slice(0, planned.length)).toEqual(planned);
     }
+    const both = shown(twoBattings, <FinishingPage />).text();
+    expect(both).toMatch(/Thin wadding: .*Wool felt: /s);
   });
 
   test("the padding sheet says what finishing takes in the words of the finishing, and has room to count pins", () => {
     const paper = shown(demoFitting, <PrintedSheet />).text();
-    const finishing = shown(demoFitting, <FinishingPage />).text();
-    for (const text of [paper, finishing]) expect(text).toContain(finishingWords.supplyCover("in"));
     expect(paper).toContain(finishingWords.count);
     expect(paper).toContain(`Cut it ${sampleBody("waistGirth", 1)} in long`);
     expect(paper).toMatch(/Pins in +pins out/);

@@ -59,8 +59,9 @@ const point = 72 / 25.4;
 /** Text of 10 points and of 14, and a head of 22, in millimeters. */
 const [small, large, head] = [10 / point, 14 / point, 22 / point];
 
-/** A roll of 36 inches. */
-export const rollWidth = 36 * 25.4;
+/** What a copy shop prints on (mm): a roll of 36 inches, and one as wide as A0. */
+export const rollWidths = { sheet: 36 * 25.4, sheetA0: 841 } as const;
+export type SheetName = keyof typeof rollWidths;
 const sheetMargin = 15;
 /** No page of this format is longer (mm). */
 const longestPage = 5000;
@@ -86,10 +87,10 @@ export async function tiledPdf(parts: readonly TitledPart[], paper: PaperName, w
   return document.save();
 }
 
-/** Every part at its true size on sheets as tall as a roll is wide. */
-export async function sheetPdf(parts: readonly TitledPart[], words: PatternPdfWords) {
+/** Every part at its true size on sheets as tall as a roll is wide; taller where a part is. */
+export async function sheetPdf(parts: readonly TitledPart[], sheetName: SheetName, words: PatternPdfWords) {
   const { document, font, bold } = await newDocument(words.title);
-  const tallest = Math.max(rollWidth - 2 * sheetMargin, ...parts.map(({ part }) => partFrame(part).height));
+  const tallest = Math.max(rollWidths[sheetName] - 2 * sheetMargin, ...parts.map(({ part }) => partFrame(part).height));
   for (const sheet of sheetsOf(parts, tallest)) {
     const placed = placedBeside(sheet, tallest);
     const squares = 120;

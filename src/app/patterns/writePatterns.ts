@@ -1,10 +1,10 @@
 import type { FittingPatterns } from "./fittingPatterns";
 import { dxfOfParts } from "./patternDxf";
-import { type PatternPdfWords, rollWidth, sheetPdf, tiledPdf } from "./patternPdf";
+import { type PatternPdfWords, rollWidths, sheetPdf, tiledPdf } from "./patternPdf";
 import { svgOfParts } from "./patternSvg";
 
 /** What can be asked for of all parts together. */
-export type WrittenKind = "letter" | "a4" | "sheet" | "svg" | "dxf";
+export type WrittenKind = "letter" | "a4" | "sheet" | "sheetA0" | "svg" | "dxf";
 
 export interface WrittenPatterns {
   readonly type: "pdf" | "svg" | "dxf";
@@ -22,10 +22,11 @@ export async function writePatterns(
     case "a4":
       return { type: "pdf", content: new Uint8Array(await tiledPdf(parts, kind, words)) };
     case "sheet":
-      return { type: "pdf", content: new Uint8Array(await sheetPdf(parts, words)) };
+    case "sheetA0":
+      return { type: "pdf", content: new Uint8Array(await sheetPdf(parts, kind, words)) };
     case "svg":
-      return { type: "svg", content: svgOfParts(parts, rollWidth) };
+      return { type: "svg", content: svgOfParts(parts, rollWidths.sheet) };
     case "dxf":
-      return { type: "dxf", content: dxfOfParts(parts, rollWidth) };
+      return { type: "dxf", content: dxfOfParts(parts, rollWidths.sheet) };
   }
 }

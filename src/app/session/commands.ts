@@ -18,6 +18,7 @@ import {
   type FormEntries,
   type WorkEntry,
 } from "../../document/fitting";
+import type { SuppliesEntry } from "../../document/suppliesSchema";
 import { rereadAs, type SlippedReadings } from "./rereadAs";
 import { restPlannedAnew } from "../progress/restPlannedAnew";
 
@@ -53,6 +54,7 @@ export type Command =
   /** A step that was done, as the log tells it; texts that were still being typed for it are its own now. */
   | { readonly does: "record"; readonly entry: WorkEntry }
   | { readonly does: "setReadingError"; readonly text: string }
+  | { readonly does: "changeSupplies"; readonly supplies: SuppliesEntry }
   | { readonly does: "leaveOut"; readonly entry: number }
   | { readonly does: "ignore"; readonly readings: readonly UnusedReading[] };
 
@@ -116,6 +118,8 @@ function applied(fitting: Fitting, command: Command): Fitting {
       return isLogFull(fitting.work) ? fitting : withWork(withoutDraftsOf(fitting, command.entry), command.entry);
     case "setReadingError":
       return entryLength(command.text, fitting.unit).ok ? { ...fitting, readingError: command.text } : fitting;
+    case "changeSupplies":
+      return { ...fitting, supplies: command.supplies };
     case "leaveOut":
       return leaveOut(fitting, command.entry);
     case "ignore":

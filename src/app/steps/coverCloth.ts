@@ -9,7 +9,7 @@ import {
 import { entryLength, type CoverCloth, type Fitting, stretchEntries, type WorkEntry } from "../../document/fitting";
 import { usualCover } from "./stepRecord";
 
-/** What the cover of a fitting is made of, as it was chosen last, and how that is cut. */
+/** What the cover of a fitting is made of, as it was chosen last for the work, before that for what is bought, and how that is cut. */
 export interface ChosenCloth {
   readonly kind: CoverCloth;
   readonly cloth: Cloth;
@@ -17,9 +17,9 @@ export interface ChosenCloth {
   readonly isTried: boolean;
 }
 
-export function chosenCloth({ work, unit }: Pick<Fitting, "work" | "unit">): ChosenCloth {
+export function chosenCloth({ work, unit, supplies }: Pick<Fitting, "work" | "unit" | "supplies">): ChosenCloth {
   const chosen = work.findLast((entry) => entry.did === "coverChosen");
-  const kind = chosen?.cloth ?? usualCover;
+  const kind = chosen?.cloth ?? supplies?.cover?.cloth ?? usualCover;
   const test = chosen === undefined ? null : stretchTest(chosen, unit);
   if (kind === "woven") return { kind, cloth: wovenWithoutEase, isTried: false };
   return { kind, cloth: test === null ? untriedKnit(usualStretch) : knitOfTest(test), isTried: test !== null };

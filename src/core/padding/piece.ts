@@ -54,6 +54,12 @@ export const pieceId = ({ kind, zone, level, number }: PieceName): string => `${
 /** Which batting a piece is cut from: all its layers are of one. */
 export const pieceBatting = ({ layers }: Pick<Piece, "layers">): BattingRole => layers[0]?.batting ?? "building";
 
+/** The one batting every piece is cut from; null where both are used, or none. */
+export function onlyBatting(pieces: readonly Pick<Piece, "layers">[]): BattingRole | null {
+  const [first, ...others] = pieces.map(pieceBatting);
+  return first !== undefined && others.every((batting) => batting === first) ? first : null;
+}
+
 /** From the highest top edge to the lowest bottom edge of a piece's layers (depths below the nape). */
 export function pieceExtent({ layers }: Pick<Piece, "layers">): { readonly top: number; readonly bottom: number } {
   return {

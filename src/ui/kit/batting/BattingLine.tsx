@@ -5,7 +5,7 @@ import { useDispatch, useFitting } from "../useStore";
 import { BattingBench, BattingGuesses } from "./BattingBench";
 import { isBattingSupposed } from "../../../app/session/newFitting";
 import { battingText } from "../../../text/battingText";
-import { onlyBatting } from "../../../text/battingNeeds";
+import { onlyBatting } from "../../../core/padding/piece";
 
 /**
  * Which batting the plan is worked out for, or which two, and the way to others; open at once where a batting stops the
@@ -17,7 +17,7 @@ export function BattingLine({ plan }: { readonly plan: Plan | null }) {
   const [isOpen, setOpen] = useState(plan === null);
   const dispatch = useDispatch();
   const isSupposed = isBattingSupposed(fitting);
-  const only = plan === null ? null : onlyBatting(plan);
+  const only = plan === null ? null : onlyBatting(plan.pieces);
   return (
     <div className={isSupposed ? "batting plan-question" : "batting"}>
       <p>

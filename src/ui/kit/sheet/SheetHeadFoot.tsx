@@ -1,13 +1,16 @@
 import type { Learning } from "../../../app/progress/learning";
+import { clothKind, chosenWidth } from "../../../app/supplies/fittingSupplies";
 import type { BattingRole } from "../../../core/material";
+import { pieceBatting } from "../../../core/padding/piece";
 import type { Plan } from "../../../core/plan/plan";
 import { waistTape } from "../../../core/plan/waistTape";
-import { battingAmount } from "../../../text/batting";
-import { battingNeeds, formatArea } from "../../../text/battingNeeds";
 import { shortCautions } from "../../../text/cautions";
 import { finishingWords } from "../../../text/finishing";
 import { printingWords } from "../../../text/printing";
+import { battingToHaveShort, clothSentence, suppliesWords } from "../../../text/supplies";
 import { thinText } from "../../../text/thinText";
+import { useBattingSupplies } from "../supplies/useBattingSupplies";
+import { useSuppliesNow } from "../supplies/useSuppliesNow";
 import { useDerived } from "../useDerived";
 import { useFitting, useLengths } from "../useStore";
 import { usePrintedName } from "./SheetPage";
@@ -20,10 +23,11 @@ export function SheetHead({ plan }: { readonly plan: Plan }) {
   const fitting = useFitting();
   const { batting, finishingBatting, unit } = fitting;
   const title = usePrintedName();
-  const needs = battingNeeds(plan, fitting);
+  const battings = useBattingSupplies(plan);
   const amount = (role: BattingRole): string => {
-    const need = needs.find((one) => one.role === role);
-    return need === undefined ? printingWords.unused : battingAmount(formatArea(need.area, unit));
+    const supply = battings.find((one) => one.role === role);
+    if (supply !== undefined) return battingToHaveShort(supply.layout, unit);
+    return plan.pieces.some((piece) => pieceBatting(piece) === role) ? suppliesWords.allCut : printingWords.unused;
   };
   const learned = useLearned();
   const { lengths } = useDerived();
@@ -60,10 +64,13 @@ export function SheetFoot({ plan }: { readonly plan: Plan }) {
 function Finishing({ plan }: { readonly plan: Plan }) {
   const { unit, write } = useLengths();
   const { lengths } = useDerived();
+  const fitting = useFitting();
+  const made = useSuppliesNow(plan);
   const tape = lengths === null ? null : waistTape(plan, lengths.body);
   return (
     <p>
-      <strong>{finishingWords.title}.</strong> {shortCautions("covering")} {finishingWords.supplyCover(unit)}{" "}
+      <strong>{finishingWords.title}.</strong> {shortCautions("covering")}{" "}
+      {made === null ? null : clothSentence(clothKind(fitting), chosenWidth(fitting), made.cover, unit)}{" "}
       {tape === null ? null : (
         <>
           <strong>{finishingWords.tapeTitle}.</strong>{" "}

@@ -26,7 +26,7 @@ export function FinishingPage() {
 }
 
 function Finishing({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
-  const { lengths, impossible } = useDerived();
+  const { impossible } = useDerived();
   const fitting = useFitting();
   const { answer, isWorking } = useAnswer("step");
   const now = answer?.step.do ?? null;
@@ -47,7 +47,7 @@ function Finishing({ plan, progress }: { readonly plan: Plan; readonly progress:
       </div>
       <div className="padding-more stack">
         <DoneBoard plan={plan} progress={covered} />
-        {lengths === null ? null : <SuppliesPart plan={plan} body={lengths.body} />}
+        <SuppliesPart plan={plan} />
       </div>
     </>
   );

@@ -1,37 +1,76 @@
-import type { Measurements } from "../../../core/body/measurements";
+import { costOf } from "../../../app/supplies/cost";
+import { piecesDone } from "../../../app/supplies/fittingSupplies";
 import type { Plan } from "../../../core/plan/plan";
-import { waistTape } from "../../../core/plan/waistTape";
-import { battingNeed } from "../../../text/batting";
-import { battingNeeds, formatArea } from "../../../text/battingNeeds";
+import { boughtLength } from "../../../core/supplies/goods";
+import { battingNames } from "../../../text/batting";
 import { finishingWords } from "../../../text/finishing";
-import { useFitting, useLengths } from "../../kit/useStore";
+import { notionLines, priceText, suppliesWords } from "../../../text/supplies";
+import { useBattingSupplies } from "../../kit/supplies/useBattingSupplies";
+import { type CoverAndNotions, useCoverSupply } from "../../kit/supplies/useCoverSupply";
+import { useDispatch, useFitting, useLengths } from "../../kit/useStore";
+import { BattingSupplyPart } from "./BattingSupplyPart";
+import { CoverClothPart } from "./CoverClothPart";
+import { PriceField } from "./PriceField";
 
-interface SuppliesProps {
-  readonly plan: Plan;
-  readonly body: Measurements;
-}
-/** What the whole job takes. */
-export function SuppliesPart({ plan, body }: SuppliesProps) {
-  const { unit, write } = useLengths();
-  const needs = battingNeeds(plan, useFitting());
-  const tape = waistTape(plan, body);
+/** What is bought for a fitting: each batting with its layout, the cloth of the cover, notions, and what it costs if prices are typed. */
+export function SuppliesPart({ plan }: { readonly plan: Plan }) {
+  const { unit, step } = useLengths();
+  const fitting = useFitting();
+  const battings = useBattingSupplies(plan);
+  const made = useCoverSupply(battings);
+  const names = battingNames(fitting);
+  const done = piecesDone(fitting);
+  const doneCount = plan.pieces.filter(({ id }) => done.has(id)).length;
   return (
-    <section className="stitched stack">
-      <h2>{finishingWords.suppliesTitle}</h2>
+    <section className="stitched stack" id="supplies">
+      <h2>{suppliesWords.title}</h2>
+      {battings.length === 0 && plan.pieces.length > 0 ? <p>{suppliesWords.allCut}</p> : null}
+      {battings.length > 0 && doneCount > 0 ? <p>{suppliesWords.someCut(doneCount)}</p> : null}
+      {battings.map((supply) => (
+        <BattingSupplyPart key={supply.role} supply={supply} name={names[supply.role]} />
+      ))}
+      {battings.length === 0 ? null : (
+        <p className="quiet">
+          {suppliesWords.laidOut(step)} {suppliesWords.numbers} {suppliesWords.trial} {suppliesWords.sizesFromMemory}
+        </p>
+      )}
+      <CoverClothPart cover={made?.cover ?? null} />
+      <h3>{suppliesWords.notions}</h3>
       <ul className="plain-list">
-        {[
-          ...needs.map(({ name, area }) => battingNeed(name, formatArea(area, unit))),
-          finishingWords.supplyBra,
-          finishingWords.supplyCover(unit),
-          ...(tape ? [finishingWords.supplyTape(write(tape.length))] : []),
-          finishingWords.supplyPins(plan.pieces.length * pinsPerPiece),
-        ].map((sentence) => (
-          <li key={sentence}>{sentence}</li>
-        ))}
+        <li>{finishingWords.supplyBra}</li>
+        {made === null ? null : notionLines(made.notions, unit).map((line) => <li key={line}>{line}</li>)}
       </ul>
+      <CostPart battings={battings} made={made} />
     </section>
   );
 }
 
-/** Common practice, no source: a dozen pins to each piece. */
-const pinsPerPiece = 12;
+interface CostProps {
+  readonly battings: ReturnType<typeof useBattingSupplies>;
+  readonly made: CoverAndNotions | null;
+}
+
+function CostPart({ battings, made }: CostProps) {
+  const { unit } = useLengths();
+  const { supplies } = useFitting();
+  const dispatch = useDispatch();
+  const cost = costOf(supplies, battings, made === null ? null : boughtLength(made.cover.rows.length, unit));
+  const change = (amount: number | undefined) => {
+    const { notions: _, ...others } = supplies ?? {};
+    dispatch({ does: "changeSupplies", supplies: amount === undefined ? others : { ...others, notions: amount } });
+  };
+  return (
+    <>
+      <h3>{suppliesWords.cost}</h3>
+      <p>{suppliesWords.costLead}</p>
+      <PriceField label={suppliesWords.notionsPrice} draft="notions" amount={supplies?.notions} onAmount={change} />
+      {cost === null ? null : (
+        <p role="status">
+          <strong>
+            {cost.isWhole ? suppliesWords.costSum(priceText(cost.sum)) : suppliesWords.costPart(priceText(cost.sum))}
+          </strong>
+        </p>
+      )}
+    </>
+  );
+}

@@ -6,6 +6,7 @@ import { goTo } from "../../kit/page";
 import { notListedTexts } from "../../../text/files";
 import { libraryWords } from "../../../text/library";
 import { useUnit } from "../../kit/useStore";
+import { ClassSuppliesPart } from "./ClassSuppliesPart";
 import { DevicePart } from "./DevicePart";
 import { FilePart } from "./FilePart";
 import { FittingTags, UnkeptTag } from "./FittingTags";
@@ -36,6 +37,14 @@ function Shelf({ autosave }: { readonly autosave: Autosave }) {
   return (
     <>
       <FittingList autosave={autosave} listing={listing} />
+      {listing.toCome === 0 && (
+        <ClassSuppliesPart
+          storage={autosave.context.storage}
+          entries={listing.fittings
+            .filter((one) => one.kind === "fitting")
+            .filter(({ entry }) => entry.deletedAt === null && !entry.archived)}
+        />
+      )}
       {listing.toCome === 0 && <FilePart autosave={autosave} listing={listing} />}
       <SetAsidePart autosave={autosave} listing={listing} />
       <DevicePart autosave={autosave} />

@@ -5,16 +5,17 @@ import type { LayerCut } from "../../../core/padding/layerCut";
 import { cutArea } from "../../../core/padding/layerCuts";
 import { pieceBatting } from "../../../core/padding/piece";
 import type { Plan } from "../../../core/plan/plan";
-import { battingNeed } from "../../../text/batting";
-import { battingNeeds, formatArea } from "../../../text/battingNeeds";
+import { battingNames } from "../../../text/batting";
 import { formMatterText } from "../../../text/formMatters";
 import { levelLines, markLinesSentence, markLinesWords } from "../../../text/levelLines";
 import { cutSize } from "../../../text/pieces";
 import { planWords } from "../../../text/plan";
 import { planningWords } from "../../../text/planning";
 import { unbroken } from "../../../text/shownLength";
+import { battingToHave } from "../../../text/supplies";
 import { Cautions } from "../../kit/Cautions";
 import { pageAddress } from "../../kit/page";
+import { useBattingSupplies } from "../../kit/supplies/useBattingSupplies";
 import { phoneQuery, useMediaQuery } from "../../kit/useScreen";
 import { useFitting, useLengths } from "../../kit/useStore";
 
@@ -72,15 +73,16 @@ export function BeforeCutting({ plan }: { readonly plan: Plan }) {
 /** How much of each batting to have, by the pieces themselves, and the way to the list of everything else. */
 function PlanShopping({ plan }: { readonly plan: Plan }) {
   const { unit, step } = useLengths();
-  const needs = battingNeeds(plan, useFitting());
-  if (needs.length === 0) return null;
+  const battings = useBattingSupplies(plan);
+  const names = battingNames(useFitting());
+  if (battings.length === 0) return null;
   return (
     <>
       <h3>{planningWords.shopping}</h3>
       <ul className="plain-list">
-        {needs.map(({ role, name, area }) => (
+        {battings.map(({ role, layout }) => (
           <li key={role}>
-            {battingNeed(name, formatArea(area, unit))} {planningWords.largest(cutSize(largestCut(plan, role), step))}
+            {battingToHave(names[role], layout, unit)} {planningWords.largest(cutSize(largestCut(plan, role), step))}
           </li>
         ))}
       </ul>

@@ -1,5 +1,7 @@
 import { useState } from "react";
 import { fittingPatterns } from "../../../app/patterns/fittingPatterns";
+import type { TitledPart } from "../../../app/patterns/titledPart";
+import { chosenCloth } from "../../../app/steps/coverCloth";
 import { fileName, offerFile } from "../../../app/share/fileOffer";
 import { armReading } from "../../../core/arm/armReadings";
 import { type Cloth, untriedKnit, usualStretch, wovenWithoutEase } from "../../../core/cover/cloth";
@@ -7,6 +9,8 @@ import { fittingStep } from "../../../document/fitting";
 import { armNotes } from "../../../text/arm";
 import { patternScreenWords, patternTitles, patternWords } from "../../../text/patterns";
 import { presentInstant } from "../../../text/moment";
+import { projectionWords } from "../../../text/projection";
+import { latePart } from "../../kit/rescue/latePart";
 import { useDerived } from "../../kit/useDerived";
 import { useFitting } from "../../kit/useStore";
 
@@ -17,19 +21,26 @@ const cloths: { readonly [kind in Cloth["kind"]]: Cloth } = {
 const clothKinds = ["knit", "woven"] as const;
 
 type PatternKind = keyof typeof patternScreenWords.files;
-const patternKinds: readonly PatternKind[] = ["letter", "a4", "sheet", "svg", "dxf"];
+const patternKinds: readonly PatternKind[] = ["letter", "a4", "sheet", "sheetA0", "svg", "dxf"];
+
+/** The view for a projector is fetched when it is asked for. */
+const ProjectionView = latePart(() =>
+  import("./projection/ProjectionView").then(({ ProjectionView }) => ProjectionView),
+);
 
 /** Everything that is cut, at its true size, as files for paper, plotter and cutter. What writes them is fetched when one is asked for. */
 export function PatternPart() {
   const derived = useDerived();
   const fitting = useFitting();
-  const [cloth, setCloth] = useState<Cloth["kind"]>("knit");
+  const chosen = chosenCloth(fitting).cloth;
+  const [cloth, setCloth] = useState<Cloth["kind"]>(chosen.kind);
+  const cutFrom = cloth === chosen.kind ? chosen : cloths[cloth];
   const [state, setState] = useState<"ready" | "making" | "failed">("ready");
   const notes = derived.input === null ? [] : armNotes(armReading(derived.input.body), fittingStep(fitting));
   const offer = async (kind: PatternKind) => {
     setState("making");
     try {
-      const patterns = fittingPatterns(derived, fitting, cloths[cloth], patternTitles(fittingStep(fitting)));
+      const patterns = fittingPatterns(derived, fitting, cutFrom, patternTitles(fittingStep(fitting)));
       if (patterns !== null) {
         const { writePatterns } = await import("../../../app/patterns/writePatterns");
         const { content, type } = await writePatterns(patterns, kind, patternWords);
@@ -39,6 +50,12 @@ export function PatternPart() {
     } catch {
       setState("failed");
     }
+  };
+  const [thrown, setThrown] = useState<readonly TitledPart[] | null>(null);
+  const project = () => {
+    ProjectionView.fetch();
+    const patterns = fittingPatterns(derived, fitting, cutFrom, patternTitles(fittingStep(fitting)));
+    if (patterns !== null) setThrown(patterns.parts);
   };
   return (
     <section className="stack unprinted" aria-labelledby="patterns">
@@ -70,6 +87,13 @@ export function PatternPart() {
           </button>
         ))}
       </div>
+      <p>{projectionWords.openNote}</p>
+      <div className="row">
+        <button type="button" className="patch" onClick={project}>
+          {projectionWords.open}
+        </button>
+      </div>
+      {thrown === null ? null : <ProjectionView parts={thrown} onClose={() => setThrown(null)} />}
       <p role="status">
         {state === "making" ? patternScreenWords.making : state === "failed" ? patternScreenWords.failed : ""}
       </p>

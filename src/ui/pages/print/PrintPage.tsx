@@ -12,6 +12,7 @@ import { useDerived } from "../../kit/useDerived";
 import { CutSheet } from "./CutSheet";
 import { MeasureSheet } from "./MeasureSheet";
 import { PatternPart } from "./PatternPart";
+import { SuppliesSheet } from "./SuppliesSheet";
 
 /** The sheets as they will lie on paper, which of them, and the patch that prints them. */
 export function PrintPage() {
@@ -47,6 +48,7 @@ function PlanSheets({ plan, progress }: { readonly plan: Plan; readonly progress
       {shown.includes("lines") ? <LinesSheet plan={plan} /> : null}
       {shown.includes("padding") ? <PrintSheet plan={plan} /> : null}
       {shown.includes("smallCutting") ? <SmallCutSheet plan={plan} progress={progress} /> : null}
+      {shown.includes("supplies") ? <SuppliesSheet plan={plan} /> : null}
       {shown.includes("measuring") ? <MeasureSheet /> : null}
       {shown.includes("cutting") ? <CutSheet plan={plan} /> : null}
     </NamePrinted>

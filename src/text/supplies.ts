@@ -1,0 +1,239 @@
+import { type BattingLayout, type BattingSheet, layingGap, lengthOfRoll } from "../app/supplies/battingLayout";
+import type { ClassSupplies } from "../app/supplies/classSupplies";
+import type { CoverCloth } from "../app/supplies/coverCloth";
+import { yardMm } from "../app/supplies/cost";
+import type { CoverClothKind, Notions } from "../app/supplies/fittingSupplies";
+import { type LengthStep, type LengthUnit, tapeStep } from "../core/lengthText";
+import {
+  type BattingGood,
+  battingGood,
+  type BattingGoodId,
+  boughtLength,
+  type ClothWidthId,
+} from "../core/supplies/goods";
+import { type Millimetres, mm } from "../core/units";
+import { upperFirst } from "./pieces";
+import { noBreakSpace, shownLength, unbroken } from "./shownLength";
+
+/** A length as a shop cuts it: yards and eighths, or meters and tenths. What is given is already such a step. */
+export function shopLength(length: Millimetres, unit: LengthUnit): string {
+  if (unit !== "in") return unbroken(`${(Math.round(length / 100) / 10).toString()} m`);
+  const eighths = Math.round((8 * length) / yardMm);
+  const whole = Math.floor(eighths / 8);
+  const rest = eighths % 8;
+  const fraction = rest === 0 ? "" : rest === 4 ? "1/2" : rest % 2 === 0 ? `${rest / 2}/4` : `${rest}/8`;
+  return `${[...(whole === 0 && rest !== 0 ? [] : [whole]), ...(fraction === "" ? [] : [fraction])].join(noBreakSpace)}${noBreakSpace}yd`;
+}
+
+/** A length of thread or tape, which need not be exact: whole yards or meters, upwards. */
+function aboutLength(length: Millimetres, unit: LengthUnit): string {
+  const each = unit === "in" ? yardMm : 1000;
+  return shopLength(mm(Math.ceil(length / each) * each), unit);
+}
+
+/** What a roll or a packet is called in a list; its size is what is printed on it. */
+export function goodName(id: BattingGoodId): string {
+  const [kind, size = "", soldIn = ""] = id.split("-");
+  return kind === "packet"
+    ? `packet, ${size.replace("x", ` × `)}${noBreakSpace}${soldIn}`
+    : `roll, ${size}${noBreakSpace}${soldIn} wide`;
+}
+
+/** Width of a roll or size of a packet, in its own unit. */
+const goodSize = ({ id }: BattingGood): string => {
+  const [, size = "", soldIn = ""] = id.split("-");
+  return `${size.replace("x", " × ")}${noBreakSpace}${soldIn}`;
+};
+
+/** What to ask for: `1 1/8 yd of a roll 90 in wide`, or `2 packets of 45 × 60 in`. */
+export function boughtWords(layout: BattingLayout, unit: LengthUnit): string {
+  const { good, sheets } = layout;
+  if (good.kind === "roll") return `${shopLength(lengthOfRoll(layout), unit)} of a roll ${goodSize(good)} wide`;
+  return `${sheets.length === 1 ? "1 packet" : `${sheets.length} packets`} of ${goodSize(good)}`;
+}
+
+/** How much of a batting to have, in one sentence for a plan. */
+export const battingToHave = (name: string, layout: BattingLayout, unit: LengthUnit): string =>
+  `${upperFirst(name)}: ${boughtWords(layout, unit)}.`;
+
+export const battingToHaveShort = (layout: BattingLayout, unit: LengthUnit): string =>
+  `Have ${boughtWords(layout, unit)}.`;
+
+const rectangleWords = (width: number, height: number, step: LengthStep): string =>
+  [Math.max(width, height), Math.min(width, height)]
+    .map((side) => shownLength(mm(side), step))
+    .join(`${noBreakSpace}×${noBreakSpace}`);
+
+/** How much is left over, and the largest piece of it. */
+export function leftWords({ used, sheets }: BattingLayout, step: LengthStep): string {
+  const share = `${Math.round(100 * (1 - used))}${noBreakSpace}%`;
+  const left = sheets.at(-1)?.left ?? null;
+  return left === null
+    ? `About ${share} of it is left over, in scraps between the pieces.`
+    : `About ${share} of it is left over; the largest rectangle that stays whole is ${rectangleWords(left.width, left.height, step)}.`;
+}
+
+export const layoutWords = (
+  { width, length, left, shapes }: BattingSheet,
+  name: string,
+  layout: BattingLayout,
+  unit: LengthUnit,
+  step: LengthStep,
+) => {
+  const isRoll = layout.good.kind === "roll";
+  const size = (side: Millimetres) => shownLength(side, isRoll ? tapeStep[unit] : step);
+  return {
+    title: `Layout of ${name}`,
+    description: `${shapes.length === 1 ? "1 shape" : `${shapes.length} shapes`} on ${goodSize(layout.good)}.`,
+    width: size(width),
+    length: isRoll ? shopLength(length, unit) : size(length),
+    left: left === null ? null : "left over",
+  };
+};
+
+/** What the same width is called in either unit. */
+const clothSizes: { readonly [width in ClothWidthId]: { readonly in: number; readonly cm: number } } = {
+  "150-cm": { in: 60, cm: 150 },
+  "115-cm": { in: 45, cm: 115 },
+};
+
+const clothSize = (width: ClothWidthId, unit: LengthUnit): string => {
+  const named = unit === "in" ? "in" : "cm";
+  return `${clothSizes[width][named]}${noBreakSpace}${named}`;
+};
+
+export const clothWidthName = (width: ClothWidthId, unit: LengthUnit): string => `${clothSize(width, unit)} wide`;
+
+export const suppliesWords = {
+  title: "Supplies",
+  boughtAs: "Bought as",
+  sizesFromMemory:
+    "Sizes are from memory, except the packet of 81 × 96 in, which a pamphlet names; look at what your packet says.",
+  laidOut: (step: LengthStep): string =>
+    `Laid ${shownLength(mm(layingGap), step)} apart, along or across: batting has no grain.`,
+  numbers: "A number is a piece in the order of pinning; 3.2 is the second layer of piece 3, from the form outwards.",
+  trial: "The strip of the trial is not counted.",
+  tooLarge: (names: readonly string[]): string =>
+    `Too large for it: ${names.join(", ")}. Choose a larger packet, or a roll.`,
+  allCut: "Every piece is cut, so no more batting is needed.",
+  someCut: (count: number): string =>
+    count === 1
+      ? "1 piece is cut or pinned already and not counted."
+      : `${count} pieces are cut or pinned already and not counted.`,
+  cover: "Fabric for the cover",
+  cloths: { knit: "knit, pulled by a tenth", woven: "woven fabric" } satisfies {
+    readonly [kind in CoverClothKind]: string;
+  },
+  clothKind: "It is cut from",
+  clothWidth: "Width of the fabric",
+  working: "Working out the cover…",
+  clothHow: (above: string): string =>
+    `All panels lie the same way up, along the grain. Each has ${above} above the bust line, to be traced on the form and trimmed (common practice, no source). The numbers go around from right center back over the front.`,
+  washed: "Wash the fabric first, as hot as it will ever be washed.",
+  notions: "Notions",
+  priceOf: (what: string, per: string): string => `Price of ${what}, for ${per}`,
+  perWords: { packet: "one packet", yard: "one yard", meter: "one meter" },
+  notionsPrice: "Price of all notions together",
+  notPrice: (read: string): string => `“${read}” cannot be read as a price. Type a number, such as 12.50.`,
+  cost: "What it costs",
+  costLead: "If you type prices, they are added up here, in your currency. They stay in the fitting.",
+  costSum: (sum: string): string => `Together ${sum}.`,
+  costPart: (sum: string): string => `Together ${sum}, without what has no price yet.`,
+} as const;
+
+export const suppliesSheetTitle = (name: string): string => (name === "" ? "Supplies" : `Supplies for ${name}`);
+
+/** The list of sizes that is offered in a unit: rolls of that unit, every packet, and what was chosen before. */
+export const goodsOffered = (
+  ids: readonly BattingGoodId[],
+  unit: LengthUnit,
+  chosen: BattingGoodId,
+): readonly BattingGoodId[] =>
+  ids.filter((id) => {
+    const good = battingGood(id);
+    return id === chosen || good.kind === "packet" || (good.soldIn === "in") === (unit === "in");
+  });
+
+/** How much cloth to ask for. */
+export function clothSentence(
+  kind: CoverClothKind,
+  width: ClothWidthId,
+  { rows }: CoverCloth,
+  unit: LengthUnit,
+): string {
+  const length = shopLength(boughtLength(rows.length, unit), unit);
+  const lies = rows.rows === 1 ? "in one row" : `in ${rows.rows} rows`;
+  return `${kind === "knit" ? "Stretch knit" : "Woven fabric"}: ${length}, at least ${clothWidthName(width, unit)}. The ${rows.panels.length} panels lie side by side ${lies}.`;
+}
+
+/** What is written on the picture of the cloth: the number of each panel in its order around, and the sizes. */
+export function clothPictureWords(cover: CoverCloth, width: ClothWidthId, unit: LengthUnit) {
+  const labels = cover.rows.panels.map(({ id }) => String(1 + cover.parts.findIndex((part) => part.id === id)));
+  return [
+    labels,
+    {
+      title: "Layout of the cover",
+      description: `${labels.length} panels, all the same way up.`,
+      width: clothSize(width, unit),
+      length: shopLength(boughtLength(cover.rows.length, unit), unit),
+      left: null,
+    },
+  ] as const;
+}
+
+export const clothTooWide = (count: number): string =>
+  `${count === 1 ? "1 panel is" : `${count} panels are`} wider than this fabric: take a wider one.`;
+
+/** Everything else, one line for each; amounts of thread, pins and elastic are common practice, no source. */
+export function notionLines(notions: Notions, unit: LengthUnit): readonly string[] {
+  const { waistTape, opening } = notions;
+  const about = (length: Millimetres) => aboutLength(length, unit);
+  return [
+    `Pins: about ${notions.pins}, counted into the dish and counted back.`,
+    `Strong thread for basting: about ${about(notions.bastingThread)}. Sewing thread for the cover: about ${about(notions.sewingThread)}.`,
+    "A curved needle, and a long straight one.",
+    `Narrow elastic to mark the person’s lines: about ${about(notions.markingElastic)}, cut into five.`,
+    `Style tape: about ${about(notions.styleTape)}, for the bust and hip lines and every seam of the cover.`,
+    ...(waistTape === null ? [] : [`Twill tape for the waist: ${shownLength(waistTape, tapeStep[unit])}.`]),
+    "A snug stretch under-cover, if the form takes no pins or is not yours: a cut-off tee or a tube of knit.",
+    ...(opening === null
+      ? []
+      : [`A zipper of ${shownLength(opening, tapeStep[unit])}, or lacing, for the opening at center back.`]),
+  ];
+}
+
+/** What several fittings take together. */
+export const classSuppliesWords = {
+  title: "Supplies for a class",
+  lead: "What several fittings still take together. Pieces of the same batting are laid together, so less is left over than if each bought alone.",
+  who: "For whom",
+  add: (count: number): string => (count === 1 ? "Add up 1 fitting" : `Add up ${count} fittings`),
+  working: (at: number, all: number): string => `Working out fitting ${at} of ${all}…`,
+  leftOut: (names: readonly string[]): string => `Left out, because there is no plan yet: ${names.join(", ")}.`,
+  tooLarge: (labels: readonly string[]): string =>
+    `Too large for it: ${labels.join(", ")}. Choose a larger packet, or a roll, in that fitting.`,
+  letters: (names: readonly string[]): string =>
+    `The letters: ${names.join(", ")}. A number is a piece in the order of pinning, with its layer behind the point.`,
+} as const;
+
+export function classSuppliesLines(supplies: ClassSupplies, unit: LengthUnit): readonly string[] {
+  const about = (length: Millimetres) => aboutLength(length, unit);
+  return [
+    ...supplies.cloths.map(
+      ({ kind, width, covers, length }) =>
+        `${kind === "knit" ? "Stretch knit" : "Woven fabric"} for ${covers === 1 ? "1 cover" : `${covers} covers`}: ${shopLength(length, unit)}, at least ${clothWidthName(width, unit)}.`,
+    ),
+    `Pins: about ${supplies.pins}.`,
+    `Strong thread for basting: about ${about(supplies.bastingThread)}. Sewing thread for the covers: about ${about(supplies.sewingThread)}.`,
+    `Narrow elastic to mark lines: about ${about(supplies.markingElastic)}. Style tape: about ${about(supplies.styleTape)}. Twill tape for the waists: ${about(supplies.waistTape)}.`,
+    ...(supplies.openings.length === 0
+      ? []
+      : [
+          `Zippers, or lacing, for openings at center back: ${supplies.openings.map((one) => shownLength(one, tapeStep[unit])).join(", ")}.`,
+        ]),
+  ];
+}
+
+/** A plain sum, without a currency: two digits behind the point. */
+export const priceText = (sum: number): string =>
+  new Intl.NumberFormat("en-US", { minimumFractionDigits: 2, maximumFractionDigits: 2 }).format(sum);
