@@ -171,6 +171,9 @@ export const workSchema = z.discriminatedUnion("did", [
     .strictObject({ did: z.literal("looked"), at: moment })
     .check(z.meta({ description: "The padded form was looked at from the front and the side, beside the person." })),
   z
+    .strictObject({ did: z.literal("builtAbove"), build: pieceIdSchema, at: moment })
+    .check(z.meta({ description: "Something above the bust line was built and basted, or marked." })),
+  z
     .strictObject({ did: z.literal("replanned"), at: moment })
     .check(z.meta({ description: "The remaining pieces were updated from the measurements up to here." })),
   z.strictObject({ did: z.literal("measuredBetween"), readings: betweenSchema, at: moment }).check(

@@ -1,3 +1,4 @@
+import type { BuildAbove } from "../core/above/buildAbove";
 import { levelNames } from "../core/body/vocabulary";
 import type { StepFacts } from "../app/steps/stepFacts";
 import type { Step, TuneAct } from "../app/steps/step";
@@ -6,6 +7,7 @@ import type { PieceName } from "../core/padding/piece";
 import type { PlannedPiece } from "../core/plan/plan";
 import { tapeAgreement } from "../core/tolerances";
 import { mm } from "../core/units";
+import { aboveWords } from "./above";
 import { levelList } from "./learning";
 import { readyWords, unsaidForm } from "./formKinds";
 import { makingWords } from "./makingSteps";
@@ -70,6 +72,8 @@ export function stepWords(step: Step, saying: StepSaying): StepWords {
       return step.act === null ? nothing : tuneWords(step.act, saying);
     case "baste":
       return basteWords(named(step.pieceIds, saying), saying.lengths);
+    case "build-above":
+      return step.build === null ? nothing : buildWords(step.build, saying.lengths);
     case "look":
       return [
         "Look at the form from the front and from the side, beside the person.",
@@ -155,6 +159,13 @@ function tuneWords(act: TuneAct, { lengths, cutFrom }: StepSaying): StepWords {
     case "addLayer":
       return [off, `${pinSentence(act.piece)} ${cutSentence(act.piece, lengths, cutFrom?.(act.piece) ?? null)}`];
   }
+}
+
+/** A stack above the bust is basted at once, so that nothing under the cover is left on pins. */
+function buildWords(build: BuildAbove, lengths: LengthStep): StepWords {
+  const { act, how, reads, stays } = aboveWords(build, lengths);
+  const basted = build.act.what === "layers" ? ["Then baste it; pins out and counted."] : [];
+  return [act, [...how, ...basted, ...reads, ...stays].join(" ")];
 }
 
 function basteWords(names: readonly string[], lengths: LengthStep): StepWords {

@@ -67,6 +67,8 @@ export function doneWords({ do: name, piece, act }: Step): string {
       return act?.kind === "takeOut" ? "It is out" : act?.kind === "narrow" ? "It is narrower" : "It is slipped in";
     case "baste":
       return "Basted, pins out and counted";
+    case "build-above":
+      return "It is done";
     case "look":
       return "I have looked";
     case "done":

@@ -80,7 +80,7 @@ test("previous and next walk the steps that the command says, and the class view
   const facts = stepFacts(plan, derivation()(demoFitting).lengths?.body ?? {}, demoFitting);
   fireEvent.keyDown(window, { key: "c" });
   const letters = (words: string) => words.toLowerCase().replace(/[^a-z0-9]/g, "");
-  for (const { step } of plannedSteps({ plan, state: nothingDone, isAtLines: false, hasArm: false })) {
+  for (const { step } of plannedSteps({ plan, state: nothingDone, isAtLines: false, hasArm: false, above: [] })) {
     const [headline, rest] = [".wall-action", ".wall-where"].map(
       (part) => container.querySelector(part)?.textContent ?? "",
     );

@@ -241,7 +241,7 @@ describe("a chest without cups", () => {
     expect([plan.ok, first.ok]).toEqual([true, true]);
     expect(JSON.stringify([plan, first])).not.toMatch(/\bcup( pads?)?\b(?!")/i);
     expect(
-      plannedSteps({ plan: planned(chest), state: nothingDone, isAtLines: false, hasArm: false }).length,
+      plannedSteps({ plan: planned(chest), state: nothingDone, isAtLines: false, hasArm: false, above: [] }).length,
     ).toBeGreaterThan(10);
   });
 });

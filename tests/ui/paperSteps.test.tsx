@@ -44,7 +44,7 @@ describe("the padding sheet says the steps", () => {
     const { text } = paper(fitting);
     const lengths = fittingStep(fitting);
     const facts = stepFacts(plan, derivation()(fitting).lengths?.body ?? {}, fitting);
-    const steps = plannedSteps({ plan, state: nothingDone, isAtLines: false, hasArm: false });
+    const steps = plannedSteps({ plan, state: nothingDone, isAtLines: false, hasArm: false, above: [] });
     let from = 0;
     for (const { step } of steps.slice(0, -1)) {
       const sentence = stepSentence(step, { lengths, levels: plan.levels, pieces: plan.pieces, facts }).replaceAll(

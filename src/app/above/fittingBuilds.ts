@@ -1,26 +1,32 @@
 import { addedByPadding } from "../../core/above/addedByPadding";
-import type { BuildAbove } from "../../core/above/buildAbove";
+import { type BuildAbove, isToDo } from "../../core/above/buildAbove";
 import { buildsAbove } from "../../core/above/buildsAbove";
 import { belowNape } from "../../core/body/linePlace";
 import type { Measurements } from "../../core/body/measurements";
+import type { Plan } from "../../core/plan/plan";
+import type { Millimetres } from "../../core/units";
 import type { SettledFitting } from "../../document/fitting";
 import type { FittingMeasurements } from "../../document/fittingMeasurements";
-import type { Derived } from "../session/derived";
-import type { CurrentStep } from "../steps/currentStep";
+import type { PlanInput } from "../../core/plan/basis";
+
+/** What was measured, and what the plan is made from; null where it cannot be read. */
+interface KnownLengths {
+  readonly lengths: FittingMeasurements | null;
+  readonly input: PlanInput | null;
+}
 
 /**
  * What is built above the bust for a fitting as it stands: on the bare form and what the whole plan adds up there, with a layer as
- * thick as the readings have taught.
+ * thick as the readings have taught, or as thick as it is taken to be before them.
  */
 export function fittingBuilds(
-  { plan, replan }: Pick<CurrentStep, "plan" | "replan">,
-  { lengths, input }: Pick<Derived, "lengths" | "input">,
+  { plan, layer }: { readonly plan: Plan; readonly layer: Millimetres },
+  { lengths, input }: KnownLengths,
   { form }: Pick<SettledFitting, "form">,
 ): readonly BuildAbove[] {
   if (lengths === null || input === null) return [];
   const bare = form.readAtBodyLines === true ? atBodyLines(lengths) : input.form;
-  const layerThickness = replan.calibration.building.layer;
-  return buildsAbove(input.body, bare, { layerThickness }, addedByPadding(plan.levels, plan.pieces));
+  return buildsAbove(input.body, bare, { layerThickness: layer }, addedByPadding(plan.levels, plan.pieces));
 }
 
 /** Everything typed of a form that was read on the person's lines: its bust line and waistline lie where the person's do. */
@@ -31,3 +37,13 @@ function atBodyLines({ body, form }: FittingMeasurements): Measurements {
   });
   return { ...form.measured, ...Object.fromEntries(places) };
 }
+
+/** The same before any reading, for a plan that nobody has begun: only what hands have to do. */
+export const plannedAbove = (
+  plan: Plan,
+  known: KnownLengths,
+  fitting: Pick<SettledFitting, "form">,
+): readonly BuildAbove[] =>
+  known.input === null
+    ? []
+    : fittingBuilds({ plan, layer: known.input.batting.layerThickness }, known, fitting).filter(isToDo);

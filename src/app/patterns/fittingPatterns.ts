@@ -51,9 +51,11 @@ export function fittingPatterns(
   const cover = coverOfStep(current, derived.input, cloth, fitting);
   const parts = [
     ...battingPatterns(current, fitting, titles.layer),
-    ...fittingBuilds(current, derived, fitting).flatMap((build) =>
-      abovePatterns(build, fitting.batting.name, titles.above),
-    ),
+    ...fittingBuilds(
+      { plan: current.plan, layer: current.replan.calibration.building.layer },
+      derived,
+      fitting,
+    ).flatMap((build) => abovePatterns(build, fitting.batting.name, titles.above)),
     ...coverParts(cover, usualAllowances).map(
       (part, i): TitledPart => ({
         part,

@@ -224,7 +224,7 @@ function learningOfWork({ planning, input, read: { lengths }, fitting }: Underwa
 
 function stepOfWork({ planning, input, read: { lengths }, fitting }: Underway): CurrentStep | null {
   if (planning.kind === "waiting" || input === null || lengths === null) return null;
-  return currentStep(planning.plan, input, fitting, lengths.readingError);
+  return currentStep(planning.plan, input, fitting, lengths);
 }
 
 function thicknessHistoryOf(

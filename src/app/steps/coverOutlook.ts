@@ -1,7 +1,7 @@
-import { coverPressing, type PressedReading } from "../../core/calibration/coverPressing";
+import { coverPressing, type PressedReading, usualPressing } from "../../core/calibration/coverPressing";
 import type { LevelPosterior } from "../../core/calibration/calibration";
-import { type ByLevel, type LevelName, levelNames, type MeasurementName } from "../../core/body/vocabulary";
-import type { Plan } from "../../core/plan/plan";
+import { levelNames, type MeasurementName } from "../../core/body/vocabulary";
+import type { Plan, TapeReading } from "../../core/plan/plan";
 import type { Replan } from "../../core/plan/replanFitting";
 import { onTarget } from "../../core/tolerances";
 import { entryLength, type Fitting } from "../../document/fitting";
@@ -23,40 +23,38 @@ export function coverOutlook(
   fitting: Pick<Fitting, "work" | "unit">,
 ): CoverOutlook {
   const read = readOverCover(fitting);
-  const { share } = coverPressing(levelNames.flatMap((level) => pressedReading(levels[level], read[`${level}Girth`])));
+  const { share } = coverPressing(
+    levelNames.flatMap((level): readonly PressedReading[] => {
+      const over = read[`${level}Girth`];
+      const { girth: added } = addedAt(levels[level], plan.bareForm[level]);
+      return over === undefined ? [] : [{ added, lost: levels[level].girth.value - over }];
+    }),
+  );
   return {
     expectedOverCover: Object.fromEntries(
       levelNames.flatMap((level) => {
-        const { girth, front, bareGirth, bareFront } = lengthsOf(levels, level);
+        const { girth, frontArc } = levels[level];
+        const added = addedAt(levels[level], plan.bareForm[level]);
         return [
-          [`${level}Girth`, girth - share * (girth - bareGirth)],
-          [`${level}FrontArc`, front - share * (front - bareFront)],
+          [`${level}Girth`, girth.value - share * added.girth],
+          [`${level}FrontArc`, frontArc.value - share * added.front],
         ];
       }),
     ),
     coverOff: plan.levels.flatMap(({ name, body }): readonly CoverOff[] => {
       const girth = read[`${name}Girth`];
-      const over = girth === undefined ? 0 : girth - body.girth.value;
-      return Math.abs(over) > onTarget ? [{ level: name, over }] : [];
+      if (girth === undefined) return [];
+      const over = girth - body.girth.value;
+      // Every cover takes a little off; only what is short beyond that is worth opening a seam for.
+      const pressed = usualPressing.share * addedAt(levels[name], plan.bareForm[name]).girth;
+      return over > onTarget || -over > onTarget + pressed ? [{ level: name, over }] : [];
     }),
   };
 }
 
-function lengthsOf(levels: ByLevel<LevelPosterior>, level: LevelName) {
-  const { girth, frontArc, bare } = levels[level];
-  const bareFront = bare.leftFront + bare.rightFront;
-  return {
-    girth: girth.value,
-    front: frontArc.value,
-    bareGirth: bareFront + bare.leftBack + bare.rightBack,
-    bareFront,
-  };
-}
-
-function pressedReading({ girth, bare }: LevelPosterior, read: number | undefined): readonly PressedReading[] {
-  if (read === undefined) return [];
-  const added = girth.value - bare.leftFront - bare.rightFront - bare.leftBack - bare.rightBack;
-  return [{ added, lost: girth.value - read }];
+/** What batting adds all around and in front: what the padding reads, less what the bare form does. */
+function addedAt({ girth, frontArc }: LevelPosterior, bare: TapeReading) {
+  return { girth: girth.value - bare.girth, front: frontArc.value - bare.frontArc };
 }
 
 /** The last reading of each place over the cover (mm), since a piece was pinned or taken off beneath it. */

@@ -2,8 +2,9 @@ import type { Piece } from "../../core/padding/piece";
 import type { PlanInput } from "../../core/plan/basis";
 import type { Plan } from "../../core/plan/plan";
 import type { Replan } from "../../core/plan/replanFitting";
-import type { Millimetres } from "../../core/units";
 import { pieceFromWork, type SettledFitting } from "../../document/fitting";
+import type { FittingMeasurements } from "../../document/fittingMeasurements";
+import { fittingBuilds } from "../above/fittingBuilds";
 import { replanAt } from "../progress/learning";
 import { basisOf, replay } from "../progress/replay";
 import { type StepFacts, stepFacts } from "./stepFacts";
@@ -25,12 +26,15 @@ export function currentStep(
   plan: Plan,
   input: PlanInput,
   fitting: SettledFitting,
-  readingError: Millimetres,
+  lengths: FittingMeasurements,
 ): CurrentStep {
+  const { readingError } = lengths;
   const replayed = replay(input, fitting, readingError);
   const replan = replanAt(plan, input, replayed.now, readingError);
   const facts = stepFacts(plan, input.body, fitting);
-  const from = { plan, replan, input, replay: replayed, fitting };
+  const layer = replan.calibration.building.layer;
+  const above = fittingBuilds({ plan, layer }, { lengths, input }, fitting);
+  const from = { above, plan, replan, input, replay: replayed, fitting };
   return {
     step: nextStep(workState(workFacts(fitting.work, basisOf(input).depths)), outlook(from)),
     plan,

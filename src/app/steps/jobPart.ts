@@ -14,6 +14,7 @@ export const partOfStep: { readonly [name in StepName]: JobPart } = {
   "plan-anew": "padding",
   tune: "padding",
   baste: "padding",
+  "build-above": "padding",
   look: "padding",
   "read-all": "padding",
   check: "padding",

@@ -26,7 +26,9 @@ export type MakingStepName = keyof typeof makingOfStep;
 export function makingStep(state: WorkState, outlook: Outlook): Step {
   return (
     coverStep(state, outlook) ??
-    firstToMake(state, ["waist-tape", "style-lines"]) ??
+    firstToMake(state, ["waist-tape"]) ??
+    markAbove(state, outlook) ??
+    firstToMake(state, ["style-lines"]) ??
     (outlook.hasArm ? firstToMake(state, ["cut-arm", "sew-arm", "fill-arm", "hang-arm"]) : null) ??
     firstToMake(state, ["put-away"]) ??
     step("done")
@@ -37,6 +39,12 @@ const firstToMake = ({ made }: WorkState, names: readonly MakingStepName[]): Ste
   const name = names.find((one) => !made.has(makingOfStep[one]));
   return name === undefined ? null : step(name);
 };
+
+/** An armhole line that lies farther in on the person is marked on the cover. */
+function markAbove({ builtAbove }: WorkState, { above }: Outlook): Step | null {
+  const build = above.find(({ id, act }) => act.what === "markInward" && !builtAbove.has(id));
+  return build === undefined ? null : step("build-above", { build });
+}
 
 /** A cover that is cut from panels is measured for before it is cut; a knit that is pinned as it is, is fitted at once. */
 function coverStep(state: WorkState, { coverOff, expectedOverCover }: Outlook): Step | null {

@@ -1,3 +1,4 @@
+import { type BuildAbove, isToDo } from "../../core/above/buildAbove";
 import { type LevelName, mapLevels, type MeasurementName, measurementNames } from "../../core/body/vocabulary";
 import type { LevelPosterior } from "../../core/calibration/calibration";
 import type { Reread, TapeReadingName } from "../../core/calibration/evidence";
@@ -25,6 +26,7 @@ import type { TunePlace } from "./workState";
 
 /** What the outlook is taken from: the plan in force, what would be planned now, and the log. */
 export interface OutlookFrom {
+  readonly above: readonly BuildAbove[];
   readonly plan: Plan;
   readonly replan: Replan;
   readonly input: PlanInput;
@@ -32,7 +34,7 @@ export interface OutlookFrom {
   readonly fitting: Pick<Fitting, "work" | "form" | "unit" | "body">;
 }
 
-export function outlook({ plan, replan, input, replay, fitting }: OutlookFrom): Outlook {
+export function outlook({ above, plan, replan, input, replay, fitting }: OutlookFrom): Outlook {
   const { pinned } = replay.now;
   const on = new Set(pinned.map(({ id }) => id));
   const structure = plan.pieces.filter((piece) => !on.has(piece.id) && isStructure(piece));
@@ -55,6 +57,7 @@ export function outlook({ plan, replan, input, replay, fitting }: OutlookFrom): 
     twice: pinned.length === 0 ? [] : twiceRead(replay, fitting),
     isAtLines: isReadAtLines(plan, fitting),
     hasArm: isArmRead(fitting),
+    above: above.filter(isToDo),
     ...coverOutlook(plan, replan, fitting),
   };
 }

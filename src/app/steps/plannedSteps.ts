@@ -1,3 +1,4 @@
+import type { BuildAbove } from "../../core/above/buildAbove";
 import { coversLines, isStructure } from "../../core/padding/piece";
 import type { Plan } from "../../core/plan/plan";
 import { expectedReadings } from "./expectedReadings";
@@ -23,6 +24,8 @@ export interface PlannedFrom {
   readonly isAtLines: boolean;
   /** Whether everything was read that an arm is made from. */
   readonly hasArm: boolean;
+  /** What is built or marked above the bust line. */
+  readonly above: readonly BuildAbove[];
 }
 
 /**
@@ -68,7 +71,10 @@ export function jobSteps(
 }
 
 const isSame = (one: Step | undefined, other: Step): boolean =>
-  one?.do === other.do && one.piece?.id === other.piece?.id && one.pieceIds.join() === other.pieceIds.join();
+  one?.do === other.do &&
+  one.piece?.id === other.piece?.id &&
+  one.pieceIds.join() === other.pieceIds.join() &&
+  one.build?.id === other.build?.id;
 
 /** Beyond every job: a plan has at most some dozens of pieces, each with four steps. */
 const mostSteps = 1000;
@@ -78,7 +84,7 @@ export const plannedStep = (plan: Plan, state: WorkState, known: Known): Step =>
   nextStep(state, expectedOutlook(plan, state, known));
 
 /** What no plan tells of the form and the person. */
-type Known = Pick<PlannedFrom, "isAtLines" | "hasArm">;
+type Known = Pick<PlannedFrom, "isAtLines" | "hasArm" | "above">;
 
 function expectedOutlook(plan: Plan, { pinned }: WorkState, known: Known): Outlook {
   const left = plan.pieces.filter(({ id }) => !pinned.has(id));
@@ -127,6 +133,8 @@ export function factOf(step: Step): WorkFact | null {
       return { did: "basted", pieceIds: step.pieceIds };
     case "look":
       return { did: "looked" };
+    case "build-above":
+      return { did: "builtAbove", build: step.build?.id ?? "" };
     case "read-between":
       return { did: "measuredBetween" };
     case "choose-cover":

@@ -1,3 +1,4 @@
+import { type BuildAbove, isToDo } from "../../core/above/buildAbove";
 import { isStructure } from "../../core/padding/piece";
 import type { Plan, PlannedPiece } from "../../core/plan/plan";
 import type { Fitting } from "../../document/fitting";
@@ -29,12 +30,19 @@ export interface SheetPart {
 export function sheetParts(
   plan: Plan,
   { work, form, body, unit }: Pick<Fitting, "work" | "form" | "body" | "unit">,
+  above: readonly BuildAbove[] = [],
 ): readonly SheetPart[] {
   const isAtLines = isReadAtLines(plan, { form });
   const done = workState(workFacts(work, lineDepths(plan)));
   const parts: SheetPart[] = [];
   let after: PlannedPiece | null = null;
-  for (const { step } of plannedSteps({ plan, state: nothingDone, isAtLines, hasArm: isArmRead({ body, unit }) })) {
+  for (const { step } of plannedSteps({
+    plan,
+    state: nothingDone,
+    isAtLines,
+    hasArm: isArmRead({ body, unit }),
+    above: above.filter(isToDo),
+  })) {
     if (step.do === "done") break;
     const last = parts.at(-1);
     const [kind, piece] = partOf(step, last ?? null);
@@ -58,6 +66,7 @@ function partOf({ do: name, piece }: Step, last: SheetPart | null): readonly [Sh
     case "read-all":
       return ["measure", null];
     case "baste":
+    case "build-above":
     case "look":
       return ["ending", null];
     default:
@@ -65,7 +74,7 @@ function partOf({ do: name, piece }: Step, last: SheetPart | null): readonly [Sh
   }
 }
 
-function isStepDone({ do: name, piece, pieceIds, levels }: Step, done: WorkState): boolean {
+function isStepDone({ do: name, piece, pieceIds, levels, build }: Step, done: WorkState): boolean {
   const id = piece?.id ?? "";
   switch (name) {
     case "prepare-form":
@@ -88,6 +97,8 @@ function isStepDone({ do: name, piece, pieceIds, levels }: Step, done: WorkState
       return pieceIds.every((basted) => done.basted.has(basted));
     case "look":
       return done.hasLooked;
+    case "build-above":
+      return build !== null && done.builtAbove.has(build.id);
     case "read-between":
       return done.isReadBetween;
     case "choose-cover":

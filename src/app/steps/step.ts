@@ -1,3 +1,4 @@
+import type { BuildAbove } from "../../core/above/buildAbove";
 import type { LevelName, MeasurementName } from "../../core/body/vocabulary";
 import type { Piece } from "../../core/padding/piece";
 import type { PlannedPiece } from "../../core/plan/plan";
@@ -16,6 +17,7 @@ const stepNames = [
   "plan-anew",
   "tune",
   "baste",
+  "build-above",
   "look",
   "read-all",
   "check",
@@ -61,6 +63,8 @@ export interface Step {
   readonly isTwice: boolean;
   /** Of a cover that is corrected: what it reads more than the person, or less where negative (mm). */
   readonly off: readonly CoverOff[];
+  /** What is built or marked above the bust line; null for every other step. */
+  readonly build: BuildAbove | null;
 }
 
 /** How much more than the person a level reads over the cover, all around (mm). */
@@ -99,5 +103,6 @@ export const step = (name: StepName, more: Partial<Omit<Step, "do">> = {}): Step
   pieceIds: [],
   isTwice: false,
   off: [],
+  build: null,
   ...more,
 });

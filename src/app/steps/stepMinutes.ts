@@ -14,6 +14,7 @@ const usual: { readonly [name in StepName]: number } = {
   "plan-anew": 1,
   tune: 5,
   baste: 8,
+  "build-above": 20,
   look: 5,
   "read-all": 1,
   check: 1,

@@ -1,3 +1,4 @@
+import type { BuildAbove } from "../../core/above/buildAbove";
 import type { LevelName, MeasurementName } from "../../core/body/vocabulary";
 import type { PlannedPiece } from "../../core/plan/plan";
 import type { CoverOff, TuneAct } from "./step";
@@ -28,6 +29,8 @@ export interface Outlook {
   readonly twice: readonly MeasurementName[];
   /** Whether the plan stands on readings of the bare form at the person's lines. */
   readonly isAtLines: boolean;
+  /** What is built or marked above the bust line, in the order of the work. */
+  readonly above: readonly BuildAbove[];
   /** Whether everything was read that an arm is made from. */
   readonly hasArm: boolean;
   /** What the tape should read over the cover (mm). */

@@ -71,6 +71,8 @@ export function stepRecord(step: Step, from: RecordFrom): StepRecord | null {
     case "read-all":
     case "check":
       return { did: "measured", readings: unread(step) };
+    case "build-above":
+      return { did: "builtAbove", build: step.build?.id };
     case "read-between":
       return { did: "measuredBetween", readings: {} };
     case "choose-cover":

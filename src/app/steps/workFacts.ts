@@ -37,6 +37,8 @@ function factOf(entry: Exclude<WorkEntry, { readonly did: "pinned" }>): WorkFact
         did: entry.over === undefined ? "measured" : "measuredOverCover",
         names: Object.keys(entry.readings) as MeasurementName[],
       };
+    case "builtAbove":
+      return { did: "builtAbove", build: entry.build };
     case "measuredBetween":
       return { did: "measuredBetween" };
     case "coverChosen":

@@ -15,6 +15,7 @@ export type WorkFact =
   | { readonly did: "basted"; readonly pieceIds: readonly string[] }
   | { readonly did: "measured"; readonly names: readonly MeasurementName[] }
   | { readonly did: "measuredBetween" }
+  | { readonly did: "builtAbove"; readonly build: string }
   | { readonly did: "measuredOverCover"; readonly names: readonly MeasurementName[] }
   | { readonly did: "coverChosen"; readonly cloth: CoverCloth }
   | { readonly did: "made"; readonly what: Making };
@@ -45,6 +46,8 @@ export interface WorkState {
   /** How often a place was tuned after its first tuning layer, and which since the tape was last read. */
   readonly tunes: ReadonlyMap<TunePlace, number>;
   readonly tunedSinceRead: ReadonlySet<TunePlace>;
+  /** What was built or marked above the bust line, by id. */
+  readonly builtAbove: ReadonlySet<string>;
   /** The padding was read between the level lines for the cover, or that was passed over. */
   readonly isReadBetween: boolean;
   /** Null until it was chosen. */
@@ -71,6 +74,7 @@ export const nothingDone: WorkState = {
   hasLooked: false,
   tunes: new Map(),
   tunedSinceRead: new Set(),
+  builtAbove: new Set(),
   isReadBetween: false,
   cloth: null,
   made: new Set(),
@@ -110,6 +114,8 @@ export function workAfter(state: WorkState, fact: WorkFact): WorkState {
       return pinned(state, fact.pieceId, fact.tunes);
     case "measured":
       return read(state, fact.names);
+    case "builtAbove":
+      return { ...state, builtAbove: with1(state.builtAbove, fact.build) };
     case "measuredBetween":
       return { ...state, isReadBetween: true };
     case "measuredOverCover":

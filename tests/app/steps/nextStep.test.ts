@@ -75,6 +75,7 @@ function outlookOf(job: Job, facts: readonly WorkFact[]): Outlook {
     doubtful: [],
     isAtLines: false,
     hasArm: job.tunes > 0,
+    above: [],
     expectedOverCover: { waistGirth: 800 },
     coverOff: job.isLayerMissingOnce ? [{ level: "waist", over: 9 }] : [],
   };
@@ -115,6 +116,8 @@ function done(now: Step): readonly WorkFact[] {
       return [];
     case "choose-cover":
       return [{ did: "coverChosen", cloth: "knit" }];
+    case "build-above":
+      return [{ did: "builtAbove", build: now.build?.id ?? "" }];
     case "read-between":
       return [{ did: "measuredBetween" }];
     case "read-cover":

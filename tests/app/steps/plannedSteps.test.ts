@@ -25,7 +25,7 @@ function planned(fitting: Fitting): readonly Step[] {
   if (planning.kind !== "planned") throw new Error("no plan");
   const { plan } = planning;
   const state = workState(workFacts(fitting.work, lineDepths(plan)));
-  return plannedSteps({ plan, state, isAtLines: false, hasArm: false }).map(({ step }) => step);
+  return plannedSteps({ plan, state, isAtLines: false, hasArm: false, above: [] }).map(({ step }) => step);
 }
 
 /** The trial passed over and the plan made with care for that: what comes before the first piece is over. */
@@ -87,7 +87,7 @@ describe("the steps of a plan are those that the command walks, before the first
     const fitting = sample("demo-fitting");
     const { planning } = derivation()(fitting);
     if (planning.kind !== "planned") throw new Error("no plan");
-    const from = { plan: planning.plan, isAtLines: true, hasArm: true };
+    const from = { plan: planning.plan, isAtLines: true, hasArm: true, above: [] };
     const whole = plannedSteps({ ...from, state: nothingDone });
     expect(whole.map(({ step }) => step.do)).not.toContain("mark-lines");
     expect(whole.at(-1)?.step.do).toBe("done");

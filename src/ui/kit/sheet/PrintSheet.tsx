@@ -5,11 +5,13 @@ import { FigureOf } from "../plan/PlanFigures";
 import { linesWords } from "../../../text/linesAtForm";
 import { planWords } from "../../../text/plan";
 import { printingWords } from "../../../text/printing";
+import { useDerived } from "../useDerived";
 import { useFitting, useLengths } from "../useStore";
 import { PrintMeasurements } from "./SheetReadings";
 import { PrintSteps } from "./PrintSteps";
 import { usePrintedName } from "./SheetPage";
 import { SheetFoot, SheetHead } from "./SheetHeadFoot";
+import { plannedAbove } from "../../../app/above/fittingBuilds";
 import { sheetParts } from "../../../app/steps/sheetSteps";
 
 /**
@@ -19,6 +21,7 @@ import { sheetParts } from "../../../app/steps/sheetSteps";
 export function PrintSheet({ plan }: { readonly plan: Plan }) {
   const title = usePrintedName();
   const fitting = useFitting();
+  const derived = useDerived();
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a narrow screen scrolls the sheet sideways, with keys as well.
     <section className="sheets" tabIndex={0} aria-label={printingWords.sheetTitle(title)}>
@@ -38,7 +41,7 @@ export function PrintSheet({ plan }: { readonly plan: Plan }) {
         {plan.pieces.length === 0 ? (
           <p>{plan.shortfalls.length === 0 ? printingWords.none : printingWords.noneShort}</p>
         ) : (
-          <PrintSteps plan={plan} parts={sheetParts(plan, fitting)} />
+          <PrintSteps plan={plan} parts={sheetParts(plan, fitting, plannedAbove(plan, derived, fitting))} />
         )}
         <SheetFoot plan={plan} />
       </article>

@@ -114,7 +114,7 @@ function StepList({ plan, steps }: { readonly plan: Plan; readonly steps: readon
   return (
     <ul className="sheet-steps">
       {steps.map(({ step, isDone }) => (
-        <li key={step.do} data-step={step.do}>
+        <li key={`${step.do}${step.build?.id ?? ""}`} data-step={step.do}>
           <SheetBox isTicked={isDone} />
           <div>
             <Said plan={plan} step={step} />

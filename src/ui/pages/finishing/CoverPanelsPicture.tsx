@@ -5,7 +5,7 @@ import { coverParts } from "../../../core/cover/coverParts";
 import { usualAllowances } from "../../../core/cover/cuttingLine";
 import { panelNames } from "../../../text/patterns";
 import { Drawing } from "../../drawing/Drawing";
-import { coverPanelsScene } from "../../drawing/coverPanelsScene";
+import { flatPartsScene } from "../../drawing/flatPartsScene";
 import type { StepAtHand } from "../../kit/stop/useStep";
 import { useDerived } from "../../kit/useDerived";
 
@@ -15,7 +15,7 @@ export function CoverPanelsPicture({ at: { plan, replan, fitting, words } }: { r
   const scene = useMemo(() => {
     if (input === null) return null;
     const cover = coverOfStep({ plan, replan }, input, chosenCloth(fitting).cloth, fitting);
-    return coverPanelsScene(coverParts(cover, usualAllowances), {
+    return flatPartsScene(coverParts(cover, usualAllowances), {
       title: words[0],
       names: cover.panels.map(({ name }) => panelNames[name]),
     });

@@ -14,6 +14,7 @@ import { useCutFrom } from "../../kit/useDerived";
 import { useDoAndSay } from "../../kit/shelf/useDone";
 import { useLengths } from "../../kit/useStore";
 import { CutOfPiece, StackOfPiece } from "./PiecePictures";
+import { LayersOfBuild } from "./LayersOfBuild";
 import { StepFrame } from "../../kit/stop/StepFrame";
 import { HandSteps } from "../../kit/stop/StopFrame";
 import { WorkPictureOf } from "../../kit/stop/WorkPictureOf";
@@ -44,6 +45,7 @@ export function WorkStop({ at }: { readonly at: StepAtHand }) {
 /** Where this act stands among those before and after it. */
 function trailOf({ step }: StepAtHand): { readonly trail: { readonly [act: string]: string }; readonly act: string } {
   if (step.do in firstTrail) return { trail: firstTrail, act: step.do };
+  if (step.do === "build-above") return { trail: tapeTrail, act: "baste" };
   if (step.do === "tune" || step.do === "look") return { trail: tapeTrail, act: step.do };
   const { stack: _, ...short } = pieceTrail;
   return { trail: step.piece?.layers.length === 1 ? short : pieceTrail, act: step.do };
@@ -58,6 +60,8 @@ function pictureOf({ step, plan, pinned, words }: StepAtHand): ReactNode {
       return piece === null ? null : <CutOfPiece piece={piece} />;
     case "stack":
       return piece === null ? null : <StackOfPiece piece={piece} />;
+    case "build-above":
+      return step.build?.act.what === "layers" ? <LayersOfBuild build={step.build} title={words[0]} /> : null;
     case "carry-lines":
       return <WorkPictureOf {...onForm} doing="carry" now={pinned.filter(({ id }) => step.pieceIds.includes(id))} />;
     case "look":
@@ -81,7 +85,7 @@ function CareOf({ at: { step, pinned } }: { readonly at: StepAtHand }) {
         ? pinned.length === 0
           ? "firstPiece"
           : "laterPiece"
-        : step.do === "carry-lines"
+        : step.do === "carry-lines" || step.do === "build-above"
           ? "securing"
           : step.do === "look"
             ? "handlingForm"

@@ -2,16 +2,16 @@ import { type FlatPoint, partFrame, partOutline, type PatternPart } from "../../
 import { circle, closedPath, openPath } from "./pathText";
 import { at, type Label, label, type Mark, mark, type PicturePoint, type Scene } from "./scene";
 
-interface PanelsPicture {
+interface PartsPicture {
   readonly title: string;
   readonly names: readonly string[];
 }
 
-/** Between two panels (mm of cloth), so that each stands by itself. */
+/** Between two parts (mm), so that each stands by itself. */
 const gap = 34;
 
-/** Cover panels side by side in sewing order, as if the cover lay unrolled: solid cuts, broken sews, dots are notches. */
-export function coverPanelsScene(parts: readonly PatternPart[], { title, names }: PanelsPicture): Scene {
+/** Flat parts side by side in their order, a cover as if it lay unrolled: solid cuts, broken sews, dots are notches. */
+export function flatPartsScene(parts: readonly PatternPart[], { title, names }: PartsPicture): Scene {
   const frames = parts.map(partFrame);
   const lefts = frames.map((_, i) => frames.slice(0, i).reduce((sum, { width }) => sum + width + gap, 0));
   const top = Math.max(...frames.map(({ bottom, height }) => bottom + height));
@@ -36,9 +36,12 @@ const wordRoom = 76;
 function marksOf(part: PatternPart, place: (point: FlatPoint) => PicturePoint): readonly Mark[] {
   const lines = (kind: PatternPart["lines"][number]["kind"]) =>
     part.lines.filter((line) => line.kind === kind).map(({ points }) => openPath(points.map(place)));
+  const outline = closedPath(partOutline(part).map(place));
+  // Batting is cut along its outline, cloth beside its sewing line.
+  const cuts = lines("cut");
   return [
-    mark("pieceNow", ...lines("cut")),
-    mark("thread", closedPath(partOutline(part).map(place))),
+    mark("pieceNow", ...(cuts.length === 0 ? [outline] : cuts)),
+    mark("thread", ...(cuts.length === 0 ? [] : [outline])),
     mark("levelLine", ...lines("level")),
     mark("leader", ...lines("grain")),
     mark("dot", ...part.notches.map((notch) => circle(place(notch), 4))),

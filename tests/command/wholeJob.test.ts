@@ -1,0 +1,121 @@
+import { readFileSync } from "node:fs";
+import { beforeAll, describe, expect, test, vi } from "vitest";
+import { derivation } from "../../src/app/session/derived";
+import { patternsOfText } from "../../src/command/patternsOfText";
+import { nextOfFitting } from "../../src/command/nextOfText";
+import { type Fitting, type WorkEntry, writeFitting } from "../../src/document/fitting";
+import { readFitting } from "../../src/document/readFitting";
+import type { StepFile } from "../../src/document/stepFile";
+
+vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
+
+const file = JSON.parse(readFileSync("shared/demo/whole-job.json", "utf8")) as object;
+
+function fittingOf(value: object): Fitting {
+  const read = readFitting(value);
+  if (!read.ok) throw new Error(JSON.stringify(read.problem));
+  return read.value;
+}
+
+/** A job in which the tape reads what is expected, but for the waist over the cover, which reads this much more (mm). */
+function walked(
+  start: Fitting,
+  overAtWaist = 0,
+): { readonly steps: readonly StepFile["step"][]; readonly last: Fitting } {
+  const derive = derivation();
+  const steps: StepFile["step"][] = [];
+  for (let fitting = start; ; ) {
+    const next = nextOfFitting(fitting, derive);
+    if (!next.ok) throw new Error(next.problem.join(" "));
+    const { step } = next.value;
+    steps.push(step);
+    if (step.record === undefined) return { steps, last: fitting };
+    if (steps.length > 200) throw new Error(`no end of steps: ${steps.slice(-9).map((one) => one.do)}`);
+    const entry = JSON.parse(JSON.stringify(step.record)) as { did: string; readings?: Record<string, number | null> };
+    for (const name of Object.keys(entry.readings ?? {})) {
+      const expected = step.expectedMm[name];
+      const over = step.do === "read-cover" && name === "waistGirth" ? overAtWaist : 0;
+      if (entry.readings === undefined) continue;
+      if (expected === undefined) delete entry.readings[name];
+      else entry.readings[name] = (expected + over) / 10;
+    }
+    // Written and read back, as a program outside keeps it.
+    fitting = fittingOf(
+      JSON.parse(JSON.stringify(writeFitting({ ...fitting, work: [...fitting.work, withoutNulls(entry)] }))) as object,
+    );
+  }
+}
+
+const withoutNulls = (entry: object): WorkEntry =>
+  Object.fromEntries(Object.entries(entry).filter(([, value]) => value !== null)) as unknown as WorkEntry;
+
+describe("a whole job of somebody who measured everything, from the empty form to the dust bag", () => {
+  let steps: readonly StepFile["step"][] = [];
+  beforeAll(() => {
+    steps = walked(fittingOf(file)).steps;
+  });
+
+  /** Seen to fail: what is built above the bust left out of the outlook; the arm's steps before the cover's. */
+  test("every part of it comes once, in its order", () => {
+    const parts = steps.map(({ part }) => part).filter((part, i, all) => part !== all[i - 1]);
+    expect(new Set(parts)).toEqual(new Set(["padding", "cover", "waist", "arm", "after"]));
+    const after = steps.slice(steps.findIndex((step) => step.do === "build-above")).map((step) => step.do);
+    expect(after.filter((name, i) => name !== after[i - 1])).toEqual([
+      ...["build-above", "look", "choose-cover", "read-between", "cut-cover", "sew-cover", "fit-cover", "close-cover"],
+      ...["read-cover", "hem-cover", "waist-tape", "build-above", "style-lines"],
+      ...["cut-arm", "sew-arm", "fill-arm", "hang-arm", "put-away", "done"],
+    ]);
+    expect(steps.length).toBeLessThanOrEqual(25 + 8 * new Set(steps.flatMap(({ piece }) => piece?.id ?? [])).size);
+  });
+
+  test("every step says an act and how long it takes, and names no length that is not one", () => {
+    for (const step of steps) {
+      expect(step.say, step.do).toMatch(/^[A-Z].{10,}/);
+      expect(step.say, step.do).not.toMatch(/NaN|undefined|Infinity|-\d/);
+      if (step.do !== "done") expect(step.minutes, step.do).toBeGreaterThan(0);
+    }
+  });
+
+  /** Seen to fail: the cover expected to read as the padding does. */
+  test("over the cover the tape is expected to read a few millimeters less than over the padding", () => {
+    const cover = steps.find((step) => step.do === "read-cover");
+    const padded = steps.findLast((step) => step.do === "read");
+    for (const [name, expected] of Object.entries(cover?.expectedMm ?? {})) {
+      const before = padded?.expectedMm[name];
+      if (before === undefined || !name.endsWith("Girth")) continue;
+      expect(before - expected, name).toBeGreaterThan(-3);
+      expect(before - expected, name).toBeLessThan(15);
+    }
+    expect(Object.keys(cover?.expectedMm ?? {})).toHaveLength(10);
+  });
+
+  test("what stands above the bust and the arm are among what is cut", () => {
+    const patterns = patternsOfText(JSON.stringify(file), null);
+    if (!patterns.ok) throw new Error(patterns.problem.join(" "));
+    const ids = patterns.value.file.parts.map(({ id }) => id);
+    expect(ids.includes("leftArm-upper")).toBe(true);
+    expect(ids).toContain("upperBack-both-layer-1");
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+});
+
+describe("over the cover", () => {
+  /** Seen to fail: readings over the cover counted as readings of the padding. */
+  test("a waist that reads 12 mm more is taken in at the sides, a quarter of it on every edge, and the batting stays as it was", () => {
+    const { steps, last } = walked(fittingOf(file), 12);
+    const correct = steps.find((step) => step.do === "correct-cover");
+    expect(correct?.levels).toEqual(["waist"]);
+    const cm = Number(
+      /Take in ([\d.]+)\s?cm on every edge of both side seams at the waist/.exec(correct?.say ?? "")?.[1],
+    );
+    const read = (steps.find((step) => step.do === "read-cover")?.expectedMm["waistGirth"] ?? 0) + 12;
+    expect(Math.abs(10 * cm - (read - 800) / 4)).toBeLessThanOrEqual(0.6);
+    expect(10 * cm).toBeGreaterThan(1.5);
+    const layerAt = (work: Fitting["work"]) => {
+      const next = nextOfFitting({ ...last, work });
+      return next.ok ? next.value.layer : null;
+    };
+    const before = last.work.findIndex((entry) => entry.did === "measured" && entry.over === "cover");
+    expect(layerAt(last.work)).toEqual(layerAt(last.work.slice(0, before)));
+  });
+});
