@@ -121,15 +121,14 @@ const tie = (facts: StepFacts | undefined): string =>
 
 /** What is over comes off at both sides; what is short is let out, and beyond that filled. */
 function correctWords(off: readonly CoverOff[], write: (length: number) => string): Words {
-  const each = off.map(({ level, over }) =>
-    over > 0
-      ? `take in ${write(over / 4)} on every edge of both side seams at the ${levelWords[level]}`
-      : `let out ${write(-over / 4)} on every edge of both side seams at the ${levelWords[level]}`,
+  const each = off.map(
+    ({ level, over }) =>
+      `${over > 0 ? "take in" : "let out"} ${write(Math.abs(over))} in all at the ${levelWords[level]}`,
   );
   const isShort = off.some(({ over }) => over < 0);
   return [
     "Correct the cover at the sides.",
-    `${capital(each.join("; "))}.${isShort ? " Where that is not enough, lay a thin piece of batting beneath." : ""}`,
+    `${capital(each.join("; "))}: a quarter of it on every edge of both side seams.${isShort ? " Where that is not enough, lay a thin piece of batting beneath." : ""}`,
   ];
 }
 
