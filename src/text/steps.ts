@@ -73,6 +73,7 @@ export function stepWords(step: Step, saying: StepSaying): StepWords {
     case "baste":
       return basteWords(named(step.pieceIds, saying), saying.lengths);
     case "build-above":
+    case "mark-armhole":
       return step.build === null ? nothing : buildWords(step.build, saying.lengths);
     case "look":
       return [

@@ -68,6 +68,7 @@ export function doneWords({ do: name, piece, act }: Step): string {
     case "baste":
       return "Basted, pins out and counted";
     case "build-above":
+    case "mark-armhole":
       return "It is done";
     case "look":
       return "I have looked";

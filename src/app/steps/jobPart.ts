@@ -28,6 +28,7 @@ export const partOfStep: { readonly [name in StepName]: JobPart } = {
   "correct-cover": "cover",
   "hem-cover": "cover",
   "waist-tape": "waist",
+  "mark-armhole": "waist",
   "style-lines": "waist",
   "cut-arm": "arm",
   "sew-arm": "arm",

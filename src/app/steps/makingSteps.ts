@@ -43,7 +43,7 @@ const firstToMake = ({ made }: WorkState, names: readonly MakingStepName[]): Ste
 /** An armhole line that lies farther in on the person is marked on the cover. */
 function markAbove({ builtAbove }: WorkState, { above }: Outlook): Step | null {
   const build = above.find(({ id, act }) => act.what === "markInward" && !builtAbove.has(id));
-  return build === undefined ? null : step("build-above", { build });
+  return build === undefined ? null : step("mark-armhole", { build });
 }
 
 /** A cover that is cut from panels is measured for before it is cut; a knit that is pinned as it is, is fitted at once. */

@@ -134,6 +134,7 @@ export function factOf(step: Step): WorkFact | null {
     case "look":
       return { did: "looked" };
     case "build-above":
+    case "mark-armhole":
       return { did: "builtAbove", build: step.build?.id ?? "" };
     case "read-between":
       return { did: "measuredBetween" };

@@ -98,6 +98,7 @@ function isStepDone({ do: name, piece, pieceIds, levels, build }: Step, done: Wo
     case "look":
       return done.hasLooked;
     case "build-above":
+    case "mark-armhole":
       return build !== null && done.builtAbove.has(build.id);
     case "read-between":
       return done.isReadBetween;

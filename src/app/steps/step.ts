@@ -31,6 +31,7 @@ const stepNames = [
   "correct-cover",
   "hem-cover",
   "waist-tape",
+  "mark-armhole",
   "style-lines",
   "cut-arm",
   "sew-arm",

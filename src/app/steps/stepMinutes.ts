@@ -28,6 +28,7 @@ const usual: { readonly [name in StepName]: number } = {
   "correct-cover": 15,
   "hem-cover": 30,
   "waist-tape": 15,
+  "mark-armhole": 5,
   "style-lines": 40,
   "cut-arm": 30,
   "sew-arm": 60,

@@ -72,6 +72,7 @@ export function stepRecord(step: Step, from: RecordFrom): StepRecord | null {
     case "check":
       return { did: "measured", readings: unread(step) };
     case "build-above":
+    case "mark-armhole":
       return { did: "builtAbove", build: step.build?.id };
     case "read-between":
       return { did: "measuredBetween", readings: {} };

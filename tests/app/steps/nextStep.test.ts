@@ -117,6 +117,7 @@ function done(now: Step): readonly WorkFact[] {
     case "choose-cover":
       return [{ did: "coverChosen", cloth: "knit" }];
     case "build-above":
+    case "mark-armhole":
       return [{ did: "builtAbove", build: now.build?.id ?? "" }];
     case "read-between":
       return [{ did: "measuredBetween" }];

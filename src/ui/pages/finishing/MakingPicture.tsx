@@ -25,6 +25,7 @@ const doingOf: { readonly [name in StepName]?: CoverDoing } = {
   "correct-cover": "pinSides",
   "hem-cover": "hem",
   "waist-tape": "waistTape",
+  "mark-armhole": "closed",
   "style-lines": "lines",
   "put-away": "bag",
 };

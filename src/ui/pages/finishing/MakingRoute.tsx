@@ -8,7 +8,7 @@ const stages = {
   fit: ["fit-cover", "close-cover"],
   read: ["read-cover", "correct-cover"],
   hem: ["hem-cover"],
-  lines: ["waist-tape", "style-lines"],
+  lines: ["waist-tape", "mark-armhole", "style-lines"],
   arm: ["cut-arm", "sew-arm", "fill-arm", "hang-arm"],
   after: ["put-away"],
 } as const satisfies { readonly [stage: string]: readonly StepName[] };
