@@ -44,6 +44,17 @@ export const pictureWords = {
   now: "now",
   packet: "starting figure",
   fromTape: "from your tape",
+  /** The covered form at the steps over the padding. */
+  cover: {
+    pinSides:
+      "The covered form from the front. The fabric is pinched out along both sides and pinned close to the form.",
+    closed: "The covered form from the front, with its center line and princess seams.",
+    read: "The covered form from the front, with the measuring tape around the line that is measured.",
+    hem: "The lower edge of the covered form, with the hem turned under and stitched.",
+    waistTape: "The waist of the covered form, with the waist tape sewn on along its upper edge.",
+    lines: "The covered form from the front, with style tape along bust, waist, full hip and center front.",
+    bag: "A dust bag over the whole form, gathered above its neck; the base looks out below.",
+  },
   standIn: {
     form: "A dress form, smaller than the person’s outline",
     padding: "Batting pinned on, piece by piece",

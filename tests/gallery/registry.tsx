@@ -18,6 +18,7 @@ import { tapeScene } from "../../src/ui/drawing/tapeScene";
 import { ThicknessPlot } from "../../src/ui/pages/padding/ThicknessPart";
 import { MeasureFigure } from "../../src/ui/kit/measure/MeasureGuide";
 import { lineParts } from "../../src/core/form/linePart";
+import { coverScene } from "../../src/ui/drawing/torso/coverScene";
 import { MarkPicture } from "../../src/ui/drawing/torso/MarkPicture";
 import { formTorso } from "../../src/ui/drawing/torso/torsoShape";
 import { readLineScene } from "../../src/ui/drawing/torso/readLineScene";
@@ -173,6 +174,13 @@ const lines = [
   ),
 ];
 
+/** The covered form at each step over the padding. */
+const covers = (["pinSides", "closed", "hem", "waistTape", "lines", "bag"] as const).map((doing) =>
+  scenePicture("cover", doing, () =>
+    coverScene({ levels: examplePlan.levels, on: examplePlan.pieces, doing, title: doing }),
+  ),
+);
+
 /** An invented arm of both kinds, in both units. */
 const armOfExample = (cut: "twoPieces" | "onePiece", side: "left" | "right" = "left") =>
   softArm(
@@ -229,6 +237,7 @@ export const pictures: readonly Picture[] = [
   ...thicknesses,
   ...lines,
   ...arms,
+  ...covers,
   ...planned,
   ...measuring,
 ];

@@ -1,3 +1,4 @@
+import { pictureWords } from "../../../text/pictures";
 import { type LevelName, levelNames } from "../../../core/body/vocabulary";
 import { type Piece, pieceExtent } from "../../../core/padding/piece";
 import type { PlannedLevel } from "../../../core/plan/plan";
@@ -32,7 +33,7 @@ export function coverScene({ levels, on, doing, tape, title }: CoverPicture): Sc
   const shape = bridged(paddedShape(bare, figureSections(formCurveOf(levels), on, top, bottom), view));
   return {
     title,
-    description: title,
+    description: pictureWords.cover[doing],
     frame: frameOf(shape, doing, tape?.level),
     textSize: 30,
     marks:
