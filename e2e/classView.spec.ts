@@ -90,7 +90,7 @@ test.describe("with keys instead of a finger, which the wall tells of", () => {
       await page.keyboard.press("ArrowRight");
     }
     expect(headlines.slice(0, 2)).toEqual(["Make the form ready.", "Mark the person’s level lines on the form."]);
-    expect(headlines.at(-1)).toBe("The padding is done.");
+    expect(headlines.at(-1)).toBe("The stand-in is done.");
     for (const act of [
       "Cut the",
       "Stack the",
@@ -131,8 +131,9 @@ test("the clicker moves it, step by step, and at the last measurement the tape s
   await page.keyboard.press("Home");
   await expect(title).toHaveText("Make the form ready.");
   await page.keyboard.press("End");
-  await expect(title).toHaveText("The padding is done.");
-  for (let i = 0; i < 3; i += 1) await page.keyboard.press("PageUp");
+  await expect(title).toHaveText("The stand-in is done.");
+  // Back over dust bag, lines, waist tape and hem to the last measurement, over the cover.
+  for (let i = 0; i < 5; i += 1) await page.keyboard.press("PageUp");
   await page.keyboard.press("3");
   await expect(page.getByRole("row", { name: /^around/ })).toContainText("on target");
 });

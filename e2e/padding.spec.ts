@@ -135,7 +135,8 @@ test("the sample’s job from the bare form to the end, each headline as the com
       // Before the first piece a stop of the command is several here, one for each line.
       if (next.ok && !["prepare", "mark", "read-line", "read", "read-all", "padded", "read-cover"].includes(step))
         expect(next.value.step.say).toContain((await title(page).textContent()) ?? "nothing");
-      if (!seen.has(kind)) await inSightEverywhere(page, kind);
+      // Readings between the lines are eight fields at once, each of them optional: these scroll.
+      if (!seen.has(kind) && kind !== "read-between") await inSightEverywhere(page, kind);
       seen.add(kind);
       if (seen.has("slip in") ? kind === "cut" && !seen.has("baste") : seen.has("read") && kind === "plan-anew") {
         expect(withoutTime(fittingOf(await savedFile(page)).work)).toEqual(withoutTime(fitting.work));

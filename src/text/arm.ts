@@ -78,7 +78,7 @@ function partSays(name: ArmPartName, arm: SoftArm): readonly string[] {
 
 const cutFrom = ({ cloth }: SoftArm): string =>
   cloth.kind === "knit"
-    ? `Cut 1 from knit, right side up. It is ${Math.round(100 * cloth.stretch)} % narrower than the arm; the filling pulls it to size.`
+    ? `Cut 1 from knit, right side up. The filling pulls it by ${Math.round(100 * cloth.stretch)} % to the arm’s size.`
     : "Cut 1 from woven fabric, right side up, the grain line along the lengthwise grain.";
 
 export const armStepNames = ["cut", "sew", "fill", "hang"] as const;
@@ -95,7 +95,7 @@ export function armStepText(name: ArmStepName, arm: SoftArm, step: LengthStep): 
   const { unit } = lengthSteps[step];
   switch (name) {
     case "cut":
-      return { title: "Cut the arm.", lines: cutLines(arm), cautions: "cutting" };
+      return { title: "Cut the arm.", lines: cutLines(arm), cautions: "cuttingFabric" };
     case "sew":
       return { title: "Sew the arm.", lines: sewLines(arm, unit), cautions: "sewing" };
     case "fill":

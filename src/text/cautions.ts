@@ -47,6 +47,10 @@ const cautions = {
     short: "Wear a dust mask.",
     long: `Batting sheds fibers. Open a window, wipe instead of shaking, and let nobody with asthma do the cutting. ${labels}`,
   },
+  shears: {
+    short: "Cut it lying flat, fingers clear.",
+    long: `Close the shears, or sheathe a rotary blade, whenever you lay it down, and keep a mat under it. ${labels}`,
+  },
   pinsIn: {
     short: "Count the pins in, none between the lips.",
     long: "Take ball-headed pins from a dish and write the count down. The same number comes out again when the piece is basted.",
@@ -82,6 +86,7 @@ export const cautionPlaces = {
   laterPiece: ["pinsOut", "pinsIn"],
   securing: ["pinsOut", "needles"],
   sewing: ["iron", "needles"],
+  cuttingFabric: ["shears"],
   covering: ["pinsIn", "iron"],
   lastPins: ["pinsOut", "lifting"],
   fillingArm: ["fiber"],

@@ -5,7 +5,7 @@ export const finishingWords = {
   title: "Finishing",
   lead: "Then cover it, measure over the cover, sew the waist tape on, and add an arm.",
   paddingFirst: "First the padding.",
-  notDone: "Everything is pinned; measure and baste it before anything goes over it.",
+  notDone: "The padding has a step left: finish it before anything goes over it.",
   routeTitle: "What comes over the padding",
   stages: {
     cut: "Cover, cut and sewn",

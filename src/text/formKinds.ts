@@ -8,7 +8,7 @@ import { shownLength } from "./shownLength";
 export const formKindWords = {
   title: "What kind of form it is",
   lead: "It decides whether a pin holds, and so how every piece goes on.",
-  ask: "Say what kind of form it is: then the steps say how pins hold.",
+  ask: "Say what kind of form it is",
   unknown: "Not said yet",
   kinds: {
     cloth: "Fabric over papier-mâché or cork: a pin goes in",
@@ -48,20 +48,11 @@ export function readyWords(
 }
 
 /** How pins go in. */
-export function pinningWords(kind: FormKind | null): string {
-  switch (kind) {
-    case "cloth":
-    case "legs":
-      return "Slanted, through the fabric and a little into the core.";
-    case "foam":
-      return "Straight in: foam holds them.";
-    case "hard":
-    case "dials":
-    case "stretch":
-      return "Slanted, into the under-cover alone.";
-    case null:
-      return "Slanted. Into foam straight in.";
-  }
+export function pinningWords({ kind, hasUnderCover }: Pick<FormFacts, "kind" | "hasUnderCover">): string {
+  if (hasUnderCover) return "Slanted, into the under-cover alone.";
+  if (kind === "cloth") return "Slanted, through the fabric and a little into the core.";
+  if (kind === "foam") return "Straight in: foam holds them.";
+  return "Slanted. Into foam straight in.";
 }
 
 /** What basting catches. */

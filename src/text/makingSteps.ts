@@ -55,7 +55,7 @@ export function makingWords(step: Step & { readonly do: AfterPaddingName }, { fa
     case "cut-cover":
       return [
         "Cut the cover panels.",
-        `Print the patterns at true size, and cut each panel along the solid line: ${write(wideAllowance)} at the sides and at center back, ${write(hemAllowance)} at the hem, ${write(usualAllowance)} elsewhere.`,
+        `Print the patterns at true size, and cut each panel along the solid line; above the bust line leave the fabric uncut. The allowances are ${write(wideAllowance)} at the sides and at center back, ${write(hemAllowance)} at the hem, ${write(usualAllowance)} elsewhere.`,
       ];
     case "fit-cover":
       return fitWords(facts);
@@ -73,7 +73,7 @@ export function makingWords(step: Step & { readonly do: AfterPaddingName }, { fa
     case "style-lines":
       return [
         "Mark the lines that the clothes follow.",
-        `Style tape along ${styleLines(facts, write)}, center front and center back, the princess seams, the neck and the armholes. ${facts?.isFloorKnown === true ? "Measure hems from the floor line of the form." : "For hems, set the form to the person’s height above the floor in their usual shoes."}`,
+        `Style tape along ${styleLines(facts, write)}, center front and center back, the princess seams, the neck and the armholes. ${hemWords(facts)}`,
       ];
     case "cut-arm":
     case "sew-arm":
@@ -92,18 +92,18 @@ const fitWords = (facts: StepFacts | undefined): Words =>
   facts?.cloth === "pulledKnit"
     ? [
         "Pull the knit on and pin it tight.",
-        `Wrong side out, seams at the sides and at center back: waist, bust, hips and shoulders first, then between, then once more around, tighter. ${tie(facts)}`,
+        `${tie(facts)} Wrong side out, seams at the sides and at center back: waist, bust, hips and shoulders first, then between, then once more around, tighter.`,
       ]
     : [
-        "Pull the cover on. Pin both sides alike.",
-        `Wrong side out. Pinch from the waist down, then up to the armhole. Pull the hem down before each pin, so that folds run out below. ${tie(facts)}`,
+        "Pin the cover at both sides.",
+        `${tie(facts)} Pull it on wrong side out, center back pinned closed. Pinch the sides from the waist down, then up; pull the hem down before each pin.`,
       ];
 
 /** One reading is asked for by its own name. */
 function readCoverWords({ names, levels }: Pick<Step, "names" | "levels">): Words {
   const level = levelWords[levels[0] ?? "waist"];
   const [only] = names;
-  const how = "Over the cover, which takes off a few millimeters.";
+  const how = "Over the cover: it reads a little less than over the padding.";
   if (only !== undefined && names.length === 1)
     return only.endsWith("Girth")
       ? [`Measure the ${level}, all around.`, how]
@@ -128,7 +128,7 @@ function correctWords(off: readonly CoverOff[], write: (length: number) => strin
   const isShort = off.some(({ over }) => over < 0);
   return [
     "Correct the cover at the sides.",
-    `${capital(each.join("; "))}: a quarter of it on every edge of both side seams.${isShort ? " Where that is not enough, lay a thin piece of batting beneath." : ""}`,
+    `Unpick the side seams there. ${capital(each.join("; "))}: a quarter of it on every edge of both side seams. Sew them again, pins out and counted.${isShort ? " Where that is not enough, lay a thin piece of batting beneath." : ""}`,
   ];
 }
 
@@ -149,6 +149,12 @@ function waistTapeWords(facts: StepFacts | undefined, write: (length: number) =>
     `Cut it ${write(length)} long. Its ends meet at center back, ${at}, one over the other by ${write(25.4)}.${tilted} Long stitches along the upper edge, through the cover alone.`,
   ];
 }
+
+/** A hem is measured from the floor, which is true once the form stands as high as the person. */
+const hemWords = (facts: StepFacts | undefined): string =>
+  facts?.isFloorKnown === true
+    ? "For hems, set the form’s waist as high above the floor as the person’s."
+    : "For hems, measure the person’s waist to the floor, and set the form to it.";
 
 const styleLines = (facts: StepFacts | undefined, write: (length: number) => string): string =>
   (facts?.tapes ?? []).map(({ line, length }) => `the ${levelWords[line]} (${write(length)})`).join(" and ") ||
@@ -207,7 +213,7 @@ export const makingHands: {
     { title: "Measure the squares", text: "Both test squares on the first page, before anything is cut." },
     {
       title: "Grain along the arrow",
-      text: "Fabric washed hot first. Cut outside the notches, never across the seam line.",
+      text: "Wash the fabric first. Mark notches in the allowance; never snip across the seam line.",
     },
     {
       title: "Trace above the bust",
@@ -219,15 +225,12 @@ export const makingHands: {
     { title: "Stretch stitch", text: "On a knit. Press the seams now, not on the form." },
   ],
   "fit-cover": [
-    { title: "Elastic first", text: "At the waist; at the underbust where the step says so." },
-    { title: "Pins along the form", text: "As far apart as a hand is wide, on both sides alike, counted in." },
-    { title: "Around once more", text: "Tight enough when hardly any fabric can be pinched up at center front." },
-    { title: "Shoulder and armhole", text: "Trace them on the form, and cut them after." },
+    { title: "Pins along the form", text: "As far apart as a hand is wide, both sides alike, counted in." },
+    { title: "Tight enough", text: "When hardly any fabric can be pinched up at center front." },
+    { title: "Sides differ?", text: "Fit it right side out: wrong side out swaps left and right." },
   ],
   "close-cover": [
     { title: "Mark, then pins out", text: "A washable line along the pins. Count them: as many as went in." },
-    { title: "Sides differ?", text: "Wrong side out swaps left and right: fit it right side out instead." },
-    { title: "Slip it on", text: "A slippery lining over the batting helps." },
   ],
   "correct-cover": [
     { title: "The same on both sides", text: "Center lines and apexes stay where they are." },
@@ -262,31 +265,32 @@ export const coverChoice = {
     none: "No cover for now",
   } satisfies { readonly [cloth in CoverCloth]: string },
   test: {
-    title: "Try the knit",
+    title: "Try the knit first",
     how: (length: string): string =>
       `Mark ${length} across and ${length} along. Pull across as hard as the cover will pull, and measure both.`,
     marked: "Marked, at rest",
     across: "Across, pulled",
     along: "Along, meanwhile",
-    optional: "May be left empty: then it is cut a tenth narrower, which most knits give.",
+    optional: "May be left empty: then it is cut to be pulled by a tenth, which most knits give.",
+    begun: "All three lengths together tell how the knit behaves: fill in the others, or empty all three.",
     cannot: "A pulled knit is longer across than its marks, and not longer along. Look at the three once more.",
     gives: (percent: number): string =>
-      percent <= 0
-        ? "This knit does not give. Choose woven fabric."
-        : `Cut ${String(percent)} % narrower than the form, at most half of what it gives.`,
+      percent < 5
+        ? "This knit hardly gives. Choose woven fabric, or another knit."
+        : `Cut to be pulled by ${String(percent)} %, at most half of what it gives.`,
   },
 } as const;
 
 export const betweenWords = {
-  below: (level: string, distance: string): string => `${distance} below the ${level} line`,
+  below: (line: string, distance: string): string => `${distance} below the ${line}`,
   girth: "all around",
   front: "front, side seam to side seam",
   kinds: {
-    measured: "The cover is cut for nine heights.",
-    guessed: "Between the level lines the cover is estimated, and may miss there by an inch.",
+    measured: "The cover is cut for these heights as well.",
+    guessed: "Between the level lines the cover is estimated, and may miss there by the width of a thumb.",
   },
   skip: "Leave these out",
-  noFront: "Front and all around belong together: measure both, or leave both empty.",
+  noFront: "Front and all around belong together, and the front is less: measure both, or leave both empty.",
 } as const;
 
 /** What is said beside the slab: which length to expect. */

@@ -49,7 +49,7 @@ function panelWords(
   const { cloth } = cover;
   const from =
     cloth.kind === "knit"
-      ? `Cut 1 from knit. It is ${Math.round(100 * cloth.stretch)} % narrower than the form and is pulled onto it.`
+      ? `Cut 1 from knit. It is pulled by ${Math.round(100 * cloth.stretch)} % onto the form.`
       : "Cut 1 from woven fabric, the grain line along the lengthwise grain.";
   const isTied = coverMatters(cover).some(({ kind }) => kind === "tieUnderbust");
   return {
@@ -87,10 +87,11 @@ export const patternScreenWords = {
   lead: "Every layer of batting, the panels of a fitted cover and, once the arm is measured, a soft arm, to cut around. Measure the two squares on the first page before you cut.",
   cloth: "The cover is cut from",
   cloths: {
-    knit: "knit, pulled by a tenth",
+    knit: "knit, pulled onto the form",
     woven: "woven fabric",
   },
-  knitNote: "Pull the knit as hard as the cover will pull: it must give at least a fifth of its width.",
+  knitNote:
+    "Pull the knit as hard as the cover will pull: it must give at least twice what the cover is cut for, by a tenth unless you tried it.",
   files: {
     letter: "Pages to tape together, Letter",
     a4: "Pages to tape together, A4",

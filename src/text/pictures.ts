@@ -51,7 +51,8 @@ export const pictureWords = {
     closed: "The covered form from the front, with its center line and princess seams.",
     read: "The covered form from the front, with the measuring tape around the line that is measured.",
     hem: "The lower edge of the covered form, with the hem turned under and stitched.",
-    waistTape: "The waist of the covered form, with the waist tape sewn on along its upper edge.",
+    waistTape:
+      "The waist of the covered form from the back, with the waist tape sewn on, one end over the other at center back.",
     lines: "The covered form from the front, with style tape along bust, waist, full hip and center front.",
     bag: "A dust bag over the whole form, gathered above its neck; the base looks out below.",
   },

@@ -17,6 +17,7 @@ export const stopWords = {
   padded: "The padding is done.",
   paddedNext: (next: string): string => `Next: ${next}`,
   toFinishing: "Go on to finishing",
+  coverPinned: "The cover is still pinned: do not move the form before its pins are out and counted.",
   safeStop:
     "A good place to stop for the day: everything is basted, and its pins are out. The form can be moved by its base.",
   minutes: (minutes: number): string => `about ${minutes} min`,
@@ -142,7 +143,7 @@ export function handSteps(
   }
 }
 
-function pinSteps(piece: Piece | null, feather: string, { kind }: FormFacts): readonly HandStep[] {
+function pinSteps(piece: Piece | null, feather: string, form: FormFacts): readonly HandStep[] {
   if (piece?.kind === "tuning") {
     return [
       { title: "Unpin one side", text: "Slip it under the outermost layer, center on center." },
@@ -157,7 +158,7 @@ function pinSteps(piece: Piece | null, feather: string, { kind }: FormFacts): re
   }
   return [
     { title: "Middle first", text: "Then the sides, then the edges." },
-    { title: "Pins", text: `${pinningWords(kind)} Stroke it downward. No pin within 3/4 in of a line.` },
+    { title: "Pins", text: `${pinningWords(form)} Stroke it downward. No pin within 3/4 in of a line.` },
     { title: "Feather", text: feather },
   ];
 }

@@ -108,7 +108,7 @@ describe("over the cover", () => {
     const cm = Number(/Take in ([\d.]+)\s?cm in all at the waist/.exec(correct?.say ?? "")?.[1]);
     const read = (steps.find((step) => step.do === "read-cover")?.expectedMm.waistGirth ?? 0) + 12;
     expect(Math.abs(10 * cm - (read - 800))).toBeLessThanOrEqual(2.5);
-    expect(10 * cm).toBeGreaterThan(6);
+    expect(10 * cm).toBeGreaterThan(4);
     const layerAt = (work: Fitting["work"]) => {
       const next = nextOfFitting({ ...last, work });
       return next.ok ? next.value.layer : null;

@@ -3,7 +3,7 @@ import type { LevelPosterior } from "../../core/calibration/calibration";
 import { levelNames, type MeasurementName } from "../../core/body/vocabulary";
 import type { Plan, TapeReading } from "../../core/plan/plan";
 import type { Replan } from "../../core/plan/replanFitting";
-import { onTarget } from "../../core/tolerances";
+import { onTarget, tapeAgreement } from "../../core/tolerances";
 import { entryLength, type Fitting } from "../../document/fitting";
 import type { CoverOff } from "./step";
 
@@ -44,10 +44,11 @@ export function coverOutlook(
     coverOff: plan.levels.flatMap(({ name, body }): readonly CoverOff[] => {
       const girth = read[`${name}Girth`];
       if (girth === undefined) return [];
-      const over = girth - body.girth.value;
-      // Every cover takes a little off; only what is short beyond that is worth opening a seam for.
+      // A cover takes in no more than it stands out from the padding, and gives back no more than it pressed.
+      const [over, byCover] = [girth - body.girth.value, girth - levels[name].girth.value];
+      if (over > onTarget && byCover > tapeAgreement) return [{ level: name, over: Math.min(over, byCover) }];
       const pressed = usualPressing.share * addedAt(levels[name], plan.bareForm[name]).girth;
-      return over > onTarget || -over > onTarget + pressed ? [{ level: name, over }] : [];
+      return -over > onTarget + pressed ? [{ level: name, over }] : [];
     }),
   };
 }

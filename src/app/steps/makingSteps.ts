@@ -58,7 +58,11 @@ function coverStep(state: WorkState, { coverOff, expectedOverCover }: Outlook): 
   const unread = levelNames.filter((level) => !state.readOverCover.has(level));
   if (unread.length > 0) {
     const names = unread.flatMap((level) => [`${level}Girth`, `${level}FrontArc`] as const);
-    const expected = Object.fromEntries(names.map((name) => [name, expectedOverCover[name] ?? 0]));
+    const known = names.flatMap((name) => {
+      const value = expectedOverCover[name];
+      return value === undefined ? [] : [[name, value] as const];
+    });
+    const expected = Object.fromEntries(known);
     return step("read-cover", { levels: unread, names, expected });
   }
   if (coverOff.length > 0 && !state.made.has("coverCorrected"))

@@ -77,11 +77,11 @@ function ending(state: WorkState, outlook: Outlook): Step {
   const loose = [...state.pinned.keys()].filter((id) => !state.basted.has(id));
   if (loose.length > 0) return step("baste", { pieceIds: loose });
   const build = outlook.above.find(({ id, act }) => act.what !== "markInward" && !state.builtAbove.has(id));
-  if (build !== undefined && state.pinned.size > 0) return step("build-above", { build });
+  if (build !== undefined) return step("build-above", { build });
   if (state.pinned.size > 0 && !state.hasLooked) return step("look", { levels: levelNames });
   if (!isAllRead(state) && state.pinned.size > 0) return readingOf("read-all", fullNames, outlook);
   // Over a form that takes no padding nothing of ours is made.
-  return state.pinned.size === 0 ? step("done") : makingStep(state, outlook);
+  return state.pinned.size + state.builtAbove.size === 0 ? step("done") : makingStep(state, outlook);
 }
 
 /** Girth and front of the levels that were not read since the form changed. */

@@ -17,8 +17,6 @@ import { chosenCloth } from "./coverCloth";
 export interface StepFacts {
   readonly form: FormFacts;
   readonly cloth: CoverCloth;
-  /** How much longer than its marks a knit is pulled across in use, as a share; none of any other cloth. */
-  readonly stretch: number;
   /** Whether elastic is tied at the underbust line, so that the cover follows the hollow there. */
   readonly isTied: boolean;
   /** Where the padding is best read between the lines before a cover is cut. */
@@ -76,7 +74,6 @@ export function stepFacts(plan: Plan, body: Measurements, fitting: Pick<Fitting,
   return {
     form: formFacts(plan, fitting.form),
     cloth: kind,
-    stretch: cloth.kind === "knit" ? cloth.stretch : 0,
     isTied: frontLossMatters(cloth.kind, loss).some((matter) => matter.kind === "tieUnderbust"),
     between: isCutFromPanels(kind) ? betweenLines(coverLines(plan.levels, lowest)) : [],
     waistTape: waistTape(plan, body),

@@ -44,7 +44,7 @@ function factOf(entry: Exclude<WorkEntry, { readonly did: "pinned" }>): WorkFact
     case "coverChosen":
       return { did: "coverChosen", cloth: entry.cloth };
     case "made":
-      return { did: "made", what: entry.what };
+      return { did: "made", what: entry.what, isPassedOver: entry.passedOver === true };
     case "trimmed":
       return null;
   }

@@ -18,7 +18,7 @@ export type WorkFact =
   | { readonly did: "builtAbove"; readonly build: string }
   | { readonly did: "measuredOverCover"; readonly names: readonly MeasurementName[] }
   | { readonly did: "coverChosen"; readonly cloth: CoverCloth }
-  | { readonly did: "made"; readonly what: Making };
+  | { readonly did: "made"; readonly what: Making; readonly isPassedOver?: boolean };
 
 /**
  * Where the work stands: what was done before the first piece, what became of every piece, and what the tape was read at since the
@@ -123,7 +123,9 @@ export function workAfter(state: WorkState, fact: WorkFact): WorkState {
     case "coverChosen":
       return { ...state, cloth: fact.cloth };
     case "made":
-      return { ...state, made: with1(state.made, fact.what) };
+      return fact.isPassedOver === true
+        ? passedOver(state, fact.what)
+        : { ...state, made: with1(state.made, fact.what) };
   }
 }
 
@@ -145,6 +147,7 @@ const changed = (state: WorkState, places: readonly TunePlace[] | null): WorkSta
   ),
   isReadingDeclined: false,
   hasLooked: false,
+  isReadBetween: false,
   readOverCover: new Set(),
   made: new Set([...state.made].filter((what) => !opened.has(what))),
 });
@@ -181,6 +184,13 @@ function unpinned(state: WorkState, pieceId: string): WorkState {
     carriedOver: without(state.carriedOver, pieceId),
     isStructureRead: state.isStructureRead && tunes !== null,
   };
+}
+
+/** Without its panels, or not pinned on, there is no cover; without its parts no arm. */
+function passedOver(state: WorkState, what: Making): WorkState {
+  if (what === "coverCut" || what === "coverFitted") return { ...state, cloth: "none" };
+  const left = what === "armCut" ? (["armCut", "armSewn", "armFilled", "armHung"] as const) : [what];
+  return { ...state, made: new Set([...state.made, ...left]) };
 }
 
 /** An empty reading passes over them all. */

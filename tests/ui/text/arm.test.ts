@@ -42,7 +42,7 @@ describe("an arm of a body", () => {
         expect(says[0]).toMatch(/^Cut 1 from /);
       }
       const first = words[0]?.says.join(" ") ?? "";
-      expect(first).toContain(arm.cloth.kind === "knit" ? "10 % narrower" : "lengthwise grain");
+      expect(first).toContain(arm.cloth.kind === "knit" ? "by 10 %" : "lengthwise grain");
       expect(first).toContain(`For a ${arm.wish.side === "left" ? "right" : "left"} arm, turn every part over.`);
       expect(first.includes("darts")).toBe(arm.wish.cut === "onePiece");
     }

@@ -29,7 +29,7 @@ export function coverScene({ levels, on, doing, tape, title }: CoverPicture): Sc
   const bare = formTorso(levels);
   const top = Math.min(110, ...on.map((piece) => pieceExtent(piece).top - 5));
   const bottom = Math.max(bare.hem, ...on.map((piece) => pieceExtent(piece).bottom + 5));
-  const view = doing === "bag" ? "back" : "front";
+  const view = doing === "bag" || doing === "waistTape" ? "back" : "front";
   const shape = bridged(paddedShape(bare, figureSections(formCurveOf(levels), on, top, bottom), view));
   return {
     title,
@@ -37,9 +37,7 @@ export function coverScene({ levels, on, doing, tape, title }: CoverPicture): Sc
     frame: frameOf(shape, doing, tape?.level),
     textSize: 30,
     marks:
-      doing === "bag"
-        ? bagged(shape)
-        : [...frontTorso(shape, "front"), ...marksOf(shape, doing), ...tapeOf(shape, tape)],
+      doing === "bag" ? bagged(shape) : [...frontTorso(shape, view), ...marksOf(shape, doing), ...tapeOf(shape, tape)],
     labels: [],
   };
 }
@@ -61,12 +59,18 @@ function marksOf(shape: TorsoShape, doing: Exclude<CoverDoing, "bag">): readonly
       return [];
     case "hem": {
       const { band } = levelTape(shape, shape.hem - hemHeight, "front", hemHeight);
-      return [mark("tapeNow", band), mark("thread", stitchedLine(shape, shape.hem - hemHeight / 2))];
+      return [mark("tapeNow", band), mark("thread", lineOf(shape, shape.hem - hemHeight / 2))];
     }
     case "waistTape": {
       const { depthBelowNape } = shape.levels.waist;
       const { band } = levelTape(shape, depthBelowNape, "front", waistTapeHeight);
-      return [mark("tapeNow", band), mark("thread", stitchedLine(shape, depthBelowNape + 4))];
+      const end = depthBelowNape + hang(shape, depthBelowNape);
+      return [
+        mark("tapeNow", band),
+        mark("thread", lineOf(shape, depthBelowNape + 4)),
+        // One end over the other at center back.
+        mark("torsoCenter", segment(at(12, end), at(12, end + waistTapeHeight))),
+      ];
     }
     case "lines":
       return [
@@ -84,8 +88,7 @@ const tapeOf = (shape: TorsoShape, tape: CoverPicture["tape"]): readonly Mark[] 
 
 const [hemHeight, waistTapeHeight] = [26, 18];
 
-/** As it hangs, in long stitches just below a tape's upper edge. */
-const stitchedLine = (shape: TorsoShape, depth: number): string => lineOf(shape, depth);
+/** A level line as it hangs. */
 const lineOf = (shape: TorsoShape, depth: number): string => levelTape(shape, depth, "front").line;
 
 /** Cloth pinched out along a side, with pins close to the form. */

@@ -1,10 +1,15 @@
 import { betweenDraftKey } from "../../../app/session/commands";
 import { lengthFieldState } from "../../../app/session/lengthFieldState";
-import { type BetweenLine, betweenName, type BetweenReadingName } from "../../../core/cover/betweenLines";
-import { parseLength } from "../../../core/lengthText";
+import {
+  type BetweenLine,
+  betweenName,
+  type BetweenReadingName,
+  betweenReadingNames,
+} from "../../../core/cover/betweenLines";
+import { type LengthUnit, parseLength } from "../../../core/lengthText";
 import { mm } from "../../../core/units";
 import { betweenWords } from "../../../text/makingSteps";
-import { levelWords } from "../../../text/pictures";
+import { lineWords } from "../../../text/pictures";
 import { doneWords } from "../../../text/stops";
 import { LengthField } from "../../kit/field/LengthField";
 import { useTypedLength } from "../../kit/stop/ReadingInput";
@@ -17,6 +22,10 @@ export function BetweenStop({ at }: { readonly at: StepAtHand }) {
   const { step, facts, record } = at;
   const { unit } = useLengths();
   const drafts = useDrafts().other;
+  const isUnclear = betweenReadingNames.some((name) => {
+    const text = drafts[betweenDraftKey(name)]?.trim() ?? "";
+    return text !== "" && !parseLength(text, unit).ok;
+  });
   const read = facts.between.flatMap(({ above }) =>
     parts.flatMap((part) => {
       const name = betweenName(above, part);
@@ -24,7 +33,7 @@ export function BetweenStop({ at }: { readonly at: StepAtHand }) {
       return parseLength(text, unit).ok ? [[name, text] as const] : [];
     }),
   );
-  const isPaired = read.length % 2 === 0 && facts.between.every(({ above }) => isPair(above, read));
+  const isPaired = !isUnclear && facts.between.every(({ above }) => isPair(above, read, unit));
   const said = doneWords(step);
   return (
     <StepFrame
@@ -62,17 +71,26 @@ export function BetweenStop({ at }: { readonly at: StepAtHand }) {
 
 const parts = ["Girth", "FrontArc"] as const;
 
-const isPair = (above: BetweenLine["above"], read: readonly (readonly [BetweenReadingName, string])[]): boolean => {
-  const has = (part: (typeof parts)[number]) => read.some(([name]) => name === betweenName(above, part));
-  return has("Girth") === has("FrontArc");
-};
+/** Both or neither, and the front less than all around. */
+function isPair(
+  above: BetweenLine["above"],
+  read: readonly (readonly [BetweenReadingName, string])[],
+  unit: LengthUnit,
+): boolean {
+  const [girth, front] = parts.map((part) => {
+    const text = read.find(([name]) => name === betweenName(above, part))?.[1];
+    const length = text === undefined ? null : parseLength(text, unit);
+    return length?.ok ? length.value : null;
+  });
+  return girth == null || front == null ? girth === front : front < girth;
+}
 
 function LineFields({ line: { above, depthBelowNape }, at }: { readonly line: BetweenLine; readonly at: StepAtHand }) {
   const { write } = useLengths();
   const level = at.plan.levels.find(({ name }) => name === above)?.depthBelowNape.value ?? 0;
   return (
     <fieldset className="between-line">
-      <legend>{betweenWords.below(levelWords[above], write(mm(depthBelowNape - level)))}</legend>
+      <legend>{betweenWords.below(lineWords[above], write(mm(depthBelowNape - level)))}</legend>
       <Field name={betweenName(above, "Girth")} label={betweenWords.girth} />
       <Field name={betweenName(above, "FrontArc")} label={betweenWords.front} />
     </fieldset>

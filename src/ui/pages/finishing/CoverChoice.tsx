@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { stretchDraftKeys } from "../../../app/session/commands";
-import { isCloth } from "../../../app/steps/coverCloth";
-import { knitOfTest } from "../../../core/cover/cloth";
+import { chosenCloth, isCloth } from "../../../app/steps/coverCloth";
+import { knitOfTest, stretchOffered } from "../../../core/cover/cloth";
 import { mm } from "../../../core/units";
 import type { CoverCloth } from "../../../document/fitting";
 import { coverChoice } from "../../../text/makingSteps";
@@ -15,11 +15,11 @@ import { useDispatch, useDrafts, useLengths } from "../../kit/useStore";
 
 /** What the cover is made of, and for a knit that is cut, how much it gives. */
 export function CoverChoice({ at }: { readonly at: StepAtHand }) {
-  const [cloth, setCloth] = useState<CoverCloth>("knit");
+  const [cloth, setCloth] = useState<CoverCloth>(chosenCloth(at.fitting).kind);
   const drafts = useDrafts().other;
   const test = useStretchTest();
   const isTest = cloth === "knit";
-  const isReady = !isTest || test.kind !== "impossible";
+  const isReady = !isTest || test.kind === "untried" || (test.kind === "tried" && test.stretch >= stretchOffered.least);
   const said = doneWords(at.step);
   const press = () => {
     const texts = Object.entries(stretchDraftKeys).map(([name, key]) => [name, drafts[key]?.trim() ?? ""] as const);
@@ -54,8 +54,8 @@ function StretchFields() {
   const { test } = coverChoice;
   const told = useStretchTest();
   return (
-    <fieldset className="stretch-test">
-      <legend>{test.title}</legend>
+    <details className="stretch-test" open={told.kind !== "untried"}>
+      <summary className="fold">{test.title}</summary>
       <p>{test.how(write(unit === "in" ? mm(101.6) : mm(100)))}</p>
       <div className="stretch-fields">
         <StretchField name="marked" />
@@ -67,9 +67,11 @@ function StretchFields() {
           ? test.cannot
           : told.kind === "tried"
             ? test.gives(Math.round(100 * told.stretch))
-            : test.optional}
+            : told.kind === "begun"
+              ? test.begun
+              : test.optional}
       </p>
-    </fieldset>
+    </details>
   );
 }
 
@@ -89,16 +91,20 @@ function StretchField({ name }: { readonly name: keyof typeof stretchDraftKeys }
   return <LengthField label={coverChoice.test[name]} state={state} />;
 }
 
-type Tested = { readonly kind: "open" | "impossible" } | { readonly kind: "tried"; readonly stretch: number };
+type Tested =
+  | { readonly kind: "untried" | "begun" | "impossible" }
+  | { readonly kind: "tried"; readonly stretch: number };
 
 /** What the three lengths say together, as far as they are there. */
 function useStretchTest(): Tested {
-  const [marked, across, along] = [
-    useTypedLength(stretchDraftKeys.marked).length,
-    useTypedLength(stretchDraftKeys.across).length,
-    useTypedLength(stretchDraftKeys.along).length,
+  const typed = [
+    useTypedLength(stretchDraftKeys.marked),
+    useTypedLength(stretchDraftKeys.across),
+    useTypedLength(stretchDraftKeys.along),
   ];
-  if (marked === null || across === null || along === null) return { kind: "open" };
+  const [marked = null, across = null, along = null] = typed.map(({ length }) => length);
+  if (marked === null || across === null || along === null)
+    return { kind: typed.some(({ text = "" }) => text.trim() !== "") ? "begun" : "untried" };
   const test = { marked, across, along };
   if (!isCloth(test)) return { kind: "impossible" };
   const cloth = knitOfTest(test);

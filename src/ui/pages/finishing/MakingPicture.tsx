@@ -25,7 +25,6 @@ const doingOf: { readonly [name in StepName]?: CoverDoing } = {
   "correct-cover": "pinSides",
   "hem-cover": "hem",
   "waist-tape": "waistTape",
-  "mark-armhole": "closed",
   "style-lines": "lines",
   "put-away": "bag",
 };

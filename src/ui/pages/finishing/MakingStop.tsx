@@ -52,7 +52,12 @@ function HandsStop({ at }: { readonly at: StepAtHand }) {
       picture={<MakingPicture at={at} />}
       after={<Then at={at} />}
       slab={{ words: said, press: () => (isDone ? goTo("fittings") : record(said)), isReady: true }}
-      ways={step.do in makingOfStep ? <LeaveOut at={at} /> : null}
+      ways={
+        <>
+          {step.do === "cut-cover" || step.do === "cut-arm" ? <ToPatterns /> : null}
+          {step.do in makingOfStep ? <LeaveOut at={at} /> : null}
+        </>
+      }
     >
       {care === undefined ? null : <Cautions at={care} />}
       {isDone ? (
@@ -62,13 +67,6 @@ function HandsStop({ at }: { readonly at: StepAtHand }) {
       ) : (
         <Lines lines={arm.lines} />
       )}
-      {step.do === "cut-cover" || step.do === "cut-arm" ? (
-        <p>
-          <button type="button" className="patch" onClick={() => goTo("print")}>
-            {finishingWords.toPatterns}
-          </button>
-        </p>
-      ) : null}
     </StepFrame>
   );
 }
@@ -85,15 +83,22 @@ function Lines({ lines }: { readonly lines: readonly string[] }) {
 
 /** Where the work can hurt. */
 const cautionOf: { readonly [name in StepName]?: CautionPlace } = {
-  "cut-cover": "cutting",
+  "cut-cover": "cuttingFabric",
   "sew-cover": "sewing",
   "fit-cover": "covering",
   "close-cover": "securing",
-  "cut-arm": "cutting",
+  "correct-cover": "securing",
+  "cut-arm": "cuttingFabric",
   "sew-arm": "sewing",
   "fill-arm": "fillingArm",
   "put-away": "lastPins",
 };
+
+const ToPatterns = () => (
+  <button type="button" className="patch patch-plain" onClick={() => goTo("print")}>
+    {finishingWords.toPatterns}
+  </button>
+);
 
 function LeaveOut({ at: { record } }: { readonly at: StepAtHand }): ReactNode {
   return (

@@ -18,6 +18,7 @@ export function PrepareStop({ plan, later }: { readonly plan: Plan; readonly lat
   const fitting = useFitting();
   const { step: lengths } = useLengths();
   const ready = readyWords(stepFacts(plan, body, fitting).form, lengths);
+  const ask = fitting.form.kind === undefined ? <a href={pageAddress("form")}>{formKindWords.ask}</a> : null;
   const isGuessed = plan.levels.some(({ depthBelowNape }) => depthBelowNape.kind === "estimated");
   return (
     <StopFrame
@@ -28,7 +29,12 @@ export function PrepareStop({ plan, later }: { readonly plan: Plan; readonly lat
       title={prepare.title}
       sentence={prepare.sentence}
       picture={null}
-      ways={later}
+      ways={
+        <>
+          {later}
+          {isGuessed ? null : ask}
+        </>
+      }
       slab={{
         words: prepare.done,
         press: () =>
@@ -38,15 +44,10 @@ export function PrepareStop({ plan, later }: { readonly plan: Plan; readonly lat
     >
       {isGuessed ? (
         <p className="stop-news">
-          {prepare.heightsFirst} <a href={pageAddress("body", "napeHeight")}>{prepare.toHeights}</a>
+          {prepare.heightsFirst} <a href={pageAddress("body", "napeHeight")}>{prepare.toHeights}</a> {ask}
         </p>
       ) : null}
       <HandSteps steps={prepare.steps} />
-      {fitting.form.kind === undefined ? (
-        <p>
-          <a href={pageAddress("form")}>{formKindWords.ask}</a>
-        </p>
-      ) : null}
       {ready.length === 0 ? null : (
         <ul className="plain-list">
           {ready.map((sentence) => (

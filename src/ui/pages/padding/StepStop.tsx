@@ -32,8 +32,8 @@ interface StepStopProps {
 export function StepStop({ current, isWorking, looked, onBack }: StepStopProps) {
   const at = useStepAtHand(current, isWorking);
   const { step, plan } = at;
-  if (partOfStep[step.do] !== "padding") return <PaddedStop at={at} />;
   if (looked !== null) return <PieceLook at={at} piece={looked} onBack={onBack} />;
+  if (partOfStep[step.do] !== "padding") return <PaddedStop at={at} />;
   switch (step.do) {
     case "prepare-form":
       return <PrepareStop plan={plan} later={null} />;
