@@ -35,7 +35,7 @@ export function MakingRoute({ now, hasArm }: MakingRouteProps) {
               {i + 1}
             </span>
             <span>{finishingWords.stages[name]}</span>
-            {standing === "done" ? <span className="quiet">{stopWords.isDone}</span> : null}
+            {standing === "done" ? <span className="unseen">{stopWords.isDone}</span> : null}
           </li>
         );
       })}
