@@ -4,8 +4,6 @@ import { browserLaunch } from "../tests/support/browser";
 import { builtTool } from "../tests/studies/smokeBuild";
 import { pinNext } from "./support/workroom";
 import { paperPictures } from "./support/paperPictures";
-import { writeFitting } from "../src/document/fitting";
-import { walkedFitting } from "../tests/tools/walkedFitting";
 import { sampleBody } from "../tests/support/sample";
 
 /**
@@ -152,19 +150,6 @@ const walk: readonly Screen[] = [
       await page.locator(".wall-figure").first().waitFor();
     },
   },
-  ...(["fit-cover", "waist-tape", "hang-arm"] as const).map((step) => ({
-    name: `finishing-${step}`,
-    reach: async (page: Page) => {
-      const file = { ...writeFitting(walkedFitting("shared/demo/whole-job.json", step)), title: `At ${step}` };
-      await openPlace(page, "fittings", ".tag");
-      const buffer = Buffer.from(JSON.stringify(file));
-      await page
-        .locator('input[type="file"]')
-        .setInputFiles({ name: "job.json", mimeType: "application/json", buffer });
-      await page.getByRole("button", { name: `Open At ${step}` }).click();
-      await openPlace(page, "finishing", `.stop-at-${step}`);
-    },
-  })),
 ];
 
 const words = process.argv.slice(2).filter((word) => !word.startsWith("--"));
