@@ -32,17 +32,13 @@ export const paddingWords = {
     count === 1
       ? "One entry of this fitting’s log is not possible, so it is not used. It is kept in the file."
       : `${count} entries of this fitting’s log are not possible, so they are not used. They are kept in the file.`,
-  nowCovered: "Over the cover",
   nothing: "On this form the tape already reads as on the person. There is nothing to pin.",
   readings: "What the tape reads",
-  levelTabs: "Level line to measure",
   wanted: "person",
   reading: (level: string, part: string): string => `${level}, ${part}`,
   about: (length: string): string => `about ${length}`,
   follows: (length: string): string => `works out at ${length}`,
   pad: "Number pad for the measurement",
-  padInto: "Measuring:",
-  readNow: (level: string, length: string): string => `Measure the ${level}: about ${length}.`,
   keep: "Save the measurement",
   kept: (what: string, length: string, left: string): string =>
     `${what.charAt(0).toUpperCase()}${what.slice(1)} ${length}: ${left}.`,

@@ -7,7 +7,6 @@ import type { PadProgress } from "../progress/padProgress";
 import { type JobSteps, jobSteps, plannedStep } from "../steps/plannedSteps";
 import type { CurrentStep } from "../steps/currentStep";
 import { plannedAbove } from "../above/fittingBuilds";
-import { isArmRead } from "../steps/isArmRead";
 import { type StepFacts, stepFacts } from "../steps/stepFacts";
 import { isReadAtLines } from "../steps/isReadAtLines";
 import { lineDepths, workFacts } from "../steps/workFacts";
@@ -57,13 +56,13 @@ export function classPerson(
   const { planning, progress } = derived;
   if (planning.kind !== "planned" || progress === null) return null;
   const { plan } = planning;
+  const facts = stepFacts(plan, derived.lengths?.body ?? {}, fitting);
   const known = {
     isAtLines: isReadAtLines(plan, fitting),
-    hasArm: isArmRead(fitting),
+    hasArm: facts.arm !== null,
     above: plannedAbove(plan, derived, fitting),
   };
   const done = workFacts(fitting.work, lineDepths(plan));
-  const facts = stepFacts(plan, derived.lengths?.body ?? {}, fitting);
   const step = (done.length === 0 ? null : current?.step) ?? plannedStep(plan, nothingDone, known);
   return { name, plan, progress, job: jobSteps({ plan, ...known }, done, step), facts, takeHome: null };
 }

@@ -6,6 +6,7 @@ import { coverMatters } from "../../core/cover/coverMatters";
 import { type FittedCover, fittedCover } from "../../core/cover/fittedCover";
 import type { PlanInput } from "../../core/plan/basis";
 import { entryLength, type Fitting } from "../../document/fitting";
+import { lastChange } from "../progress/lastChange";
 import type { CurrentStep } from "../steps/currentStep";
 
 /**
@@ -41,7 +42,7 @@ export function coverOfStep(
 function readBetween({ work, unit }: Pick<Fitting, "work" | "unit">): {
   readonly [name in BetweenReadingName]?: number;
 } {
-  const changed = work.findLastIndex(({ did }) => did === "pinned" || did === "unpinned" || did === "trimmed");
+  const changed = lastChange(work);
   const read = work.findLast((entry, i) => i > changed && entry.did === "measuredBetween");
   if (read?.did !== "measuredBetween") return {};
   return Object.fromEntries(

@@ -1,6 +1,7 @@
 import { type ByLevel, type LevelName, levelNames } from "../../core/body/vocabulary";
 import type { Plan } from "../../core/plan/plan";
 import type { Fitting } from "../../document/fitting";
+import { lastChange } from "./lastChange";
 import { isConfirmed, type LevelNow, type NowReading, type PadProgress, padProgress } from "./padProgress";
 
 /**
@@ -12,8 +13,8 @@ export function coverProgress(
   progress: PadProgress,
   { work, unit }: Pick<Fitting, "work" | "unit">,
 ): PadProgress {
-  const lastChange = work.findLastIndex(({ did }) => did === "pinned" || did === "unpinned" || did === "trimmed");
-  const covered = work.filter((entry, i) => entry.did !== "measured" || (entry.over === "cover" && i > lastChange));
+  const changed = lastChange(work);
+  const covered = work.filter((entry, i) => entry.did !== "measured" || (entry.over === "cover" && i > changed));
   const over = padProgress(plan, { work: covered, unit }).now;
   const now = Object.fromEntries(
     levelNames.map((level: LevelName): readonly [LevelName, LevelNow] => [

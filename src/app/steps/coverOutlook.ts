@@ -5,6 +5,7 @@ import type { Plan, TapeReading } from "../../core/plan/plan";
 import type { Replan } from "../../core/plan/replanFitting";
 import { onTarget, tapeAgreement } from "../../core/tolerances";
 import { entryLength, type Fitting } from "../../document/fitting";
+import { lastChange } from "../progress/lastChange";
 import type { CoverOff } from "./step";
 
 /** What the tape should read over the cover (mm), and where it reads too far from the person for the cover to be left as it is. */
@@ -62,7 +63,7 @@ function addedAt({ girth, frontArc }: LevelPosterior, bare: TapeReading) {
 function readOverCover({ work, unit }: Pick<Fitting, "work" | "unit">): {
   readonly [name in MeasurementName]?: number;
 } {
-  const changed = work.findLastIndex(({ did }) => did === "pinned" || did === "unpinned" || did === "trimmed");
+  const changed = lastChange(work);
   return Object.fromEntries(
     work.slice(changed + 1).flatMap((entry) => {
       if (entry.did !== "measured" || entry.over !== "cover") return [];

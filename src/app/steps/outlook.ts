@@ -1,3 +1,4 @@
+import { armReading } from "../../core/arm/armReadings";
 import { type BuildAbove, isToDo } from "../../core/above/buildAbove";
 import { type LevelName, mapLevels, type MeasurementName, measurementNames } from "../../core/body/vocabulary";
 import type { LevelPosterior } from "../../core/calibration/calibration";
@@ -17,7 +18,6 @@ import { basisOf, type Replay } from "../progress/replay";
 import type { Outlook } from "./stepOutlook";
 import { expectedReadings } from "./expectedReadings";
 import { coverOutlook } from "./coverOutlook";
-import { isArmRead } from "./isArmRead";
 import { isReadAtLines } from "./isReadAtLines";
 import type { TuneAct, TuneOff } from "./step";
 import { type PlaceReading, readingsOfPlace, readingsSinceChange } from "./placeReadings";
@@ -31,7 +31,7 @@ export interface OutlookFrom {
   readonly replan: Replan;
   readonly input: PlanInput;
   readonly replay: Replay;
-  readonly fitting: Pick<Fitting, "work" | "form" | "unit" | "body">;
+  readonly fitting: Pick<Fitting, "work" | "form" | "unit">;
 }
 
 export function outlook({ above, plan, replan, input, replay, fitting }: OutlookFrom): Outlook {
@@ -56,7 +56,7 @@ export function outlook({ above, plan, replan, input, replay, fitting }: Outlook
     doubtful: doubtful(replan, replay, fitting),
     twice: pinned.length === 0 ? [] : twiceRead(replay, fitting),
     isAtLines: isReadAtLines(plan, fitting),
-    hasArm: isArmRead(fitting),
+    hasArm: armReading(input.body).kind === "whole",
     above: above.filter(isToDo),
     ...coverOutlook(plan, replan, fitting),
   };

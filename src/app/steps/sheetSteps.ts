@@ -1,12 +1,10 @@
-import { type BuildAbove, isToDo } from "../../core/above/buildAbove";
 import { isStructure } from "../../core/padding/piece";
 import type { Plan, PlannedPiece } from "../../core/plan/plan";
 import type { Fitting } from "../../document/fitting";
-import { isArmRead } from "./isArmRead";
 import { isReadAtLines } from "./isReadAtLines";
 import { partOfStep } from "./jobPart";
 import { makingOfStep, type MakingStepName } from "./makingSteps";
-import { plannedSteps } from "./plannedSteps";
+import { type PlannedFrom, plannedSteps } from "./plannedSteps";
 import type { Step } from "./step";
 import { lineDepths, workFacts } from "./workFacts";
 import { nothingDone, type WorkState, workState } from "./workState";
@@ -29,20 +27,14 @@ export interface SheetPart {
 /** The whole job on paper: the very steps that would follow one another, if the tape reads what the plan expects. */
 export function sheetParts(
   plan: Plan,
-  { work, form, body, unit }: Pick<Fitting, "work" | "form" | "body" | "unit">,
-  above: readonly BuildAbove[] = [],
+  { work, form }: Pick<Fitting, "work" | "form">,
+  known: Pick<PlannedFrom, "hasArm" | "above">,
 ): readonly SheetPart[] {
   const isAtLines = isReadAtLines(plan, { form });
   const done = workState(workFacts(work, lineDepths(plan)));
   const parts: SheetPart[] = [];
   let after: PlannedPiece | null = null;
-  for (const { step } of plannedSteps({
-    plan,
-    state: nothingDone,
-    isAtLines,
-    hasArm: isArmRead({ body, unit }),
-    above: above.filter(isToDo),
-  })) {
+  for (const { step } of plannedSteps({ plan, state: nothingDone, isAtLines, ...known })) {
     if (step.do === "done") break;
     const last = parts.at(-1);
     const [kind, piece] = partOf(step, last ?? null);

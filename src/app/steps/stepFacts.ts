@@ -1,4 +1,5 @@
-import type { SoftArm } from "../../core/arm/softArm";
+import { armReading } from "../../core/arm/armReadings";
+import { type SoftArm, softArm } from "../../core/arm/softArm";
 import type { Measurements } from "../../core/body/measurements";
 import type { LevelName } from "../../core/body/vocabulary";
 import { coverLines } from "../../core/cover/coverGround";
@@ -9,7 +10,6 @@ import type { Plan } from "../../core/plan/plan";
 import { type WaistTape, waistTape } from "../../core/plan/waistTape";
 import { type Millimetres, mm } from "../../core/units";
 import type { CoverCloth, Fitting, FormKind } from "../../document/fitting";
-import { fittingArm } from "../arm/fittingArm";
 import { isCutFromPanels } from "./makingSteps";
 import { chosenCloth } from "./coverCloth";
 
@@ -92,8 +92,8 @@ const tapeOverlap = 25;
 
 /** The arm that its measurements give; none where one is missing or they contradict one another. */
 function armOf(body: Measurements, cloth: Cloth): SoftArm | null {
-  const made = fittingArm(body, cloth);
-  return made.kind === "arm" ? made.arm : null;
+  const read = armReading(body);
+  return read.kind === "whole" ? softArm(read.readings, cloth) : null;
 }
 
 /** A body is measured again after this many months, or when a garment disagrees. Common practice, no source. */

@@ -12,6 +12,7 @@ import { PrintSteps } from "./PrintSteps";
 import { usePrintedName } from "./SheetPage";
 import { SheetFoot, SheetHead } from "./SheetHeadFoot";
 import { plannedAbove } from "../../../app/above/fittingBuilds";
+import { armReading } from "../../../core/arm/armReadings";
 import { sheetParts } from "../../../app/steps/sheetSteps";
 
 /**
@@ -22,6 +23,10 @@ export function PrintSheet({ plan }: { readonly plan: Plan }) {
   const title = usePrintedName();
   const fitting = useFitting();
   const derived = useDerived();
+  const known = {
+    hasArm: armReading(derived.lengths?.body ?? {}).kind === "whole",
+    above: plannedAbove(plan, derived, fitting),
+  };
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a narrow screen scrolls the sheet sideways, with keys as well.
     <section className="sheets" tabIndex={0} aria-label={printingWords.sheetTitle(title)}>
@@ -41,7 +46,7 @@ export function PrintSheet({ plan }: { readonly plan: Plan }) {
         {plan.pieces.length === 0 ? (
           <p>{plan.shortfalls.length === 0 ? printingWords.none : printingWords.noneShort}</p>
         ) : (
-          <PrintSteps plan={plan} parts={sheetParts(plan, fitting, plannedAbove(plan, derived, fitting))} />
+          <PrintSteps plan={plan} parts={sheetParts(plan, fitting, known)} />
         )}
         <SheetFoot plan={plan} />
       </article>

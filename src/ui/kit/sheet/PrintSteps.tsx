@@ -1,6 +1,5 @@
-import { Fragment } from "react";
+import { Fragment, useMemo } from "react";
 import { stepFacts } from "../../../app/steps/stepFacts";
-import type { Step } from "../../../app/steps/step";
 import { type LengthStep, formatLength } from "../../../core/lengthText";
 import type { LayerCut } from "../../../core/padding/layerCut";
 import type { Plan, PlannedPiece } from "../../../core/plan/plan";
@@ -111,26 +110,23 @@ function sizeText(cut: LayerCut, step: LengthStep): string {
 }
 
 function StepList({ plan, steps }: { readonly plan: Plan; readonly steps: readonly SheetStep[] }) {
+  const { step: lengths } = useLengths();
+  const cutFrom = useCutFrom();
+  const fitting = useFitting();
+  const body = useDerived().lengths?.body;
+  const facts = useMemo(() => (body === undefined ? null : stepFacts(plan, body, fitting)), [plan, body, fitting]);
+  const saying = { lengths, levels: plan.levels, pieces: plan.pieces, cutFrom, ...(facts === null ? {} : { facts }) };
   return (
     <ul className="sheet-steps">
       {steps.map(({ step, isDone }) => (
         <li key={`${step.do}${step.build?.id ?? ""}`} data-step={step.do}>
           <SheetBox isTicked={isDone} />
           <div>
-            <Said plan={plan} step={step} />
+            <p>{stepSentence(step, saying)}</p>
             <StepRoom step={step} />
           </div>
         </li>
       ))}
     </ul>
   );
-}
-
-function Said({ plan, step }: { readonly plan: Plan; readonly step: Step }) {
-  const { step: lengths } = useLengths();
-  const cutFrom = useCutFrom();
-  const fitting = useFitting();
-  const body = useDerived().lengths?.body;
-  const facts = body === undefined ? {} : { facts: stepFacts(plan, body, fitting) };
-  return <p>{stepSentence(step, { lengths, levels: plan.levels, pieces: plan.pieces, cutFrom, ...facts })}</p>;
 }

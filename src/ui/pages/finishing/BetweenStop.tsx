@@ -1,5 +1,4 @@
 import { betweenDraftKey } from "../../../app/session/commands";
-import { lengthFieldState } from "../../../app/session/lengthFieldState";
 import {
   type BetweenLine,
   betweenName,
@@ -11,11 +10,10 @@ import { mm } from "../../../core/units";
 import { betweenWords } from "../../../text/makingSteps";
 import { lineWords } from "../../../text/pictures";
 import { doneWords } from "../../../text/stops";
-import { LengthField } from "../../kit/field/LengthField";
-import { useTypedLength } from "../../kit/stop/ReadingInput";
+import { DraftLength } from "../../kit/field/DraftLength";
 import { StepFrame } from "../../kit/stop/StepFrame";
 import type { StepAtHand } from "../../kit/stop/useStep";
-import { useDispatch, useDrafts, useLengths } from "../../kit/useStore";
+import { useDrafts, useLengths } from "../../kit/useStore";
 
 /** Readings between the level lines, all of them on one stop, since each is optional and they are noted together. */
 export function BetweenStop({ at }: { readonly at: StepAtHand }) {
@@ -91,24 +89,8 @@ function LineFields({ line: { above, depthBelowNape }, at }: { readonly line: Be
   return (
     <fieldset className="between-line">
       <legend>{betweenWords.below(lineWords[above], write(mm(depthBelowNape - level)))}</legend>
-      <Field name={betweenName(above, "Girth")} label={betweenWords.girth} />
-      <Field name={betweenName(above, "FrontArc")} label={betweenWords.front} />
+      <DraftLength draftKey={betweenDraftKey(betweenName(above, "Girth"))} label={betweenWords.girth} />
+      <DraftLength draftKey={betweenDraftKey(betweenName(above, "FrontArc"))} label={betweenWords.front} />
     </fieldset>
   );
-}
-
-function Field({ name, label }: { readonly name: BetweenReadingName; readonly label: string }) {
-  const key = betweenDraftKey(name);
-  const { unit, step } = useLengths();
-  const dispatch = useDispatch();
-  const { text: draft } = useTypedLength(key);
-  const state = lengthFieldState({
-    entry: undefined,
-    draft,
-    unit,
-    step,
-    onDraft: (text) => dispatch({ does: "draft", of: "other", key, text }),
-    onCommit: () => {},
-  });
-  return <LengthField label={label} state={state} />;
 }

@@ -6,12 +6,11 @@ import { mm } from "../../../core/units";
 import type { CoverCloth } from "../../../document/fitting";
 import { coverChoice } from "../../../text/makingSteps";
 import { doneWords } from "../../../text/stops";
-import { lengthFieldState } from "../../../app/session/lengthFieldState";
-import { LengthField } from "../../kit/field/LengthField";
+import { DraftLength } from "../../kit/field/DraftLength";
 import { useTypedLength } from "../../kit/stop/ReadingInput";
 import { StepFrame } from "../../kit/stop/StepFrame";
 import type { StepAtHand } from "../../kit/stop/useStep";
-import { useDispatch, useDrafts, useLengths } from "../../kit/useStore";
+import { useDrafts, useLengths } from "../../kit/useStore";
 
 /** What the cover is made of, and for a knit that is cut, how much it gives. */
 export function CoverChoice({ at }: { readonly at: StepAtHand }) {
@@ -58,9 +57,9 @@ function StretchFields() {
       <summary className="fold">{test.title}</summary>
       <p>{test.how(write(unit === "in" ? mm(101.6) : mm(100)))}</p>
       <div className="stretch-fields">
-        <StretchField name="marked" />
-        <StretchField name="across" />
-        <StretchField name="along" />
+        <DraftLength draftKey={stretchDraftKeys.marked} label={test.marked} />
+        <DraftLength draftKey={stretchDraftKeys.across} label={test.across} />
+        <DraftLength draftKey={stretchDraftKeys.along} label={test.along} />
       </div>
       <p role="status">
         {told.kind === "impossible"
@@ -73,22 +72,6 @@ function StretchFields() {
       </p>
     </details>
   );
-}
-
-function StretchField({ name }: { readonly name: keyof typeof stretchDraftKeys }) {
-  const key = stretchDraftKeys[name];
-  const { unit, step } = useLengths();
-  const dispatch = useDispatch();
-  const { text: draft } = useTypedLength(key);
-  const state = lengthFieldState({
-    entry: undefined,
-    draft,
-    unit,
-    step,
-    onDraft: (text) => dispatch({ does: "draft", of: "other", key, text }),
-    onCommit: () => {},
-  });
-  return <LengthField label={coverChoice.test[name]} state={state} />;
 }
 
 type Tested =

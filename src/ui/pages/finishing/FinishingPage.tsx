@@ -2,7 +2,7 @@ import { coverProgress } from "../../../app/progress/coverProgress";
 import type { PadProgress } from "../../../app/progress/padProgress";
 import { possibleWork } from "../../../app/progress/replay";
 import { partOfStep } from "../../../app/steps/jobPart";
-import { isArmRead } from "../../../app/steps/isArmRead";
+import { armReading } from "../../../core/arm/armReadings";
 import type { Plan } from "../../../core/plan/plan";
 import { finishingWords } from "../../../text/finishing";
 import { stopWords } from "../../../text/stops";
@@ -26,7 +26,7 @@ export function FinishingPage() {
 }
 
 function Finishing({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
-  const { impossible } = useDerived();
+  const { lengths, impossible } = useDerived();
   const fitting = useFitting();
   const { answer, isWorking } = useAnswer("step");
   const now = answer?.step.do ?? null;
@@ -36,7 +36,7 @@ function Finishing({ plan, progress }: { readonly plan: Plan; readonly progress:
   return (
     <>
       <div className="padding-page finishing-page" aria-busy={isWorking}>
-        <MakingRoute now={isPadded ? now : null} hasArm={isArmRead(fitting)} />
+        <MakingRoute now={isPadded ? now : null} hasArm={armReading(lengths?.body ?? {}).kind === "whole"} />
         {answer === null ? (
           <p className="padding-working">{stopWords.working}</p>
         ) : isPadded ? (
