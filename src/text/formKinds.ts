@@ -7,7 +7,7 @@ import { shownLength } from "./shownLength";
 /** What kind of form it is, and what follows for the hands. Common practice, no source. */
 export const formKindWords = {
   title: "What kind of form it is",
-  lead: "It decides whether a pin holds, and so how every piece goes on.",
+  lead: "The kind of form decides whether a pin holds, and so how every piece goes on.",
   ask: "Say what kind of form it is",
   unknown: "Not said yet",
   kinds: {
