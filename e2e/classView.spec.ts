@@ -4,10 +4,10 @@ import { heading, openDemo } from "./support/workroom";
 
 /** Past what comes before, to the trial: the first step with the tape on the form. */
 const openClassView = async (page: Page) => {
-  await page.goto("/#wall");
-  await expect(page.locator(".wall-lines")).toBeVisible();
+  await page.goto("/#class");
+  await expect(page.locator(".class-lines")).toBeVisible();
   for (let i = 0; i < 3; i += 1) await page.keyboard.press("PageDown");
-  await expect(page.locator(".wall-table")).toBeVisible();
+  await expect(page.locator(".class-table")).toBeVisible();
 };
 
 /** The projector of a class, and the tablet that is held up to a few. */
@@ -16,13 +16,13 @@ const rooms = [
   { width: 1180, height: 820 },
 ] as const;
 
-/** How the wall lies on its screen, and how large what is read there stands. */
-const wallSeen = (page: Page) =>
+/** How the class view lies on its screen, and how large what is read there stands. */
+const viewSeen = (page: Page) =>
   page.evaluate(async () => {
     await document.fonts.ready;
     const boxOf = (part: string) => document.querySelector(part)?.getBoundingClientRect();
-    const [head, stage, foot] = [".wall-head", ".wall-stage", ".wall-foot"].map(boxOf);
-    const shown = [...document.querySelectorAll(".wall-head *, .wall-stage *, .wall-foot *")].filter(
+    const [head, stage, foot] = [".class-head", ".class-stage", ".class-foot"].map(boxOf);
+    const shown = [...document.querySelectorAll(".class-head *, .class-stage *, .class-foot *")].filter(
       (part) =>
         !["title", "desc"].includes(part.tagName) &&
         part.closest(".unseen") === null &&
@@ -34,7 +34,7 @@ const wallSeen = (page: Page) =>
         : part.getBoundingClientRect().height;
     // Digits of the figures' face are seven tenths of the type size high; ask the browser rather than trust it.
     const pen = document.createElement("canvas").getContext("2d");
-    const figures = [...document.querySelectorAll(".wall-figure, .wall-fraction")].map((figure) => {
+    const figures = [...document.querySelectorAll(".class-figure, .class-fraction")].map((figure) => {
       const { fontSize, fontFamily } = getComputedStyle(figure);
       if (pen === null) return 0;
       pen.font = `600 ${fontSize} ${fontFamily}`;
@@ -42,28 +42,28 @@ const wallSeen = (page: Page) =>
     });
     const tall = (parts: string) =>
       [...document.querySelectorAll(parts)].map((part) => part.scrollHeight - part.clientHeight);
-    const { scrollWidth, clientWidth } = document.querySelector(".wall") ?? document.documentElement;
+    const { scrollWidth, clientWidth } = document.querySelector(".class-view") ?? document.documentElement;
     return {
       headOverStage: (head?.bottom ?? 1e9) - (stage?.top ?? 0),
       stageOverFoot: (stage?.bottom ?? 1e9) - (foot?.top ?? 0),
       small: shown.filter((part) => sizeOf(part) < innerHeight / 40).map(({ textContent }) => textContent),
-      words: [...document.querySelectorAll(".wall-lines svg text, .wall-lines-steps li")].map(sizeOf),
+      words: [...document.querySelectorAll(".class-lines svg text, .class-lines-steps li")].map(sizeOf),
       figures,
-      cutOff: Math.max(document.documentElement.scrollHeight - innerHeight, ...tall(".wall, .wall-stage > *")),
+      cutOff: Math.max(document.documentElement.scrollHeight - innerHeight, ...tall(".class-view, .class-stage > *")),
       sideways: Math.max(document.documentElement.scrollWidth - innerWidth, scrollWidth - clientWidth),
     };
   });
 
-test.describe("with keys instead of a finger, which the wall tells of", () => {
+test.describe("with keys instead of a finger, which the class view tells of", () => {
   test.use({ hasTouch: false, isMobile: false });
 
   test("at every step nothing lies over anything else, nothing is cut off, and all of it is read from the back row", async ({
     page,
   }) => {
-    await page.goto("/#wall");
-    await expect(page.locator(".wall-lines")).toBeVisible();
+    await page.goto("/#class");
+    await expect(page.locator(".class-lines")).toBeVisible();
     const title = page.getByRole("heading", { level: 1 });
-    const count = page.locator(".wall-count");
+    const count = page.locator(".class-count");
     const steps = Number(/of (\d+)/.exec((await count.textContent()) ?? "")?.[1]);
     expect(steps).toBeGreaterThan(20);
     const headlines: string[] = [];
@@ -72,7 +72,7 @@ test.describe("with keys instead of a finger, which the wall tells of", () => {
       for (const room of rooms) {
         await page.setViewportSize(room);
         const said = `${headlines.at(-1)} at ${room.width} × ${room.height}`;
-        const seen = await wallSeen(page);
+        const seen = await viewSeen(page);
         expect(seen.headOverStage, said).toBeLessThanOrEqual(0);
         expect(seen.stageOverFoot, said).toBeLessThanOrEqual(0);
         const isMarking = step === 1;
@@ -109,7 +109,7 @@ test.describe("with keys instead of a finger, which the wall tells of", () => {
     await expect(count).toContainText("Step 4 of");
     await page.keyboard.press("PageUp");
     await page.keyboard.press("PageUp");
-    const picture = page.locator(".wall-lines svg");
+    const picture = page.locator(".class-lines svg");
     await expect(picture).toContainText(/\d\sin/);
     await page.keyboard.press("4");
     await expect(picture).toHaveAccessibleName("Marking the high hip line");
@@ -121,11 +121,11 @@ test.describe("with keys instead of a finger, which the wall tells of", () => {
 test("the clicker moves it, step by step, and at the last measurement the tape says there", async ({ page }) => {
   await openClassView(page);
   const title = page.getByRole("heading", { level: 1 });
-  const next = await page.locator(".wall-next strong").textContent();
+  const next = await page.locator(".class-next strong").textContent();
   await page.getByRole("button", { name: "Next step" }).click();
   await expect(title).toHaveText(next ?? "");
-  await expect(page.locator(".wall-facts")).toContainText(/in (long|wide), [\d\s/]+in high/);
-  await expect(page.locator(".wall-foot")).toContainText(/should read/);
+  await expect(page.locator(".class-facts")).toContainText(/in (long|wide), [\d\s/]+in high/);
+  await expect(page.locator(".class-foot")).toContainText(/should read/);
   await page.keyboard.press(" ");
   await expect(title).toHaveText(/^(Stack|Pin) the/);
   await page.keyboard.press("Home");
@@ -141,22 +141,22 @@ test("the clicker moves it, step by step, and at the last measurement the tape s
 test("an own fitting comes on covered and is left as it was; a made-up person is one key away", async ({ page }) => {
   await openDemo(page, "padding");
   await openClassView(page);
-  const wall = page.locator(".wall");
-  await expect(wall).toContainText("its figures covered");
-  await expect(page.locator(".wall-figure")).toHaveCount(0);
+  const view = page.locator(".class-view");
+  await expect(view).toContainText("its figures covered");
+  await expect(page.locator(".class-figure")).toHaveCount(0);
   await page.keyboard.press("c");
-  await expect(page.locator(".wall-figure").first()).toBeVisible();
+  await expect(page.locator(".class-figure").first()).toBeVisible();
   await page.keyboard.press("m");
-  await expect(wall).toContainText("sample person");
+  await expect(view).toContainText("sample person");
   await page.keyboard.press("End");
   await page.keyboard.press("o");
-  await expect(wall).toContainText("its figures covered");
+  await expect(view).toContainText("its figures covered");
   await page.getByRole("link", { name: /^Leave/ }).click();
   await expect(page.getByText(/0 of \d+ pinned/)).toBeVisible();
   await expect(page.getByRole("button", { name: "Undo" })).toBeDisabled();
 });
 
-test("the wall breaks no rule of access, covered, open and with its keys shown", async ({ page }) => {
+test("the class view breaks no rule of access, covered, open and with its keys shown", async ({ page }) => {
   await openDemo(page);
   await openClassView(page);
   for (const key of ["PageDown", "c", "k"]) {
@@ -168,7 +168,7 @@ test("the wall breaks no rule of access, covered, open and with its keys shown",
   }
 });
 
-test("what is taken home is seen whole, and its keys leave the wall alone", async ({ page }) => {
+test("what is taken home is seen whole, and its keys leave the class view alone", async ({ page }) => {
   await openClassView(page);
   await page.keyboard.press("t");
   const code = page.locator(".code svg");
@@ -178,7 +178,7 @@ test("what is taken home is seen whole, and its keys leave the wall alone", asyn
     const box = await code.boundingBox();
     expect((box?.y ?? 1e9) + (box?.height ?? 0)).toBeLessThanOrEqual(room.height);
   }
-  const count = page.locator(".wall-count");
+  const count = page.locator(".class-count");
   const before = await count.textContent();
   await page.getByRole("textbox", { name: "Link" }).focus();
   for (const key of ["End", "ArrowRight", "Space", "c", "m"]) await page.keyboard.press(key);
@@ -196,7 +196,7 @@ test("what is taken home is seen whole, and its keys leave the wall alone", asyn
 
 test("a person whose figures were covered is not uncovered by leaving", async ({ page }) => {
   await openDemo(page);
-  await page.goto("/#wall");
+  await page.goto("/#class");
   await expect(page.getByText(/its figures covered/)).toBeVisible();
   await page.keyboard.press("m");
   await page.getByRole("link", { name: /^Leave/ }).click();

@@ -2,15 +2,15 @@ import { expect, test } from "@playwright/test";
 import { heading, screens } from "./support/workroom";
 import { sampleTitle } from "../tests/support/sample";
 
-test("one tap at the door opens the plan of a made-up person, on every screen", async ({ page }) => {
+test("one tap on Home opens the plan of a made-up person, on every screen", async ({ page }) => {
   await page.goto("/");
-  const door = page.getByRole("button", { name: "See a sample person’s plan" });
+  const see = page.getByRole("button", { name: "See a sample person’s plan" });
   for (const screen of screens) {
     await page.setViewportSize(screen);
-    await expect(door).toBeVisible();
+    await expect(see).toBeVisible();
   }
   await page.setViewportSize(screens[0]);
-  await door.click();
+  await see.click();
   for (const screen of screens) {
     await page.setViewportSize(screen);
     await expect(heading(page, "The plan")).toBeVisible();

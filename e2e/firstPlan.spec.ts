@@ -1,7 +1,7 @@
 import { expect, test } from "@playwright/test";
 import { heading, row, screens, typeGirths } from "./support/workroom";
 
-test("a newcomer gets from the door to a plan with three girths typed on a phone, and sees it on every screen", async ({
+test("a newcomer gets from Home to a plan with three girths typed on a phone, and sees it on every screen", async ({
   page,
 }) => {
   await page.setViewportSize(screens[0]);

@@ -16,7 +16,7 @@ async function tabTo(page: Page, name: RegExp): Promise<void> {
   throw new Error(`nothing called ${String(name)} could be reached with the Tab key`);
 }
 
-test("the whole job from the door to the printed sheet with the keyboard alone", async ({ page }) => {
+test("the whole job from Home to the printed sheet with the keyboard alone", async ({ page }) => {
   test.slow();
   await page.goto("/");
   await expect(page.getByRole("button", { name: "Start with bust, waist and hip" })).toBeVisible();
@@ -93,7 +93,7 @@ test("whatever goes away at a press leaves the focus near it, and never at the t
     });
     expect(tag, String(name)).not.toBe("BODY");
   };
-  await openDemo(page, "turning");
+  await openDemo(page, "view3d");
   await pressed("The bare form");
   await pressed("Every piece");
 

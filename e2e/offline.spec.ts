@@ -80,7 +80,7 @@ test("the tool opens with its server dead after one visit, asks nothing of anybo
   const later = await context.newPage();
   await later.goto(`${server.address}#demo`);
   await expect(later.getByRole("heading", { name: "The plan", level: 1 })).toBeVisible();
-  for (const place of ["body", "form", "plan", "padding", "finishing", "print", "wall", "turning", "fittings", ""]) {
+  for (const place of ["body", "form", "plan", "padding", "finishing", "print", "class", "3d", "fittings", ""]) {
     await later.goto(`${server.address}#${place}`);
     await expect(later.getByRole("heading", { level: 1 }).first()).toBeVisible();
   }

@@ -126,28 +126,28 @@ const walk: readonly Screen[] = [
   {
     name: "class-lines",
     reach: async (page) => {
-      await openPlace(page, "class", ".wall-action");
+      await openPlace(page, "class", ".class-action");
       await page.keyboard.press("Home");
       await page.keyboard.press("PageDown");
       await page.keyboard.press("c");
-      await page.locator(".wall-lines").waitFor();
+      await page.locator(".class-lines").waitFor();
     },
   },
   {
     name: "class",
     reach: async (page) => {
       await page.keyboard.press("c");
-      for (let i = 0; i < 12 && !(await page.locator(".wall-table").isVisible()); i += 1) {
+      for (let i = 0; i < 12 && !(await page.locator(".class-table").isVisible()); i += 1) {
         await page.keyboard.press("PageDown");
       }
-      await page.locator(".wall-table").waitFor();
+      await page.locator(".class-table").waitFor();
     },
   },
   {
     name: "class-open",
     reach: async (page) => {
       await page.keyboard.press("c");
-      await page.locator(".wall-figure").first().waitFor();
+      await page.locator(".class-figure").first().waitFor();
     },
   },
 ];

@@ -43,7 +43,7 @@ test("it is fetched only when asked for, from the plan, and the pieces go on one
 });
 
 test("keys, buttons and drag turn it, a whole turn brings it back, and it never turns by itself", async ({ page }) => {
-  await openDemo(page, "turning");
+  await openDemo(page, "3d");
   const first = await painted(page);
   expect(first.inked).toBeGreaterThan(10_000);
   await page.waitForTimeout(800);

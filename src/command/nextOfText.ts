@@ -7,7 +7,7 @@ import { frontChangeAt } from "../core/plan/shortfalls";
 import { nineInTen, onTarget } from "../core/tolerances";
 import { type CurrentStep, piecesNamed } from "../app/steps/currentStep";
 import { derivation } from "../app/session/derived";
-import { shortfallCause } from "../app/shortfallCause";
+import { shortfallCause } from "../app/progress/shortfallCause";
 import { partOfStep } from "../app/steps/jobPart";
 import { stepMinutes } from "../app/steps/stepMinutes";
 import { type RecordWords, stepRecord } from "../app/steps/stepRecord";

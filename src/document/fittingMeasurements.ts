@@ -15,7 +15,7 @@ import {
   measurementEntries,
 } from "./fitting";
 import type { FilePath, FittingProblem } from "./fittingProblem";
-import { bareEntries, measuredLines, typedLines, withoutLevels } from "./formLines";
+import { bareEntries, measuredLines, typedLines, withoutLevels } from "./fittingLines";
 import { formTables } from "./formTables";
 
 /** A fitting in millimetres: what the person typed, over what the table they named says. Drafts play no part. */

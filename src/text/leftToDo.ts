@@ -1,4 +1,4 @@
-import type { LeftToDo } from "../app/leftToDo";
+import type { LeftToDo } from "../app/progress/leftToDo";
 import { progressTexts } from "./library";
 import { measurementInSentence } from "./measurements";
 

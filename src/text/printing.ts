@@ -62,6 +62,8 @@ export const printingWords = {
   trialCells: ["before", "again", "after", "again", "gain"],
   trial: (layer: string, least: string, most: string): string =>
     `Gained ${least} to ${most}: one layer adds about the ${layer} that this sheet counts on; go on. Otherwise type the trial in and print this sheet again. (The gain divided by 19 is what one layer adds.)`,
+  readyMade: "ready-made",
+  across: (diameter: string): string => `${diameter} across`,
   layers: (sizes: readonly string[]): string =>
     `Width × height of each layer, from the form outwards: ${sizes.join("; ")}. Widths at the lines: its cut drawings.`,
   lines: (sizes: readonly string[]): string =>

@@ -5,15 +5,15 @@ import type { LengthUnit } from "../core/lengthText";
 export const toolName = "Padwright";
 
 export const pageNames = {
-  door: "Home",
+  home: "Home",
   body: "The person",
   form: "The form",
   plan: "The plan",
   padding: "Padding",
   finishing: "Finishing",
   print: "Print",
-  wall: "Class view",
-  turning: "3-D view",
+  class: "Class view",
+  view3d: "3-D view",
   fittings: "Fittings",
 } as const;
 

@@ -127,7 +127,7 @@ describe("pictures of a mirrored plan", () => {
   });
 });
 
-describe("what the work comes to, at the door", () => {
+describe("what the work comes to, on Home", () => {
   const { levels, pieces } = plannedExample;
   const spans = (stage: StandInStage, role: string) => {
     const scene = standInScene(levels, pieces, stage);

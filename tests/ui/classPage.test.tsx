@@ -57,7 +57,7 @@ test("covered figures are nowhere in the page at any step, not even for a screen
   expect(steps).toBeGreaterThan(20);
   for (let i = 0; i < steps; i++) {
     // How far apart marking pins stand is nobody's figure.
-    const working = container.querySelector(".wall-lines-steps")?.textContent ?? "";
+    const working = container.querySelector(".class-lines-steps")?.textContent ?? "";
     expect(
       text().replace(working, "").replaceAll("\u00a0", " "),
       container.querySelector("h1")?.textContent ?? "",
@@ -65,7 +65,7 @@ test("covered figures are nowhere in the page at any step, not even for a screen
     fireEvent.keyDown(window, { key: "PageDown" });
   }
   expect(text()).toContain("covered");
-  expect(container.querySelectorAll(".wall-strip-tick")).toHaveLength(0);
+  expect(container.querySelectorAll(".class-strip-tick")).toHaveLength(0);
   fireEvent.keyDown(window, { key: "Home" });
   fireEvent.keyDown(window, { key: "c" });
   for (let i = 0; i < 4; i++) fireEvent.keyDown(window, { key: "PageDown" });
@@ -81,14 +81,14 @@ test("previous and next walk the steps that the command says, and the class view
   fireEvent.keyDown(window, { key: "c" });
   const letters = (words: string) => words.toLowerCase().replace(/[^a-z0-9]/g, "");
   for (const { step } of plannedSteps({ plan, state: nothingDone, isAtLines: false, hasArm: false, above: [] })) {
-    const [headline, rest] = [".wall-action", ".wall-where"].map(
+    const [headline, rest] = [".class-action", ".class-where"].map(
       (part) => container.querySelector(part)?.textContent ?? "",
     );
     const sentence = stepSentence(step, { lengths: "1/8 in", levels: plan.levels, pieces: plan.pieces, facts });
     expect(letters(`${headline}${rest}`)).toContain(letters(sentence));
-    const next = container.querySelector(".wall-next strong")?.textContent;
+    const next = container.querySelector(".class-next strong")?.textContent;
     fireEvent.keyDown(window, { key: "PageDown" });
-    if (next != null) expect(container.querySelector(".wall-action")?.textContent).toBe(next);
+    if (next != null) expect(container.querySelector(".class-action")?.textContent).toBe(next);
   }
 });
 

@@ -2,7 +2,7 @@ import { fireEvent, render, screen } from "@testing-library/react";
 import { describe, expect, test, vi } from "vitest";
 import { demoFitting } from "../../src/app/session/demoFitting";
 import { derivation } from "../../src/app/session/derived";
-import { measuredAgain } from "../../src/app/measuredAgain";
+import { measuredAgain } from "../../src/app/session/measuredAgain";
 import { plannedSteps } from "../../src/app/steps/plannedSteps";
 import { nothingDone } from "../../src/app/steps/workState";
 import { fittingStore } from "../../src/app/session/store";

@@ -7,7 +7,7 @@ import { stepFacts } from "../../src/app/steps/stepFacts";
 import { plannedSteps } from "../../src/app/steps/plannedSteps";
 import { nothingDone } from "../../src/app/steps/workState";
 import { fittingStore } from "../../src/app/session/store";
-import { tuningWidths } from "../../src/app/tuningWidths";
+import { tuningWidths } from "../../src/app/print/tuningWidths";
 import { type Fitting, fittingStep } from "../../src/document/fitting";
 import { readFitting } from "../../src/document/readFitting";
 import { pieceToFile } from "../../src/document/pieceFile";

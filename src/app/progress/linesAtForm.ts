@@ -4,7 +4,7 @@ import type { Plan } from "../../core/plan/plan";
 import { onLine } from "../../core/tolerances";
 import { type Millimetres, mm } from "../../core/units";
 import { entryLength, type Fitting } from "../../document/fitting";
-import { bareEntries, type MeasuredEntry } from "../../document/formLines";
+import { bareEntries, type MeasuredEntry } from "../../document/fittingLines";
 import { isBare } from "./isBare";
 
 /**

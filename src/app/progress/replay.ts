@@ -5,7 +5,7 @@ import type { FormLines } from "../../core/form/formLines";
 import type { Piece } from "../../core/padding/piece";
 import { type Basis, basis, type PlanInput } from "../../core/plan/basis";
 import { trimmed } from "../../core/plan/corrected";
-import { limitsFrom } from "../../core/plan/evidence";
+import { limitsFrom } from "../../core/plan/planEvidence";
 import { trialPiece } from "../../core/plan/trialPiece";
 import type { Millimetres } from "../../core/units";
 import { entryLength, type Fitting, pieceFromWork, trialLayers, type WorkEntry } from "../../document/fitting";

@@ -3,7 +3,7 @@ import { calibrate } from "../../core/calibration/calibrate";
 import type { PosteriorThickness } from "../../core/calibration/calibration";
 import type { BattingRole } from "../../core/material";
 import type { PlanInput } from "../../core/plan/basis";
-import { evidence } from "../../core/plan/evidence";
+import { evidence } from "../../core/plan/planEvidence";
 import type { Millimetres } from "../../core/units";
 import type { Fitting, WorkEntry } from "../../document/fitting";
 import { basisOf, replay, type Work } from "./replay";

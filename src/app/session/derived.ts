@@ -9,7 +9,7 @@ import { planFitting } from "../../core/plan/planFitting";
 import type { SettledFitting } from "../../document/fitting";
 import { type FittingMeasurements, fittingMeasurements } from "../../document/fittingMeasurements";
 import type { FittingProblem } from "../../document/fittingProblem";
-import { bareEntries, type MeasuredEntry } from "../../document/formLines";
+import { bareEntries, type MeasuredEntry } from "../../document/fittingLines";
 import { formTables } from "../../document/formTables";
 import { type Learning, learning, planInForce } from "../progress/learning";
 import { type PadProgress, padProgress } from "../progress/padProgress";

@@ -4,7 +4,7 @@ import { assemblePlan } from "./assemblePlan";
 import { basis, noOffset, type PlanInput } from "./basis";
 import type { Plan } from "./plan";
 import { tapeAgreement } from "../tolerances";
-import { shapingProblem } from "./shapingProblem";
+import { shapingProblem } from "./planShaping";
 import type { Start } from "./start";
 
 /**

@@ -18,12 +18,12 @@ import { assemblePlan } from "./assemblePlan";
 import { type Basis, basis, type PlanInput } from "./basis";
 import { type Correction, corrections } from "./corrections";
 import { type CutUse, useOfCut } from "./cutUse";
-import { evidence } from "./evidence";
+import { evidence } from "./planEvidence";
 import { shiftedReading } from "./shortfalls";
 import type { PaddingSoFar } from "./paddingSoFar";
 import type { Plan, TapeReadings } from "./plan";
 import { type RestingPlace, restingPlace } from "./restingPlace";
-import { shapingProblem } from "./shapingProblem";
+import { shapingProblem } from "./planShaping";
 import type { Start } from "./start";
 
 /** A new plan from where the tape says the padding stands. */

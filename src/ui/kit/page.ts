@@ -2,27 +2,30 @@ import { useSyncExternalStore } from "react";
 
 /**
  * Where in the workroom a person is. The place stands in the address after `#`, so that the back button, a reload and
- * a bookmark all work; nothing of the fitting ever does. The door is where one comes in. Behind the place the address may
+ * a bookmark all work; nothing of the fitting ever does. Home is where one comes in. Behind the place the address may
  * name one thing to fill in there, as `#person/napeToWaist` does.
  */
 export const workPages = ["body", "form", "plan", "padding", "finishing"] as const;
-export const pages = ["door", ...workPages, "print", "wall", "turning", "fittings"] as const;
+export const pages = ["home", ...workPages, "print", "class", "view3d", "fittings"] as const;
 export type Page = (typeof pages)[number];
 export type WorkPage = (typeof workPages)[number];
 
 /** What stands in the address: the names of the screens. */
 const addresses: { readonly [page in Page]: string } = {
-  door: "",
+  home: "",
   body: "person",
   form: "form",
   plan: "plan",
   padding: "padding",
   finishing: "finishing",
   print: "print",
-  wall: "class",
-  turning: "3d",
+  class: "class",
+  view3d: "3d",
   fittings: "fittings",
 };
+
+/** Names that stood in the address before. */
+const earlierNames: { readonly [name: string]: Page | undefined } = { body: "body", wall: "class", turning: "view3d" };
 
 export const pageAddress = (page: Page, thing?: string): string =>
   thing === undefined ? `#${addresses[page]}` : `#${addresses[page]}/${thing}`;
@@ -31,10 +34,10 @@ export const goTo = (page: Page): void => {
   window.location.hash = addresses[page];
 };
 
-/** Bookmarks of an older release have the names of then, which are those in the code. */
+/** Bookmarks of older releases have the names of then. */
 const pageOf = (hash: string): Page => {
   const [name] = partsOf(hash);
-  return pages.find((page) => addresses[page] === name) ?? pages.find((page) => page === name) ?? "door";
+  return pages.find((page) => addresses[page] === name) ?? earlierNames[name ?? ""] ?? "home";
 };
 
 /** The one thing the address asks for inside its place; null where it asks for none. */

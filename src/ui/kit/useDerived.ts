@@ -7,7 +7,7 @@ import { useFitting, useFittingState, useStoreItself } from "./useStore";
 
 /**
  * What follows from the open fitting: problems, plan, progress. All screens of one store share the same
- * derivation, which remembers; the planner comes with the first place of work and not with the door.
+ * derivation, which remembers; the planner comes with the first place of work and not with Home.
  */
 export function useDerived(): Derived {
   return derivationOf(useStoreItself())(useFitting());

@@ -13,7 +13,7 @@ export function MissingPage() {
       <p>{rescueWords.missing}</p>
       <MissingWays />
       <p className="row">
-        <a href={pageAddress("door")}>{rescueWords.home}</a>
+        <a href={pageAddress("home")}>{rescueWords.home}</a>
         <a href={pageAddress("fittings")}>{rescueWords.fittings}</a>
       </p>
     </section>

@@ -8,10 +8,10 @@ import { pageNames, toolName, workroomWords } from "../../text/workroom";
 export function Rail({ page }: { readonly page: Page }) {
   return (
     <header className="rail">
-      <a className="rail-name" href={pageAddress("door")} aria-current={page === "door" ? "page" : undefined}>
+      <a className="rail-name" href={pageAddress("home")} aria-current={page === "home" ? "page" : undefined}>
         <NameMark />
         <span className="rail-name-word">{toolName}</span>
-        <span className="unseen">, {pageNames.door}</span>
+        <span className="unseen">, {pageNames.home}</span>
       </a>
       <nav className="rail-places" aria-label={workroomWords.places}>
         <ul>
@@ -27,7 +27,7 @@ export function Rail({ page }: { readonly page: Page }) {
               </a>
             </li>
           ))}
-          {(["print", "wall"] as const).map((name) => (
+          {(["print", "class"] as const).map((name) => (
             <li key={name}>
               <a
                 className={`rail-label rail-label-${name === "print" ? "paper" : name}`}

@@ -27,7 +27,7 @@ export function Workroom() {
         {workroomWords.skip}
       </button>
       <div className={`workroom workroom-${page}`}>
-        {page === "wall" ? null : <Rail page={page} />}
+        {page === "class" ? null : <Rail page={page} />}
         <main id="work" ref={main} tabIndex={-1} className="place">
           <MissingPartsNotice />
           <PartBoundary>
@@ -54,7 +54,7 @@ export function Workroom() {
 function useArrival(page: Page, main: { readonly current: HTMLElement | null }): void {
   const last = useRef(page);
   useEffect(() => {
-    document.title = page === "door" ? toolName : `${pageNames[page]} · ${toolName}`;
+    document.title = page === "home" ? toolName : `${pageNames[page]} · ${toolName}`;
     if (last.current === page) return;
     last.current = page;
     if (askedThingOf(window.location.hash) !== null) return;

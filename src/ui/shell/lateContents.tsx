@@ -9,7 +9,7 @@ import { MissingPage, NoSheet } from "./MissingPart";
 const latePage = (load: () => Promise<ComponentType>) => latePart(load, MissingPage);
 
 /**
- * What lies in each place. Only the door is loaded at once; the others follow as soon as the browser is idle, so that
+ * What lies in each place. Only Home is loaded at once; the others follow as soon as the browser is idle, so that
  * the first screen is quick and no later one has to wait.
  */
 const latePages = {
@@ -19,16 +19,16 @@ const latePages = {
   padding: latePage(() => import("../pages/padding/PaddingPage").then(({ PaddingPage }) => PaddingPage)),
   finishing: latePage(() => import("../pages/finishing/FinishingPage").then(({ FinishingPage }) => FinishingPage)),
   print: latePage(() => import("../pages/print/PrintPage").then(({ PrintPage }) => PrintPage)),
-  wall: latePage(() => import("../pages/class/ClassPage").then(({ ClassPage }) => ClassPage)),
-  turning: latePage(() => import("../pages/view3d/TurningPage").then(({ TurningPage }) => TurningPage)),
+  class: latePage(() => import("../pages/class/ClassPage").then(({ ClassPage }) => ClassPage)),
+  view3d: latePage(() => import("../pages/view3d/TurningPage").then(({ TurningPage }) => TurningPage)),
   fittings: latePage(() => import("../pages/fittings/FittingsPage").then(({ FittingsPage }) => FittingsPage)),
-} as const satisfies { readonly [page in Exclude<Page, "door">]: ComponentType };
+} as const satisfies { readonly [page in Exclude<Page, "home">]: ComponentType };
 
-export const pageContents: { readonly [page in Page]: ComponentType } = { door: HomePage, ...latePages };
+export const pageContents: { readonly [page in Page]: ComponentType } = { home: HomePage, ...latePages };
 
 /** Fetches the places of the work ahead of need; the class view and the turning figure wait until someone asks for them. */
 export const fetchPages = (): void => {
-  const { wall: _wall, turning: _turning, ...work } = latePages;
+  const { class: _class, view3d: _view3d, ...work } = latePages;
   for (const page of Object.values(work)) page.fetch();
 };
 

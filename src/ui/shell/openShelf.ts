@@ -145,7 +145,7 @@ async function openLast(autosave: Autosave): Promise<void> {
 /** What made a page fail once is not opened again by itself; it waits in the list. */
 function stayHome(): void {
   tell({ kind: "lastFailed" });
-  goTo("door");
+  goTo("home");
 }
 
 /** Nothing was done yet and nothing was opened, as the made-up person by her own address. */

@@ -37,7 +37,7 @@ export function FailedPage({ error, onRetry }: FailedPageProps) {
           <button type="button" className="patch" onClick={save}>
             {rescueWords.saveRaw}
           </button>
-          <a href={pageAddress("door")}>{rescueWords.home}</a>
+          <a href={pageAddress("home")}>{rescueWords.home}</a>
           <a href={pageAddress("fittings")}>{rescueWords.fittings}</a>
         </div>
         <p className="quiet small">{rescueWords.detail(error instanceof Error ? error.message : String(error))}</p>

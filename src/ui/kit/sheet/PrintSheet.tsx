@@ -1,5 +1,5 @@
 import type { Plan } from "../../../core/plan/plan";
-import { shortfallCause } from "../../../app/shortfallCause";
+import { shortfallCause } from "../../../app/progress/shortfallCause";
 import { isBare } from "../../../app/progress/isBare";
 import { FigureOf } from "../plan/PlanFigures";
 import { linesWords } from "../../../text/linesAtForm";

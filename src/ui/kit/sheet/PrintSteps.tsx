@@ -102,8 +102,8 @@ function PieceSteps({
 }
 
 function sizeText(cut: LayerCut, step: LengthStep): string {
-  if (cut.shape === "bought") return "ready-made";
-  if (cut.shape === "disc") return `${formatLength(cut.diameter, step)} across`;
+  if (cut.shape === "bought") return printingWords.readyMade;
+  if (cut.shape === "disc") return printingWords.across(formatLength(cut.diameter, step));
   const sides = cut.shape === "strip" ? [] : cut.widths.map(({ left, right }) => left + right);
   const widest = Math.max(cut.topWidth, cut.bottomWidth, ...sides) as typeof cut.height;
   return `${formatLength(widest, step, "bare")} × ${formatLength(cut.height, step)}`;

@@ -1,6 +1,6 @@
 import type { Step } from "../../../app/steps/step";
 import { trialTurns } from "../../../app/steps/stepRecord";
-import { tuningWidths } from "../../../app/tuningWidths";
+import { tuningWidths } from "../../../app/print/tuningWidths";
 import type { MeasurementName } from "../../../core/body/vocabulary";
 import { formatLength, type LengthUnit } from "../../../core/lengthText";
 import { leastHalfWidth } from "../../../core/padding/sideLevel";

@@ -5,7 +5,7 @@ import type { Fitting } from "../../../document/fitting";
 import { useAnnounce } from "../Announcer";
 import { shareWords } from "../../../text/library";
 
-/** A link with the fitting inside it, and the same as a code for the wall, with names left out unless wanted. */
+/** A link with the fitting inside it, and the same as a code for the class view, with names left out unless wanted. */
 interface SharePanelProps {
   readonly fitting: Fitting;
   readonly title: string;

@@ -22,8 +22,8 @@ export function ClassControls({ state, view, hasOwn, screen, helpOpen, act }: Cl
   // Leaving shows the padding of the person's own fitting: only where it is shown already.
   const isOwnShown = !isMadeUp && !isCovered;
   return (
-    <footer className="wall-controls">
-      <div className="wall-group">
+    <footer className="class-controls">
+      <div className="class-group">
         <Control name={classControls.back} mark="←" disabled={place === 1} onPress={() => act({ does: "back" })} />
         <Control
           name={classControls.forward}
@@ -32,7 +32,7 @@ export function ClassControls({ state, view, hasOwn, screen, helpOpen, act }: Cl
           onPress={() => act({ does: "forward" })}
         />
       </div>
-      <fieldset className="wall-group">
+      <fieldset className="class-group">
         <legend className="unseen">{classControls.levels}</legend>
         {(["follow", ...levelNames] as const).map((level, i) => (
           <Control
@@ -44,7 +44,7 @@ export function ClassControls({ state, view, hasOwn, screen, helpOpen, act }: Cl
           />
         ))}
       </fieldset>
-      <div className="wall-group wall-group-end">
+      <div className="class-group class-group-end">
         <Control
           name={isCovered ? classControls.uncover : classControls.cover}
           mark="C"
@@ -73,7 +73,7 @@ export function ClassControls({ state, view, hasOwn, screen, helpOpen, act }: Cl
           onPress={() => act({ does: "keys" })}
         />
         <a
-          className="patch wall-control"
+          className="patch class-control"
           href={pageAddress(hasOwn && !isOwnShown ? "fittings" : "padding")}
           aria-label={`${classControls.leave}, ${classWords.title}`}
         >
@@ -99,11 +99,11 @@ interface ControlProps {
 
 function Control(props: ControlProps) {
   const { name, mark, onPress, main = false, keysOnly = false, disabled = false, pressed, expanded } = props;
-  const kind = main ? " wall-control-main" : keysOnly ? " wall-control-keys" : "";
+  const kind = main ? " class-control-main" : keysOnly ? " class-control-keys" : "";
   return (
     <button
       type="button"
-      className={`patch wall-control${kind}`}
+      className={`patch class-control${kind}`}
       aria-disabled={disabled}
       aria-pressed={pressed}
       aria-expanded={expanded}
@@ -112,7 +112,7 @@ function Control(props: ControlProps) {
       onClick={onPress}
     >
       {name}
-      <kbd className="wall-key" aria-hidden>
+      <kbd className="class-key" aria-hidden>
         {mark}
       </kbd>
     </button>

@@ -15,10 +15,10 @@ export function ClassFigures({ view }: { readonly view: ClassView }) {
   const wanted = { girth: girth.value, frontArc: frontArc.value, backArc: backArc.value };
   const span = stripSpan(wanted, view.plan.bareForm[level.name]);
   return (
-    <section className="wall-figures" aria-label={classWords.figures}>
-      <table className="wall-table">
-        <caption className="wall-level">
-          {capital(levelWords[level.name])} <span className="wall-unit">{classWords.inUnit[unit]}</span>
+    <section className="class-figures" aria-label={classWords.figures}>
+      <table className="class-table">
+        <caption className="class-level">
+          {capital(levelWords[level.name])} <span className="class-unit">{classWords.inUnit[unit]}</span>
         </caption>
         <thead>
           <tr>
@@ -36,7 +36,7 @@ export function ClassFigures({ view }: { readonly view: ClassView }) {
           {tapeParts.map((part) => (
             <Fragment key={part}>
               <PartRow view={view} part={part} />
-              <tr aria-hidden className="wall-strip-row">
+              <tr aria-hidden className="class-strip-row">
                 <td colSpan={4}>
                   <ClassStrip
                     wanted={level.body[part]}
@@ -61,7 +61,7 @@ function PartRow({ view, part }: { readonly view: ClassView; readonly part: Tape
   const left = remaining(wanted.value, readings[part]);
   const write = (length: typeof wanted.value): string => formatLength(length, tapeStep[unit], "bare");
   return (
-    <tr className={`wall-row wall-row-${left.kind}${isRead[part] ? "" : " wall-row-unread"}`}>
+    <tr className={`class-row class-row-${left.kind}${isRead[part] ? "" : " class-row-unread"}`}>
       <th scope="row">{classWords.parts[part]}</th>
       <td>
         <Figure text={write(wanted.value)} isCovered={isCovered} isGuess={wanted.kind === "estimated"} />
@@ -69,13 +69,13 @@ function PartRow({ view, part }: { readonly view: ClassView; readonly part: Tape
       <td>
         <Figure text={write(readings[part])} isCovered={isCovered} />
       </td>
-      <td className="wall-left">
+      <td className="class-left">
         {left.kind === "there" ? (
-          <span className="wall-there">{isRead[part] ? classWords.there : classWords.shouldBeThere}</span>
+          <span className="class-there">{isRead[part] ? classWords.there : classWords.shouldBeThere}</span>
         ) : (
           <>
             <Figure text={remainingText(wanted.value, readings[part], tapeStep[unit])} isCovered={isCovered} />
-            {left.kind === "over" ? <span className="wall-over"> {classWords.over}</span> : null}
+            {left.kind === "over" ? <span className="class-over"> {classWords.over}</span> : null}
           </>
         )}
       </td>
@@ -93,16 +93,16 @@ interface FigureProps {
 function Figure({ text, isCovered, isGuess = false }: FigureProps) {
   if (isCovered)
     return (
-      <span className="wall-cover">
+      <span className="class-cover">
         <span className="unseen">{classWords.covered}</span>
       </span>
     );
   const [, whole = text, fraction = "", unit = ""] = /^(.*?\d)(\s\d+\/\d+)?\s?([a-z]*)$/.exec(text) ?? [];
   return (
-    <span className={isGuess ? "wall-figure wall-guess" : "wall-figure"}>
+    <span className={isGuess ? "class-figure class-guess" : "class-figure"}>
       {whole}
-      {fraction === "" ? null : <span className="wall-fraction">{fraction}</span>}
-      {unit === "" ? null : <span className="wall-figure-unit"> {unit}</span>}
+      {fraction === "" ? null : <span className="class-fraction">{fraction}</span>}
+      {unit === "" ? null : <span className="class-figure-unit"> {unit}</span>}
       {isGuess ? <span className="unseen"> {classWords.guessed}</span> : null}
     </span>
   );

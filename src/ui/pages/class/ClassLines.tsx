@@ -40,7 +40,7 @@ export function ClassLines({ view: { plan, step: now, level, unit, isCovered } }
   const matters = isCovered ? [] : plan.matters.filter(({ what }) => what === "belowForm");
   return (
     <>
-      <section className="wall-lines" aria-label={classWords.linesPicture}>
+      <section className="class-lines" aria-label={classWords.linesPicture}>
         <MarkPicture
           plan={plan}
           lines={lines}
@@ -51,7 +51,7 @@ export function ClassLines({ view: { plan, step: now, level, unit, isCovered } }
           isNarrow={isPhone}
         />
       </section>
-      <ol className="wall-lines-steps">
+      <ol className="class-lines-steps">
         {steps.map(({ title, text }) => (
           <li key={title}>
             <strong>{title}</strong> {text}

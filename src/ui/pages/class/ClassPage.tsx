@@ -63,9 +63,9 @@ function Wall({ own }: { readonly own: ClassPerson | null }) {
   const view = useMemo(() => classView(person, state, unit), [person, state, unit]);
   if (view === null) return null;
   return (
-    <div className="wall" data-figures={state.figures}>
+    <div className="class-view" data-figures={state.figures}>
       <ClassHead person={person} whose={state.person === "own" ? "own" : "madeUp"} view={view} />
-      <div className="wall-stage">
+      <div className="class-stage">
         <ClassStage view={view} />
         {panel === "keys" ? (
           <ClassHelp

@@ -24,7 +24,7 @@ function ClassPanel({ id, title, className = "", onClose, children }: ClassPanel
   }, []);
   return (
     <section
-      className={`wall-help ${className}`.trim()}
+      className={`class-help ${className}`.trim()}
       ref={panel}
       tabIndex={-1}
       aria-labelledby={id}
@@ -51,8 +51,8 @@ interface ClassHelpProps {
 
 export function ClassHelp({ lettersWork, onLetters, onTakeHome, onClose }: ClassHelpProps) {
   return (
-    <ClassPanel id="wall-help-title" title={keyHelpWords.title} onClose={onClose}>
-      <dl className="wall-help-keys">
+    <ClassPanel id="class-help-title" title={keyHelpWords.title} onClose={onClose}>
+      <dl className="class-help-keys">
         {[...keyHelp, takeHomeWords].map(({ keys, does }) => (
           <div key={keys}>
             <dt>{keys}</dt>
@@ -82,7 +82,7 @@ export function ClassHelp({ lettersWork, onLetters, onTakeHome, onClose }: Class
 /** The made-up person in the class view as a link and as a code for the class to take home. Nobody's own fitting goes out here. */
 export function ClassTakeHome({ fitting, onClose }: { readonly fitting: Fitting; readonly onClose: () => void }) {
   return (
-    <ClassPanel id="wall-home-title" title={takeHomeWords.title} className="wall-home" onClose={onClose}>
+    <ClassPanel id="class-home-title" title={takeHomeWords.title} className="class-home" onClose={onClose}>
       <p>{takeHomeWords.lead}</p>
       <SharePanel fitting={fitting} title={fitting.title} isMadeUp />
       <button type="button" className="patch" onClick={onClose}>

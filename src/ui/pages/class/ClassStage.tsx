@@ -66,11 +66,11 @@ function PieceAtHand({ view, piece }: { readonly view: ClassView; readonly piece
   return (
     <>
       <ClassForm view={view} piece={piece} />
-      <section className="wall-piece" aria-label={pieceName(piece)}>
-        <div className="wall-cut">
+      <section className="class-piece" aria-label={pieceName(piece)}>
+        <div className="class-cut">
           <Drawing scene={cutSketch(piece, pieceName(piece))} hidden />
         </div>
-        <dl className="wall-facts">
+        <dl className="class-facts">
           {rows.map(([name, words]) => (
             <div key={name}>
               <dt>{name}</dt>
@@ -107,7 +107,7 @@ function ClassForm({
     });
   }, [plan, pinned, unit, piece]);
   return (
-    <section className={piece === null ? "wall-form wall-form-whole" : "wall-form"} aria-label={classWords.form}>
+    <section className={piece === null ? "class-form class-form-whole" : "class-form"} aria-label={classWords.form}>
       {scenes.map((scene) => (
         <Drawing key={scene.title} scene={scene} />
       ))}
@@ -124,8 +124,8 @@ function viewOf({ zone }: PlannedPiece): FigureView {
 function ClassSection({ view: { plan, level, pinned: step } }: { readonly view: ClassView }) {
   const scene = useMemo(() => classScene({ level, pieces: plan.pieces, step }), [plan, level, step]);
   return (
-    <section className="wall-section" aria-label={classWords.picture}>
-      <div className="wall-picture" key={`${level.name}${String(step)}`}>
+    <section className="class-section" aria-label={classWords.picture}>
+      <div className="class-picture" key={`${level.name}${String(step)}`}>
         <Drawing scene={scene} />
       </div>
     </section>

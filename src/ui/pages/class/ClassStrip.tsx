@@ -28,26 +28,26 @@ export function ClassStrip({ wanted, now, span, unit, isCovered }: ClassStripPro
   const marks = isCovered ? [] : tapeScale(first, first + (span * width) / pinAt, lengthWriter(unit));
   return (
     <svg
-      className="wall-strip"
+      className="class-strip"
       viewBox={`0 0 ${String(width)} ${String(height)}`}
       preserveAspectRatio="none"
       aria-hidden
       focusable="false"
     >
-      <rect className="wall-strip-tape" x="0" y="8" width={width} height={height - 8} />
+      <rect className="class-strip-tape" x="0" y="8" width={width} height={height - 8} />
       {marks.map(({ reading, isMajor }) => (
         <rect
           key={reading}
-          className="wall-strip-tick"
+          className="class-strip-tick"
           x={place(reading) - 1}
           y={height - (isMajor ? 20 : 11)}
           width="2"
           height={isMajor ? 20 : 11}
         />
       ))}
-      <rect className="wall-strip-batting" x="0" y="8" width={end} height={height - 20} />
-      <rect className="wall-strip-end" x={end - 3} y="4" width="3" height={height - 12} />
-      <rect className="wall-strip-pin" x={pinAt - 3} y="0" width="6" height={height} />
+      <rect className="class-strip-batting" x="0" y="8" width={end} height={height - 20} />
+      <rect className="class-strip-end" x={end - 3} y="4" width="3" height={height - 12} />
+      <rect className="class-strip-pin" x={pinAt - 3} y="0" width="6" height={height} />
     </svg>
   );
 }

@@ -26,22 +26,22 @@ export function ClassHead({ person, whose, view }: ClassHeadProps) {
   const ownWords = isCovered ? classWords.ownCovered : classWords.own;
   const isSided = step.piece !== null && /left|right/i.test(step.piece.zone);
   return (
-    <header className="wall-head">
-      <p className="wall-whose">
-        <span className="wall-count">{classWords.step(place, count)}</span>
+    <header className="class-head">
+      <p className="class-whose">
+        <span className="class-count">{classWords.step(place, count)}</span>
         {whose === "own" ? ownWords : classWords.madeUp(person.name)}
       </p>
-      <ol className="wall-pins" aria-hidden>
+      <ol className="class-pins" aria-hidden>
         {plan.pieces.map(({ id, order }) => (
           <li
             key={id}
-            className="wall-pin"
+            className="class-pin"
             data-state={id === step.piece?.id ? "now" : order <= pinned ? "on" : "waits"}
           />
         ))}
       </ol>
-      <h1 className="wall-action">{headline}</h1>
-      <p className="wall-where">
+      <h1 className="class-action">{headline}</h1>
+      <p className="class-where">
         {[rest, isSided ? classWords.wearersSide : "", careOf(view)].filter((words) => words !== "").join(" ")}
       </p>
     </header>
@@ -68,21 +68,21 @@ export function ClassFoot({ view }: { readonly view: ClassView }) {
   const expected = expectedReading(view);
   const step = tapeStep[unit];
   return (
-    <div className="wall-foot">
+    <div className="class-foot">
       {expected === null || isCovered ? (
         <p>{expected === null ? "" : classWords.figuresCovered}</p>
       ) : (
         <>
-          <p className="wall-foot-words">
+          <p className="class-foot-words">
             {classWords.shouldRead(levelWords[expected.level], view.step.piece === null)}
           </p>
-          <p className="wall-expected">
+          <p className="class-expected">
             <LengthFigure length={mm(expected.value)} step={step} />
           </p>
           <p>{classWords.tolerance(shownLength(onTarget, step))}</p>
         </>
       )}
-      <p className="wall-next">
+      <p className="class-next">
         {next === null ? null : (
           <>
             {classWords.comesNext} <strong>{classSaid(view, next).headline}</strong>

@@ -20,5 +20,5 @@ export function useClassKeys(act: (key: ClassKey) => void, lettersWork: boolean)
 /** Space presses the control that has the focus; in a field, in what is taken home and in a dialog all keys stay there. */
 const isForControl = ({ key, target }: KeyboardEvent): boolean =>
   target instanceof HTMLElement &&
-  (target.closest("dialog, .wall-home, input[type=text], input:not([type])") !== null ||
+  (target.closest("dialog, .class-home, input[type=text], input:not([type])") !== null ||
     (key === " " && target.closest("button, a, input") !== null));

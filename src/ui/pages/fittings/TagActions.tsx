@@ -1,4 +1,4 @@
-import { measuredAgain } from "../../../app/measuredAgain";
+import { measuredAgain } from "../../../app/session/measuredAgain";
 import { useEffect, useRef, useState } from "react";
 import { fileName, offerFile } from "../../../app/share/fileOffer";
 import { writeFittingFile } from "../../../app/share/fittingFile";

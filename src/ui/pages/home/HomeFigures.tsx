@@ -9,7 +9,7 @@ import { pictureWords } from "../../../text/pictures";
 export function HomeFigures() {
   const scenes = useMemo(madeUpScenes, []);
   return (
-    <ol className="door-stages">
+    <ol className="home-stages">
       {scenes.map(({ stage, scene }) => (
         <li key={stage}>
           <figure>

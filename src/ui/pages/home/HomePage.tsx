@@ -5,7 +5,7 @@ import { homeWords } from "../../../text/workroom";
 import { useFitting, useFittingState } from "../../kit/useStore";
 import { useOpenDemo } from "../../kit/shelf/useDemo";
 
-/** Planned and drawn after the words are on the screen; their places are kept free. Without them the door is as good a door. */
+/** Planned and drawn after the words are on the screen; their places are kept free. Without them Home is as good. */
 const HomeFigures = latePart(() => import("./HomeFigures").then(({ HomeFigures }) => HomeFigures));
 
 /** Where one comes in: what the tool does, two ways to begin, and that nothing leaves the device. */
@@ -14,11 +14,11 @@ export function HomePage() {
   const isBegun = useFittingState((state) => Object.keys(state.fitting.body).length > 0);
   const openDemo = useOpenDemo();
   return (
-    <div className="door">
-      <div className="door-lead stack">
+    <div className="home">
+      <div className="home-lead stack">
         <h1>{homeWords.title}</h1>
-        <p className="door-sentence">{homeWords.lead}</p>
-        <div className="door-ways">
+        <p className="home-sentence">{homeWords.lead}</p>
+        <div className="home-ways">
           <div className="stack">
             <button type="button" className="patch patch-main" onClick={() => goTo("body")}>
               {isBegun ? homeWords.continueWith(fitting.title) : homeWords.ownStart}
@@ -26,25 +26,25 @@ export function HomePage() {
             <p className="quiet">{homeWords.ownStartNote}</p>
           </div>
           <div className="stack">
-            <button type="button" className="patch door-demo" onClick={openDemo}>
+            <button type="button" className="patch home-demo" onClick={openDemo}>
               {homeWords.demo}
             </button>
             <p className="quiet">{isBegun ? homeWords.demoReplaces : homeWords.demoNote}</p>
           </div>
         </div>
       </div>
-      <div className="door-figures">
+      <div className="home-figures">
         <PartBoundary>
           <HomeFigures />
         </PartBoundary>
       </div>
-      <section className="door-private">
+      <section className="home-private">
         <h2>{homeWords.privacyTitle}</h2>
         <p>{homeWords.privacy}</p>
       </section>
-      <section className="door-needs stitched">
+      <section className="home-needs stitched">
         <h2>{homeWords.needTitle}</h2>
-        <ul className="door-list">
+        <ul className="home-list">
           {homeWords.needs.map((need) => (
             <li key={need}>{need}</li>
           ))}

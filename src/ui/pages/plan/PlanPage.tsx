@@ -50,7 +50,7 @@ function PlanOnTable({ plan }: { readonly plan: Plan }) {
       </div>
       <PlanPart title={planningWords.where} className="plan-where" onPhone="open">
         <PlanFigures plan={plan} shown={shownPiece} onShow={setShownPiece} />
-        <a className="patch" href={pageAddress("turning")}>
+        <a className="patch" href={pageAddress("view3d")}>
           {turnIt}
         </a>
       </PlanPart>

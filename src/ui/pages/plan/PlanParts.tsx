@@ -1,5 +1,5 @@
 import { type ReactNode, useMemo } from "react";
-import { shortfallCause } from "../../../app/shortfallCause";
+import { shortfallCause } from "../../../app/progress/shortfallCause";
 import type { BattingRole } from "../../../core/material";
 import type { LayerCut } from "../../../core/padding/layerCut";
 import { cutArea } from "../../../core/padding/layerCuts";

@@ -1,14 +1,14 @@
-import { type LevelName, levelNames } from "../core/body/vocabulary";
-import type { Outline } from "../core/geometry/outline";
-import type { Layer, LayerRow } from "../core/padding/layer";
-import { addLayer, type LevelOutline, piecesThickness } from "../core/padding/layerThickness";
-import { isStructure } from "../core/padding/piece";
-import { leastHalfWidth } from "../core/padding/sideLevel";
-import type { PlanInput } from "../core/plan/basis";
-import type { Plan, PlannedPiece } from "../core/plan/plan";
-import { tapeQuarters } from "../core/tape/tape";
-import { type Millimetres, mm } from "../core/units";
-import { basisOf } from "./progress/replay";
+import { type LevelName, levelNames } from "../../core/body/vocabulary";
+import type { Outline } from "../../core/geometry/outline";
+import type { Layer, LayerRow } from "../../core/padding/layer";
+import { addLayer, type LevelOutline, piecesThickness } from "../../core/padding/layerThickness";
+import { isStructure } from "../../core/padding/piece";
+import { leastHalfWidth } from "../../core/padding/sideLevel";
+import type { PlanInput } from "../../core/plan/basis";
+import type { Plan, PlannedPiece } from "../../core/plan/plan";
+import { tapeQuarters } from "../../core/tape/tape";
+import { type Millimetres, mm } from "../../core/units";
+import { basisOf } from "../progress/replay";
 
 /** How wide to cut a tuning layer where a level line crosses it, by how much its half is short there. */
 export interface TuningWidths {

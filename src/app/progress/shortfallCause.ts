@@ -1,5 +1,5 @@
-import type { Plan, Shortfall } from "../core/plan/plan";
-import { tapeAgreement } from "../core/tolerances";
+import type { Plan, Shortfall } from "../../core/plan/plan";
+import { tapeAgreement } from "../../core/tolerances";
 
 /**
  * Why the tape reads too much somewhere: the form itself has that much there, or the padding that lies on it. Only of the form one can

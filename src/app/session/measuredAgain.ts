@@ -1,4 +1,4 @@
-import type { Fitting } from "../document/fitting";
+import type { Fitting } from "../../document/fitting";
 
 /**
  * The same person on the same form, to be measured anew: what is pinned stays on the form and is remembered, and of the person nothing is,
