@@ -60,7 +60,7 @@ const stories: { readonly [story: string]: { readonly [state: string]: (page: Pa
     },
     finishing: at("finishing"),
     turning: async (page) => {
-      await at("view3d")(page);
+      await at("3d")(page);
       await expect(page.getByRole("slider", { name: "Turn the figure" })).toBeVisible();
     },
     print: at("print"),
@@ -93,7 +93,7 @@ const schemes = {
 
 test("nor in the dark, with more contrast or in forced colours", async ({ page }) => {
   await openDemo(page);
-  for (const place of ["plan", "padding", "padding/lines", "body", "view3d"]) {
+  for (const place of ["plan", "padding", "padding/lines", "body", "3d"]) {
     await at(place)(page);
     for (const [scheme, media] of Object.entries(schemes)) {
       await page.emulateMedia(media);
@@ -102,7 +102,7 @@ test("nor in the dark, with more contrast or in forced colours", async ({ page }
   }
 });
 
-const places = ["", "body", "form", "plan", "padding", "padding/lines", "finishing", "print", "fittings", "view3d"];
+const places = ["", "body", "form", "plan", "padding", "padding/lines", "finishing", "print", "fittings", "3d"];
 
 /** What reaches beyond the right edge of the page, in pixels, place by place and width by width. */
 async function runsOff(page: Page, widths: readonly number[]): Promise<readonly string[]> {

@@ -93,7 +93,7 @@ test("whatever goes away at a press leaves the focus near it, and never at the t
     });
     expect(tag, String(name)).not.toBe("BODY");
   };
-  await openDemo(page, "view3d");
+  await openDemo(page, "3d");
   await pressed("The bare form");
   await pressed("Every piece");
 
