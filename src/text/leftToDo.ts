@@ -1,4 +1,4 @@
-import type { LeftToDo } from "../app/progress/leftToDo";
+import type { LeftToDo } from "../app/session/leftToDo";
 import { progressTexts } from "./library";
 import { measurementInSentence } from "./measurements";
 

@@ -1,5 +1,7 @@
 import { describe, expect, test, vi } from "vitest";
 import { jobOnRecord, planOnRecord, recordedJobs, recordedPlans } from "../tools/record";
+import { buildsOnRecord, patternsOnRecord, refusalsOnRecord } from "../tools/recordAround";
+import around from "./record/around.json";
 import jobs from "./record/jobs.json";
 import plans from "./record/plans.json";
 
@@ -21,4 +23,8 @@ describe("figures on record", () => {
     const said = jobOnRecord(job, (line) => expect(line).toBe(steps.next().value));
     expect(said).toHaveLength(kept.length);
   });
+
+  test("builds above the bust", () => expect(buildsOnRecord()).toEqual(around.builds));
+  test("patterns of sample people", () => expect(patternsOnRecord()).toEqual(around.patterns));
+  test("what is said of files that cannot be right", () => expect(refusalsOnRecord()).toEqual(around.refusals));
 });

@@ -6,7 +6,7 @@ import { chance } from "../tools/peopleChance";
 /**
  * Lines of the core and of the document changed one at a time (a sign, a limit, a condition, a word of a key), and whether a
  * test notices. Of every file one in so many blocks of lines is drawn, at least one; 1 changes everything, which takes a night.
- * Prints how many were noticed, by folder, and every change that nobody noticed.
+ * Prints every change that nobody noticed, as soon as it is known, and at the end how many were noticed, by folder.
  *
  *   npm run study:mutation -- [one block in so many] [seed] [part of a path]
  */
@@ -36,7 +36,7 @@ function drawnBlocks(path: string): readonly string[] {
 const results = await new Stryker({
   testRunner: "vitest",
   vitest: { configFile: "tests/tools/mutation.config.ts", related: false },
-  plugins: ["@stryker-mutator/vitest-runner"],
+  plugins: ["@stryker-mutator/vitest-runner", resolve(import.meta.dirname, "../tools/mutationReporter.ts")],
   mutate: files.flatMap(drawnBlocks),
   coverageAnalysis: "perTest",
   // What is worked out once when a file is read (tables, limits) would need every test for every change.
@@ -46,7 +46,7 @@ const results = await new Stryker({
   timeoutFactor: 2,
   dryRunTimeoutMinutes: 15,
   tempDirName: "node_modules/.cache/mutation",
-  reporters: ["progress-append-only"],
+  reporters: ["progress-append-only", "unnoticed"],
   allowConsoleColors: false,
 }).runMutationTest();
 
@@ -67,12 +67,6 @@ function row(title: string, ones: readonly Changed[]): string {
   return `| ${title} | ${ones.length} | ${kept} (${late}) | ${unseen} | ${share} % |`;
 }
 
-for (const one of counted.filter((changed) => !noticed(changed))) {
-  const { line, column } = one.location.start;
-  say(
-    `${place(one)}:${line}:${column} ${one.status} ${one.mutatorName}: ${one.replacement?.replaceAll(/\s+/g, " ").slice(0, 120)}`,
-  );
-}
 say();
 say("| where | changes | noticed (by running on) | no test comes by | share |");
 say("| --- | --- | --- | --- | --- |");

@@ -4,7 +4,7 @@ import { apply } from "../../src/app/session/commands";
 import { derivation } from "../../src/app/session/derived";
 import type { Fitting } from "../../src/document/fitting";
 import { pieceToFile } from "../../src/document/pieceFile";
-import { leftToDo } from "../../src/app/progress/leftToDo";
+import { leftToDo } from "../../src/app/session/leftToDo";
 import { leftToDoText } from "../../src/text/leftToDo";
 import { newFitting } from "../../src/app/session/newFitting";
 import { sampleBody } from "../support/sample";

@@ -1,5 +1,5 @@
 import { useEffect, useState } from "react";
-import { leftToDo } from "../../../app/progress/leftToDo";
+import { leftToDo } from "../../../app/session/leftToDo";
 import type { ListedFitting, OpenedFitting } from "../../../app/storage/fittingOutcome";
 import type { FittingEntry } from "../../../app/storage/fittingRecord";
 import type { FittingStorage } from "../../../app/storage/fittingStorage";

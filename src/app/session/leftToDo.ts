@@ -1,7 +1,7 @@
 import { type MeasurementName, requiredMeasurementNames } from "../../core/body/vocabulary";
 import type { Fitting } from "../../document/fitting";
-import { type Doneness, doneness } from "./doneness";
-import { derivation } from "../session/derived";
+import { type Doneness, doneness } from "../progress/doneness";
+import { derivation } from "./derived";
 
 /** What is left to do in a fitting that is not open. */
 export type LeftToDo =
