@@ -1,6 +1,6 @@
 import { describe, expect, test, vi } from "vitest";
 import { jobOnRecord, planOnRecord, recordedJobs, recordedPlans } from "../tools/record";
-import { buildsOnRecord, patternsOnRecord, refusalsOnRecord } from "../tools/recordAround";
+import { recordedAround } from "../tools/recordAround";
 import around from "./record/around.json";
 import jobs from "./record/jobs.json";
 import plans from "./record/plans.json";
@@ -24,7 +24,7 @@ describe("figures on record", () => {
     expect(said).toHaveLength(kept.length);
   });
 
-  test("builds above the bust", () => expect(buildsOnRecord()).toEqual(around.builds));
-  test("patterns of sample people", () => expect(patternsOnRecord()).toEqual(around.patterns));
-  test("what is said of files that cannot be right", () => expect(refusalsOnRecord()).toEqual(around.refusals));
+  test.each(Object.entries(recordedAround))("%s", (title, said) => {
+    expect(said()).toEqual((around as { readonly [title: string]: readonly string[] })[title]);
+  });
 });

@@ -1,6 +1,6 @@
 import { writeFileSync } from "node:fs";
 import { resolve } from "node:path";
-import { buildsOnRecord, patternsOnRecord, refusalsOnRecord } from "../tools/recordAround";
+import { recordedAround } from "../tools/recordAround";
 import { jobOnRecord, planOnRecord, recordedJobs, recordedPlans } from "../tools/record";
 
 /** `npm run record`: writes down anew what plans and jobs say, for tests/laws/record.test.ts. Read the difference before it is kept. */
@@ -9,4 +9,4 @@ const write = (name: string, record: object) =>
 
 write("plans.json", Object.fromEntries(recordedPlans.map((seed) => [seed, planOnRecord(seed)])));
 write("jobs.json", Object.fromEntries(Object.entries(recordedJobs).map(([title, job]) => [title, jobOnRecord(job)])));
-write("around.json", { builds: buildsOnRecord(), patterns: patternsOnRecord(), refusals: refusalsOnRecord() });
+write("around.json", Object.fromEntries(Object.entries(recordedAround).map(([title, said]) => [title, said()])));

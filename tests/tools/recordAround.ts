@@ -4,13 +4,22 @@ import { resolve } from "node:path";
 import firstFile from "../../shared/demo/first.json";
 import twoSidesFile from "../../shared/demo/two-sides.json";
 import wholeJobFile from "../../shared/demo/whole-job.json";
+import { planOfText } from "../../src/command/planOfText";
+import type { Measurements } from "../../src/core/body/measurements";
+import { checkMeasurements } from "../../src/core/body/plausibility";
+import { levelNames, type MeasurementName } from "../../src/core/body/vocabulary";
+import { clothRows } from "../../src/core/supplies/clothRows";
+import { pieceFromWork } from "../../src/document/fitting";
+import type { AnyPieceFile } from "../../src/document/fittingSchema";
+import { readKeptFitting, setAsideCount } from "../../src/document/keptFitting";
+import { zonesV1 } from "../../src/document/pieceFileV1Schema";
 import { derivation } from "../../src/app/session/derived";
 import { nextOfFitting } from "../../src/command/nextOfText";
 import { patternsOfText } from "../../src/command/patternsOfText";
 import { buildsAbove } from "../../src/core/above/buildsAbove";
 import type { Cloth } from "../../src/core/cover/cloth";
 import { fineStep } from "../../src/core/lengthText";
-import { ratio } from "../../src/core/units";
+import { mm, ratio } from "../../src/core/units";
 import { readFittingText } from "../../src/document/readFitting";
 import { fittingProblemText } from "../../src/text/problems";
 import { drawRoom, walkJob } from "./jobWalk";
@@ -25,7 +34,7 @@ const digest = (value: unknown): string =>
 const tenth = (value: number): number => Math.round(10 * value) / 10;
 
 /** The builds above the bust of made-up people: what each does and what the tape reads before and after, in tenths of a millimeter. */
-export function buildsOnRecord(): readonly string[] {
+function buildsOnRecord(): readonly string[] {
   return peopleAbove(24).flatMap(({ seed, body, form, batting }) =>
     buildsAbove(body, form, batting).map((build) => {
       const { act } = build;
@@ -54,7 +63,7 @@ const clothes: { readonly [name: string]: Cloth } = {
 };
 
 /** Every part of what is cut for sample people: how many points, how long each edge, and of the whole part a digest. */
-export function patternsOnRecord(): readonly string[] {
+function patternsOnRecord(): readonly string[] {
   const files = [wholeJobFile, twoSidesFile, firstFile, fittingFileOf(person(3)), fittingFileOf(person(11))];
   return files.flatMap((file, i) =>
     Object.entries(clothes).flatMap(([name, cloth]) => {
@@ -89,7 +98,10 @@ function fileWithWork(): FileObject {
   return { ...wholeJobFile, ...rest, work: [...kinds.values(), ...made] };
 }
 
-type FileObject = { readonly [key: string]: unknown };
+type FileObject = {
+  readonly [key: string]: unknown;
+  readonly work?: readonly { readonly did?: string; readonly piece?: AnyPieceFile }[];
+};
 type Place = readonly (string | number)[];
 
 /** Every place of a file, of a long list the first and the last entry. */
@@ -111,7 +123,7 @@ function exchanged(value: unknown, [key, ...rest]: Place, other: unknown): unkno
 }
 
 /** What is said of a file with a wrong value at one place, for every place: the sentences of one, and a digest of all. */
-export function refusalsOnRecord(): readonly string[] {
+function refusalsOnRecord(): readonly string[] {
   const files = {
     work: fileWithWork(),
     whole: frozenFile("fitting-1-whole"),
@@ -119,10 +131,137 @@ export function refusalsOnRecord(): readonly string[] {
   };
   return Object.entries(files).flatMap(([name, file]) =>
     places(file).map((place) => {
-      const said = [undefined, ...wrongValues].map((value) => refusal(exchanged(file, place, value)));
+      const said = [
+        ...[undefined, ...wrongValues].map((value) => refusal(exchanged(file, place, value))),
+        refusal(misspelt(file, place)),
+      ];
       return `${name} ${place.join(".")}: ${said[1]?.slice(0, 2).join(" ") ?? ""} ${digest(said)}`;
     }),
   );
+}
+
+/** The file with one letter too many in the key at a place. */
+function misspelt(file: unknown, place: Place): unknown {
+  const key = place.at(-1);
+  if (typeof key !== "string") return file;
+  const value = place.reduce((inside: unknown, one) => (inside as FileObject)[one], file);
+  return exchanged(exchanged(file, place, undefined), [...place.slice(0, -1), `${key}s`], value);
+}
+
+/** What is kept of a saved fitting in whose log one entry cannot be, and what becomes of pieces that older releases wrote. */
+function keptOnRecord(): readonly string[] {
+  const files = { work: fileWithWork(), whole: frozenFile("fitting-1-whole") };
+  const kept = Object.entries(files).flatMap(([name, file]) =>
+    (file.work ?? []).map((_, at) => {
+      const read = readKeptFitting(JSON.stringify(exchanged(file, ["work", at, "did"], "dreamt")));
+      return `${name} ${at}: ${read.ok ? `${setAsideCount(read.value)} set aside` : "refused"} ${digest(read)}`;
+    }),
+  );
+  const pieces = Object.values(files).flatMap((file) =>
+    (file.work ?? []).flatMap(({ piece }) => (piece === undefined ? [] : [piece])),
+  );
+  const older = pieces.flatMap((piece) =>
+    "kind" in piece
+      ? []
+      : zonesV1.flatMap((zone) => [
+          { ...piece, zone },
+          { ...piece, zone, anchor: "centerBack" as const, id: `${piece.id}-2` },
+        ]),
+  );
+  const read = [...pieces, ...older].map((file) => {
+    const { id, kind, zone, level, number, anchor, layers } = pieceFromWork(file);
+    return `${[id, kind, zone, level, number, anchor].join(" ")} ${digest(rounded(layers))}`;
+  });
+  return [...kept, ...read];
+}
+
+/** How a typist's figures come out wrong: in the other unit, a digit off, a line lower, a height above the floor. */
+const slips: readonly ((length: number) => number)[] = [
+  (length) => length * 2.54,
+  (length) => length / 2.54,
+  (length) => length * 10,
+  (length) => length + 100,
+  (length) => length * 0.8,
+  () => 0,
+];
+
+/** What is asked about the measurements of people, typed rightly and with one slip: the code of each problem and its names. */
+function questionsOnRecord(): readonly string[] {
+  return Array.from({ length: 15 }, (_, seed) => person(seed + 1)).flatMap(({ seed, body, form }) =>
+    [body, form, byHeights(body), byHeights(form)].flatMap((typed, i) => {
+      const whose = i % 2 === 0 ? "body" : "form";
+      const asked = (lengths: Measurements) => checkMeasurements(lengths, whose);
+      const names = Object.keys(typed) as readonly MeasurementName[];
+      const slipped = names.map((name) => {
+        const found = slips.map((slip) => asked({ ...typed, [name]: mm(slip(typed[name] ?? 0)) }));
+        const codes = new Set(found.flat().map(({ code, names: those }) => `${code} ${those.join("+")}`));
+        const without = Object.fromEntries(Object.entries(typed).filter(([other]) => other !== name));
+        return `${name} ${[...codes].join(", ")} ${digest(rounded([found, asked(without)]))}`;
+      });
+      const inOtherUnit = slips
+        .slice(0, 2)
+        .map((slip) => Object.fromEntries(Object.entries(typed).map(([name, length]) => [name, mm(slip(length))])));
+      const all = [typed, ...inOtherUnit, onlyHeightsSlipped(typed)].map(asked);
+      return [`${seed} ${whose} ${digest(rounded(all))} ${digest(slipped)}`, ...(seed < 4 ? slipped : [])];
+    }),
+  );
+}
+
+/** The same lines, read above the floor. */
+function byHeights(lengths: Measurements): Measurements {
+  const nape = 1400;
+  return Object.fromEntries([
+    ["napeHeight", mm(nape)],
+    ...Object.entries(lengths).map(([name, length]) =>
+      name.endsWith("BelowNape") && levelNames.some((level) => name === `${level}BelowNape`)
+        ? [name.replace("BelowNape", "Height"), mm(nape - length)]
+        : [name, length],
+    ),
+  ]) as Measurements;
+}
+
+const onlyHeightsSlipped = (lengths: Measurements): Measurements =>
+  Object.fromEntries(
+    Object.entries(lengths).map(([name, length]) => [name, name.endsWith("Height") ? mm(length / 2.54) : length]),
+  );
+
+/** Plans for forms that are short, larger somewhere, or known by a size chart alone, and for two battings: figures and a digest. */
+function oddPlansOnRecord(): readonly string[] {
+  return Array.from({ length: 4 }, (_, i) => person(5100 + i)).flatMap((one) => {
+    const file = fittingFileOf(one);
+    const times = (share: number, part: string) =>
+      Object.fromEntries(
+        Object.entries(file.form).map(([name, length]) => [name, name.startsWith(part) ? length * share : length]),
+      );
+    const forms = {
+      short: { ...file.form, lowerEdgeBelowNape: 520 },
+      shortest: { ...file.form, lowerEdgeBelowNape: 360 },
+      largerWaist: times(1.2, "waist"),
+      largerBust: times(1.15, "bust"),
+      chart: { table: "misses" },
+      readAtLines: { ...file.form, readAtBodyLines: true },
+    };
+    const thin = { name: "thin", layerThickness: 2.5, spread: 0.3 };
+    return [...Object.entries(forms), ["thin", file.form] as const].map(([name, form]) => {
+      const made = planOfText(
+        JSON.stringify({ ...file, form, ...(name === "thin" ? { finishingBatting: thin } : {}) }),
+      );
+      if (!made.ok) return `${one.seed} ${name}: ${made.problem.join(" ")}`;
+      const { pieces, shortfalls, matters } = made.value;
+      const counts = pieces.map(({ name: piece, layers }) => `${piece} ${layers.length}`);
+      return `${one.seed} ${name}: ${counts.join(", ")}; ${shortfalls.length} short, ${JSON.stringify(matters)} ${digest(rounded(made.value))}`;
+    });
+  });
+}
+
+/** How panels lie on fabric of three widths. */
+function rowsOnRecord(): readonly string[] {
+  const panels = Array.from({ length: 11 }, (_, i) => ({
+    id: `panel ${i}`,
+    width: 90 + ((i * 137) % 260),
+    height: 500 + ((i * 71) % 240),
+  }));
+  return [1500, 1150, 700, 350, 200].map((width) => JSON.stringify(clothRows(panels, width)));
 }
 
 function refusal(file: unknown): readonly string[] {
@@ -132,3 +271,13 @@ function refusal(file: unknown): readonly string[] {
 
 const frozenFile = (name: string): FileObject =>
   JSON.parse(readFileSync(resolve(import.meta.dirname, `../app/frozen/${name}.json.txt`), "utf8")) as FileObject;
+
+export const recordedAround: { readonly [title: string]: () => readonly string[] } = {
+  "builds above the bust": buildsOnRecord,
+  "patterns of sample people": patternsOnRecord,
+  "panels on fabric": rowsOnRecord,
+  "plans for odd forms": oddPlansOnRecord,
+  "what is asked about measurements": questionsOnRecord,
+  "what is said of files that cannot be right": refusalsOnRecord,
+  "what is kept of them, and older pieces": keptOnRecord,
+};
