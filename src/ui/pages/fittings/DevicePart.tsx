@@ -47,11 +47,12 @@ function EraseEverything({ autosave }: { readonly autosave: Autosave }) {
       <div className="row">
         {isAsked ? (
           <>
-            <button type="button" className="patch" onClick={() => void erase()}>
-              {deviceWords.eraseAllSure}
-            </button>
+            {/* Where the finger was just now, nothing is deleted. */}
             <button type="button" className="patch" onClick={() => setAsked(false)}>
               {deviceWords.keep}
+            </button>
+            <button type="button" className="patch" onClick={() => void erase()}>
+              {deviceWords.eraseAllSure}
             </button>
           </>
         ) : (
