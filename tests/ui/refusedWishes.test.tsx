@@ -103,7 +103,11 @@ const wishes: readonly (readonly [string, string, (page: Shown) => void | Promis
     "erasing everything",
     deviceWords.erased,
     () => {
-      fireEvent.click(screen.getByRole("button", { name: deviceWords.eraseAll }));
+      const asks = screen.getByRole("button", { name: deviceWords.eraseAll });
+      const place = asks.parentElement as HTMLElement;
+      fireEvent.click(asks);
+      // A second press of the same finger deletes nothing.
+      expect(place.firstElementChild?.textContent).toBe(deviceWords.keep);
       fireEvent.click(screen.getByRole("button", { name: deviceWords.eraseAllSure }));
     },
   ],
