@@ -12,7 +12,7 @@ import { chance } from "../tools/peopleChance";
  */
 const [everySo = "6", seed = "1", part = "src/"] = process.argv.slice(2);
 const root = resolve(import.meta.dirname, "../..");
-const blockLines = 8;
+const blockLines = 4;
 const luck = chance(Number(seed));
 const say = (line = "") => process.stdout.write(`${line}\n`);
 
