@@ -1,0 +1,22 @@
+import { expect, test } from "vitest";
+import { hipLean, leftMore, waistTilt } from "../../../src/core/body/waistTilt";
+import { mm } from "../../../src/core/units";
+
+/** Broken on purpose: left and right exchanged, a lean of which one side gets all. Seen to fail. */
+test("a lean is how much longer the left side reads, held to what a standing body does, and nothing while one is unread", () => {
+  expect(hipLean({ waistToFloorLeft: mm(1030), waistToFloorRight: mm(1010) })).toBe(20);
+  expect(hipLean({ waistToFloorLeft: mm(900), waistToFloorRight: mm(1010) })).toBe(-60);
+  expect(hipLean({ waistToFloorLeft: mm(1030) })).toBe(0);
+  expect(hipLean({ waistToFloorRight: mm(1030) })).toBe(0);
+  expect(waistTilt({ waistToFloorFront: mm(1000), waistToFloorBack: mm(1018) })).toBe(18);
+  expect(waistTilt({ waistToFloorFront: mm(1000), waistToFloorBack: mm(1200) })).toBe(60);
+  expect(waistTilt({ waistToFloorFront: mm(1000) })).toBe(0);
+  expect(waistTilt({ waistToFloorBack: mm(1000) })).toBe(0);
+});
+
+test("the left half reads more by what the girth grows over half the lean, and by nothing where it shrinks", () => {
+  // 10 mm further down a hip that grows by half a millimeter a millimeter: 5 mm of 1000.
+  expect(leftMore(20, 1000, 0.5)).toBeCloseTo(0.005, 12);
+  expect(leftMore(-20, 1000, 0.5)).toBeCloseTo(-0.005, 12);
+  expect(leftMore(20, 1000, -0.5)).toBeCloseTo(0, 12);
+});
