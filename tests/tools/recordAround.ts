@@ -92,7 +92,7 @@ function fileWithWork(): FileObject {
   const kinds = new Map(work.map((entry) => [entry.did, entry]));
   const made = [
     { did: "made", what: "coverCut" },
-    { did: "coverChosen", cloth: "knit" },
+    { did: "coverChosen", cloth: "knit", marked: 10, across: "13 cm", along: 9.6 },
     { did: "builtAbove", build: "neck-both" },
   ];
   return { ...wholeJobFile, ...rest, work: [...kinds.values(), ...made] };
@@ -254,6 +254,37 @@ function oddPlansOnRecord(): readonly string[] {
   });
 }
 
+/** Plans for people of whom more was read than girths, or half of what is usual: one side of a half, depths, the lower breast, a lean. */
+function oddBodiesOnRecord(): readonly string[] {
+  return Array.from({ length: 4 }, (_, i) => person(5200 + i)).flatMap((one) => {
+    const file = fittingFileOf(one);
+    const { bustGirth, waistGirth, fullHipGirth } = file.body as { readonly [name: string]: number };
+    const [bust, waist, hip] = [bustGirth ?? 0, waistGirth ?? 0, fullHipGirth ?? 0];
+    const also = {
+      lowerBreast: { lowerBreastGirth: Math.round(0.96 * bust) },
+      depths: {
+        bustDepth: Math.round(0.27 * bust),
+        waistDepth: Math.round(0.25 * waist),
+        fullHipBreadth: Math.round(0.36 * hip),
+      },
+      leftAlone: { bustLeftFrontArc: Math.round(0.28 * bust), waistRightFrontArc: Math.round(0.27 * waist) },
+      rightBack: { waistRightBackArc: Math.round(0.25 * waist), fullHipLeftBackArc: Math.round(0.27 * hip) },
+      leaning: {
+        waistToFloorFront: 1010,
+        waistToFloorBack: 1030,
+        waistToFloorLeft: 1030,
+        waistToFloorRight: 1012,
+      },
+    };
+    return Object.entries(also).map(([name, lengths]) => {
+      const made = planOfText(JSON.stringify({ ...file, body: { ...file.body, ...lengths } }));
+      if (!made.ok) return `${one.seed} ${name}: ${made.problem.join(" ")}`;
+      const counts = made.value.pieces.map(({ name: piece, layers }) => `${piece} ${layers.length}`);
+      return `${one.seed} ${name}: ${counts.join(", ")} ${digest(rounded(made.value))}`;
+    });
+  });
+}
+
 /** How panels lie on fabric of three widths. */
 function rowsOnRecord(): readonly string[] {
   const panels = Array.from({ length: 11 }, (_, i) => ({
@@ -277,6 +308,7 @@ export const recordedAround: { readonly [title: string]: () => readonly string[]
   "patterns of sample people": patternsOnRecord,
   "panels on fabric": rowsOnRecord,
   "plans for odd forms": oddPlansOnRecord,
+  "plans for odd bodies": oddBodiesOnRecord,
   "what is asked about measurements": questionsOnRecord,
   "what is said of files that cannot be right": refusalsOnRecord,
   "what is kept of them, and older pieces": keptOnRecord,
