@@ -88,7 +88,15 @@ export function derivation(): (fitting: SettledFitting) => Derived {
   );
   const histories = thicknessHistories();
   const askedOf = remembered(
-    ({ planning, input, read, fitting }: Underway) => [planning, input, read, fitting.work, fitting.unit],
+    ({ planning, input, read, fitting: { work, unit, arm, supplies } }: Underway) => [
+      planning,
+      input,
+      read,
+      work,
+      unit,
+      arm,
+      supplies?.cover?.cloth,
+    ],
     (asked): Pick<Derived, "learning" | "thicknessHistory" | "step"> => ({
       step: onceAsked(() => stepOfWork(asked)),
       learning: onceAsked(() => learningOfWork(asked)),
