@@ -45,6 +45,9 @@ const lowestArmpit = 0.6;
  */
 const roundestDip = 18;
 
+/** How often the height of a gathered cap is halved towards: far below a thousandth of a millimeter. */
+const halvings = 40;
+
 /**
  * The cap of an arm so thick across its upper arm, whose elbow lies so far down. The arm ends as a round tube cut slanting: an oval as broad as the arm
  * is thick (d) and h high ends a cap of √(h² − d²), whose edge is as long as the oval's. Its own oval is as high as the plate
@@ -66,7 +69,7 @@ export function armCap(thick: number, toElbow: number, wish: CapWish, plate: Arm
   if (edge(lowest) > goal) return own("plateSmall");
   if (edge(highest) < goal) return own("plateLarge");
   let [low, high] = [lowest, highest];
-  while (high - low > 1e-9) {
+  for (let i = 0; i < halvings; i++) {
     const middle = (low + high) / 2;
     if (edge(middle) < goal) low = middle;
     else high = middle;
