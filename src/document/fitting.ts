@@ -25,6 +25,7 @@ export {
 } from "./fittingLimits";
 export type {
   AnyPieceFile,
+  ArmEntry,
   BattingEntry,
   Drafts,
   Entries,

@@ -26,6 +26,10 @@ export type Making = (typeof makings)[number];
 export const coverCloths = ["knit", "pulledKnit", "woven", "none"] as const;
 export type CoverCloth = (typeof coverCloths)[number];
 
+/** How a soft arm is cut, and how its cap meets the form; the first of each if nothing is said. */
+export const armCuts = ["twoPieces", "onePiece"] as const;
+export const armCaps = ["ownOval", "gathered"] as const;
+
 /**
  * How long a log may be. A log that is added to here ends sooner, so that the file of it can be opened by every release
  * and in no more time than a person waits; earlier releases let it grow, and what they saved opens.

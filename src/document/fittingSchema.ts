@@ -4,6 +4,8 @@ import { type LevelName, levelNames, measurementNames, type MeasurementName } fr
 import { type BetweenReadingName, betweenReadingNames } from "../core/cover/betweenLines";
 import { lengthUnits } from "../core/lengthText";
 import {
+  armCaps,
+  armCuts,
   coverCloths,
   formKinds,
   makings,
@@ -216,6 +218,21 @@ export const workSchema = z.discriminatedUnion("did", [
 ]);
 export type WorkEntry = Frozen<z.infer<typeof workSchema>>;
 
+const armSchema = z
+  .strictObject({
+    cut: z
+      .exactOptional(z.enum(armCuts))
+      .check(z.meta({ description: "From two pieces, or from one with a dart on each front edge; two if left out." })),
+    cap: z.exactOptional(z.enum(armCaps)).check(
+      z.meta({
+        description:
+          "Whether the cap ends in an oval of the arm's own, or is gathered onto one as large as the form's armhole; its own if left out.",
+      }),
+    ),
+  })
+  .check(z.meta({ description: "How the soft arm is made." }));
+export type ArmEntry = Frozen<z.infer<typeof armSchema>>;
+
 const draftTextsSchema = z.record(z.string().check(z.maxLength(60)), z.string().check(z.maxLength(200)));
 const draftsSchema = z
   ._default(
@@ -263,6 +280,7 @@ export const knownShape = {
     .exactOptional(entrySchema)
     .check(z.meta({ description: "The error that nine in ten measurements stay within; 5 mm if left out." })),
   supplies: z.exactOptional(suppliesSchema),
+  arm: z.exactOptional(armSchema),
   drafts: draftsSchema,
   settings: settingsSchema,
   work: z

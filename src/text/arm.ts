@@ -1,7 +1,8 @@
 import type { FittingArm } from "../app/arm/fittingArm";
 import type { ArmPartName } from "../core/arm/armParts";
 import type { ArmProblem, ArmReading, ArmReadingName } from "../core/arm/armReadings";
-import type { SoftArm } from "../core/arm/softArm";
+import { usualPlate } from "../core/arm/armCap";
+import type { ArmWish, SoftArm } from "../core/arm/softArm";
 import { formatLength, type LengthStep, type LengthUnit, lengthSteps } from "../core/lengthText";
 import type { ArmLineName } from "../core/pattern/patternPart";
 import type { Millimetres } from "../core/units";
@@ -64,6 +65,7 @@ function partSays(name: ArmPartName, arm: SoftArm): readonly string[] {
       return [
         "Cut 1 from the same fabric.",
         "It closes the arm at the shoulder. It stays soft until the arm is turned.",
+        ...(arm.capEase > 0 ? [`The cap is ${percent(arm.capEase)} longer: gather it in.`] : []),
       ];
     case "wristDisc":
       return ["Cut 1 from the same fabric.", "It closes the arm last."];
@@ -76,9 +78,11 @@ function partSays(name: ArmPartName, arm: SoftArm): readonly string[] {
   }
 }
 
+const percent = (share: number): string => `${Math.round(100 * share)} %`;
+
 const cutFrom = ({ cloth }: SoftArm): string =>
   cloth.kind === "knit"
-    ? `Cut 1 from knit, right side up. The filling pulls it by ${Math.round(100 * cloth.stretch)} % to the arm’s size.`
+    ? `Cut 1 from knit, right side up. The filling pulls it by ${percent(cloth.stretch)} to the arm’s size.`
     : "Cut 1 from woven fabric, right side up, the grain line along the lengthwise grain.";
 
 export const armStepNames = ["cut", "sew", "fill", "hang"] as const;
@@ -95,7 +99,7 @@ export function armStepText(name: ArmStepName, arm: SoftArm, step: LengthStep): 
   const { unit } = lengthSteps[step];
   switch (name) {
     case "cut":
-      return { title: "Cut the arm.", lines: cutLines(arm), cautions: "cuttingFabric" };
+      return { title: "Cut the arm.", lines: cutLines(arm, step), cautions: "cuttingFabric" };
     case "sew":
       return { title: "Sew the arm.", lines: sewLines(arm, unit), cautions: "sewing" };
     case "fill":
@@ -105,17 +109,57 @@ export function armStepText(name: ArmStepName, arm: SoftArm, step: LengthStep): 
   }
 }
 
-const cutLines = ({ wish, cloth }: SoftArm): readonly string[] => [
-  wish.cut === "twoPieces"
-    ? "Cut the upper piece, the under piece, the cap disc and the wrist disc from one fabric, all right side up. The under piece is drawn as a mirror image, so that right sides meet."
-    : "Cut the arm, the cap disc and the wrist disc from one fabric, all right side up.",
-  ...(cloth.kind === "knit" ? ["The knit stretches most across the arm: lay the grain line along the ribs."] : []),
-  `This is the ${sides[wish.side]}. For the other arm, turn every part over.`,
-  "Mark the notches and the dotted lines for upper arm and elbow.",
-  "Cut the tab from firm woven fabric, and both cards from firm card.",
-];
+const cutLines = (arm: SoftArm, step: LengthStep): readonly string[] => {
+  const { wish, cloth } = arm;
+  return [
+    wish.cut === "twoPieces"
+      ? "Cut the upper piece, the under piece, the cap disc and the wrist disc from one fabric, all right side up. The under piece is drawn as a mirror image, so that right sides meet."
+      : "Cut the arm, the cap disc and the wrist disc from one fabric, all right side up.",
+    ...(cloth.kind === "knit" ? ["The knit stretches most across the arm: lay the grain line along the ribs."] : []),
+    `This is the ${sides[wish.side]}. For the other arm, turn every part over.`,
+    "Mark the notches and the dotted lines for upper arm and elbow.",
+    "Cut the tab from firm woven fabric, and both cards from firm card.",
+    ...capMatters(arm, step),
+  ];
+};
 
-const sewLines = ({ wish, cloth }: SoftArm, unit: LengthUnit): readonly string[] => [
+/** What the cap is cut for, where that is not what was chosen or measured. */
+export function capMatters({ wish, capRefused }: SoftArm, step: LengthStep): readonly string[] {
+  switch (capRefused) {
+    case "plateUnread":
+      return [
+        "The cap has an oval of its own: to gather it onto the form’s armhole, measure height and width of that armhole on the form.",
+      ];
+    case "plateSmall":
+      return ["The cap has an oval of its own: this arm is too large around to be gathered onto the form’s armhole."];
+    case "plateLarge":
+      return [
+        "The cap has an oval of its own: the form’s armhole is too large for this arm’s cap to be gathered onto it.",
+      ];
+    case null:
+      return wish.plate.height === null
+        ? [
+            `Nobody measured the armhole of the form, so the cap is cut for one that is ${shownLength(usualPlate, step)} high (a judgement).`,
+          ]
+        : [];
+  }
+}
+
+/** How an arm is made, as it is chosen. */
+export const armChoiceWords = {
+  cut: "The arm is cut from",
+  cuts: {
+    twoPieces: "two pieces, with seams along the front and the back",
+    onePiece: "one piece, with a seam along the front and two darts at the elbow",
+  } satisfies { readonly [cut in ArmWish["cut"]]: string },
+  cap: "Its cap",
+  caps: {
+    ownOval: "ends in an oval of its own, edge on edge",
+    gathered: "is gathered onto an oval as large as the form’s armhole, by 5 % (common practice, no source)",
+  } satisfies { readonly [cap in ArmWish["cap"]]: string },
+} as const;
+
+const sewLines = ({ wish, cloth, capEase }: SoftArm, unit: LengthUnit): readonly string[] => [
   ...(cloth.kind === "knit" ? ["Use a stretch stitch."] : []),
   ...(wish.cut === "twoPieces"
     ? [
@@ -127,6 +171,11 @@ const sewLines = ({ wish, cloth }: SoftArm, unit: LengthUnit): readonly string[]
       ]),
   "Clip the allowance at the bend of the elbow.",
   `Fold the tab lengthwise, right sides together, sew it along its long edge and turn it. Cut four ties, ${unit === "in" ? "8 in" : "20 cm"} long.`,
+  ...(capEase > 0
+    ? [
+        `The cap is ${percent(capEase)} longer than the disc. Run a gathering thread along its edge within the allowance, and draw it in between the notches until it lies smooth.`,
+      ]
+    : []),
   "Pin the cap disc into the cap, right sides together, its top at the notch in the upper cap. Catch the tab in the seam at the top and one tie at each side notch. Sew the upper half of the seam only, with no card behind the disc yet.",
   "Sew one tie each to the cover at the front and the back of the armhole.",
   "Turn the arm through the wrist. Slide the card in behind the cap disc, and sew the under half of the cap seam by hand. Take every pin out and count.",

@@ -11,6 +11,7 @@ import {
   type MeasurementName,
   type tapeReadingNames,
 } from "../core/body/vocabulary";
+import { armholeTexts } from "./armholeTexts";
 import type { MeasurementText } from "./measurementText";
 import { levelWords, lineWords } from "./pictures";
 import { belowNapeText, depthText, heightText, lengthPlaceTexts } from "./pageTexts";
@@ -221,6 +222,7 @@ const lengthTexts: { readonly [name in LengthName]: MeasurementText } = {
   leftShoulderToApex: { ...shoulderToApex, label: "Left shoulder to apex" },
   rightShoulderToApex: { ...shoulderToApex, label: "Right shoulder to apex" },
   ...lengthPlaceTexts,
+  ...armholeTexts,
   ...upperChestTexts,
   apexToApex: {
     label: "Apex to apex",

@@ -102,4 +102,8 @@ export const landmarkWords = {
   lowerEdge: "lower edge",
   lowerBreast: "three quarters down",
   upperChest: "under the arms",
+  armholeTop: "top edge",
+  armholeBottom: "lowest edge",
+  armholeFront: "front edge",
+  armholeBack: "back edge",
 } as const;

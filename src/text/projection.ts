@@ -10,13 +10,14 @@ export const projectionWords = {
   title: "Projection at true size",
   partOf: (at: number, all: number): string => `Part ${at} of ${all}.`,
   linesOf: { cut: "Solid: cut. Dashed: sew.", sewn: "Solid: cut. Dashed: level lines." },
+  seams: "Edges with the same letter are sewn to each other.",
   mirrored: "Mirrored.",
   tooLarge: "It is larger than the picture: drag it to see the rest, and mark where it goes on.",
   grain: "grain",
   lay: (length: string): string => `Lay your tape on the bar: ${length}, end to end.`,
   layHow: "Press Smaller or Larger, drag the right end of the bar, or type what the tape reads.",
   measures: (width: string, height: string): string =>
-    `It measures ${width} across and ${height} up and down: lay the tape both ways, since a projector that hangs askew stretches one.`,
+    `Lay the tape across this part, and up and down: it should read ${width} and ${height}. If only one of them agrees, the projector hangs askew: straighten it, and set the bar again.`,
   reads: "The bar reads",
   setReading: "Set",
   notLength: (read: string, length: string): string =>

@@ -2,7 +2,8 @@ import { type BattingLayout, type BattingSheet, layingGap, lengthOfRoll } from "
 import type { ClassSupplies } from "../app/supplies/classSupplies";
 import type { CoverCloth } from "../app/supplies/coverCloth";
 import { yardMm } from "../app/supplies/cost";
-import type { CoverClothKind, Notions } from "../app/supplies/fittingSupplies";
+import type { ArmNotions, CoverClothKind, FormNotions, Notions } from "../app/supplies/fittingSupplies";
+import { trialLabel } from "../app/supplies/trialStrip";
 import { type LengthStep, type LengthUnit, tapeStep } from "../core/lengthText";
 import {
   type BattingGood,
@@ -112,7 +113,8 @@ export const suppliesWords = {
   laidOut: (step: LengthStep): string =>
     `Laid ${shownLength(mm(layingGap), step)} apart, along or across: batting has no grain.`,
   numbers: "A number is a piece in the order of pinning; 3.2 is the second layer of piece 3, from the form outwards.",
-  trial: "The strip of the trial is not counted.",
+  trialStrip: "the strip of the trial",
+  trial: `${trialLabel} is the strip of the trial, a length for each turn.`,
   tooLarge: (names: readonly string[]): string =>
     `Too large for it: ${names.join(", ")}. Choose a larger packet, or a roll.`,
   allCut: "Every piece is cut, so no more batting is needed.",
@@ -120,15 +122,24 @@ export const suppliesWords = {
     count === 1
       ? "1 piece is cut or pinned already and not counted."
       : `${count} pieces are cut or pinned already and not counted.`,
-  cover: "Fabric for the cover",
+  cover: "Fabric for the cover and the arm",
   cloths: { knit: "knit, pulled by a tenth", woven: "woven fabric" } satisfies {
     readonly [kind in CoverClothKind]: string;
   },
   clothKind: "It is cut from",
   clothWidth: "Width of the fabric",
   working: "Working out the cover…",
-  clothHow: (above: string): string =>
-    `All panels lie the same way up, along the grain. Each has ${above} above the bust line, to be traced on the form and trimmed (common practice, no source). The numbers go around from right center back over the front.`,
+  clothHow: ({ isFitted, coverCount, armCount }: CoverCloth, above: string): string =>
+    [
+      ...(coverCount === 0
+        ? ["All parts lie the same way up, along the grain."]
+        : [
+            `All panels lie the same way up, along the grain. Each has ${above} above the bust line, to be traced on the form and trimmed (common practice, no source).`,
+          ]),
+      ...(coverCount > 0 && isFitted ? ["The numbers go around from right center back over the front."] : []),
+      ...(coverCount > 0 && armCount > 0 ? ["The last numbers are parts of the arm."] : []),
+    ].join(" "),
+  noCloth: "No fabric is needed: no cover and no arm is left to cut.",
   washed: "Wash the fabric first, as hot as it will ever be washed.",
   notions: "Notions",
   priceOf: (what: string, per: string): string => `Price of ${what}, for ${per}`,
@@ -154,26 +165,35 @@ export const goodsOffered = (
     return id === chosen || good.kind === "packet" || (good.soldIn === "in") === (unit === "in");
   });
 
+const fabricName = (kind: CoverClothKind): string => (kind === "knit" ? "Stretch knit" : "Woven fabric");
+
 /** How much cloth to ask for. */
 export function clothSentence(
   kind: CoverClothKind,
   width: ClothWidthId,
-  { rows }: CoverCloth,
+  { rows, coverCount, armCount, isFitted }: CoverCloth,
   unit: LengthUnit,
 ): string {
+  if (coverCount + armCount === 0) return suppliesWords.noCloth;
   const length = shopLength(boughtLength(rows.length, unit), unit);
   const lies = rows.rows === 1 ? "in one row" : `in ${rows.rows} rows`;
-  return `${kind === "knit" ? "Stretch knit" : "Woven fabric"}: ${length}, at least ${clothWidthName(width, unit)}. The ${rows.panels.length} panels lie side by side ${lies}.`;
+  const parts = [
+    ...(coverCount === 0
+      ? []
+      : [isFitted ? `${coverCount} panels` : "front and two backs of a cover that is pulled on"]),
+    ...(armCount === 0 ? [] : [`${armCount} parts of the arm`]),
+  ].join(" and the ");
+  return `${fabricName(kind)}: ${length}, at least ${clothWidthName(width, unit)}. The ${parts} lie side by side ${lies}.`;
 }
 
 /** What is written on the picture of the cloth: the number of each panel in its order around, and the sizes. */
 export function clothPictureWords(cover: CoverCloth, width: ClothWidthId, unit: LengthUnit) {
-  const labels = cover.rows.panels.map(({ id }) => String(1 + cover.parts.findIndex((part) => part.id === id)));
+  const labels = cover.rows.panels.map(({ id }) => String(1 + cover.ids.indexOf(id)));
   return [
     labels,
     {
-      title: "Layout of the cover",
-      description: `${labels.length} panels, all the same way up.`,
+      title: "Layout of the fabric",
+      description: `${labels.length} parts, all the same way up.`,
       width: clothSize(width, unit),
       length: shopLength(boughtLength(cover.rows.length, unit), unit),
       left: null,
@@ -186,19 +206,44 @@ export const clothTooWide = (count: number): string =>
 
 /** Everything else, one line for each; amounts of thread, pins and elastic are common practice, no source. */
 export function notionLines(notions: Notions, unit: LengthUnit): readonly string[] {
-  const { waistTape, opening } = notions;
+  const { waistTape, opening, form, arm, isArmFilled } = notions;
   const about = (length: Millimetres) => aboutLength(length, unit);
   return [
     `Pins: about ${notions.pins}, counted into the dish and counted back.`,
-    `Strong thread for basting: about ${about(notions.bastingThread)}. Sewing thread for the cover: about ${about(notions.sewingThread)}.`,
+    `Strong thread for basting: about ${about(notions.bastingThread)}. Sewing thread: about ${about(notions.sewingThread)}.`,
     "A curved needle, and a long straight one.",
     `Narrow elastic to mark the person’s lines: about ${about(notions.markingElastic)}, cut into five.`,
     `Style tape: about ${about(notions.styleTape)}, for the bust and hip lines and every seam of the cover.`,
     ...(waistTape === null ? [] : [`Twill tape for the waist: ${shownLength(waistTape, tapeStep[unit])}.`]),
-    "A snug stretch under-cover, if the form takes no pins or is not yours: a cut-off tee or a tube of knit.",
+    ...formLines(form),
     ...(opening === null
       ? []
       : [`A zipper of ${shownLength(opening, tapeStep[unit])}, or lacing, for the opening at center back.`]),
+    ...(arm === null ? [] : armLines(arm, unit)),
+    ...(isArmFilled
+      ? [`Loose fiber for the arm: about ${unit === "in" ? "5 to 9 oz" : "150 to 250 g"}, estimated from memory.`]
+      : []),
+  ];
+}
+
+/** What the form asks for, by what it is made of. */
+function formLines({ underCover, hasDials, isWeighted }: FormNotions): readonly string[] {
+  const tube = "a cut-off tee or a tube of knit.";
+  return [
+    ...(underCover === "needed" ? [`A snug stretch under-cover for the form: ${tube}`] : []),
+    ...(underCover === "unsaid"
+      ? [`A snug stretch under-cover, if the form takes no pins or is not yours: ${tube}`]
+      : []),
+    ...(hasDials ? ["Strong tape to fix the dials, so that none turns again."] : []),
+    ...(isWeighted ? ["Weights for the base: sandbags, or a bag of rice."] : []),
+  ];
+}
+
+function armLines({ tab, capCard, wristCard }: ArmNotions, unit: LengthUnit): readonly string[] {
+  const size = (length: Millimetres) => shownLength(length, tapeStep[unit]);
+  return [
+    `For the arm’s tab: firm woven fabric, ${size(tab.length)} × ${size(tab.width)}. For its ends: firm card, an oval ${size(capCard.height)} × ${size(capCard.breadth)} and a disc ${size(wristCard.height)} across.`,
+    `For hanging the arm: hook-and-loop tape, and ${unit === "in" ? "1 yd" : "80 cm"} of narrow tape for four ties.`,
   ];
 }
 
@@ -220,19 +265,39 @@ export function classSuppliesLines(supplies: ClassSupplies, unit: LengthUnit): r
   const about = (length: Millimetres) => aboutLength(length, unit);
   return [
     ...supplies.cloths.map(
-      ({ kind, width, covers, length }) =>
-        `${kind === "knit" ? "Stretch knit" : "Woven fabric"} for ${covers === 1 ? "1 cover" : `${covers} covers`}: ${shopLength(length, unit)}, at least ${clothWidthName(width, unit)}.`,
+      ({ kind, width, covers, arms, length }) =>
+        `${fabricName(kind)} for ${made(covers, arms)}: ${shopLength(length, unit)}, at least ${clothWidthName(width, unit)}.`,
     ),
     `Pins: about ${supplies.pins}.`,
-    `Strong thread for basting: about ${about(supplies.bastingThread)}. Sewing thread for the covers: about ${about(supplies.sewingThread)}.`,
+    `Strong thread for basting: about ${about(supplies.bastingThread)}. Sewing thread: about ${about(supplies.sewingThread)}.`,
     `Narrow elastic to mark lines: about ${about(supplies.markingElastic)}. Style tape: about ${about(supplies.styleTape)}. Twill tape for the waists: ${about(supplies.waistTape)}.`,
     ...(supplies.openings.length === 0
       ? []
       : [
           `Zippers, or lacing, for openings at center back: ${supplies.openings.map((one) => shownLength(one, tapeStep[unit])).join(", ")}.`,
         ]),
+    ...counted("Snug stretch under-covers for forms", supplies.underCovers),
+    ...counted("Forms with dials, for which strong tape is needed", supplies.dialed),
+    ...counted("Bases to weight, with sandbags or bags of rice", supplies.weighted),
+    ...counted(
+      "Arms, each with firm woven fabric for the tab, firm card, ties and hook-and-loop tape",
+      supplies.armsCut,
+    ),
+    ...(supplies.armsFilled === 0
+      ? []
+      : [
+          `Loose fiber for arms: about ${unit === "in" ? `${5 * supplies.armsFilled} to ${9 * supplies.armsFilled} oz` : `${150 * supplies.armsFilled} to ${250 * supplies.armsFilled} g`}, estimated from memory.`,
+        ]),
   ];
 }
+
+const counted = (what: string, count: number): readonly string[] => (count === 0 ? [] : [`${what}: ${count}.`]);
+
+const made = (covers: number, arms: number): string =>
+  [
+    ...(covers === 0 ? [] : [covers === 1 ? "1 cover" : `${covers} covers`]),
+    ...(arms === 0 ? [] : [arms === 1 ? "1 arm" : `${arms} arms`]),
+  ].join(" and ");
 
 /** A plain sum, without a currency: two digits behind the point. */
 export const priceText = (sum: number): string =>

@@ -1,11 +1,14 @@
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { describe, expect, test, vi } from "vitest";
+import { tileHeight, tilesOf, tileWidth } from "../../src/app/patterns/tiles";
+import { writePatterns } from "../../src/app/patterns/writePatterns";
 import { patternFiles } from "../../src/command/patternFolder";
 import { patternsOfText } from "../../src/command/patternsOfText";
 import { planOfText } from "../../src/command/planOfText";
 import { ratio } from "../../src/core/units";
-import { outlinesOfSvg, type ReadLine, readDxf } from "../tools/readPatterns";
+import { patternWords } from "../../src/text/patterns";
+import { outlinesOfSvg, type ReadLine, type ReadPage, readDxf, readPdf } from "../tools/readPatterns";
 
 vi.setConfig({ testTimeout: 240_000 });
 
@@ -109,7 +112,52 @@ describe("what is built above the bust is cut from patterns, too", () => {
       expect(apart(outline, readDxf(file(`${id}.dxf`)).outlines[0] ?? []), id).toBeLessThan(0.2);
     }
   });
+
+  /** Broken on purpose: these parts drawn a two hundredth too large; their pages shifted by half a millimeter. Seen to fail. */
+  test.each([
+    ["letter", 215.9, 279.4],
+    ["a4", 210, 297],
+  ] as const)(
+    "and reads back from one large sheet and from pages at its true size: %s",
+    async (paper, width, height) => {
+      const read = async (kind: "sheet" | "letter" | "a4"): Promise<readonly ReadPage[]> => {
+        const { content } = await writePatterns(patterns, kind, patternWords);
+        if (typeof content === "string") throw new Error("no bytes");
+        return readPdf(content);
+      };
+      const sheet = (await read("sheet")).flatMap((page) => page.lines);
+      const pages = await read(paper);
+      const tiles = patterns.parts.flatMap(({ part }) => tilesOf(part).tiles.map((tile) => ({ part, tile })));
+      const printed = pages.slice(pages.length - tiles.length);
+      const [left, bottom] = [(width - tileWidth) / 2, (height - tileHeight) / 2];
+      let met = 0;
+      for (const { id, outline } of parts) {
+        expect(Math.min(...sheet.map((line) => farthest(cornered(outline), cornered(line)))), id).toBeLessThan(0.2);
+        for (const [i, { part, tile }] of tiles.entries()) {
+          if (part.id !== id) continue;
+          met++;
+          const where = (printed[i] as ReadPage).lines.map((line) =>
+            line.map(([x, y]) => [x - left + tile.left, y - bottom + tile.bottom] as const),
+          );
+          expect(Math.min(...where.map((line) => farthest(outline, line))), id).toBeLessThan(0.2);
+        }
+      }
+      expect(met).toBeGreaterThanOrEqual(parts.length);
+    },
+  );
 });
+
+/** The largest distance between the points of two outlines, one by one; none where one has fewer points. */
+const farthest = (one: ReadLine, other: ReadLine): number =>
+  other.length < one.length
+    ? Number.POSITIVE_INFINITY
+    : Math.max(...one.map(([x, y], i) => Math.hypot(x - (other[i]?.[0] ?? 1e9), y - (other[i]?.[1] ?? 1e9))));
+
+/** An outline with its lower left corner at the origin. */
+function cornered(line: ReadLine): ReadLine {
+  const [left, bottom] = [Math.min(...line.map(([x]) => x)), Math.min(...line.map(([, y]) => y))];
+  return line.map(([x, y]) => [x - left, y - bottom] as const);
+}
 
 /** Breadth, height, area without sign and length of an outline (mm). */
 function sizeOf(outline: ReadLine): readonly number[] {

@@ -105,7 +105,7 @@ test("the next action says which batting it is cut from, and only where there ar
 });
 
 test("each layer is laid on the batting that its piece is cut from, once", () => {
-  const supplies = battingSupplies(plan.pieces, { ...two, work: [] });
+  const supplies = battingSupplies(plan, { ...two, work: [{ did: "trial", batting: "felt", level: "waist" }] });
   expect(supplies.map(({ role }) => role)).toEqual(["building", "finishing"]);
   for (const { role, shapes, layout } of supplies) {
     const own = plan.pieces.filter((piece) => pieceBatting(piece) === role);

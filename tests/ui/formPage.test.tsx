@@ -84,9 +84,11 @@ test("nobody is asked for what they have not: a body for a lower edge, a form fo
     }
     return all;
   };
-  expect(asked(bodyGroups)).not.toContain("lowerEdgeBelowNape");
+  for (const name of ["lowerEdgeBelowNape", "armholePlateHeight", "armholePlateBreadth"] as const) {
+    expect(asked(bodyGroups)).not.toContain(name);
+    expect(asked(formGroups)).toContain(name);
+  }
   expect(asked(bodyGroups)).toContain("armLength");
-  expect(asked(formGroups)).toContain("lowerEdgeBelowNape");
   expect(asked(formGroups)).not.toContain("armLength");
 });
 

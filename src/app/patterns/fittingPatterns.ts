@@ -12,7 +12,7 @@ import { type Piece, pieceBatting } from "../../core/padding/piece";
 import type { PlannedLevel } from "../../core/plan/plan";
 import { assert } from "../../core/result";
 import type { SettledFitting } from "../../document/fitting";
-import { fittingArm, type FittingArm } from "../arm/fittingArm";
+import { armWish, fittingArm, type FittingArm } from "../arm/fittingArm";
 import { fittingBuilds } from "../above/fittingBuilds";
 import type { Derived } from "../session/derived";
 import { type CurrentStep, piecesNamed } from "../steps/currentStep";
@@ -47,7 +47,7 @@ export function fittingPatterns(
   const current = derived.step();
   if (current === null) return null;
   assert(derived.input !== null, "a step has a plan, and a plan what it is made from");
-  const arm = fittingArm(derived.input.body, cloth);
+  const arm = fittingArm(derived.input.body, cloth, armWish(fitting));
   const cover = coverOfStep(current, derived.input, cloth, fitting);
   const parts = [
     ...battingPatterns(current, fitting, titles.layer),

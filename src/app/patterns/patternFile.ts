@@ -19,10 +19,18 @@ export interface PatternFilePart {
   readonly title: string;
   readonly says: readonly string[];
   readonly outline: readonly FilePoint[];
-  readonly edges: readonly { readonly id: string; readonly lengthMm: number; readonly sewnTo: string | null }[];
+  readonly edges: readonly PatternFileEdge[];
   readonly levels: readonly { readonly name: string; readonly lengthMm: number }[];
   readonly lines: readonly { readonly kind: string; readonly points: readonly FilePoint[] }[];
   readonly notches: readonly FilePoint[];
+}
+
+/** An edge that is gathered onto another is longer than that by a share of it. */
+interface PatternFileEdge {
+  readonly id: string;
+  readonly lengthMm: number;
+  readonly sewnTo: string | null;
+  readonly gathered?: number;
 }
 
 type FilePoint = readonly [xMm: number, yMm: number];
@@ -48,7 +56,12 @@ const filePart = ({ part, title, says }: TitledPart): PatternFilePart => {
     title,
     says,
     outline: [...outline, ...outline.slice(0, 1)],
-    edges: part.edges.map(({ id, points, sewnTo }) => ({ id, lengthMm: hundredth(lineLength(points)), sewnTo })),
+    edges: part.edges.map(({ id, points, sewnTo, gathered }) => ({
+      id,
+      lengthMm: hundredth(lineLength(points)),
+      sewnTo,
+      ...(gathered === undefined ? {} : { gathered }),
+    })),
     levels: part.levels.map(({ name, length }) => ({ name, lengthMm: hundredth(length) })),
     lines: part.lines.map(({ kind, points }) => ({ kind, points: points.map(filePoint) })),
     notches: part.notches.map(filePoint),

@@ -1,4 +1,10 @@
-import { type FlatPoint, partOutline, type PatternLine, type PatternPart } from "../../core/pattern/patternPart";
+import {
+  type FlatPoint,
+  lineLength,
+  partOutline,
+  type PatternLine,
+  type PatternPart,
+} from "../../core/pattern/patternPart";
 
 /** How a part is thrown onto the table: what one pixel of the picture measures there (mm), and which way it lies. */
 export interface Throw {
@@ -25,12 +31,26 @@ export interface ThrownPart {
   readonly width: number;
   readonly height: number;
   readonly lines: readonly ThrownLine[];
+  /** The name of each seam, inside the part beside the middle of its edge. */
+  readonly seams: readonly ThrownSeam[];
+}
+
+export interface ThrownSeam {
+  readonly name: string;
+  readonly at: Pixel;
 }
 
 /** A mark across the edge, long enough to be seen beside lines of 5 pixels (mm). */
 const notchLength = 10;
 
-export function thrownPart(part: PatternPart, { mmPerPixel, turn, isMirrored }: Throw): ThrownPart {
+/** From an edge to the middle of its seam's name (px). */
+const seamGap = 26;
+
+export function thrownPart(
+  part: PatternPart,
+  { mmPerPixel, turn, isMirrored }: Throw,
+  seamNames: ReadonlyMap<string, string> = new Map(),
+): ThrownPart {
   const angle = (turn * Math.PI) / 180;
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
   const toPixel = ({ x, y }: Pixel): Pixel => {
@@ -56,6 +76,48 @@ export function thrownPart(part: PatternPart, { mmPerPixel, turn, isMirrored }: 
     width: Math.max(...all.map(({ x }) => x)) - left,
     height: Math.max(...all.map(({ y }) => y)) - top,
     lines: lines.map((line) => ({ ...line, points: line.points.map(({ x, y }) => ({ x: x - left, y: y - top })) })),
+    seams: part.edges.flatMap(({ id, points }) => {
+      const name = seamNames.get(id);
+      if (name === undefined) return [];
+      const { x, y } = toPixel(insideOf(points, seamGap * mmPerPixel));
+      return [{ name, at: { x: x - left, y: y - top } }];
+    }),
+  };
+}
+
+/** So far inside a part from the middle of one of its edges (mm): parts run counterclockwise, so inside lies to the left. */
+function insideOf(points: readonly FlatPoint[], gap: number): Pixel {
+  let left = lineLength(points) / 2;
+  for (const [i, from] of points.entries()) {
+    const to = points[i + 1];
+    if (to === undefined) break;
+    const [x, y] = [to.x - from.x, to.y - from.y];
+    const size = Math.hypot(x, y);
+    if (left > size) {
+      left -= size;
+      continue;
+    }
+    return {
+      x: from.x + (left * x - gap * y) / size,
+      y: from.y + (left * y + gap * x) / size,
+    };
+  }
+  return points[0] ?? { x: 0, y: 0 };
+}
+
+/** Half the height of a word, with its black rim and the line's own width to spare (px). */
+const besideGap = 22;
+
+/** Where a word stands that runs along a straight line, three quarters of its way, and how far it is turned (degrees). */
+export function wordBeside(points: readonly Pixel[]): Pixel & { readonly turn: number } {
+  const [from, to] = [points[0], points.at(-1)] as [Pixel, Pixel];
+  const away = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+  const [x, y] = [(to.x - from.x) / away, (to.y - from.y) / away];
+  const angle = (Math.atan2(y, x) * 180) / Math.PI;
+  return {
+    x: from.x + 0.75 * away * x - besideGap * y,
+    y: from.y + 0.75 * away * y + besideGap * x,
+    turn: angle > 90 ? angle - 180 : angle <= -90 ? angle + 180 : angle,
   };
 }
 

@@ -81,13 +81,19 @@ function groupsOf(whose: "body" | "form" | "sheet"): readonly MeasureGroup[] {
   });
 }
 
-/** A body has no lower edge; a form has neither arms nor a cover to cut for, and stands on no floor of its own. */
+/** What only a form has: a lower edge, and a plate that closes the armhole. */
+const ofFormAlone: ReadonlySet<MeasurementName> = new Set([
+  "lowerEdgeBelowNape",
+  "armholePlateHeight",
+  "armholePlateBreadth",
+]);
+
+/** A form has neither arms nor a cover to cut for, and stands on no floor of its own. */
 function isOf(whose: "body" | "form" | "sheet", name: MeasurementName): boolean {
   const { improves } = measurementFacts[name];
   if (whose === "sheet") return true;
-  return whose === "body"
-    ? name !== "lowerEdgeBelowNape"
-    : improves !== "arm" && improves !== "cover" && improves !== "waistTilt";
+  if (ofFormAlone.has(name)) return whose === "form";
+  return whose === "body" || (improves !== "arm" && improves !== "cover" && improves !== "waistTilt");
 }
 
 export const bodyGroups = groupsOf("body");

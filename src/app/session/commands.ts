@@ -8,6 +8,7 @@ import {
   entryLength,
   isLogFull,
   withUnit,
+  type ArmEntry,
   type BattingEntry,
   type Drafts,
   type Entries,
@@ -55,6 +56,7 @@ export type Command =
   | { readonly does: "record"; readonly entry: WorkEntry }
   | { readonly does: "setReadingError"; readonly text: string }
   | { readonly does: "changeSupplies"; readonly supplies: SuppliesEntry }
+  | { readonly does: "chooseArm"; readonly arm: ArmEntry }
   | { readonly does: "leaveOut"; readonly entry: number }
   | { readonly does: "ignore"; readonly readings: readonly UnusedReading[] };
 
@@ -120,6 +122,8 @@ function applied(fitting: Fitting, command: Command): Fitting {
       return entryLength(command.text, fitting.unit).ok ? { ...fitting, readingError: command.text } : fitting;
     case "changeSupplies":
       return { ...fitting, supplies: command.supplies };
+    case "chooseArm":
+      return { ...fitting, arm: { ...fitting.arm, ...command.arm } };
     case "leaveOut":
       return leaveOut(fitting, command.entry);
     case "ignore":

@@ -88,7 +88,7 @@ export function derivation(): (fitting: SettledFitting) => Derived {
   );
   const histories = thicknessHistories();
   const askedOf = remembered(
-    ({ planning, input, read, fitting }: Underway) => [planning, input, read, fitting.work, fitting.unit],
+    stepRestsOn,
     (asked): Pick<Derived, "learning" | "thicknessHistory" | "step"> => ({
       step: onceAsked(() => stepOfWork(asked)),
       learning: onceAsked(() => learningOfWork(asked)),
@@ -208,6 +208,10 @@ function planOfLengths({ read: { lengths }, problems, ranking, size }: Checked):
     size: chosen.size,
   };
 }
+
+/** Everything that the next step and its facts are made from. */
+const stepRestsOn = ({ planning, input, read, fitting: { work, unit, arm, supplies } }: Underway) =>
+  [planning, input, read, work, unit, arm, supplies?.cover?.cloth] as const;
 
 /** The last time the rest was planned anew: as long as it is the same, so is the plan in force. */
 const lastReplan = ({ work }: SettledFitting) => work.findLast((entry) => entry.did === "replanned");

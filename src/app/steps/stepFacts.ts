@@ -1,5 +1,5 @@
 import { armReading } from "../../core/arm/armReadings";
-import { type SoftArm, softArm } from "../../core/arm/softArm";
+import { type ArmWish, type SoftArm, softArm } from "../../core/arm/softArm";
 import type { Measurements } from "../../core/body/measurements";
 import type { LevelName } from "../../core/body/vocabulary";
 import { coverLines } from "../../core/cover/coverGround";
@@ -10,6 +10,7 @@ import type { Plan } from "../../core/plan/plan";
 import { type WaistTape, waistTape } from "../../core/plan/waistTape";
 import { type Millimetres, mm } from "../../core/units";
 import type { CoverCloth, Fitting, FormKind } from "../../document/fitting";
+import { armWish } from "../arm/fittingArm";
 import { isCutFromPanels } from "./makingSteps";
 import { chosenCloth } from "./coverCloth";
 
@@ -66,7 +67,11 @@ type FormDescribed = { readonly kind?: FormKind | undefined; readonly shared?: b
 /** One layer of a usual batting under the tape (mm), where no piece says which. A judgement. */
 const usualLayer = 6;
 
-export function stepFacts(plan: Plan, body: Measurements, fitting: Pick<Fitting, "work" | "unit" | "form">): StepFacts {
+export function stepFacts(
+  plan: Plan,
+  body: Measurements,
+  fitting: Pick<Fitting, "work" | "unit" | "form" | "supplies" | "arm">,
+): StepFacts {
   const { kind, cloth } = chosenCloth(fitting);
   const frontAt = (name: "bust" | "underbust") => plan.levels.find((level) => level.name === name)?.body.frontArc.value;
   const loss = (frontAt("bust") ?? 0) - (frontAt("underbust") ?? 0);
@@ -82,7 +87,7 @@ export function stepFacts(plan: Plan, body: Measurements, fitting: Pick<Fitting,
       return girth === undefined ? [] : [{ line, length: mm(girth + tapeOverlap) }];
     }),
     isFloorKnown: body.napeHeight !== undefined || body.waistToFloorFront !== undefined,
-    arm: armOf(body, cloth),
+    arm: armOf(body, cloth, armWish(fitting)),
     measureAgain: measureAgain(fitting),
   };
 }
@@ -91,9 +96,9 @@ export function stepFacts(plan: Plan, body: Measurements, fitting: Pick<Fitting,
 const tapeOverlap = 25;
 
 /** The arm that its measurements give; none where one is missing or they contradict one another. */
-function armOf(body: Measurements, cloth: Cloth): SoftArm | null {
+function armOf(body: Measurements, cloth: Cloth, wish: ArmWish): SoftArm | null {
   const read = armReading(body);
-  return read.kind === "whole" ? softArm(read.readings, cloth) : null;
+  return read.kind === "whole" ? softArm(read.readings, cloth, wish) : null;
 }
 
 /** A body is measured again after this many months, or when a garment disagrees. Common practice, no source. */

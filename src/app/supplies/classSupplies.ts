@@ -23,7 +23,14 @@ export interface ShareOfClass {
     readonly good: BattingGoodId;
     readonly shapes: readonly ShapeToLay[];
   }[];
-  readonly cloth: { readonly kind: CoverClothKind; readonly width: ClothWidthId; readonly lengthMm: number };
+  /** Of what the cover and the arm are cut from; null where neither is. */
+  readonly cloth: {
+    readonly kind: CoverClothKind;
+    readonly width: ClothWidthId;
+    readonly lengthMm: number;
+    readonly hasCover: boolean;
+    readonly hasArm: boolean;
+  } | null;
   readonly notions: Notions;
 }
 
@@ -32,7 +39,7 @@ export function shareOfClass(fitting: SettledFitting, place: number): ShareOfCla
   const derived = derivation()(fitting);
   const current = derived.step();
   if (current === null || derived.input === null) return null;
-  const battings = battingSupplies(current.plan.pieces, fitting);
+  const battings = battingSupplies(current.plan, fitting);
   const cover = coverSupply(current, derived.input, fitting);
   return {
     battings: battings.map(({ role, shapes }) => ({
@@ -40,7 +47,16 @@ export function shareOfClass(fitting: SettledFitting, place: number): ShareOfCla
       good: chosenGood(fitting, role),
       shapes: shapes.map((shape) => ({ ...shape, label: `${letter(place)}${shape.label}` })),
     })),
-    cloth: { kind: clothKind(fitting), width: chosenWidth(fitting), lengthMm: cover.rows.length },
+    cloth:
+      cover.ids.length === 0
+        ? null
+        : {
+            kind: clothKind(fitting),
+            width: chosenWidth(fitting),
+            lengthMm: cover.rows.length,
+            hasCover: cover.coverCount > 0,
+            hasArm: cover.armCount > 0,
+          },
     notions: notions(current, derived.input, fitting, battings, cover),
   };
 }
@@ -55,7 +71,8 @@ export interface ClassSupplies {
     readonly kind: CoverClothKind;
     readonly width: ClothWidthId;
     readonly covers: number;
-    /** Each cover's length is bought for itself. */
+    readonly arms: number;
+    /** Each fitting's length is bought for itself. */
     readonly length: Millimetres;
   }[];
   readonly pins: number;
@@ -65,6 +82,13 @@ export interface ClassSupplies {
   readonly waistTape: Millimetres;
   readonly markingElastic: Millimetres;
   readonly openings: readonly Millimetres[];
+  /** How many forms need an under-cover, have dials to tape, stand on a base to weight. */
+  readonly underCovers: number;
+  readonly dialed: number;
+  readonly weighted: number;
+  /** How many arms are still to be cut, and to be filled. */
+  readonly armsCut: number;
+  readonly armsFilled: number;
 }
 
 /**
@@ -74,12 +98,13 @@ export interface ClassSupplies {
 export function classSupplies(shares: readonly ShareOfClass[], unit: LengthUnit): ClassSupplies {
   const sum = (of: (share: ShareOfClass) => number): Millimetres =>
     mm(shares.reduce((total, share) => total + of(share), 0));
+  const count = (is: (notions: Notions) => boolean): number => shares.filter((share) => is(share.notions)).length;
   const battings = grouped(
     shares.flatMap((share) => share.battings),
     ({ name, good }) => `${name.toLowerCase()} ${good}`,
   );
   const cloths = grouped(
-    shares.map(({ cloth }) => cloth),
+    shares.flatMap(({ cloth }) => cloth ?? []),
     ({ kind, width }) => `${kind} ${width}`,
   );
   return {
@@ -94,7 +119,8 @@ export function classSupplies(shares: readonly ShareOfClass[], unit: LengthUnit)
     cloths: cloths.map(([first, ...others]) => ({
       kind: first.kind,
       width: first.width,
-      covers: 1 + others.length,
+      covers: [first, ...others].filter(({ hasCover }) => hasCover).length,
+      arms: [first, ...others].filter(({ hasArm }) => hasArm).length,
       length: mm([first, ...others].reduce((total, { lengthMm }) => total + boughtLength(lengthMm, unit), 0)),
     })),
     pins: sum((share) => share.notions.pins),
@@ -104,6 +130,11 @@ export function classSupplies(shares: readonly ShareOfClass[], unit: LengthUnit)
     waistTape: sum((share) => share.notions.waistTape ?? 0),
     markingElastic: sum((share) => share.notions.markingElastic),
     openings: shares.flatMap((share) => share.notions.opening ?? []),
+    underCovers: count(({ form }) => form.underCover === "needed"),
+    dialed: count(({ form }) => form.hasDials),
+    weighted: count(({ form }) => form.isWeighted),
+    armsCut: count(({ arm }) => arm !== null),
+    armsFilled: count(({ isArmFilled }) => isArmFilled),
   };
 }
 

@@ -1,19 +1,27 @@
+import { armParts } from "../../core/arm/armParts";
+import type { Oval } from "../../core/arm/oval";
+import type { SoftArm } from "../../core/arm/softArm";
 import { levelNames, mapLevels } from "../../core/body/vocabulary";
 import type { Cloth } from "../../core/cover/cloth";
 import type { LengthUnit } from "../../core/lengthText";
 import { type BattingRole, battingRoles } from "../../core/material";
 import { battingParts } from "../../core/pattern/battingParts";
 import { type Piece, pieceBatting } from "../../core/padding/piece";
+import { partFrame } from "../../core/pattern/patternPart";
+import type { Plan } from "../../core/plan/plan";
+import { assert } from "../../core/result";
 import { battingGood, type BattingGoodId, type ClothWidthId, clothWidths } from "../../core/supplies/goods";
 import { type Millimetres, mm } from "../../core/units";
 import type { PlanInput } from "../../core/plan/basis";
 import { waistTape } from "../../core/plan/waistTape";
-import type { Fitting } from "../../document/fitting";
+import type { Fitting, Making } from "../../document/fitting";
 import { coverOfStep } from "../patterns/coverOfStep";
 import { chosenCloth } from "../steps/coverCloth";
 import type { CurrentStep } from "../steps/currentStep";
+import type { FormFacts } from "../steps/stepFacts";
 import { type BattingLayout, battingLayout, type ShapeToLay } from "./battingLayout";
 import { aroundPart, type CoverCloth, coverCloth } from "./coverCloth";
+import { trialShapes } from "./trialStrip";
 
 /** One batting of a fitting: the layers that are still to be cut from it, laid on what it is bought as. */
 export interface BattingSupply {
@@ -45,12 +53,17 @@ type Bought = Pick<Fitting, "unit" | "work" | "supplies">;
 export const chosenGood = ({ unit, supplies }: Pick<Fitting, "unit" | "supplies">, role: BattingRole): BattingGoodId =>
   supplies?.[role]?.good ?? usualGoods[unit];
 
-/** Each batting that pieces are still to be cut from. Pieces bear their number in the order of pinning, layers theirs from the form outwards. */
-export function battingSupplies(pieces: readonly Piece[], fitting: Bought): readonly BattingSupply[] {
+/**
+ * Each batting that pieces are still to be cut from, with the strip of the trial while none was made. Pieces bear their number in
+ * the order of pinning, layers theirs from the form outwards.
+ */
+export function battingSupplies(plan: Pick<Plan, "pieces" | "bareForm">, fitting: Bought): readonly BattingSupply[] {
   const done = piecesDone(fitting);
+  const isTried = fitting.work.some(({ did }) => did === "trial");
   return battingRoles.flatMap((role) => {
-    const own = pieces.filter((piece) => pieceBatting(piece) === role && !done.has(piece.id));
-    const shapes = own.flatMap(shapesOf);
+    const own = plan.pieces.filter((piece) => pieceBatting(piece) === role && !done.has(piece.id));
+    const trial = isTried || role !== "building" || own.length === 0 ? [] : trialShapes(plan);
+    const shapes = [...own.flatMap(shapesOf), ...trial];
     const good = battingGood(chosenGood(fitting, role));
     return shapes.length === 0
       ? []
@@ -71,19 +84,25 @@ export const clothKind = (fitting: Pick<Fitting, "work" | "unit" | "supplies">):
 export const chosenWidth = ({ supplies }: Pick<Fitting, "supplies">): ClothWidthId =>
   supplies?.cover?.width ?? "150-cm";
 
-/** The cover for where the work stands, laid on the cloth that was chosen; it takes a moment to work out. */
-export const coverSupply = (current: CurrentStep, input: PlanInput, fitting: Bought): CoverCloth =>
-  coverCloth(
-    coverOfStep(current, input, chosenCloth(fitting).cloth, fitting),
-    input.body,
-    clothWidths[chosenWidth(fitting)],
-  );
+/** The cover and the arm for where the work stands, laid on the cloth that was chosen; it takes a moment to work out. */
+export function coverSupply(current: CurrentStep, input: PlanInput, fitting: Bought): CoverCloth {
+  const { kind, cloth } = chosenCloth(fitting);
+  return coverCloth(coverOfStep(current, input, cloth, fitting), {
+    body: input.body,
+    width: clothWidths[chosenWidth(fitting)],
+    cover: isMade(fitting, "coverCut") ? "none" : kind,
+    arm: isMade(fitting, "armCut") ? null : current.facts.arm,
+  });
+}
+
+const isMade = ({ work }: Pick<Fitting, "work">, what: Making): boolean =>
+  work.some((entry) => entry.did === "made" && entry.what === what);
 
 /** What else is needed, by number and length (mm). */
 export interface Notions {
   readonly pins: number;
   readonly bastingThread: Millimetres;
-  /** For the seams of the cover. */
+  /** For the seams of the cover and the arm. */
   readonly sewingThread: Millimetres;
   /** Around bust and full hip, and along every seam of the cover. */
   readonly styleTape: Millimetres;
@@ -92,6 +111,26 @@ export interface Notions {
   readonly markingElastic: Millimetres;
   /** How long a woven cover opens at center back; null for knit. */
   readonly opening: Millimetres | null;
+  /** What the form asks for, by what it is made of. */
+  readonly form: FormNotions;
+  /** Besides its fabric, what the arm is still made of; null where none is, or it is cut. */
+  readonly arm: ArmNotions | null;
+  /** Whether fiber is still to be filled into an arm. */
+  readonly isArmFilled: boolean;
+}
+
+export interface FormNotions {
+  /** "unsaid" while nobody said what the form is made of. */
+  readonly underCover: "needed" | "unsaid" | "none";
+  readonly hasDials: boolean;
+  readonly isWeighted: boolean;
+}
+
+/** The tab's cloth with its allowances, and the two cards (mm). */
+export interface ArmNotions {
+  readonly tab: { readonly width: Millimetres; readonly length: Millimetres };
+  readonly capCard: Oval;
+  readonly wristCard: Oval;
 }
 
 /** Common practice, no source: a dozen pins to each piece. */
@@ -117,10 +156,26 @@ export function notions(
   return {
     pins: pinsPerPiece * current.plan.pieces.length,
     bastingThread: mm(bastingPerEdge * sum(shapes.map(({ part }) => aroundPart(part)))),
-    sewingThread: mm(threadPerSeam[cloth] * cover.seams),
+    sewingThread: mm(threadPerSeam[cloth] * cover.sewn),
     styleTape: mm(girths.bust + girths.fullHip + cover.seams),
     waistTape: waistTape(current.plan, input.body)?.length ?? null,
     markingElastic: mm(sum(levelNames.map((name) => girths[name] + knot))),
-    opening: cloth === "woven" ? cover.opening : null,
+    opening: cover.opening,
+    form: formNotions(current.facts.form),
+    arm: current.facts.arm === null || isMade(fitting, "armCut") ? null : armNotions(current.facts.arm),
+    isArmFilled: current.facts.arm !== null && !isMade(fitting, "armFilled"),
   };
+}
+
+const formNotions = ({ kind, hasUnderCover }: FormFacts): FormNotions => ({
+  underCover: hasUnderCover ? "needed" : kind === null ? "unsaid" : "none",
+  hasDials: kind === "dials",
+  isWeighted: kind === "stretch",
+});
+
+function armNotions(arm: SoftArm): ArmNotions {
+  const tab = armParts(arm).find(({ name }) => name === "tab");
+  assert(tab !== undefined, "every arm has a tab");
+  const { width, height } = partFrame(tab.part);
+  return { tab: { width: mm(width), length: mm(height) }, capCard: arm.capCard, wristCard: arm.wristCard };
 }

@@ -1,6 +1,6 @@
 import { flat, type FlatPoint } from "../pattern/patternPart";
 import { type FlatPiece, halfTurn } from "./flatPiece";
-import type { Oval } from "./softArm";
+import type { Oval } from "./oval";
 
 /**
  * A disc that closes an end of an arm, seen from outside with the front of the arm at positive x: its two halves are sewn to the

@@ -70,6 +70,7 @@ function patternPart(arm: SoftArm, name: ArmPartName, piece: FlatPiece): Pattern
         id: `${of}-${own}`,
         points: edge.points,
         sewnTo: joined === undefined ? null : `${of}-${joined}`,
+        ...(arm.capEase > 0 && joined?.startsWith("capDisc") ? { gathered: arm.capEase } : {}),
       };
     }),
     lines: isCard ? piece.lines : [cutLine(piece), ...piece.lines],

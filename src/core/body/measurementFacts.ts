@@ -130,6 +130,8 @@ const lengthRows: { readonly [name in LengthName]: LengthRow } = {
   wristGirth: row("arm", 100, 400, iso("wrist girth", "5.3.19")),
   armLength: row("arm", 300, 1000, iso("outer arm length", "5.7.8")),
   shoulderToElbow: row("arm", 180, 600),
+  armholePlateHeight: row("arm", 60, 300),
+  armholePlateBreadth: row("arm", 45, 250),
 };
 
 const isRequired = (name: LevelMeasurementName): boolean =>

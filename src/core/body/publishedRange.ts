@@ -154,6 +154,8 @@ export const publishedLengths: { readonly [name in LengthName]: PublishedRange }
   wristGirth: range(138, 174, ["army2012"], "wrist girth p1 and p99"),
   armLength: range(476.6, 617.8, ["army1988"], "sleeve outseam, mean 547.2, SD 30.3"),
   shoulderToElbow: range(271, 352, ["army2012"], "shoulder to elbow p1 and p99"),
+  armholePlateHeight: range(105, 165, ["practice"], "the flat end of a form's shoulder, top to bottom"),
+  armholePlateBreadth: range(80, 130, ["practice"], "the flat end of a form's shoulder, front to back"),
 };
 
 /**

@@ -31,7 +31,7 @@ export const levelReadingNames = [...tapeReadingNames, "Breadth", "Depth", ...le
 export type LevelReadingName = (typeof levelReadingNames)[number];
 export type LevelMeasurementName = `${LevelName}${LevelReadingName}`;
 
-/** Measurements that do not belong to one level: lengths along the body, shoulders, neck and arm. */
+/** Measurements that do not belong to one level: lengths along the body, shoulders, neck and arm, and the plates that close a form's armholes. */
 export const lengthNames = [
   "shoulderToApex",
   "leftShoulderToApex",
@@ -68,6 +68,8 @@ export const lengthNames = [
   "wristGirth",
   "armLength",
   "shoulderToElbow",
+  "armholePlateHeight",
+  "armholePlateBreadth",
 ] as const;
 export type LengthName = (typeof lengthNames)[number];
 

@@ -1,5 +1,5 @@
 import type { LevelName } from "../body/vocabulary";
-import { type Millimetres, mm } from "../units";
+import { type Millimetres, mm, type Ratio } from "../units";
 
 /** A place on a flat part (mm), y upwards; where the origin lies is said by what makes the part. */
 export interface FlatPoint {
@@ -15,6 +15,8 @@ export interface PatternEdge {
   readonly id: string;
   readonly points: readonly FlatPoint[];
   readonly sewnTo: string | null;
+  /** The share that it is longer than the edge it is gathered onto; left out where both are alike. */
+  readonly gathered?: Ratio;
 }
 
 /**

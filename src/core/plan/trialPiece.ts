@@ -51,4 +51,4 @@ export function trialPiece(
 }
 
 /** 3 in (mm). */
-const trialHeight = 76;
+export const trialHeight = mm(76);

@@ -152,6 +152,27 @@ export function neckRoute({ neckSide, throat }: FigureShape): TapeRoute {
   };
 }
 
+/** The oval that closes a form's armhole, seen from the side, with a ruler across it. */
+export function armholeRoute(across: "height" | "breadth", { shoulderPoint }: FigureShape): TapeRoute {
+  const [height, breadth] = [124, 92];
+  const middle = at(0, shoulderPoint.y + height / 2);
+  const onRim = (angle: number): PicturePoint =>
+    at(middle.x + (breadth / 2) * Math.cos(angle), middle.y + (height / 2) * Math.sin(angle));
+  const [from, to] = across === "height" ? [onRim(-Math.PI / 2), onRim(Math.PI / 2)] : [onRim(Math.PI), onRim(0)];
+  const words =
+    across === "height"
+      ? [landmarkWords.armholeTop, landmarkWords.armholeBottom]
+      : [landmarkWords.armholeFront, landmarkWords.armholeBack];
+  return {
+    ...plainRoute,
+    view: "side",
+    shot: "shoulders",
+    straight: [{ from, to, helper: [] }],
+    landmarks: [from, to].map((place, i) => ({ place, words: words[i] ?? "" })),
+    guides: [{ role: "seam", line: Array.from({ length: 33 }, (_, i) => onRim((Math.PI * i) / 16)) }],
+  };
+}
+
 /** Tapes round and along the arm. */
 export function armRoute(
   name: "upperArmGirth" | "elbowGirth" | "wristGirth" | "armLength" | "shoulderToElbow",

@@ -3,6 +3,7 @@ import { at, between, type PicturePoint } from "../scene";
 import { landmarkWords } from "../../../text/pictures";
 import {
   apexToUnderbustRoute,
+  armholeRoute,
   armRoute,
   backRoute,
   belowNapeRoute,
@@ -68,6 +69,8 @@ const routes: { readonly [name in LengthName]: Route } = {
   wristGirth: (shape) => armRoute("wristGirth", shape),
   armLength: (shape) => armRoute("armLength", shape),
   shoulderToElbow: (shape) => armRoute("shoulderToElbow", shape),
+  armholePlateHeight: (shape) => armholeRoute("height", shape),
+  armholePlateBreadth: (shape) => armholeRoute("breadth", shape),
 };
 
 /** How the tape is led for a measurement that belongs to no single level. */

@@ -21,6 +21,7 @@ export function BattingSupplyPart({ supply, name }: { readonly supply: BattingSu
   const { price } = bought;
   const { price: _, ...unpriced } = bought;
   const tooLarge = layout.tooLarge.flatMap(({ part }) => {
+    if (part.of === "trial") return [suppliesWords.trialStrip];
     const piece = pieces.find(({ id }) => id === part.of);
     const cut = piece?.cut[Number(part.id.slice(part.id.lastIndexOf("-") + 1)) - 1];
     return piece === undefined || cut === undefined ? [] : [`${numberedName(piece)} (${cutSize(cut, step)})`];

@@ -57,6 +57,8 @@ export function CoverClothPart({ cover }: { readonly cover: CoverCloth | null })
       </fieldset>
       {cover === null ? (
         <p className="quiet">{suppliesWords.working}</p>
+      ) : cover.ids.length === 0 ? (
+        <p>{suppliesWords.noCloth}</p>
       ) : (
         <>
           <p>
@@ -70,7 +72,7 @@ export function CoverClothPart({ cover }: { readonly cover: CoverCloth | null })
               scene={clothScene(cover.rows, clothWidths[width], ...clothPictureWords(cover, width, unit), letters)}
             />
           </div>
-          <p className="quiet">{suppliesWords.clothHow(write(cover.above))}</p>
+          <p className="quiet">{suppliesWords.clothHow(cover, write(cover.above))}</p>
         </>
       )}
       <PriceField

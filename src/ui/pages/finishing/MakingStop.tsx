@@ -14,6 +14,7 @@ import { StepFrame } from "../../kit/stop/StepFrame";
 import { HandSteps } from "../../kit/stop/StopFrame";
 import { type StepAtHand, useStepAtHand } from "../../kit/stop/useStep";
 import { useLengths } from "../../kit/useStore";
+import { ArmChoice } from "./ArmChoice";
 import { BetweenStop } from "./BetweenStop";
 import { CoverChoice } from "./CoverChoice";
 import { MakingPicture } from "./MakingPicture";
@@ -60,6 +61,7 @@ function HandsStop({ at }: { readonly at: StepAtHand }) {
       }
     >
       {care === undefined ? null : <Cautions at={care} />}
+      {step.do === "cut-arm" ? <ArmChoice group="stop" /> : null}
       {isDone ? (
         <p>{finishingWords.allDone}</p>
       ) : arm === null ? (

@@ -1,5 +1,6 @@
 import { costOf } from "../../../app/supplies/cost";
 import { piecesDone } from "../../../app/supplies/fittingSupplies";
+import { armReading } from "../../../core/arm/armReadings";
 import type { Plan } from "../../../core/plan/plan";
 import { boughtLength } from "../../../core/supplies/goods";
 import { battingNames } from "../../../text/batting";
@@ -7,7 +8,9 @@ import { finishingWords } from "../../../text/finishing";
 import { notionLines, priceText, suppliesWords } from "../../../text/supplies";
 import { useBattingSupplies } from "../../kit/supplies/useBattingSupplies";
 import { type CoverAndNotions, useCoverSupply } from "../../kit/supplies/useCoverSupply";
+import { useDerived } from "../../kit/useDerived";
 import { useDispatch, useFitting, useLengths } from "../../kit/useStore";
+import { ArmChoice } from "./ArmChoice";
 import { BattingSupplyPart } from "./BattingSupplyPart";
 import { CoverClothPart } from "./CoverClothPart";
 import { PriceField } from "./PriceField";
@@ -20,6 +23,7 @@ export function SuppliesPart({ plan }: { readonly plan: Plan }) {
   const made = useCoverSupply(battings);
   const names = battingNames(fitting);
   const done = piecesDone(fitting);
+  const { lengths } = useDerived();
   const doneCount = plan.pieces.filter(({ id }) => done.has(id)).length;
   return (
     <section className="stitched stack" id="supplies">
@@ -31,10 +35,12 @@ export function SuppliesPart({ plan }: { readonly plan: Plan }) {
       ))}
       {battings.length === 0 ? null : (
         <p className="quiet">
-          {suppliesWords.laidOut(step)} {suppliesWords.numbers} {suppliesWords.trial} {suppliesWords.sizesFromMemory}
+          {suppliesWords.laidOut(step)} {suppliesWords.numbers}{" "}
+          {fitting.work.some(({ did }) => did === "trial") ? "" : suppliesWords.trial} {suppliesWords.sizesFromMemory}
         </p>
       )}
       <CoverClothPart cover={made?.cover ?? null} />
+      {armReading(lengths?.body ?? {}).kind === "whole" ? <ArmChoice group="supplies" /> : null}
       <h3>{suppliesWords.notions}</h3>
       <ul className="plain-list">
         <li>{finishingWords.supplyBra}</li>
@@ -54,7 +60,8 @@ function CostPart({ battings, made }: CostProps) {
   const { unit } = useLengths();
   const { supplies } = useFitting();
   const dispatch = useDispatch();
-  const cost = costOf(supplies, battings, made === null ? null : boughtLength(made.cover.rows.length, unit));
+  const clothLength = made === null || made.cover.ids.length === 0 ? null : boughtLength(made.cover.rows.length, unit);
+  const cost = costOf(supplies, battings, clothLength);
   const change = (amount: number | undefined) => {
     const { notions: _, ...others } = supplies ?? {};
     dispatch({ does: "changeSupplies", supplies: amount === undefined ? others : { ...others, notions: amount } });

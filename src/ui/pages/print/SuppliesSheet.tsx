@@ -31,6 +31,7 @@ export function SuppliesSheet({ plan }: { readonly plan: Plan }) {
   const battings = useBattingSupplies(plan);
   const made = useSuppliesNow(plan);
   const names = battingNames(fitting);
+  const tried = fitting.work.some(({ did }) => did === "trial");
   const [kind, width] = [clothKind(fitting), chosenWidth(fitting)];
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a narrow screen scrolls the sheet sideways, with keys as well.
@@ -46,24 +47,33 @@ export function SuppliesSheet({ plan }: { readonly plan: Plan }) {
             <p>{pieces.map((piece) => `${piece.order} ${pieceName(piece).toLowerCase()}`).join(", ")}.</p>
           </div>
         ))}
-        {battings.length === 0 ? <p>{suppliesWords.allCut}</p> : <p>{suppliesWords.laidOut(step)}</p>}
+        {battings.length === 0 ? (
+          <p>{suppliesWords.allCut}</p>
+        ) : (
+          <p>
+            {suppliesWords.laidOut(step)} {tried ? "" : suppliesWords.trial}
+          </p>
+        )}
         {made === null ? null : (
           <>
             <div className="sheet-keep">
               <p>
                 <span className="sheet-box" aria-hidden />{" "}
-                <strong>{clothSentence(kind, width, made.cover, unit)}</strong> {suppliesWords.washed}
+                <strong>{clothSentence(kind, width, made.cover, unit)}</strong>{" "}
+                {made.cover.ids.length === 0 ? null : suppliesWords.washed}
               </p>
-              <div className="layout-pictures">
-                <Drawing
-                  scene={clothScene(
-                    made.cover.rows,
-                    clothWidths[width],
-                    ...clothPictureWords(made.cover, width, unit),
-                    letters,
-                  )}
-                />
-              </div>
+              {made.cover.ids.length === 0 ? null : (
+                <div className="layout-pictures">
+                  <Drawing
+                    scene={clothScene(
+                      made.cover.rows,
+                      clothWidths[width],
+                      ...clothPictureWords(made.cover, width, unit),
+                      letters,
+                    )}
+                  />
+                </div>
+              )}
             </div>
             <ul className="plain-list">
               {[finishingWords.supplyBra, ...notionLines(made.notions, unit)].map((line) => (

@@ -1,5 +1,5 @@
 import { type PointerEvent, useRef, useState } from "react";
-import type { Pixel, ThrownLine, ThrownPart } from "../../../../app/patterns/projection";
+import { type Pixel, type ThrownLine, type ThrownPart, wordBeside } from "../../../../app/patterns/projection";
 import { lineWords } from "../../../../text/pictures";
 import { projectionWords } from "../../../../text/projection";
 
@@ -49,32 +49,58 @@ export function ProjectionPicture({ part, title, clear, room }: PictureProps) {
           />
         ))}
         {part.lines.flatMap((line, i) => words(line, isSewn ? clear : wordGap, i))}
+        {part.seams.map(({ name, at }, i) => (
+          <text
+            key={`seam${String(i)}`}
+            data-seam={name}
+            x={pixel(at.x)}
+            y={pixel(at.y)}
+            textAnchor="middle"
+            dominantBaseline="central"
+          >
+            {name}
+          </text>
+        ))}
       </g>
     </svg>
   );
 }
 
-/** Level lines say what they are outside the part, at one end and the other in turn, so that short parts have room; the grain at its end. */
+/** Level lines say what they are outside the part, at one end and the other in turn, so that short parts have room; the grain beside it. */
 function words({ kind, name, points }: ThrownLine, clear: number, i: number) {
-  const isLevel = kind === "level" && name in lineWords;
-  if (!isLevel && kind !== "grain") return [];
-  const isFirst = isLevel && i % 2 === 0;
+  if (kind === "grain") return [grainWord(points)];
+  if (kind !== "level" || !(name in lineWords)) return [];
+  const isFirst = i % 2 === 0;
   const [end, before] = (isFirst ? points.slice(0, 2) : points.slice(-2).toReversed()) as [Pixel, Pixel];
   const away = Math.hypot(end.x - before.x, end.y - before.y) || 1;
   const [x, y] = [(end.x - before.x) / away, (end.y - before.y) / away];
-  const beyond = isLevel ? clear : wordGap;
   const isAcross = Math.abs(x) > Math.abs(y);
   return [
     <text
       key={`${name}${String(i)}`}
-      x={pixel(end.x + x * beyond)}
-      y={pixel(end.y + y * (isAcross ? beyond : beyond + wordGap))}
+      x={pixel(end.x + x * clear)}
+      y={pixel(end.y + y * (isAcross ? clear : clear + wordGap))}
       textAnchor={isAcross ? (x > 0 ? "start" : "end") : "middle"}
       dominantBaseline="central"
     >
-      {isLevel ? lineWords[name as keyof typeof lineWords] : projectionWords.grain}
+      {lineWords[name as keyof typeof lineWords]}
     </text>,
   ];
+}
+
+/** The word runs along the grain line, beside it, so that it crosses it at no scale; it can be read from below or from the right. */
+function grainWord(points: readonly Pixel[]) {
+  const { x, y, turn } = wordBeside(points);
+  return (
+    <text
+      key="grain"
+      textAnchor="middle"
+      dominantBaseline="central"
+      transform={`translate(${pixel(x)} ${pixel(y)}) rotate(${pixel(turn)})`}
+    >
+      {projectionWords.grain}
+    </text>
+  );
 }
 
 /** Between a line and its word (px). */

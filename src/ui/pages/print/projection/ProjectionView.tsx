@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from "react";
 import { type ThrownPart, thrownPart, turnThatFits } from "../../../../app/patterns/projection";
+import { seamNames } from "../../../../app/patterns/seamNames";
 import type { TitledPart } from "../../../../app/patterns/titledPart";
 import type { LengthUnit } from "../../../../core/lengthText";
 import { mm } from "../../../../core/units";
@@ -38,11 +39,12 @@ export function ProjectionView({ parts, onClose }: ProjectionProps) {
     nextButton.current?.focus();
   }, []);
 
+  const names = useMemo(() => seamNames(parts.map(({ part }) => part)), [parts]);
   const titled = parts[at] as TitledPart;
   const { turn, fits } = useMemo(() => turnThatFits(titled.part, mmPerPixel, room), [titled, mmPerPixel, room]);
   const thrown = useMemo(
-    () => thrownPart(titled.part, { mmPerPixel, turn: turn + turned, isMirrored }),
-    [titled, mmPerPixel, turn, turned, isMirrored],
+    () => thrownPart(titled.part, { mmPerPixel, turn: turn + turned, isMirrored }, names),
+    [titled, mmPerPixel, turn, turned, isMirrored, names],
   );
   const barMm = heldBar ?? barLength(unit, mmPerPixel, room.width);
   const step16 = unit === "in" ? 25.4 / 16 : 1;
@@ -63,6 +65,7 @@ export function ProjectionView({ parts, onClose }: ProjectionProps) {
         <p aria-live="polite">
           {projectionWords.partOf(at + 1, parts.length)} {titled.says[0]}{" "}
           {titled.part.kind === "batting" ? projectionWords.linesOf.sewn : projectionWords.linesOf.cut}{" "}
+          {thrown.seams.length > 0 ? `${projectionWords.seams} ` : ""}
           {isMirrored ? projectionWords.mirrored : ""}
         </p>
         <PartSize thrown={thrown} mmPerPixel={mmPerPixel} />

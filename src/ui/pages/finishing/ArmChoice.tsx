@@ -1,0 +1,44 @@
+import { armWish } from "../../../app/arm/fittingArm";
+import { armCaps, armCuts } from "../../../document/fittingLimits";
+import { armChoiceWords } from "../../../text/arm";
+import { useDispatch, useFitting } from "../../kit/useStore";
+
+/** From how many pieces the arm is cut, and how its cap meets the form; once it is cut nothing is left to choose. */
+export function ArmChoice({ group }: { readonly group: string }) {
+  const fitting = useFitting();
+  const dispatch = useDispatch();
+  const wish = armWish(fitting);
+  const isCut = fitting.work.some((entry) => entry.did === "made" && entry.what === "armCut");
+  return (
+    <>
+      <fieldset className="stack" disabled={isCut}>
+        <legend>{armChoiceWords.cut}</legend>
+        {armCuts.map((cut) => (
+          <label key={cut} className="tick">
+            <input
+              type="radio"
+              name={`${group}Cut`}
+              checked={wish.cut === cut}
+              onChange={() => dispatch({ does: "chooseArm", arm: { cut } })}
+            />
+            <span>{armChoiceWords.cuts[cut]}</span>
+          </label>
+        ))}
+      </fieldset>
+      <fieldset className="stack" disabled={isCut}>
+        <legend>{armChoiceWords.cap}</legend>
+        {armCaps.map((cap) => (
+          <label key={cap} className="tick">
+            <input
+              type="radio"
+              name={`${group}Cap`}
+              checked={wish.cap === cap}
+              onChange={() => dispatch({ does: "chooseArm", arm: { cap } })}
+            />
+            <span>{armChoiceWords.caps[cap]}</span>
+          </label>
+        ))}
+      </fieldset>
+    </>
+  );
+}
