@@ -143,22 +143,21 @@ describe("the padding sheets of a class", () => {
     const { press, everyone } = await shown([unmeasured, { ...unmeasured, id: "dora-00001", title: "Dora" }]);
     press(rosterWords.print.padding(2));
     await screen.findByText("Left out, because there is no plan yet: Carla, Dora.");
+    // What prints would be there at once.
+    await import("../../src/ui/pages/fittings/ClassSheets");
+    await act(() => new Promise((resolve) => setTimeout(resolve, 50)));
     expect(everyone()).toEqual([]);
     expect(printed).not.toHaveBeenCalled();
   });
 });
 
 describe("the blank measuring sheets of a class", () => {
-  /** Broken on purpose: a column left out, a cell for a form's arm, a name left off. Seen to fail. */
+  /** Broken on purpose: a column left out, a cell for a form's arm, a name left off, the order turned around. Seen to fail. */
   test("are one page each with the name, and have a cell for every measurement of person and form, all blank", async () => {
-    const { press, everyone } = await shown([anna, unmeasured]);
+    const { press, everyone } = await shown([unmeasured, anna]);
     press(rosterWords.print.measuring(2));
     await waitFor(() => expect(printed).toHaveBeenCalledTimes(1));
-    expect(
-      everyone()
-        .map((part) => part.dataset.person)
-        .toSorted(),
-    ).toEqual(["Anna", "Carla"]);
+    expect(everyone().map((part) => part.dataset.person)).toEqual(["Anna", "Carla"]);
     const oneSide = /^(left|right)[A-Z]|(Left|Right)(Front|Back)Arc$/;
     for (const part of everyone()) {
       expect(part.querySelectorAll(".sheet")).toHaveLength(1);
