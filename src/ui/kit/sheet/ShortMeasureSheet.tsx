@@ -21,20 +21,22 @@ const whose = ["body", "form"] as const satisfies readonly Whose[];
 export function ShortMeasureSheet({ name }: { readonly name: string }) {
   const { title, sides } = shortMeasuringWords;
   const { how } = measuringSheetWords;
-  const half = Math.ceil(lengthRows.length / 2);
+  const third = Math.ceil(lengthRows.length / 3);
   return (
     <section className="sheets" aria-label={title}>
       <SheetPage title={title} isFirst isLast>
-        <div className="sheet-short stack">
+        <div className="sheet-short">
           <Blanks name={name} />
           <p>
             <strong>{shortCautions("measuringBody")}</strong> {how} {sides}
           </p>
           <Lines />
-          <div className="sheet-short-halves">
-            {[lengthRows.slice(0, half), lengthRows.slice(half)].map((rows) => (
-              <Lengths key={rows[0]?.name} rows={rows} />
-            ))}
+          <div className="sheet-short-columns">
+            {[0, third, 2 * third]
+              .map((from) => lengthRows.slice(from, from + third))
+              .map((rows) => (
+                <Lengths key={rows[0]?.name} rows={rows} />
+              ))}
           </div>
         </div>
       </SheetPage>

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useMemo, useState } from "react";
 import { namelessCopy } from "../../../app/share/namelessCopy";
 import type { FittingStorage } from "../../../app/storage/fittingStorage";
 import { rosterWords } from "../../../text/roster";
@@ -24,7 +24,7 @@ export function ClassPart({ storage, entries }: ClassProps) {
   const unit = useUnit();
   const [unticked, setUnticked] = useState<ReadonlySet<string>>(new Set());
   const [isNamed, setNamed] = useState(true);
-  const all = rosterOf(entries, isNamed);
+  const all = useMemo(() => rosterOf(entries, isNamed), [entries, isNamed]);
   const students = all.filter(({ id }) => !unticked.has(id));
   const state = JSON.stringify(students);
   const { at, made, print, addUp, putAway } = useClassWork(storage, unit, students, state);

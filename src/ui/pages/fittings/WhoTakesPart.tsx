@@ -7,10 +7,12 @@ interface Listed extends Student {
   readonly revision: number;
 }
 
+const byName = new Intl.Collator();
+
 /** By their names, and not by what was changed last, so that everyone's number stays the same from one print to the next. */
 export function rosterOf(entries: readonly ListedEntry[], isNamed: boolean): readonly Listed[] {
   const sorted = entries.toSorted(
-    (one, other) => one.entry.title.localeCompare(other.entry.title) || (one.entry.id < other.entry.id ? -1 : 1),
+    (one, other) => byName.compare(one.entry.title, other.entry.title) || (one.entry.id < other.entry.id ? -1 : 1),
   );
   const names = rosterNames(
     sorted.map(({ entry }) => entry.title),
