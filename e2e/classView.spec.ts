@@ -118,6 +118,27 @@ test.describe("with keys instead of a finger, which the class view tells of", ()
   });
 });
 
+test("the session plan and the timer are read from the back row, whole, wherever the job stands", async ({ page }) => {
+  await page.setViewportSize(rooms[0]);
+  await openClassView(page);
+  await page.keyboard.press("p");
+  await page.keyboard.press("s");
+  const panel = page.getByRole("region", { name: "In this session" });
+  await expect(page.getByRole("timer")).toContainText(/^\d+:\d\d of about/);
+  for (const at of [0, 8, 30]) {
+    await page.keyboard.press("Home");
+    for (let i = 0; i < at; i += 1) await page.keyboard.press("PageDown");
+    for (const length of ["1 h", "3 h"]) {
+      await panel.getByRole("button", { name: length, exact: true }).click();
+      await expect(panel.getByRole("listitem").first()).toBeVisible();
+      const seen = await viewSeen(page);
+      expect(seen.small, `${at} ${length}`).toEqual([]);
+      expect(seen.cutOff, `${at} ${length}`).toBeLessThanOrEqual(1);
+      expect(seen.sideways, `${at} ${length}`).toBeLessThanOrEqual(0);
+    }
+  }
+});
+
 test("the clicker moves it, step by step, and at the last measurement the tape says there", async ({ page }) => {
   await openClassView(page);
   const title = page.getByRole("heading", { level: 1 });

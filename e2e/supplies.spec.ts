@@ -29,7 +29,7 @@ test("the supplies of several fittings are added up for who is ticked", async ({
     await page.locator('input[type="file"]').setInputFiles(`shared/demo/${name}.json`);
     await expect(page.locator(".tag")).toHaveCount(i + 1);
   }
-  const part = page.locator("section", { has: page.getByRole("heading", { name: "Supplies for a class" }) }).last();
+  const part = page.locator("section", { has: page.getByRole("heading", { name: "A class" }) }).last();
   await part.getByRole("button", { name: "Add up 3 fittings" }).click();
   await expect(part.getByText(/for 3 covers/)).toBeVisible({ timeout: 90_000 });
   const all = Number(/about (\d+)/.exec((await part.getByText(/^Pins: about/).textContent()) ?? "")?.[1]);

@@ -48,6 +48,7 @@ export const classControls = {
   unit: { in: "In cm", cm: "In inches", mm: "In inches" } satisfies { readonly [unit in LengthUnit]: string },
   fullScreen: "Full screen",
   leaveFullScreen: "Leave full screen",
+  session: "Session plan",
   keys: "All keys",
   closeKeys: "Close",
   leave: "Leave",
@@ -67,6 +68,8 @@ export const keyHelp: readonly { readonly keys: string; readonly does: string }[
   { keys: "0", does: "the level line that the piece changes most" },
   { keys: "U", does: "inches or centimeters" },
   { keys: "F", does: "full screen" },
+  { keys: "S", does: "the session plan: what fits into this class, and the minutes of each step" },
+  { keys: "P", does: "start or pause the timer of the step" },
   { keys: "K", does: "this list" },
 ];
 
@@ -75,6 +78,29 @@ export const keyHelpWords = {
   letters: "Letter and number keys work",
   private: "Nothing you do here changes a fitting.",
 } as const;
+
+export const sessionWords = {
+  title: "In this session",
+  lasts: "How long the class lasts",
+  sum: (duration: string): string =>
+    `About ${duration} for one pair of hands. Then no pin is left in the form: stop there.`,
+  longer: (duration: string): string =>
+    `The next place to stop is about ${duration} away: pins stay in the form until then. Let nobody lean on it, and leave a note.`,
+  nothing: "Nothing is left to do.",
+  start: "Start the timer",
+  pause: "Pause the timer",
+  timer: (clock: string, duration: string): string => `${clock} of about ${duration}`,
+} as const;
+
+/** `8 min`, `1 h 14 min`. */
+export function durationText(minutes: number): string {
+  const [hours, rest] = [Math.floor(minutes / 60), Math.round(minutes % 60)];
+  return [...(hours === 0 ? [] : [`${hours} h`]), ...(rest === 0 && hours > 0 ? [] : [`${rest} min`])].join(" ");
+}
+
+/** `0:07`, `12:30`, `65:00`: minutes and seconds. */
+export const clockText = (seconds: number): string =>
+  `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
 
 export const classPicture = {
   /** Above LEFT and RIGHT at the corners of the section. */

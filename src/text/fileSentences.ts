@@ -1,4 +1,6 @@
 import type { ImportOutcome } from "../app/share/fileImport";
+import type { LinksOutcome } from "../app/share/linkImport";
+import type { SheetImportOutcome } from "../app/share/sheetImport";
 import type { FileProblem } from "../app/share/fittingFile";
 import type { SheetProblem } from "../app/share/measurementSheet";
 import type { AddedFitting } from "../app/storage/addFittings";
@@ -6,7 +8,14 @@ import type { NotSaved } from "../app/storage/fittingOutcome";
 import type { OpenState } from "../app/storage/openFitting";
 import { type LengthUnit, tapeStep } from "../core/lengthText";
 import { intakeWords, refusedTexts } from "./files";
-import { fileProblemTexts, fileWords, libraryWords, sheetProblemTexts, troubleTexts } from "./library";
+import {
+  fileProblemTexts,
+  fileWords,
+  libraryWords,
+  linkProblemTexts,
+  sheetProblemTexts,
+  troubleTexts,
+} from "./library";
 import { measurementTexts } from "./measurements";
 import { fittingProblemText, lengthProblemText, limitWords } from "./problems";
 
@@ -18,6 +27,42 @@ export function importSentences(outcome: ImportOutcome, unit: LengthUnit): reado
     fileWords.refused,
     ...outcome.problems.flatMap((problem) => fileProblemSentences(problem, unit)).slice(0, most),
   ];
+}
+
+/** One file of several that were opened together, and what came of it. */
+export interface OpenedFile {
+  readonly name: string;
+  readonly outcome: ImportOutcome | SheetImportOutcome;
+}
+
+/** What came of files that were opened together: what was added, then, file by file, what was not and why. */
+export function filesSentences(opened: readonly OpenedFile[], unit: LengthUnit): readonly string[] {
+  const [only] = opened;
+  if (only !== undefined && opened.length === 1) return outcomeSentences(only.outcome, unit);
+  const imported = opened.flatMap(({ outcome }) => (outcome.kind === "imported" ? [outcome.fittings] : []));
+  const refused = opened.filter(({ outcome }) => outcome.kind !== "imported");
+  return [
+    ...(imported.length === 0 ? [] : importedSentences(imported.flat())),
+    ...refused.slice(0, mostNamed).flatMap(({ name, outcome }) => {
+      const [, ...reasons] = outcomeSentences(outcome, unit);
+      return [intakeWords.notFrom(name), ...reasons.slice(0, mostReasons)];
+    }),
+  ];
+}
+
+const outcomeSentences = (outcome: OpenedFile["outcome"], unit: LengthUnit): readonly string[] =>
+  outcome.kind === "refusedSheet" ? sheetSentences(outcome.problems, unit) : importSentences(outcome, unit);
+
+/** What came of pasted links: what was added, then which link was not and why. */
+export function linksSentences({ taken, refused }: LinksOutcome): readonly string[] {
+  const added =
+    taken === null
+      ? []
+      : taken.kind === "imported"
+        ? importedSentences(taken.fittings)
+        : [intakeWords.noLinkTaken, refusedTexts[taken.reason]];
+  const told = refused.slice(0, mostNamed);
+  return [...added, ...told.map(({ number, code }) => intakeWords.fromLink(number, linkProblemTexts[code]))];
 }
 
 /** Opened is said only where something was added; of very many the first ones are named. */
@@ -41,6 +86,8 @@ function addedSentence(added: AddedFitting): string {
 
 /** More than these nobody reads; the first ones say what kind of file it is. */
 const most = 12;
+/** Of each of several files. */
+const mostReasons = 3;
 const mostNamed = 50;
 
 function fileProblemSentences(problem: FileProblem, unit: LengthUnit): readonly string[] {

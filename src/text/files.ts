@@ -45,6 +45,13 @@ export const backupWords = {
 export const intakeWords = {
   more: (count: number): string => `And ${count} more.`,
   reading: "Opening the file…",
+  readingMany: (at: number, all: number): string => `Opening file ${at} of ${all}…`,
+  notFrom: (file: string): string => `Nothing was taken from “${file}”:`,
+  links: "Links to fittings, pasted here: as many as you like, with anything between them",
+  addLinks: (count: number): string =>
+    count === 0 ? "Add from links" : count === 1 ? "Add the fitting of 1 link" : `Add the fittings of ${count} links`,
+  noLinkTaken: "Nothing was taken from the links.",
+  fromLink: (number: number, sentence: string): string => `Link ${number}: ${sentence}`,
   undo: "Undo",
   undone: "Undone: what was added is under “Deleted”.",
   addAnyway: (count: number): string => (count === 1 ? "Add a copy anyway" : `Add ${count} copies anyway`),

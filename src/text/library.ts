@@ -166,7 +166,7 @@ export const fileWords = {
   lead: "A browser can lose what it has saved; a file stays. Files also take fittings to another device.",
   saveAll: (count: number): string => (count === 1 ? "Save it to a file" : `Save all ${count} to one file`),
   openFile: "Open a file",
-  openNote: "A fitting, several in one file, or measurements as CSV.",
+  openNote: "A fitting, several in one file, or measurements as CSV; several files at once, too.",
   never: "Nothing has been saved to a file from this device yet.",
   lastSaved: (when: string, changes: number): string =>
     changes === 0

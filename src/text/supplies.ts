@@ -249,9 +249,6 @@ function armLines({ tab, capCard, wristCard }: ArmNotions, unit: LengthUnit): re
 
 /** What several fittings take together. */
 export const classSuppliesWords = {
-  title: "Supplies for a class",
-  lead: "What several fittings still take together. Pieces of the same batting are laid together, so less is left over than if each bought alone.",
-  who: "For whom",
   add: (count: number): string => (count === 1 ? "Add up 1 fitting" : `Add up ${count} fittings`),
   working: (at: number, all: number): string => `Working out fitting ${at} of ${all}…`,
   leftOut: (names: readonly string[]): string => `Left out, because there is no plan yet: ${names.join(", ")}.`,

@@ -34,6 +34,8 @@ const everyKey = [
   "k",
   "f",
   "t",
+  "s",
+  "p",
   "0",
   "3",
   "Home",

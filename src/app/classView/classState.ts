@@ -72,6 +72,8 @@ export type ClassKey =
   | { readonly does: "unit" }
   | { readonly does: "fullScreen" }
   | { readonly does: "keys" }
+  | { readonly does: "session" }
+  | { readonly does: "timer" }
   | { readonly does: "takeHome" };
 
 interface PressedKey {
@@ -117,6 +119,8 @@ const letterKeys: { readonly [key: string]: ClassKey } = {
   u: { does: "unit" },
   f: { does: "fullScreen" },
   t: { does: "takeHome" },
+  s: { does: "session" },
+  p: { does: "timer" },
   k: { does: "keys" },
   "?": { does: "keys" },
 };

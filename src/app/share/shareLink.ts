@@ -6,6 +6,7 @@ import { checkSum } from "../storage/checkSum";
 import { fittingText } from "../storage/fittingText";
 import { fromBase64url, toBase64url } from "./base64url";
 import { linkStart, sharedFitting } from "./linkAddress";
+import { namelessCopy } from "./namelessCopy";
 import { canUnpack, packed, unpacked } from "./packedText";
 import { type TooLong, tooLong } from "./tooLong";
 
@@ -53,15 +54,9 @@ export async function shareLink(fitting: Fitting, wishes: LinkWishes, address: s
 
 /** What of a fitting goes into a link: never its id, drafts or moments. */
 export function shared(fitting: Fitting, { names, work }: LinkWishes): Fitting {
-  const { id: _id, createdAt: _createdAt, changedAt: _changedAt, ...rest } = fitting;
-  return {
-    ...rest,
-    title: names ? fitting.title : "",
-    notes: names ? fitting.notes : "",
-    drafts: { body: {}, form: {}, other: {} },
-    work: work ? fitting.work.map(({ at: _at, ...entry }) => entry) : [],
-    extra: {},
-  };
+  const { title, notes } = fitting;
+  const bare = namelessCopy(fitting, "");
+  return { ...bare, ...(names ? { title, notes } : {}), ...(work ? {} : { work: [] }) };
 }
 
 /** Reads what stands after the `#` of an address. Anybody may have written it. */

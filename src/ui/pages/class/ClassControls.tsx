@@ -13,10 +13,11 @@ interface ClassControlsProps {
   readonly hasOwn: boolean;
   readonly screen: FullScreen;
   readonly helpOpen: boolean;
+  readonly sessionOpen: boolean;
   readonly act: (key: ClassKey) => void;
 }
 
-export function ClassControls({ state, view, hasOwn, screen, helpOpen, act }: ClassControlsProps) {
+export function ClassControls({ state, view, hasOwn, screen, helpOpen, sessionOpen, act }: ClassControlsProps) {
   const { place, count, unit, isCovered } = view;
   const isMadeUp = state.person !== "own";
   // Leaving shows the padding of the person's own fitting: only where it is shown already.
@@ -65,6 +66,12 @@ export function ClassControls({ state, view, hasOwn, screen, helpOpen, act }: Cl
             onPress={() => act({ does: "fullScreen" })}
           />
         ) : null}
+        <Control
+          name={classControls.session}
+          mark="S"
+          expanded={sessionOpen}
+          onPress={() => act({ does: "session" })}
+        />
         <Control
           name={classControls.keys}
           mark="K"

@@ -17,8 +17,9 @@ import { useClassKeys } from "./useClassKeys";
 import "./class.css";
 import { ClassControls } from "./ClassControls";
 import { ClassFoot, ClassHead, classSaid } from "./ClassWords";
-import { ClassHelp, ClassTakeHome } from "./ClassPanel";
+import { OpenPanel, type PanelName } from "./OpenPanel";
 import { ClassStage } from "./ClassStage";
+import { useClassTimer } from "./useClassTimer";
 import { madeUpPeople, madeUpPerson, classPerson, type ClassPerson } from "../../../app/classView/classPeople";
 import { type ClassView, classView } from "../../../app/classView/classView";
 
@@ -34,29 +35,30 @@ export function ClassPage() {
 function Wall({ own }: { readonly own: ClassPerson | null }) {
   const ownStep = own === null ? null : own.job.now;
   const [state, setState] = useState<ClassState>(() => classStart({ steps: 0, ownStep, madeUpPeople }));
-  const madeUp = useMemo(() => (state.person === "own" ? null : madeUpPerson(state.person)), [state.person]);
-  const fallback = useMemo(() => madeUpPerson(0), []);
-  const person = madeUp ?? own ?? fallback;
+  const person = usePerson(state.person, own);
   const steps = person.job.steps.length;
   const room = useMemo((): ClassRoom => ({ steps, ownStep, madeUpPeople }), [steps, ownStep]);
   const ownUnit = useUnit();
   const [unit, setUnit] = useState<LengthUnit>(ownUnit);
-  const [panel, setPanel] = useState<"none" | "keys" | "takeHome">("none");
+  const [panel, setPanel] = useState<PanelName>("none");
   const [lettersWork, setLettersWork] = useState(true);
   const screen = useFullScreen();
   const { toggle: toggleScreen } = screen;
   useWakeLock(true);
+  const timer = useClassTimer(`${state.person} ${state.step}`);
+  const { toggle: toggleTimer } = timer;
 
   const act = useCallback(
     (key: ClassKey) => {
       if (key.does === "unit") setUnit((before) => (before === "in" ? "cm" : "in"));
       else if (key.does === "fullScreen") toggleScreen();
-      else if (key.does === "keys" || key.does === "takeHome") {
+      else if (key.does === "timer") toggleTimer();
+      else if (key.does === "keys" || key.does === "takeHome" || key.does === "session") {
         const { does } = key;
         setPanel((before) => (before === does ? "none" : does));
       } else setState((before) => classAfter(before, key, room));
     },
-    [toggleScreen, room],
+    [toggleScreen, toggleTimer, room],
   );
   useClassKeys(act, lettersWork);
 
@@ -64,20 +66,17 @@ function Wall({ own }: { readonly own: ClassPerson | null }) {
   if (view === null) return null;
   return (
     <div className="class-view" data-figures={state.figures}>
-      <ClassHead person={person} whose={state.person === "own" ? "own" : "madeUp"} view={view} />
+      <ClassHead person={person} whose={state.person === "own" ? "own" : "madeUp"} view={view} timer={timer} />
       <div className="class-stage">
         <ClassStage view={view} />
-        {panel === "keys" ? (
-          <ClassHelp
-            lettersWork={lettersWork}
-            onLetters={setLettersWork}
-            onTakeHome={person.takeHome === null ? null : () => setPanel("takeHome")}
-            onClose={() => setPanel("none")}
-          />
-        ) : null}
-        {panel === "takeHome" && person.takeHome !== null ? (
-          <ClassTakeHome fitting={person.takeHome} onClose={() => setPanel("none")} />
-        ) : null}
+        <OpenPanel
+          open={panel}
+          person={person}
+          view={view}
+          timer={timer}
+          letters={{ lettersWork, onLetters: setLettersWork }}
+          onOpen={setPanel}
+        />
       </div>
       <ClassFoot view={view} />
       <ClassControls
@@ -86,11 +85,19 @@ function Wall({ own }: { readonly own: ClassPerson | null }) {
         hasOwn={own !== null}
         screen={screen}
         helpOpen={panel === "keys"}
+        sessionOpen={panel === "session"}
         act={act}
       />
       <Spoken view={view} whose={person.name} />
     </div>
   );
+}
+
+/** Who stands in the class view: without an own plan a made-up person. */
+function usePerson(shown: ClassState["person"], own: ClassPerson | null): ClassPerson {
+  const madeUp = useMemo(() => (shown === "own" ? null : madeUpPerson(shown)), [shown]);
+  const fallback = useMemo(() => madeUpPerson(0), []);
+  return madeUp ?? own ?? fallback;
 }
 
 /** The person's own fitting, once it is known where its work stands. */

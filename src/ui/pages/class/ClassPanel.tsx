@@ -13,7 +13,7 @@ interface ClassPanelProps {
   readonly children: ReactNode;
 }
 
-function ClassPanel({ id, title, className = "", onClose, children }: ClassPanelProps) {
+export function ClassPanel({ id, title, className = "", onClose, children }: ClassPanelProps) {
   const panel = useRef<HTMLElement>(null);
   useEffect(() => {
     const before = document.activeElement;

@@ -1,5 +1,6 @@
 import { levelToMeasure } from "../../../app/progress/levelToMeasure";
 import type { Step } from "../../../app/steps/step";
+import { stepMinutes } from "../../../app/steps/stepMinutes";
 import { levelNames } from "../../../core/body/vocabulary";
 import { tapeStep } from "../../../core/lengthText";
 import { onTarget } from "../../../core/tolerances";
@@ -8,19 +9,21 @@ import { shortCautions } from "../../../text/cautions";
 import { levelWords } from "../../../text/pictures";
 import { shownLength } from "../../../text/shownLength";
 import { stepWords } from "../../../text/steps";
-import { classWords } from "../../../text/classView";
+import { classWords, clockText, durationText, sessionWords } from "../../../text/classView";
 import { LengthFigure } from "../../kit/LengthFigure";
 import type { ClassPerson } from "../../../app/classView/classPeople";
 import type { ClassView } from "../../../app/classView/classView";
+import type { ClassTimer } from "./useClassTimer";
 
 /** At the top of the class view: what is done now, how far the job has come, and whose plan this is. */
 interface ClassHeadProps {
   readonly person: ClassPerson;
   readonly whose: "own" | "madeUp";
   readonly view: ClassView;
+  readonly timer: ClassTimer;
 }
 
-export function ClassHead({ person, whose, view }: ClassHeadProps) {
+export function ClassHead({ person, whose, view, timer }: ClassHeadProps) {
   const { plan, step, place, count, pinned, isCovered } = view;
   const { headline, rest } = classSaid(view, step);
   const ownWords = isCovered ? classWords.ownCovered : classWords.own;
@@ -29,6 +32,11 @@ export function ClassHead({ person, whose, view }: ClassHeadProps) {
     <header className="class-head">
       <p className="class-whose">
         <span className="class-count">{classWords.step(place, count)}</span>
+        {timer.seconds === null ? null : (
+          <span className="class-count" role="timer">
+            {sessionWords.timer(clockText(timer.seconds), durationText(stepMinutes(step)))}
+          </span>
+        )}
         {whose === "own" ? ownWords : classWords.madeUp(person.name)}
       </p>
       <ol className="class-pins" aria-hidden>

@@ -6,7 +6,7 @@ import { goTo } from "../../kit/page";
 import { notListedTexts } from "../../../text/files";
 import { libraryWords } from "../../../text/library";
 import { useUnit } from "../../kit/useStore";
-import { ClassSuppliesPart } from "./ClassSuppliesPart";
+import { ClassPart } from "./ClassPart";
 import { DevicePart } from "./DevicePart";
 import { FilePart } from "./FilePart";
 import { FittingTags, UnkeptTag } from "./FittingTags";
@@ -38,7 +38,7 @@ function Shelf({ autosave }: { readonly autosave: Autosave }) {
     <>
       <FittingList autosave={autosave} listing={listing} />
       {listing.toCome === 0 && (
-        <ClassSuppliesPart
+        <ClassPart
           storage={autosave.context.storage}
           entries={listing.fittings
             .filter((one) => one.kind === "fitting")
