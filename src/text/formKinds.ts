@@ -63,4 +63,8 @@ export const bastedTo = ({ kind, hasUnderCover }: FormFacts): string =>
       ? "Catch the fabric over the foam, and never bra elastic."
       : "Catch the form’s fabric or the under-cover, never a hard form or bra elastic.";
 
+/** What thread holds to where it goes through the padding. */
+export const heldBy = ({ kind, hasUnderCover }: Pick<FormFacts, "kind" | "hasUnderCover">): string =>
+  hasUnderCover ? "the under-cover" : kind === "foam" ? "the fabric over the foam" : "the form’s fabric";
+
 export const unsaidForm: FormFacts = { kind: null, isShared: false, hasUnderCover: false, dials: [] };

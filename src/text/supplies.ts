@@ -186,14 +186,14 @@ export const clothTooWide = (count: number): string =>
 
 /** Everything else, one line for each; amounts of thread, pins and elastic are common practice, no source. */
 export function notionLines(notions: Notions, unit: LengthUnit): readonly string[] {
-  const { waistTape, opening } = notions;
+  const { waistTape, opening, sewingThread } = notions;
   const about = (length: Millimetres) => aboutLength(length, unit);
   return [
     `Pins: about ${notions.pins}, counted into the dish and counted back.`,
-    `Strong thread for basting: about ${about(notions.bastingThread)}. Sewing thread for the cover: about ${about(notions.sewingThread)}.`,
+    `Strong thread for basting: about ${about(notions.bastingThread)}.${sewingThread === null ? "" : ` Sewing thread for the cover: about ${about(sewingThread)}.`}`,
     "A curved needle, and a long straight one.",
     `Narrow elastic to mark the person’s lines: about ${about(notions.markingElastic)}, cut into five.`,
-    `Style tape: about ${about(notions.styleTape)}, for the bust and hip lines and every seam of the cover.`,
+    `Style tape: about ${about(notions.styleTape)}, for the bust and hip lines${sewingThread === null ? "" : " and every seam of the cover"}.`,
     ...(waistTape === null ? [] : [`Twill tape for the waist: ${shownLength(waistTape, tapeStep[unit])}.`]),
     "A snug stretch under-cover, if the form takes no pins or is not yours: a cut-off tee or a tube of knit.",
     ...(opening === null
@@ -224,7 +224,7 @@ export function classSuppliesLines(supplies: ClassSupplies, unit: LengthUnit): r
         `${kind === "knit" ? "Stretch knit" : "Woven fabric"} for ${covers === 1 ? "1 cover" : `${covers} covers`}: ${shopLength(length, unit)}, at least ${clothWidthName(width, unit)}.`,
     ),
     `Pins: about ${supplies.pins}.`,
-    `Strong thread for basting: about ${about(supplies.bastingThread)}. Sewing thread for the covers: about ${about(supplies.sewingThread)}.`,
+    `Strong thread for basting: about ${about(supplies.bastingThread)}. ${supplies.cloths.length === 0 ? "" : `Sewing thread for the covers: about ${about(supplies.sewingThread)}.`}`.trim(),
     `Narrow elastic to mark lines: about ${about(supplies.markingElastic)}. Style tape: about ${about(supplies.styleTape)}. Twill tape for the waists: ${about(supplies.waistTape)}.`,
     ...(supplies.openings.length === 0
       ? []

@@ -9,14 +9,16 @@ import { frontLossMatters } from "../../core/cover/coverMatters";
 import type { Plan } from "../../core/plan/plan";
 import { type WaistTape, waistTape } from "../../core/plan/waistTape";
 import { type Millimetres, mm } from "../../core/units";
-import type { CoverCloth, Fitting, FormKind } from "../../document/fitting";
+import type { CoverCloth, Fitting, FormKind, Making, WorkEntry } from "../../document/fitting";
 import { isCutFromPanels } from "./makingSteps";
-import { chosenCloth } from "./coverCloth";
+import { chosenCloth } from "./chosenCloth";
 
 /** What the steps speak of besides the plan: the form, the cloth, lengths to cut, the arm, and when to measure again. */
 export interface StepFacts {
   readonly form: FormFacts;
   readonly cloth: CoverCloth;
+  /** Whether the padding was changed under a cover that was closed, so that it is closed once more. */
+  readonly isReopened: boolean;
   /** Whether elastic is tied at the underbust line, so that the cover follows the hollow there. */
   readonly isTied: boolean;
   /** Where the padding is best read between the lines before a cover is cut. */
@@ -74,6 +76,7 @@ export function stepFacts(plan: Plan, body: Measurements, fitting: Pick<Fitting,
   return {
     form: formFacts(plan, fitting.form),
     cloth: kind,
+    isReopened: isReopened(fitting.work),
     isTied: frontLossMatters(cloth.kind, loss).some((matter) => matter.kind === "tieUnderbust"),
     between: isCutFromPanels(kind) ? betweenLines(coverLines(plan.levels, lowest)) : [],
     waistTape: waistTape(plan, body),
@@ -85,6 +88,17 @@ export function stepFacts(plan: Plan, body: Measurements, fitting: Pick<Fitting,
     arm: armOf(body, cloth),
     measureAgain: measureAgain(fitting),
   };
+}
+
+/** A closed cover was opened by a piece that was pinned or taken off since, unless another was begun. */
+function isReopened(work: Fitting["work"]): boolean {
+  const isMade = (entry: WorkEntry, what: Making) =>
+    entry.did === "made" && entry.what === what && entry.passedOver !== true;
+  const sewn = work.findLastIndex((entry) => isMade(entry, "coverFitted"));
+  const closed = work.findLastIndex((entry) => isMade(entry, "coverClosed"));
+  return (
+    closed >= 0 && closed >= sewn && work.some(({ did }, at) => at > closed && (did === "pinned" || did === "unpinned"))
+  );
 }
 
 /** A sewn line's ends lie one over the other by this much (mm). Common practice, no source. */

@@ -23,7 +23,8 @@ export interface ShareOfClass {
     readonly good: BattingGoodId;
     readonly shapes: readonly ShapeToLay[];
   }[];
-  readonly cloth: { readonly kind: CoverClothKind; readonly width: ClothWidthId; readonly lengthMm: number };
+  /** Null without a cover. */
+  readonly cloth: { readonly kind: CoverClothKind; readonly width: ClothWidthId; readonly lengthMm: number } | null;
   readonly notions: Notions;
 }
 
@@ -40,7 +41,8 @@ export function shareOfClass(fitting: SettledFitting, place: number): ShareOfCla
       good: chosenGood(fitting, role),
       shapes: shapes.map((shape) => ({ ...shape, label: `${letter(place)}${shape.label}` })),
     })),
-    cloth: { kind: clothKind(fitting), width: chosenWidth(fitting), lengthMm: cover.rows.length },
+    cloth:
+      cover === null ? null : { kind: clothKind(fitting), width: chosenWidth(fitting), lengthMm: cover.rows.length },
     notions: notions(current, derived.input, fitting, battings, cover),
   };
 }
@@ -79,7 +81,7 @@ export function classSupplies(shares: readonly ShareOfClass[], unit: LengthUnit)
     ({ name, good }) => `${name.toLowerCase()} ${good}`,
   );
   const cloths = grouped(
-    shares.map(({ cloth }) => cloth),
+    shares.flatMap(({ cloth }) => cloth ?? []),
     ({ kind, width }) => `${kind} ${width}`,
   );
   return {
@@ -99,7 +101,7 @@ export function classSupplies(shares: readonly ShareOfClass[], unit: LengthUnit)
     })),
     pins: sum((share) => share.notions.pins),
     bastingThread: sum((share) => share.notions.bastingThread),
-    sewingThread: sum((share) => share.notions.sewingThread),
+    sewingThread: sum((share) => share.notions.sewingThread ?? 0),
     styleTape: sum((share) => share.notions.styleTape),
     waistTape: sum((share) => share.notions.waistTape ?? 0),
     markingElastic: sum((share) => share.notions.markingElastic),

@@ -10,7 +10,7 @@ import type { PlanInput } from "../../core/plan/basis";
 import { waistTape } from "../../core/plan/waistTape";
 import type { Fitting } from "../../document/fitting";
 import { coverOfStep } from "../patterns/coverOfStep";
-import { chosenCloth } from "../steps/coverCloth";
+import { chosenCloth } from "../steps/chosenCloth";
 import type { CurrentStep } from "../steps/currentStep";
 import { type BattingLayout, battingLayout, type ShapeToLay } from "./battingLayout";
 import { aroundPart, type CoverCloth, coverCloth } from "./coverCloth";
@@ -71,21 +71,21 @@ export const clothKind = (fitting: Pick<Fitting, "work" | "unit" | "supplies">):
 export const chosenWidth = ({ supplies }: Pick<Fitting, "supplies">): ClothWidthId =>
   supplies?.cover?.width ?? "150-cm";
 
-/** The cover for where the work stands, laid on the cloth that was chosen; it takes a moment to work out. */
-export const coverSupply = (current: CurrentStep, input: PlanInput, fitting: Bought): CoverCloth =>
-  coverCloth(
-    coverOfStep(current, input, chosenCloth(fitting).cloth, fitting),
-    input.body,
-    clothWidths[chosenWidth(fitting)],
-  );
+/** The cover for where the work stands, laid on the cloth that was chosen; it takes a moment to work out. Null where there is to be none. */
+export function coverSupply(current: CurrentStep, input: PlanInput, fitting: Bought): CoverCloth | null {
+  const { kind, cloth } = chosenCloth(fitting);
+  return kind === "none"
+    ? null
+    : coverCloth(coverOfStep(current, input, cloth, fitting), input.body, clothWidths[chosenWidth(fitting)]);
+}
 
 /** What else is needed, by number and length (mm). */
 export interface Notions {
   readonly pins: number;
   readonly bastingThread: Millimetres;
-  /** For the seams of the cover. */
-  readonly sewingThread: Millimetres;
-  /** Around bust and full hip, and along every seam of the cover. */
+  /** For the seams of the cover; null without one. */
+  readonly sewingThread: Millimetres | null;
+  /** Around bust and full hip, and along every seam of the cover if there is one. */
   readonly styleTape: Millimetres;
   readonly waistTape: Millimetres | null;
   /** One tied around the person at every level line. */
@@ -108,7 +108,7 @@ export function notions(
   input: PlanInput,
   fitting: Bought,
   battings: readonly BattingSupply[],
-  cover: CoverCloth,
+  cover: CoverCloth | null,
 ): Notions {
   const girths = mapLevels((name): number => current.replan.finished[name].girth.value);
   const cloth = clothKind(fitting);
@@ -117,10 +117,10 @@ export function notions(
   return {
     pins: pinsPerPiece * current.plan.pieces.length,
     bastingThread: mm(bastingPerEdge * sum(shapes.map(({ part }) => aroundPart(part)))),
-    sewingThread: mm(threadPerSeam[cloth] * cover.seams),
-    styleTape: mm(girths.bust + girths.fullHip + cover.seams),
+    sewingThread: cover === null ? null : mm(threadPerSeam[cloth] * cover.seams),
+    styleTape: mm(girths.bust + girths.fullHip + (cover?.seams ?? 0)),
     waistTape: waistTape(current.plan, input.body)?.length ?? null,
     markingElastic: mm(sum(levelNames.map((name) => girths[name] + knot))),
-    opening: cloth === "woven" ? cover.opening : null,
+    opening: cloth === "woven" ? (cover?.opening ?? null) : null,
   };
 }

@@ -34,7 +34,9 @@ function coverOf(fitting: Fitting) {
   const derived = derivation()(fitting);
   const step = derived.step();
   if (step === null || derived.input === null) throw new Error("no step");
-  return { step, input: derived.input, cover: coverSupply(step, derived.input, fitting) };
+  const cover = coverSupply(step, derived.input, fitting);
+  if (cover === null) throw new Error("no cover");
+  return { step, input: derived.input, cover };
 }
 
 /** Broken on purpose: pinned pieces laid all the same. Seen to fail. */

@@ -7,7 +7,8 @@ import { useDerived } from "../useDerived";
 import { useFittingState } from "../useStore";
 
 export interface CoverAndNotions {
-  readonly cover: CoverCloth;
+  /** Null where there is to be none. */
+  readonly cover: CoverCloth | null;
   readonly notions: Notions;
 }
 

@@ -1,7 +1,7 @@
-import type { ReactNode } from "react";
+import { type ReactNode, useMemo } from "react";
 import type { CurrentStep } from "../../../app/steps/currentStep";
 import { makingOfStep } from "../../../app/steps/makingSteps";
-import type { StepName } from "../../../app/steps/step";
+import { type StepName, step } from "../../../app/steps/step";
 import { formatLength } from "../../../core/lengthText";
 import type { CautionPlace } from "../../../text/cautions";
 import { finishingWords } from "../../../text/finishing";
@@ -17,9 +17,15 @@ import { useLengths } from "../../kit/useStore";
 import { BetweenStop } from "./BetweenStop";
 import { CoverChoice } from "./CoverChoice";
 import { MakingPicture } from "./MakingPicture";
+import { SidesStop } from "./SidesStop";
+
+interface MakingStopProps {
+  readonly current: CurrentStep;
+  readonly isWorking: boolean;
+}
 
 /** The stop of a step over the finished padding. */
-export function MakingStop({ current, isWorking }: { readonly current: CurrentStep; readonly isWorking: boolean }) {
+export function MakingStop({ current, isWorking }: MakingStopProps) {
   const at = useStepAtHand(current, isWorking);
   const { step } = at;
   switch (step.do) {
@@ -29,9 +35,18 @@ export function MakingStop({ current, isWorking }: { readonly current: CurrentSt
       return <CoverChoice at={at} />;
     case "read-between":
       return <BetweenStop at={at} />;
+    case "close-cover":
+    case "correct-cover":
+      return <SidesStop key={step.do} at={at} ways={<LeaveOut at={at} />} />;
     default:
       return <HandsStop at={at} />;
   }
+}
+
+/** A cover chosen after there was none. */
+export function CoverAfterAll({ current, isWorking, onEnd }: MakingStopProps & { readonly onEnd: () => void }) {
+  const choice = useMemo(() => ({ ...current, step: step("choose-cover") }), [current]);
+  return <CoverChoice at={useStepAtHand(choice, isWorking)} again={{ onEnd }} />;
 }
 
 /** Made by hand: one picture, what the hands do in order, and one slab that notes it. It may be left out. */
@@ -61,9 +76,9 @@ function HandsStop({ at }: { readonly at: StepAtHand }) {
     >
       {care === undefined ? null : <Cautions at={care} />}
       {isDone ? (
-        <p>{finishingWords.allDone}</p>
+        <p>{finishingWords.allDone(facts.cloth !== "none")}</p>
       ) : arm === null ? (
-        <HandSteps steps={handSteps(step, "")} />
+        <HandSteps steps={handSteps(step, "", facts)} />
       ) : (
         <Lines lines={arm.lines} />
       )}
@@ -86,8 +101,6 @@ const cautionOf: { readonly [name in StepName]?: CautionPlace } = {
   "cut-cover": "cuttingFabric",
   "sew-cover": "sewing",
   "fit-cover": "covering",
-  "close-cover": "securing",
-  "correct-cover": "securing",
   "cut-arm": "cuttingFabric",
   "sew-arm": "sewing",
   "fill-arm": "fillingArm",

@@ -1,8 +1,10 @@
+import { chosenCloth } from "../../../app/steps/chosenCloth";
 import { costOf } from "../../../app/supplies/cost";
 import { piecesDone } from "../../../app/supplies/fittingSupplies";
 import type { Plan } from "../../../core/plan/plan";
 import { boughtLength } from "../../../core/supplies/goods";
 import { battingNames } from "../../../text/batting";
+import { coverChoice } from "../../../text/makingSteps";
 import { finishingWords } from "../../../text/finishing";
 import { notionLines, priceText, suppliesWords } from "../../../text/supplies";
 import { useBattingSupplies } from "../../kit/supplies/useBattingSupplies";
@@ -13,7 +15,13 @@ import { CoverClothPart } from "./CoverClothPart";
 import { PriceField } from "./PriceField";
 
 /** What is bought for a fitting: each batting with its layout, the cloth of the cover, notions, and what it costs if prices are typed. */
-export function SuppliesPart({ plan }: { readonly plan: Plan }) {
+interface SuppliesProps {
+  readonly plan: Plan;
+  /** Where there is no cover, what leads to choosing one; null while nothing goes over the padding yet. */
+  readonly onCover: (() => void) | null;
+}
+
+export function SuppliesPart({ plan, onCover }: SuppliesProps) {
   const { unit, step } = useLengths();
   const fitting = useFitting();
   const battings = useBattingSupplies(plan);
@@ -34,7 +42,11 @@ export function SuppliesPart({ plan }: { readonly plan: Plan }) {
           {suppliesWords.laidOut(step)} {suppliesWords.numbers} {suppliesWords.trial} {suppliesWords.sizesFromMemory}
         </p>
       )}
-      <CoverClothPart cover={made?.cover ?? null} />
+      {chosenCloth(fitting).kind === "none" ? (
+        <NoCover onCover={onCover} />
+      ) : (
+        <CoverClothPart cover={made?.cover ?? null} />
+      )}
       <h3>{suppliesWords.notions}</h3>
       <ul className="plain-list">
         <li>{finishingWords.supplyBra}</li>
@@ -42,6 +54,22 @@ export function SuppliesPart({ plan }: { readonly plan: Plan }) {
       </ul>
       <CostPart battings={battings} made={made} />
     </section>
+  );
+}
+
+function NoCover({ onCover }: Pick<SuppliesProps, "onCover">) {
+  return (
+    <>
+      <h3>{coverChoice.legend}</h3>
+      <p>
+        {finishingWords.noCover}{" "}
+        {onCover === null ? null : (
+          <button type="button" className="patch" onClick={onCover}>
+            {finishingWords.coverAfterAll}
+          </button>
+        )}
+      </p>
+    </>
   );
 }
 
@@ -54,7 +82,7 @@ function CostPart({ battings, made }: CostProps) {
   const { unit } = useLengths();
   const { supplies } = useFitting();
   const dispatch = useDispatch();
-  const cost = costOf(supplies, battings, made === null ? null : boughtLength(made.cover.rows.length, unit));
+  const cost = costOf(supplies, battings, made?.cover == null ? null : boughtLength(made.cover.rows.length, unit));
   const change = (amount: number | undefined) => {
     const { notions: _, ...others } = supplies ?? {};
     dispatch({ does: "changeSupplies", supplies: amount === undefined ? others : { ...others, notions: amount } });

@@ -1,4 +1,5 @@
 import { clothKind, chosenWidth } from "../../../app/supplies/fittingSupplies";
+import type { CoverCloth } from "../../../app/supplies/coverCloth";
 import type { Plan } from "../../../core/plan/plan";
 import { clothWidths } from "../../../core/supplies/goods";
 import { battingNames } from "../../../text/batting";
@@ -25,13 +26,11 @@ import { useFitting, useLengths } from "../../kit/useStore";
 /** What to buy, on one page: each batting with its layout, the cloth of the cover with its own, and notions with boxes to tick. */
 export function SuppliesSheet({ plan }: { readonly plan: Plan }) {
   const { unit, step } = useLengths();
-  const letters = useLetters();
   const fitting = useFitting();
   const title = suppliesSheetTitle(usePrintedName());
   const battings = useBattingSupplies(plan);
   const made = useSuppliesNow(plan);
   const names = battingNames(fitting);
-  const [kind, width] = [clothKind(fitting), chosenWidth(fitting)];
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a narrow screen scrolls the sheet sideways, with keys as well.
     <section className="sheets supplies-sheet" tabIndex={0} aria-label={title}>
@@ -49,22 +48,7 @@ export function SuppliesSheet({ plan }: { readonly plan: Plan }) {
         {battings.length === 0 ? <p>{suppliesWords.allCut}</p> : <p>{suppliesWords.laidOut(step)}</p>}
         {made === null ? null : (
           <>
-            <div className="sheet-keep">
-              <p>
-                <span className="sheet-box" aria-hidden />{" "}
-                <strong>{clothSentence(kind, width, made.cover, unit)}</strong> {suppliesWords.washed}
-              </p>
-              <div className="layout-pictures">
-                <Drawing
-                  scene={clothScene(
-                    made.cover.rows,
-                    clothWidths[width],
-                    ...clothPictureWords(made.cover, width, unit),
-                    letters,
-                  )}
-                />
-              </div>
-            </div>
+            {made.cover === null ? null : <CoverOnPaper cover={made.cover} />}
             <ul className="plain-list">
               {[finishingWords.supplyBra, ...notionLines(made.notions, unit)].map((line) => (
                 <li key={line}>
@@ -76,5 +60,26 @@ export function SuppliesSheet({ plan }: { readonly plan: Plan }) {
         )}
       </SheetPage>
     </section>
+  );
+}
+
+/** The cloth of the cover, and how its panels lie. */
+function CoverOnPaper({ cover }: { readonly cover: CoverCloth }) {
+  const { unit } = useLengths();
+  const letters = useLetters();
+  const fitting = useFitting();
+  const [kind, width] = [clothKind(fitting), chosenWidth(fitting)];
+  return (
+    <div className="sheet-keep">
+      <p>
+        <span className="sheet-box" aria-hidden /> <strong>{clothSentence(kind, width, cover, unit)}</strong>{" "}
+        {suppliesWords.washed}
+      </p>
+      <div className="layout-pictures">
+        <Drawing
+          scene={clothScene(cover.rows, clothWidths[width], ...clothPictureWords(cover, width, unit), letters)}
+        />
+      </div>
+    </div>
   );
 }
