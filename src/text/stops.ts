@@ -1,5 +1,6 @@
 import type { Step } from "../app/steps/step";
-import type { FormFacts, StepFacts } from "../app/steps/stepFacts";
+import type { FormFacts } from "../app/steps/formFacts";
+import type { StepFacts } from "../app/steps/stepFacts";
 import { partOfStep } from "../app/steps/jobPart";
 import type { PlannedChange } from "../app/steps/planAnew";
 import type { Piece } from "../core/padding/piece";

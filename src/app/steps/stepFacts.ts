@@ -1,7 +1,6 @@
 import { armReading } from "../../core/arm/armReadings";
 import { type SoftArm, softArm } from "../../core/arm/softArm";
 import type { Measurements } from "../../core/body/measurements";
-import type { LevelName } from "../../core/body/vocabulary";
 import { coverLines } from "../../core/cover/coverGround";
 import { type BetweenLine, betweenLines } from "../../core/cover/betweenLines";
 import type { Cloth } from "../../core/cover/cloth";
@@ -9,9 +8,10 @@ import { frontLossMatters } from "../../core/cover/coverMatters";
 import type { Plan } from "../../core/plan/plan";
 import { type WaistTape, waistTape } from "../../core/plan/waistTape";
 import { type Millimetres, mm } from "../../core/units";
-import type { CoverCloth, Fitting, FormKind, Making, WorkEntry } from "../../document/fitting";
+import type { CoverCloth, Fitting, Making, WorkEntry } from "../../document/fitting";
 import { isCutFromPanels } from "./makingSteps";
 import { chosenCloth } from "./chosenCloth";
+import { type FormFacts, formFactsOfPlan } from "./formFacts";
 
 /** What the steps speak of besides the plan: the form, the cloth, lengths to cut, the arm, and when to measure again. */
 export interface StepFacts {
@@ -33,48 +33,13 @@ export interface StepFacts {
   readonly measureAgain: string | null;
 }
 
-/** What a form is, and what follows for every instruction. */
-export interface FormFacts {
-  readonly kind: FormKind | null;
-  readonly isShared: boolean;
-  /** Whether everything is pinned and basted to an under-cover, because nothing else holds it or it must come off whole. */
-  readonly hasUnderCover: boolean;
-  /** Of a form with dials: at most so much around at each level that has one (mm), a layer below the person. */
-  readonly dials: readonly { readonly level: LevelName; readonly most: Millimetres }[];
-}
-
-/** Shells that hold no pin. */
-const pinless: ReadonlySet<FormKind> = new Set(["hard", "dials", "stretch"]);
-const dialed: readonly LevelName[] = ["bust", "waist", "fullHip"];
-
-/** One layer all around stays free under the smallest setting that is still below the person. */
-function formFacts(plan: Plan, { kind, shared = false }: FormDescribed): FormFacts {
-  const layer = plan.pieces[0]?.layers[0]?.thickness ?? usualLayer;
-  return {
-    kind: kind ?? null,
-    isShared: shared,
-    hasUnderCover: shared || (kind !== undefined && pinless.has(kind)),
-    dials:
-      kind !== "dials"
-        ? []
-        : plan.levels
-            .filter(({ name }) => dialed.includes(name))
-            .map(({ name, body }) => ({ level: name, most: mm(body.girth.value - 2 * Math.PI * layer) })),
-  };
-}
-
-type FormDescribed = { readonly kind?: FormKind | undefined; readonly shared?: boolean | undefined };
-
-/** One layer of a usual batting under the tape (mm), where no piece says which. A judgement. */
-const usualLayer = 6;
-
 export function stepFacts(plan: Plan, body: Measurements, fitting: Pick<Fitting, "work" | "unit" | "form">): StepFacts {
   const { kind, cloth } = chosenCloth(fitting);
   const frontAt = (name: "bust" | "underbust") => plan.levels.find((level) => level.name === name)?.body.frontArc.value;
   const loss = (frontAt("bust") ?? 0) - (frontAt("underbust") ?? 0);
   const lowest = Math.max(...plan.levels.map(({ depthBelowNape }) => depthBelowNape.value));
   return {
-    form: formFacts(plan, fitting.form),
+    form: formFactsOfPlan(plan, fitting.form),
     cloth: kind,
     isReopened: isReopened(fitting.work),
     isTied: frontLossMatters(cloth.kind, loss).some((matter) => matter.kind === "tieUnderbust"),
