@@ -10,6 +10,7 @@ Written are patterns.json (every part with its outline, edges and level lines, i
 and an exchange drawing (.dxf, release 12) of each part and of all parts, tiles-letter.pdf and tiles-a4.pdf to print at
 100 %, sheet.pdf for a roll of 36 inches, and sheet-a0.pdf for a roll as wide as A0 (841 mm). A folder that this command
 wrote is written anew; one that holds other files is left alone.
+Where the work says that there is no cover, its panels are left out unless --stretch asks for them.
 An arm whose measurements contradict one another is left out, and standard error says which.
 Exit code: 0 when all was written, 2 when the file could not be planned or the folder holds other files; then standard error
 says why, one sentence a problem; 1 when the folder could not be written.

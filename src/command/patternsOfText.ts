@@ -2,7 +2,7 @@ import type { Cloth } from "../core/cover/cloth";
 import { fineStep } from "../core/lengthText";
 import { err, ok, type Result } from "../core/result";
 import { fittingPatterns, type FittingPatterns } from "../app/patterns/fittingPatterns";
-import { chosenCloth } from "../app/steps/coverCloth";
+import { chosenCloth } from "../app/steps/chosenCloth";
 import { derivation } from "../app/session/derived";
 import { fittingStep } from "../document/fitting";
 import { readFittingText } from "../document/readFitting";
@@ -22,10 +22,11 @@ export function patternsOfText(text: string, cloth: Cloth | null): Result<NotedP
   if (!fitting.ok) return err(fitting.problem.map((problem) => fittingProblemText(problem, fineStep.cm)));
   const derived = derivation()(fitting.value);
   const step = fittingStep(fitting.value);
+  const chosen = chosenCloth(fitting.value);
   const patterns = fittingPatterns(
     derived,
     fitting.value,
-    cloth ?? chosenCloth(fitting.value).cloth,
+    cloth === null ? { cloth: chosen.cloth, hasCover: chosen.kind !== "none" } : { cloth, hasCover: true },
     patternTitles(step),
   );
   return patterns === null

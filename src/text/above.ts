@@ -18,12 +18,12 @@ export interface AboveWords {
   readonly stays: readonly string[];
 }
 
-export const aboveWords = (build: BuildAbove, step: LengthStep): AboveWords => ({
+export const aboveWords = (build: BuildAbove, step: LengthStep, hasCover = true): AboveWords => ({
   name: upperFirst(aboveName(build)),
-  act: actSentence(build, step),
-  how: howSentences(build, step),
+  act: actSentence(build, step, hasCover),
+  how: howSentences(build, step, hasCover),
   reads: isBuilt(build) ? build.readings.map((reading) => readSentence(reading, step)) : [],
-  stays: build.readings.flatMap((reading) => staySentence(build, reading, step)),
+  stays: build.readings.flatMap((reading) => staySentence(build, reading, step, hasCover)),
 });
 
 const isBuilt = ({ act }: BuildAbove): boolean =>
@@ -42,7 +42,7 @@ const names: { readonly [kind in BuildKind]: string } = {
 export const aboveName = ({ kind, side }: Pick<BuildAbove, "kind" | "side">): string =>
   side === "both" ? names[kind] : `${side} ${names[kind]}`;
 
-function actSentence(build: BuildAbove, step: LengthStep): string {
+function actSentence(build: BuildAbove, step: LengthStep, hasCover: boolean): string {
   const { act, kind, side } = build;
   switch (act.what) {
     case "unread":
@@ -54,7 +54,7 @@ function actSentence(build: BuildAbove, step: LengthStep): string {
     case "noRoom":
       return "Nothing is built: the upper chest line lies too close to the bust line for a layer to end between them.";
     case "markInward":
-      return `Mark the ${side} armhole line ${shownLength(act.amount, step)} farther in, toward the neck, on the cover.`;
+      return `Mark the ${side} armhole line ${shownLength(act.amount, step)} farther in, toward the neck, ${hasCover ? "on the cover" : "with basting thread"}.`;
     case "extend":
       return `Extend the ${side} shoulder by ${shownLength(act.amount, step)} to its tip.`;
     case "layers":
@@ -106,7 +106,7 @@ const hows: { readonly [kind in BuildKind]: readonly string[] } = {
   ],
 };
 
-function howSentences({ kind, act }: BuildAbove, step: LengthStep): readonly string[] {
+function howSentences({ kind, act }: BuildAbove, step: LengthStep, hasCover: boolean): readonly string[] {
   switch (act.what) {
     case "layers":
       return [
@@ -121,7 +121,11 @@ function howSentences({ kind, act }: BuildAbove, step: LengthStep): readonly str
         "Sew its inner half to the padding, its edge at the person’s shoulder tip.",
       ];
     case "markInward":
-      return ["Sew or draw the armhole there: the form keeps its own edge beneath."];
+      return [
+        hasCover
+          ? "Sew or draw the armhole there: the form keeps its own edge beneath."
+          : "Long stitches through whatever lies outermost there; draw nothing on the form itself.",
+      ];
     case "unread":
     case "none":
     case "noRoom":
@@ -142,25 +146,36 @@ function staySentence(
   { kind, side, act }: BuildAbove,
   { name, stays }: AboveReading,
   step: LengthStep,
+  hasCover: boolean,
 ): readonly string[] {
   if (stays === null || act.what === "unread") return [];
   const amount = formatLength(stays.amount, step);
   const what = upperFirst(readingWords(name));
   if (stays.sense === "short") return [`${what}: the padding stays ${amount} short. ${shortAdvice[kind]}`];
+  const advice = (hasCover ? largerAdvice : largerUncovered)[kind];
   if (kind === "shoulderHeight")
-    return [`The form’s ${side} shoulder tip stands ${amount} too high, and padding only adds. ${largerAdvice[kind]}`];
-  return [`${what}: the form has ${amount} too much, and padding only adds. ${largerAdvice[kind]}`];
+    return [`The form’s ${side} shoulder tip stands ${amount} too high, and padding only adds. ${advice}`];
+  return [`${what}: the form has ${amount} too much, and padding only adds. ${advice}`];
 }
 
-const leaveLoose = "Choose another form, or cut the cover to the person’s measurement and leave it loose there.";
+const leaveAsIs = "Choose another form, or leave it as it is and fit there on the person.";
+const fitOnPerson = "Choose another form, or fit there on the person.";
 
+/** Below the shoulder a cover lies on the form, and is no smaller than it. */
 const largerAdvice: { readonly [kind in BuildKind]: string } = {
-  upperBack: leaveLoose,
-  upperChest: leaveLoose,
-  chestFill: leaveLoose,
+  upperBack: leaveAsIs,
+  upperChest: leaveAsIs,
+  chestFill: leaveAsIs,
   shoulderHeight: "Choose another form, or cut the cover to the person’s shoulder and fit there on the person.",
-  shoulderLength: leaveLoose,
+  shoulderLength: "Choose another form, or cut the cover to the person’s measurement and leave it loose there.",
   neck: "Choose a form with a smaller neck, or mark the person’s neckline on the cover and fit there on the person.",
+};
+
+const largerUncovered: { readonly [kind in BuildKind]: string } = {
+  ...largerAdvice,
+  shoulderHeight: fitOnPerson,
+  shoulderLength: fitOnPerson,
+  neck: "Choose a form with a smaller neck, or mark the person’s neckline with basting thread and fit there on the person.",
 };
 
 const shortAdvice: { readonly [kind in BuildKind]: string } = {

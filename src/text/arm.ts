@@ -95,7 +95,15 @@ export interface ArmStepText {
   readonly cautions: CautionPlace | null;
 }
 
-export function armStepText(name: ArmStepName, arm: SoftArm, step: LengthStep): ArmStepText {
+/** Hung on a cover, or through the padding on what thread holds to there. */
+export type ArmHeld = { readonly on: "cover" } | { readonly on: "padding"; readonly into: string };
+
+export function armStepText(
+  name: ArmStepName,
+  arm: SoftArm,
+  step: LengthStep,
+  held: ArmHeld = { on: "cover" },
+): ArmStepText {
   const { unit } = lengthSteps[step];
   switch (name) {
     case "cut":
@@ -105,7 +113,7 @@ export function armStepText(name: ArmStepName, arm: SoftArm, step: LengthStep): 
     case "fill":
       return { title: "Fill the arm.", lines: fillLines(arm, step), cautions: "fillingArm" };
     case "hang":
-      return { title: "Hang the arm by its tab.", lines: hangLines, cautions: null };
+      return { title: "Hang the arm by its tab.", lines: hangLines(held), cautions: null };
   }
 }
 
@@ -177,7 +185,6 @@ const sewLines = ({ wish, cloth, capEase }: SoftArm, unit: LengthUnit): readonly
       ]
     : []),
   "Pin the cap disc into the cap, right sides together, its top at the notch in the upper cap. Catch the tab in the seam at the top and one tie at each side notch. Sew the upper half of the seam only, with no card behind the disc yet.",
-  "Sew one tie each to the cover at the front and the back of the armhole.",
   "Turn the arm through the wrist. Slide the card in behind the cap disc, and sew the under half of the cap seam by hand. Take every pin out and count.",
 ];
 
@@ -193,9 +200,14 @@ function fillLines({ girths }: SoftArm, step: LengthStep): readonly string[] {
   ];
 }
 
-const hangLines: readonly string[] = [
+const hangLines = (held: ArmHeld): readonly string[] => [
+  held.on === "cover"
+    ? "Sew one tie each to the cover at the front and the back of the armhole."
+    : `Sew one tie each at the front and the back of the armhole, through the padding into ${held.into}: batting alone tears.`,
   "Lay the cap disc against the armhole, the elbow bending to the front, and the tab over the shoulder.",
-  "Fasten the tab to the cover with hook-and-loop tape, sewn to both.",
+  held.on === "cover"
+    ? "Fasten the tab to the cover with hook-and-loop tape, sewn to both."
+    : `Fasten the tab with hook-and-loop tape: one half sewn to the tab, the other over the shoulder, through the padding into ${held.into}.`,
   "Tie the ties, front and back. No pin stays under a sleeve.",
   "Untie it to slip a sleeve over it, and take it off when it is not needed.",
 ];

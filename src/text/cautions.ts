@@ -65,7 +65,7 @@ const cautions = {
   },
   iron: {
     short: "No iron on the form: polyester melts.",
-    long: `Press the cover before it goes on the form, with every pin and needle out of it. ${labels}`,
+    long: `Press what is sewn before it goes on the form, with every pin and needle out of it. ${labels}`,
   },
   needles: {
     short: "Count the needles, too.",

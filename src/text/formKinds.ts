@@ -1,4 +1,4 @@
-import type { FormFacts } from "../app/steps/stepFacts";
+import type { FormFacts } from "../app/steps/formFacts";
 import type { FormKind } from "../document/fittingLimits";
 import type { LengthStep } from "../core/lengthText";
 import { levelWords } from "./pictures";
@@ -27,17 +27,19 @@ export function readyWords(
   lengths: LengthStep,
 ): readonly string[] {
   return [
-    ...(dials.length === 0
-      ? []
-      : [
-          `Set every dial smaller than the person, at most: ${dials.map(({ level, most }) => `${levelWords[level]} ${shownLength(most, lengths)}`).join(", ")}. Tape the dials and never turn them again; do not lean on the form.`,
-        ]),
+    ...(kind === "dials"
+      ? [
+          `Set every dial smaller than the person, ${dials.length === 0 ? "by a layer of batting all around" : `at most: ${dials.map(({ level, most }) => `${levelWords[level]} ${shownLength(most, lengths)}`).join(", ")}`}. Tape the dials and never turn them again; do not lean on the form.`,
+        ]
+      : []),
     ...(hasUnderCover
       ? [
           `Pull a snug under-cover over it, a cut-off tee or tube sewn tight${kind === "dials" ? ", which bridges the gaps" : ""}. Everything is pinned and basted to that${isShared ? "; with an opening at center back it comes off whole" : ""}.`,
         ]
       : []),
-    ...(kind === "dials" ? ["Only then measure the form."] : []),
+    ...(hasUnderCover
+      ? ["Only then measure the form. If it was measured before that, measure it again: the tape reads otherwise now."]
+      : []),
     ...(kind === "foam" ? ["No spray glue without a test on a hidden spot: solvents eat foam."] : []),
     ...(kind === "stretch" ? ["Weight the base, and keep it from turning while you measure."] : []),
     ...(kind === "legs" ? ["Its thighs are not padded here: the level lines end at the full hip."] : []),
@@ -62,5 +64,9 @@ export const bastedTo = ({ kind, hasUnderCover }: FormFacts): string =>
     : kind === "foam"
       ? "Catch the fabric over the foam, and never bra elastic."
       : "Catch the form’s fabric or the under-cover, never a hard form or bra elastic.";
+
+/** What thread holds to where it goes through the padding. */
+export const heldBy = ({ kind, hasUnderCover }: Pick<FormFacts, "kind" | "hasUnderCover">): string =>
+  hasUnderCover ? "the under-cover" : kind === "foam" ? "the fabric over the foam" : "the form’s fabric";
 
 export const unsaidForm: FormFacts = { kind: null, isShared: false, hasUnderCover: false, dials: [] };

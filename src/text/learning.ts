@@ -73,17 +73,16 @@ export const doneWords = {
   title: "Is it done?",
   why: (home: string, aim: string): string =>
     `On target means within ${home} all around, in front and in back: a tape at home cannot tell closer. The plan itself aims at ${aim}.`,
-  again: "Measure every level line again after each step, and once more over the cover.",
-  unread: {
-    none: "not measured over the cover yet",
-    girthOnly: "front and back not measured over the cover yet",
-  },
+  again: (hasCover: boolean): string =>
+    `Measure every level line again after each step${hasCover ? ", and once more over the cover" : ""}.`,
+  unread: (what: "none" | "girthOnly", hasCover: boolean): string =>
+    `${what === "none" ? "" : "front and back "}not measured${hasCover ? " over the cover" : ""} yet`,
   overall: {
     done: "Done: every level line is on target.",
     doneShort: "Done, as far as padding goes.",
     stopHere: "Every level line is on target already: you may stop here. The remaining pieces would only refine it.",
-    unread: (levels: string): string =>
-      `Only the tape can tell, over the cover as well: measure ${levels}, all around and in front.`,
+    unread: (levels: string, hasCover: boolean): string =>
+      `Only the tape can tell${hasCover ? ", over the cover as well" : ""}: measure ${levels}, all around and in front.`,
     pinning: (count: number): string =>
       count === 1 ? "Not yet: one piece is still to be pinned." : `Not yet: ${count} pieces are still to be pinned.`,
     off: (levels: string): string => `Not yet: look at ${levels}.`,

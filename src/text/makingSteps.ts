@@ -6,6 +6,7 @@ import type { CoverCloth } from "../document/fittingLimits";
 import type { LengthStep } from "../core/lengthText";
 import { mm } from "../core/units";
 import { levelNames } from "../core/body/vocabulary";
+import { heldBy } from "./formKinds";
 import { levelList } from "./learning";
 import { dateText } from "./moment";
 import { levelWords } from "./pictures";
@@ -60,10 +61,7 @@ export function makingWords(step: Step & { readonly do: AfterPaddingName }, { fa
     case "fit-cover":
       return fitWords(facts);
     case "close-cover":
-      return [
-        "Sew the sides, and close the back.",
-        `Mark along the pins, take them out and count them. Take the cover off, sew the sides, trim to ${write(wideAllowance)}, turn it, and pull it on again. Close center back by hand${facts?.cloth === "woven" ? ", with a zipper or with lacing" : ""}.`,
-      ];
+      return closeWords(facts, write);
     case "read-cover":
       return readCoverWords(step);
     case "correct-cover":
@@ -73,7 +71,9 @@ export function makingWords(step: Step & { readonly do: AfterPaddingName }, { fa
     case "style-lines":
       return [
         "Mark the lines that the clothes follow.",
-        `Style tape along ${styleLines(facts, write)}, center front and center back, the princess seams, the neck and the armholes. ${hemWords(facts)}`,
+        hasCover(facts)
+          ? `Style tape along ${styleLines(facts, write)}, center front and center back, the princess seams, the neck and the armholes. ${hemWords(facts)}`
+          : `Sew style tape along ${styleLines(facts, write)}, center front and center back, the princess lines, the neck and the armholes, through whatever lies outermost: sticky tape does not hold on batting. ${hemWords(facts)}`,
       ];
     case "cut-arm":
     case "sew-arm":
@@ -86,6 +86,22 @@ export function makingWords(step: Step & { readonly do: AfterPaddingName }, { fa
         `Stand it out of sunlight. Lift it by the base, never by the padding. ${measureAgain(facts)}`,
       ];
   }
+}
+
+const hasCover = (facts: StepFacts | undefined): boolean => facts?.cloth !== "none";
+
+/** A closed cover that was opened for batting has its sides sewn already. */
+function closeWords(facts: StepFacts | undefined, write: (length: number) => string): Words {
+  const opening = `by hand${facts?.cloth === "woven" ? ", with a zipper or with lacing" : ""}`;
+  return facts?.isReopened === true
+    ? [
+        "Close the cover again.",
+        `Smooth it over the new batting from the waist, and pin center back edge to edge. Where the edges do not meet, let the side seams out a little. Close it ${opening}; take the pins out and count them.${facts.isSewnIn ? " Sew the waist tape through it into the padding again." : ""}`,
+      ]
+    : [
+        "Sew the sides, and close the back.",
+        `Mark along the pins, take them out and count them. Take the cover off, sew the sides, trim to ${write(wideAllowance)}, turn it, and pull it on again. Close center back ${opening}.`,
+      ];
 }
 
 const fitWords = (facts: StepFacts | undefined): Words =>
@@ -132,6 +148,13 @@ function correctWords(off: readonly CoverOff[], write: (length: number) => strin
   ];
 }
 
+/** From here on a cover stands off the back at the waist unless it is sewn down (mm). A judgement. */
+export const sewnInFrom = mm(35);
+
+/** Asked where the waist tape goes on. */
+export const sewnInTick = (length: string): string =>
+  `The straight edge stands ${length} or more off the waist: the tape is sewn into the padding`;
+
 function waistTapeWords(facts: StepFacts | undefined, write: (length: number) => string): Words {
   const tape = facts?.waistTape ?? null;
   if (tape === null) return ["Sew on the waist tape.", "At the waist, its ends one over the other at center back."];
@@ -144,9 +167,12 @@ function waistTapeWords(facts: StepFacts | undefined, write: (length: number) =>
     tilt === null || Math.abs(tilt.front - tilt.back) < 3
       ? ""
       : ` In front it lies ${write(Math.abs(tilt.front - tilt.back))} ${tilt.front < tilt.back ? "lower" : "higher"} than in back.`;
+  const sewn = hasCover(facts)
+    ? `Hold a straight edge at center back from the shoulder blades to the seat: where it stands ${write(sewnInFrom)} or more off the waist, or the back waist length still differs, sew the tape through the cover into the padding; else through the cover alone. Long stitches along the upper edge.`
+    : "Long stitches along the upper edge, through the outermost layer of batting alone.";
   return [
     "Sew on the waist tape.",
-    `Cut it ${write(length)} long. Its ends meet at center back, ${at}, one over the other by ${write(25.4)}.${tilted} Long stitches along the upper edge, through the cover alone.`,
+    `Cut it ${write(length)} long. Its ends meet at center back, ${at}, one over the other by ${write(25.4)}.${tilted} ${sewn}`,
   ];
 }
 
@@ -175,7 +201,13 @@ export function armStep(
 ): ReturnType<typeof armStepText> | null {
   const arm = facts?.arm ?? null;
   const name = armStepNames.find((one) => step === `${one}-arm`);
-  return arm === null || name === undefined ? null : armStepText(name, arm, lengths);
+  if (arm === null || facts === undefined || name === undefined) return null;
+  return armStepText(
+    name,
+    arm,
+    lengths,
+    hasCover(facts) ? { on: "cover" } : { on: "padding", into: heldBy(facts.form) },
+  );
 }
 
 const measureAgain = (facts: StepFacts | undefined): string =>
@@ -205,10 +237,47 @@ export const makingDone: { readonly [name in AfterPaddingName]: string } = {
   "put-away": "The bag is over it",
 };
 
-/** What the hands do, in their order. Common practice, no source. */
-export const makingHands: {
-  readonly [name in AfterPaddingName]?: readonly { readonly title: string; readonly text: string }[];
-} = {
+interface Hand {
+  readonly title: string;
+  readonly text: string;
+}
+type Hands = { readonly [name in AfterPaddingName]?: readonly Hand[] };
+
+/** What the button says instead where a cover that was closed before is closed once more. */
+export const closedAgain = "Closed again";
+
+/** What the hands do, in their order. */
+export const makingHands = (
+  name: AfterPaddingName,
+  { cloth, isReopened }: Pick<StepFacts, "cloth" | "isReopened">,
+): readonly Hand[] =>
+  (isReopened ? handsReopened[name] : undefined) ??
+  (cloth === "none" ? handsUncovered[name] : undefined) ??
+  hands[name] ??
+  [];
+
+/** Common practice, no source, like all three. */
+const handsReopened: Hands = {
+  "close-cover": [
+    { title: "At the waist first", text: "Then up and down, edge to edge." },
+    { title: "Pins out", text: "Each as it is passed. Count them: as many as went in." },
+  ],
+};
+
+const handsUncovered: Hands = {
+  "style-lines": [
+    { title: "Level lines", text: "Upper edge of the tape on the line." },
+    { title: "Princess lines", text: "Over the apex in front, over the shoulder blade in back." },
+    { title: "Neck and armhole", text: "Stand the tape on edge around the curve." },
+  ],
+  "put-away": [
+    { title: "Count once more", text: "Pins and needles back in their dish and cushion." },
+    { title: "When the body changes", text: "Add or take out a layer, and baste it." },
+    { title: "At the end", text: "Sort out pins and wire first; batting goes where local rules send polyester." },
+  ],
+};
+
+const hands: Hands = {
   "cut-cover": [
     { title: "Measure the squares", text: "Both test squares on the first page, before anything is cut." },
     {

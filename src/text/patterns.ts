@@ -84,8 +84,9 @@ export const patternWords = {
 /** Where the patterns are offered on a screen. */
 export const patternScreenWords = {
   title: "Patterns at true size",
-  lead: "Every layer of batting, the panels of a fitted cover and, once the arm is measured, a soft arm, to cut around. Measure the two squares on the first page before you cut.",
-  cloth: "The cover is cut from",
+  lead: (hasCover: boolean): string =>
+    `Every layer of batting${hasCover ? ", the panels of a fitted cover" : ""} and, once the arm is measured, a soft arm, to cut around. Measure the two squares on the first page before you cut.`,
+  cloth: (hasCover: boolean): string => (hasCover ? "The cover is cut from" : "The arm is cut from"),
   cloths: {
     knit: "knit, pulled onto the form",
     woven: "woven fabric",

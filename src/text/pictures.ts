@@ -56,6 +56,13 @@ export const pictureWords = {
     lines: "The covered form from the front, with style tape along bust, waist, full hip and center front.",
     bag: "A dust bag over the whole form, gathered above its neck; the base looks out below.",
   },
+  /** The same where there is no cover. */
+  uncovered: {
+    closed: "The padded form from the front, with its center line and princess lines.",
+    waistTape:
+      "The waist of the padded form from the back, with the waist tape sewn on, one end over the other at center back.",
+    lines: "The padded form from the front, with style tape along bust, waist, full hip and center front.",
+  },
   standIn: {
     form: "A dress form, smaller than the person’s outline",
     padding: "Batting pinned on, piece by piece",

@@ -151,7 +151,7 @@ function lengthAdvice(length: FixedLength, sense: Shortfall["sense"], amount: st
 const helpsLength: {
   readonly [length in FixedLength]?: { readonly where: Shortfall["sense"]; readonly act: string };
 } = {
-  shoulderLength: { where: "tooLarge", act: "Mark the armhole line farther in, on the cover." },
+  shoulderLength: { where: "tooLarge", act: "Mark the armhole line farther in, over the padding." },
   shoulderDrop: { where: "tooLarge", act: "A shoulder wedge lifts the tip: measure both sides, of person and form." },
   neckGirth: { where: "staysShort", act: "Neck wraps build it out." },
   upperBackWidth: {

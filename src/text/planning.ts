@@ -31,7 +31,7 @@ export const planningWords = {
   beforeCutting: "Before you cut",
   shopping: "What to have ready",
   largest: (size: string): string => `The largest is ${size}.`,
-  everythingElse: "Pins, cover, waist tape: the whole list",
+  everythingElse: "Pins, thread, waist tape: the whole list",
   cannot: "What padding cannot do",
   otherForm: "Look at other sizes",
   seams: "Where to mark the side seams",

@@ -74,6 +74,7 @@ export const printingWords = {
     frontArc: "front",
     back: "back",
     expect: "expect",
+    expectRead: "expect, it reads",
     reads: "it reads",
     end: "in the end",
     short: "short",

@@ -74,7 +74,7 @@ export function stepWords(step: Step, saying: StepSaying): StepWords {
       return basteWords(named(step.pieceIds, saying), saying.lengths);
     case "build-above":
     case "mark-armhole":
-      return step.build === null ? nothing : buildWords(step.build, saying.lengths);
+      return step.build === null ? nothing : buildWords(step.build, saying);
     case "look":
       return [
         "Look at the form from the front and from the side, beside the person.",
@@ -163,8 +163,8 @@ function tuneWords(act: TuneAct, { lengths, cutFrom }: StepSaying): StepWords {
 }
 
 /** A stack above the bust is basted at once, so that nothing under the cover is left on pins. */
-function buildWords(build: BuildAbove, lengths: LengthStep): StepWords {
-  const { act, how, reads, stays } = aboveWords(build, lengths);
+function buildWords(build: BuildAbove, { lengths, facts }: StepSaying): StepWords {
+  const { act, how, reads, stays } = aboveWords(build, lengths, facts?.cloth !== "none");
   const basted = build.act.what === "layers" ? ["Then baste it; pins out and counted."] : [];
   return [act, [...how, ...basted, ...reads, ...stays].join(" ")];
 }

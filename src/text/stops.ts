@@ -1,5 +1,7 @@
 import type { Step } from "../app/steps/step";
-import type { FormFacts } from "../app/steps/stepFacts";
+import type { FormFacts } from "../app/steps/formFacts";
+import type { StepFacts } from "../app/steps/stepFacts";
+import { partOfStep } from "../app/steps/jobPart";
 import type { PlannedChange } from "../app/steps/planAnew";
 import type { Piece } from "../core/padding/piece";
 import { bastedTo, pinningWords, unsaidForm } from "./formKinds";
@@ -94,8 +96,9 @@ export interface HandStep {
 export function handSteps(
   { do: name, piece, act }: Step,
   feather: string,
-  form: FormFacts = unsaidForm,
+  facts: Pick<StepFacts, "form" | "cloth" | "isReopened"> = unsaidFacts,
 ): readonly HandStep[] {
+  const { form } = facts;
   switch (name) {
     case "cut":
       return [
@@ -139,9 +142,11 @@ export function handSteps(
         { title: "Four lengths", text: "Apex height and spacing, back and front waist length." },
       ];
     default:
-      return name in makingHands ? (makingHands[name as AfterPaddingName] ?? []) : [];
+      return partOfStep[name] === "padding" ? [] : makingHands(name as AfterPaddingName, facts);
   }
 }
+
+const unsaidFacts = { form: unsaidForm, cloth: "knit", isReopened: false } as const;
 
 function pinSteps(piece: Piece | null, feather: string, form: FormFacts): readonly HandStep[] {
   if (piece?.kind === "tuning") {
@@ -217,9 +222,10 @@ export const checkStop = {
   again: "Measure once more",
 } as const;
 
-export const basteStop = {
+/** Wherever pins are taken out and counted. */
+export const pinsOutStop = {
   pins: "Pins taken out",
-  done: (count: number): string => `Basted, ${count} pins out`,
+  done: (what: string, count: number): string => `${what}, ${count} ${count === 1 ? "pin" : "pins"} out`,
   missing: "One is missing",
   missingTitle: "One pin is missing: stop.",
   missingHow: [

@@ -206,14 +206,14 @@ export const clothTooWide = (count: number): string =>
 
 /** Everything else, one line for each; amounts of thread, pins and elastic are common practice, no source. */
 export function notionLines(notions: Notions, unit: LengthUnit): readonly string[] {
-  const { waistTape, opening, form, arm, isArmFilled } = notions;
+  const { waistTape, opening, sewingThread, hasCover, form, arm, isArmFilled } = notions;
   const about = (length: Millimetres) => aboutLength(length, unit);
   return [
     `Pins: about ${notions.pins}, counted into the dish and counted back.`,
-    `Strong thread for basting: about ${about(notions.bastingThread)}. Sewing thread: about ${about(notions.sewingThread)}.`,
+    `Strong thread for basting: about ${about(notions.bastingThread)}.${sewingThread === 0 ? "" : ` Sewing thread: about ${about(sewingThread)}.`}`,
     "A curved needle, and a long straight one.",
     `Narrow elastic to mark the person’s lines: about ${about(notions.markingElastic)}, cut into five.`,
-    `Style tape: about ${about(notions.styleTape)}, for the bust and hip lines and every seam of the cover.`,
+    `Style tape: about ${about(notions.styleTape)}, for the bust and hip lines${hasCover ? " and every seam of the cover" : ""}.`,
     ...(waistTape === null ? [] : [`Twill tape for the waist: ${shownLength(waistTape, tapeStep[unit])}.`]),
     ...formLines(form),
     ...(opening === null
@@ -266,7 +266,7 @@ export function classSuppliesLines(supplies: ClassSupplies, unit: LengthUnit): r
         `${fabricName(kind)} for ${made(covers, arms)}: ${shopLength(length, unit)}, at least ${clothWidthName(width, unit)}.`,
     ),
     `Pins: about ${supplies.pins}.`,
-    `Strong thread for basting: about ${about(supplies.bastingThread)}. Sewing thread: about ${about(supplies.sewingThread)}.`,
+    `Strong thread for basting: about ${about(supplies.bastingThread)}.${supplies.sewingThread === 0 ? "" : ` Sewing thread: about ${about(supplies.sewingThread)}.`}`,
     `Narrow elastic to mark lines: about ${about(supplies.markingElastic)}. Style tape: about ${about(supplies.styleTape)}. Twill tape for the waists: ${about(supplies.waistTape)}.`,
     ...(supplies.openings.length === 0
       ? []

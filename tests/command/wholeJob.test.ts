@@ -1,58 +1,18 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, test, vi } from "vitest";
-import { derivation } from "../../src/app/session/derived";
 import { patternsOfText } from "../../src/command/patternsOfText";
 import { nextOfFitting } from "../../src/command/nextOfText";
-import { type Fitting, type WorkEntry, writeFitting } from "../../src/document/fitting";
-import { readFitting } from "../../src/document/readFitting";
-import type { StepFile } from "../../src/document/stepFile";
+import type { Fitting } from "../../src/document/fitting";
+import { fittingOf, type JobStep, commandWalk } from "../tools/commandWalk";
 
 vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
 
 const file = JSON.parse(readFileSync("shared/demo/whole-job.json", "utf8")) as object;
 
-function fittingOf(value: object): Fitting {
-  const read = readFitting(value);
-  if (!read.ok) throw new Error(JSON.stringify(read.problem));
-  return read.value;
-}
-
-/** A job in which the tape reads what is expected, but for the waist over the cover, which reads this much more (mm). */
-function walked(
-  start: Fitting,
-  overAtWaist = 0,
-): { readonly steps: readonly StepFile["step"][]; readonly last: Fitting } {
-  const derive = derivation();
-  const steps: StepFile["step"][] = [];
-  for (let fitting = start; ; ) {
-    const next = nextOfFitting(fitting, derive);
-    if (!next.ok) throw new Error(next.problem.join(" "));
-    const { step } = next.value;
-    steps.push(step);
-    if (step.record === undefined) return { steps, last: fitting };
-    if (steps.length > 200) throw new Error(`no end of steps: ${steps.slice(-9).map((one) => one.do)}`);
-    const entry = JSON.parse(JSON.stringify(step.record)) as { did: string; readings?: Record<string, number | null> };
-    for (const name of Object.keys(entry.readings ?? {})) {
-      const expected = step.expectedMm[name];
-      const over = step.do === "read-cover" && name === "waistGirth" ? overAtWaist : 0;
-      if (entry.readings === undefined) continue;
-      if (expected === undefined) delete entry.readings[name];
-      else entry.readings[name] = (expected + over) / 10;
-    }
-    // Written and read back, as a program outside keeps it.
-    fitting = fittingOf(
-      JSON.parse(JSON.stringify(writeFitting({ ...fitting, work: [...fitting.work, withoutNulls(entry)] }))) as object,
-    );
-  }
-}
-
-const withoutNulls = (entry: object): WorkEntry =>
-  Object.fromEntries(Object.entries(entry).filter(([, value]) => value !== null)) as unknown as WorkEntry;
-
 describe("a whole job of somebody who measured everything, from the empty form to the dust bag", () => {
-  let steps: readonly StepFile["step"][] = [];
+  let steps: readonly JobStep[] = [];
   beforeAll(() => {
-    steps = walked(fittingOf(file)).steps;
+    steps = commandWalk(fittingOf(file)).steps;
   });
 
   /** Seen to fail: what is built above the bust left out of the outlook; the arm's steps before the cover's. */
@@ -102,7 +62,9 @@ describe("a whole job of somebody who measured everything, from the empty form t
 describe("over the cover", () => {
   /** Seen to fail: readings over the cover counted as readings of the padding. */
   test("a waist that reads 12 mm more is taken in at the sides, a quarter of it on every edge, and the batting stays as it was", () => {
-    const { steps, last } = walked(fittingOf(file), 12);
+    const { steps, last } = commandWalk(fittingOf(file), {
+      over: (step, name) => (step.do === "read-cover" && name === "waistGirth" ? 12 : 0),
+    });
     const correct = steps.find((step) => step.do === "correct-cover");
     expect(correct?.levels).toEqual(["waist"]);
     const cm = Number(/Take in ([\d.]+)\s?cm in all at the waist/.exec(correct?.say ?? "")?.[1]);

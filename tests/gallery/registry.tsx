@@ -177,7 +177,7 @@ const lines = [
 /** The covered form at each step over the padding. */
 const covers = (["pinSides", "closed", "hem", "waistTape", "lines", "bag"] as const).map((doing) =>
   scenePicture("cover", doing, () =>
-    coverScene({ levels: examplePlan.levels, on: examplePlan.pieces, doing, title: doing }),
+    coverScene({ levels: examplePlan.levels, on: examplePlan.pieces, doing, title: doing, isCovered: true }),
   ),
 );
 

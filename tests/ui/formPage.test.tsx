@@ -1,5 +1,5 @@
 import { render, screen } from "@testing-library/react";
-import { beforeEach, expect, test } from "vitest";
+import { beforeEach, describe, expect, test } from "vitest";
 import type { Fitting } from "../../src/document/fitting";
 import { questionOrder } from "../../src/app/progress/questions";
 import { levelNames, measurementNames } from "../../src/core/body/vocabulary";
@@ -95,4 +95,44 @@ test("nobody is asked for what they have not: a body for a lower edge, a form fo
 test("a file that is no fitting is told in a sewist's words", () => {
   expect(fittingProblemText({ path: [], code: "notJson" }, "1/8 in")).toMatch(/^This file is not a fitting/);
   expect(fittingProblemText({ path: [], code: "notJson" }, "1/8 in")).not.toContain("JSON");
+});
+
+/** Seen to fail: on the page of before, which said it only once the form was made ready. */
+describe("what the kind of form asks for is said before it is measured", () => {
+  const person = { bustGirth: "38", waistGirth: "30", fullHipGirth: "40" };
+  const said = (form: Fitting["form"], body: Fitting["body"] = person) =>
+    (shown({ ...newFitting("in"), body, form }).querySelector(".form-kind")?.textContent ?? "").replaceAll(
+      "\u00a0",
+      " ",
+    );
+
+  test("each dial has its setting, a layer below the person, also while there is no plan", () => {
+    const text = said({ kind: "dials" });
+    const [bust, waist, hip] = [...text.matchAll(/(bust|waist|full hip) (\d+)(?: (\d)\/(\d))? in/g)].map(
+      ([, , whole, part = "0", parts = "1"]) => Number(whole) + Number(part) / Number(parts),
+    );
+    for (const [most, girth] of [
+      [bust, 38],
+      [waist, 30],
+      [hip, 40],
+    ]) {
+      expect(most).toBeLessThan((girth ?? 0) - 1);
+      expect(most).toBeGreaterThan((girth ?? 0) - 3);
+    }
+    expect(text).toContain("which bridges the gaps");
+    expect(said({ kind: "dials" }, {})).toContain("smaller than the person, by a layer of batting all around.");
+  });
+
+  test.each(["dials", "hard", "stretch"] as const)("over a form of kind %s it is measured again", (kind) => {
+    expect(said({ kind })).toContain("Pull a snug under-cover over it");
+    expect(said({ kind })).toContain("If it was measured before that, measure it again");
+  });
+
+  test("what changes no reading asks for none", () => {
+    expect(said({ kind: "legs" })).toContain("Its thighs are not padded here");
+    expect(said({ kind: "foam" })).toContain("solvents eat foam");
+    for (const kind of ["legs", "foam", "cloth"] as const) expect(said({ kind })).not.toContain("measure it again");
+    expect(said({ kind: "cloth", shared: true })).toContain("measure it again");
+    expect(said({})).not.toMatch(/under-cover|dial(?!s that)/);
+  });
 });

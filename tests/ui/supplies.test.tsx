@@ -19,7 +19,7 @@ function shown(fitting: Fitting) {
   const plan = planOf(fitting);
   const { container, unmount } = render(
     <StoreProvider store={store}>
-      <SuppliesPart plan={plan} />
+      <SuppliesPart plan={plan} onCover={null} />
       <SuppliesSheet plan={plan} />
     </StoreProvider>,
   );

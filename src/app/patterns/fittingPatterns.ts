@@ -37,11 +37,17 @@ export interface PatternTitles {
   readonly above: (build: BuildAbove, layer: number, batting: string) => PartWords;
 }
 
+/** What cover and arm are cut from, and whether there is to be a cover. */
+export interface PatternWish {
+  readonly cloth: Cloth;
+  readonly hasCover: boolean;
+}
+
 /** Everything of a fitting that is cut, as it stands now, with an arm if it was measured; null while there is no plan. */
 export function fittingPatterns(
   derived: Pick<Derived, "step" | "input" | "lengths">,
   fitting: SettledFitting,
-  cloth: Cloth,
+  { cloth, hasCover }: PatternWish,
   titles: PatternTitles,
 ): FittingPatterns | null {
   const current = derived.step();
@@ -56,17 +62,18 @@ export function fittingPatterns(
       derived,
       fitting,
     ).flatMap((build) => abovePatterns(build, fitting.batting.name, titles.above)),
-    ...coverParts(cover, usualAllowances).map(
-      (part, i): TitledPart => ({
-        part,
-        ...titles.panel((cover.panels[i] as (typeof cover.panels)[number]).name, cover),
-      }),
-    ),
+    ...(hasCover ? coverPatterns(cover, titles.panel) : []),
     ...armPatterns(arm, titles.armPart),
   ];
   const girths = Object.fromEntries(levelNames.map((name) => [name, cover.girths[name]?.girth ?? 0]));
   return { file: patternFile(parts, girths, cloth.kind === "knit" ? cloth.stretch : 0), parts, arm };
 }
+
+const coverPatterns = (cover: FittedCover, words: PatternTitles["panel"]): readonly TitledPart[] =>
+  coverParts(cover, usualAllowances).map((part, i) => ({
+    part,
+    ...words((cover.panels[i] as (typeof cover.panels)[number]).name, cover),
+  }));
 
 /** One arm, the left one; nothing while it was not measured or its measurements contradict one another. */
 const armPatterns = (made: FittingArm, words: PatternTitles["armPart"]): readonly TitledPart[] =>

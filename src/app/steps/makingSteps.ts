@@ -40,11 +40,15 @@ const firstToMake = ({ made }: WorkState, names: readonly MakingStepName[]): Ste
   return name === undefined ? null : step(name);
 };
 
-/** An armhole line that lies farther in on the person is marked on the cover. */
-function markAbove({ builtAbove }: WorkState, { above }: Outlook): Step | null {
-  const build = above.find(({ id, act }) => act.what === "markInward" && !builtAbove.has(id));
+/** An armhole line that lies farther in on the person is marked on the cover, or where there is none on the padding. */
+function markAbove(state: WorkState, { above }: Outlook): Step | null {
+  const build = above.find(({ id, act }) => act.what === "markInward" && !isMarkedAbove(state, id));
   return build === undefined ? null : step("mark-armhole", { build });
 }
+
+/** A mark on the padding is not seen through the cover that went over it since. */
+export const isMarkedAbove = ({ builtAbove, markedUncovered, cloth }: WorkState, id: string): boolean =>
+  builtAbove.has(id) && (cloth === "none" || !markedUncovered.has(id));
 
 /** A cover that is cut from panels is measured for before it is cut; a knit that is pinned as it is, is fitted at once. */
 function coverStep(state: WorkState, { coverOff, expectedOverCover }: Outlook): Step | null {

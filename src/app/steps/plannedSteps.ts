@@ -1,6 +1,11 @@
 import type { BuildAbove } from "../../core/above/buildAbove";
+import { usualPressing } from "../../core/calibration/coverPressing";
+import { mapLevels } from "../../core/body/vocabulary";
+import { mm } from "../../core/units";
+import type { TapePart } from "../progress/padProgress";
 import { coversLines, isStructure } from "../../core/padding/piece";
 import type { Plan } from "../../core/plan/plan";
+import type { CoverCloth } from "../../document/fittingLimits";
 import { expectedReadings } from "./expectedReadings";
 import { nextStep } from "./nextStep";
 import type { Outlook } from "./stepOutlook";
@@ -26,19 +31,21 @@ export interface PlannedFrom {
   readonly hasArm: boolean;
   /** What is built or marked above the bust line. */
   readonly above: readonly BuildAbove[];
+  /** What the cover is made of where the state does not tell; usually cut from panels of knit. */
+  readonly cloth?: CoverCloth;
 }
 
 /**
  * Every step that is left of a job in which the tape reads what the plan expects, up to `done`: what is optional is passed over
  * once it was offered. Paper and the class view show these; nothing is planned anew for them.
  */
-export function plannedSteps({ plan, state, ...known }: PlannedFrom): readonly PlannedStep[] {
+export function plannedSteps({ plan, state, cloth = usualCover, ...known }: PlannedFrom): readonly PlannedStep[] {
   const steps: PlannedStep[] = [];
   let now = state;
   for (let i = 0; i < mostSteps; i++) {
     const step = plannedStep(plan, now, known);
     steps.push({ step, before: now });
-    const fact = factOf(step);
+    const fact = factOf(step, cloth);
     if (fact === null) break;
     now = workAfter(now, fact);
   }
@@ -53,7 +60,7 @@ export interface JobSteps {
 
 /** The steps of a job under way: those that the log tells of, the one next step, and from there what the plan expects. */
 export function jobSteps(
-  { plan, ...known }: Omit<PlannedFrom, "state">,
+  { plan, ...known }: Omit<PlannedFrom, "state" | "cloth">,
   facts: readonly WorkFact[],
   current: Step,
 ): JobSteps {
@@ -65,7 +72,7 @@ export function jobSteps(
     state = workAfter(state, fact);
   }
   while (isSame(past.at(-1)?.step, current)) past.pop();
-  const fact = factOf(current);
+  const fact = factOf(current, usualCover);
   const left = fact === null ? [] : plannedSteps({ plan, state: workAfter(state, fact), ...known });
   return { steps: [...past, { step: current, before: state }, ...left], now: past.length };
 }
@@ -99,14 +106,22 @@ function expectedOutlook(plan: Plan, { pinned }: WorkState, known: Known): Outlo
     tunes: [],
     doubtful: [],
     twice: [],
-    expectedOverCover: expectedReadings(on.at(-1)?.readingsAfter ?? plan.bareForm),
+    expectedOverCover: expectedReadings(underCover(on.at(-1)?.readingsAfter ?? plan.bareForm, plan.bareForm)),
     coverOff: [],
     ...known,
   };
 }
 
+/** A cover that nobody has read over presses the batting in by a usual share of what it adds. */
+const underCover = (padded: Plan["bareForm"], bare: Plan["bareForm"]): Plan["bareForm"] =>
+  mapLevels((level) => {
+    const pressed = (part: TapePart) =>
+      mm(padded[level][part] - usualPressing.share * (padded[level][part] - bare[level][part]));
+    return { girth: pressed("girth"), frontArc: pressed("frontArc"), backArc: pressed("backArc") };
+  });
+
 /** What the log holds once a step is done; null once nothing is left. */
-export function factOf(step: Step): WorkFact | null {
+function factOf(step: Step, cloth: CoverCloth): WorkFact | null {
   const pieceId = step.piece?.id ?? "";
   switch (step.do) {
     case "done":
@@ -139,7 +154,7 @@ export function factOf(step: Step): WorkFact | null {
     case "read-between":
       return { did: "measuredBetween" };
     case "choose-cover":
-      return { did: "coverChosen", cloth: usualCover };
+      return { did: "coverChosen", cloth };
     case "read-cover":
       return { did: "measuredOverCover", names: step.names };
     case "read-lines":

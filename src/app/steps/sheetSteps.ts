@@ -3,16 +3,17 @@ import type { Plan, PlannedPiece } from "../../core/plan/plan";
 import type { Fitting } from "../../document/fitting";
 import { isReadAtLines } from "./isReadAtLines";
 import { partOfStep } from "./jobPart";
-import { makingOfStep, type MakingStepName } from "./makingSteps";
+import { isMarkedAbove, makingOfStep, type MakingStepName } from "./makingSteps";
 import { type PlannedFrom, plannedSteps } from "./plannedSteps";
 import type { Step } from "./step";
+import { usualCover } from "./stepRecord";
 import { lineDepths, workFacts } from "./workFacts";
 import { nothingDone, type WorkState, workState } from "./workState";
 
-/** A step as it stands on paper, ticked where the log tells of it. */
+/** A step as it stands on paper, ticked where the log tells that it was done. */
 export interface SheetStep {
   readonly step: Step;
-  readonly isDone: boolean;
+  readonly standing: "open" | "done" | "leftOut";
 }
 
 /** Steps that belong together: what comes before, everything about one piece, or what is done to all of it. */
@@ -34,11 +35,12 @@ export function sheetParts(
   const done = workState(workFacts(work, lineDepths(plan)));
   const parts: SheetPart[] = [];
   let after: PlannedPiece | null = null;
-  for (const { step } of plannedSteps({ plan, state: nothingDone, isAtLines, ...known })) {
+  const cloth = done.cloth ?? usualCover;
+  for (const { step } of plannedSteps({ plan, state: nothingDone, cloth, isAtLines, ...known })) {
     if (step.do === "done") break;
     const last = parts.at(-1);
     const [kind, piece] = partOf(step, last ?? null);
-    const own: SheetStep = { step, isDone: isStepDone(step, done) };
+    const own: SheetStep = { step, standing: standingOf(step, done) };
     if (last !== undefined && last.kind === kind && last.piece === piece)
       parts[parts.length - 1] = { ...last, steps: [...last.steps, own] };
     else parts.push({ kind, piece, after, steps: [own] });
@@ -66,6 +68,16 @@ function partOf({ do: name, piece }: Step, last: SheetPart | null): readonly [Sh
   }
 }
 
+function standingOf(step: Step, done: WorkState): SheetStep["standing"] {
+  const { do: name, levels } = step;
+  if (!isStepDone(step, done)) return "open";
+  const isLeftOut =
+    name === "read-cover"
+      ? levels.every((level) => done.unreadOverCover.has(level))
+      : name in makingOfStep && done.leftOut.has(makingOfStep[name as MakingStepName]);
+  return isLeftOut ? "leftOut" : "done";
+}
+
 function isStepDone({ do: name, piece, pieceIds, levels, build }: Step, done: WorkState): boolean {
   const id = piece?.id ?? "";
   switch (name) {
@@ -90,8 +102,9 @@ function isStepDone({ do: name, piece, pieceIds, levels, build }: Step, done: Wo
     case "look":
       return done.hasLooked;
     case "build-above":
-    case "mark-armhole":
       return build !== null && done.builtAbove.has(build.id);
+    case "mark-armhole":
+      return build !== null && isMarkedAbove(done, build.id);
     case "read-between":
       return done.isReadBetween;
     case "choose-cover":

@@ -1,7 +1,6 @@
 import { armReading } from "../../core/arm/armReadings";
 import { type ArmWish, type SoftArm, softArm } from "../../core/arm/softArm";
 import type { Measurements } from "../../core/body/measurements";
-import type { LevelName } from "../../core/body/vocabulary";
 import { coverLines } from "../../core/cover/coverGround";
 import { type BetweenLine, betweenLines } from "../../core/cover/betweenLines";
 import type { Cloth } from "../../core/cover/cloth";
@@ -9,20 +8,25 @@ import { frontLossMatters } from "../../core/cover/coverMatters";
 import type { Plan } from "../../core/plan/plan";
 import { type WaistTape, waistTape } from "../../core/plan/waistTape";
 import { type Millimetres, mm } from "../../core/units";
-import type { CoverCloth, Fitting, FormKind } from "../../document/fitting";
+import type { CoverCloth, Fitting, Making, WorkEntry } from "../../document/fitting";
 import { armWish } from "../arm/fittingArm";
 import { isCutFromPanels } from "./makingSteps";
-import { chosenCloth } from "./coverCloth";
+import { chosenCloth } from "./chosenCloth";
+import { type FormFacts, formFactsOfPlan } from "./formFacts";
 
 /** What the steps speak of besides the plan: the form, the cloth, lengths to cut, the arm, and when to measure again. */
 export interface StepFacts {
   readonly form: FormFacts;
   readonly cloth: CoverCloth;
+  /** Whether the padding was changed under a cover that was closed, so that it is closed once more. */
+  readonly isReopened: boolean;
   /** Whether elastic is tied at the underbust line, so that the cover follows the hollow there. */
   readonly isTied: boolean;
   /** Where the padding is best read between the lines before a cover is cut. */
   readonly between: readonly BetweenLine[];
   readonly waistTape: WaistTape | null;
+  /** Whether the waist tape was sewn through the cover into the padding, which has to come undone before the cover is opened. */
+  readonly isSewnIn: boolean;
   /** What a tape along each line that is offered has to be cut to, level lines first (mm). */
   readonly tapes: readonly { readonly line: "bust" | "fullHip"; readonly length: Millimetres }[];
   /** Whether the person's nape or waist was read above the floor, by which a hem is measured. */
@@ -31,41 +35,6 @@ export interface StepFacts {
   /** The day to measure again, as an ISO date; null while nothing is dated. */
   readonly measureAgain: string | null;
 }
-
-/** What a form is, and what follows for every instruction. */
-export interface FormFacts {
-  readonly kind: FormKind | null;
-  readonly isShared: boolean;
-  /** Whether everything is pinned and basted to an under-cover, because nothing else holds it or it must come off whole. */
-  readonly hasUnderCover: boolean;
-  /** Of a form with dials: at most so much around at each level that has one (mm), a layer below the person. */
-  readonly dials: readonly { readonly level: LevelName; readonly most: Millimetres }[];
-}
-
-/** Shells that hold no pin. */
-const pinless: ReadonlySet<FormKind> = new Set(["hard", "dials", "stretch"]);
-const dialed: readonly LevelName[] = ["bust", "waist", "fullHip"];
-
-/** One layer all around stays free under the smallest setting that is still below the person. */
-function formFacts(plan: Plan, { kind, shared = false }: FormDescribed): FormFacts {
-  const layer = plan.pieces[0]?.layers[0]?.thickness ?? usualLayer;
-  return {
-    kind: kind ?? null,
-    isShared: shared,
-    hasUnderCover: shared || (kind !== undefined && pinless.has(kind)),
-    dials:
-      kind !== "dials"
-        ? []
-        : plan.levels
-            .filter(({ name }) => dialed.includes(name))
-            .map(({ name, body }) => ({ level: name, most: mm(body.girth.value - 2 * Math.PI * layer) })),
-  };
-}
-
-type FormDescribed = { readonly kind?: FormKind | undefined; readonly shared?: boolean | undefined };
-
-/** One layer of a usual batting under the tape (mm), where no piece says which. A judgement. */
-const usualLayer = 6;
 
 export function stepFacts(
   plan: Plan,
@@ -77,11 +46,13 @@ export function stepFacts(
   const loss = (frontAt("bust") ?? 0) - (frontAt("underbust") ?? 0);
   const lowest = Math.max(...plan.levels.map(({ depthBelowNape }) => depthBelowNape.value));
   return {
-    form: formFacts(plan, fitting.form),
+    form: formFactsOfPlan(plan, fitting.form),
     cloth: kind,
+    isReopened: isReopened(fitting.work),
     isTied: frontLossMatters(cloth.kind, loss).some((matter) => matter.kind === "tieUnderbust"),
     between: isCutFromPanels(kind) ? betweenLines(coverLines(plan.levels, lowest)) : [],
     waistTape: waistTape(plan, body),
+    isSewnIn: fitting.work.findLast((entry) => isMade(entry, "waistTape"))?.sewnIn === true,
     tapes: (["bust", "fullHip"] as const).flatMap((line) => {
       const girth = plan.levels.find(({ name }) => name === line)?.body.girth.value;
       return girth === undefined ? [] : [{ line, length: mm(girth + tapeOverlap) }];
@@ -91,6 +62,19 @@ export function stepFacts(
     measureAgain: measureAgain(fitting),
   };
 }
+
+/** A closed cover was opened by a piece that was pinned or taken off since, unless another was begun. */
+function isReopened(work: Fitting["work"]): boolean {
+  const sewn = work.findLastIndex((entry) => isMade(entry, "coverFitted"));
+  const closed = work.findLastIndex((entry) => isMade(entry, "coverClosed"));
+  return (
+    closed >= 0 && closed >= sewn && work.some(({ did }, at) => at > closed && (did === "pinned" || did === "unpinned"))
+  );
+}
+
+type Made = Extract<WorkEntry, { readonly did: "made" }>;
+const isMade = (entry: WorkEntry, what: Making): entry is Made =>
+  entry.did === "made" && entry.what === what && entry.passedOver !== true;
 
 /** A sewn line's ends lie one over the other by this much (mm). Common practice, no source. */
 const tapeOverlap = 25;

@@ -48,14 +48,22 @@ export interface WorkState {
   readonly tunedSinceRead: ReadonlySet<TunePlace>;
   /** What was built or marked above the bust line, by id. */
   readonly builtAbove: ReadonlySet<string>;
+  /** Those of them that were marked while there was no cover. */
+  readonly markedUncovered: ReadonlySet<string>;
   /** The padding was read between the level lines for the cover, or that was passed over. */
   readonly isReadBetween: boolean;
   /** Null until it was chosen. */
   readonly cloth: CoverCloth | null;
+  /** What the cover that was begun last is made of, also while it is left out; null before any was. */
+  readonly coverOf: Exclude<CoverCloth, "none"> | null;
   /** Made over the padding, or passed over. A piece that is pinned or taken off since opens the cover again. */
   readonly made: ReadonlySet<Making>;
+  /** Those of them that were passed over. */
+  readonly leftOut: ReadonlySet<Making>;
   /** Levels read over the cover as it is now; all of them once that was passed over. */
   readonly readOverCover: ReadonlySet<LevelName>;
+  /** Those of them that were passed over. */
+  readonly unreadOverCover: ReadonlySet<LevelName>;
 }
 
 export const nothingDone: WorkState = {
@@ -75,10 +83,14 @@ export const nothingDone: WorkState = {
   tunes: new Map(),
   tunedSinceRead: new Set(),
   builtAbove: new Set(),
+  markedUncovered: new Set(),
   isReadBetween: false,
   cloth: null,
+  coverOf: null,
   made: new Set(),
+  leftOut: new Set(),
   readOverCover: new Set(),
+  unreadOverCover: new Set(),
 };
 
 /** The state after a log of facts, from the first to the last. */
@@ -115,17 +127,17 @@ export function workAfter(state: WorkState, fact: WorkFact): WorkState {
     case "measured":
       return read(state, fact.names);
     case "builtAbove":
-      return { ...state, builtAbove: with1(state.builtAbove, fact.build) };
+      return builtAbove(state, fact.build);
     case "measuredBetween":
       return { ...state, isReadBetween: true };
     case "measuredOverCover":
-      return { ...state, readOverCover: new Set([...state.readOverCover, ...levelsOf(fact.names)]) };
+      return readOverCover(state, fact.names);
     case "coverChosen":
-      return { ...state, cloth: fact.cloth };
+      return coverChosen(state, fact.cloth);
     case "made":
       return fact.isPassedOver === true
         ? passedOver(state, fact.what)
-        : { ...state, made: with1(state.made, fact.what) };
+        : { ...state, made: with1(state.made, fact.what), leftOut: without(state.leftOut, fact.what) };
   }
 }
 
@@ -149,7 +161,14 @@ const changed = (state: WorkState, places: readonly TunePlace[] | null): WorkSta
   hasLooked: false,
   isReadBetween: false,
   readOverCover: new Set(),
-  made: new Set([...state.made].filter((what) => !opened.has(what))),
+  unreadOverCover: new Set(),
+  ...unmade(state, opened),
+});
+
+/** To be made again. */
+const unmade = ({ made, leftOut }: WorkState, again: ReadonlySet<Making>): Pick<WorkState, "made" | "leftOut"> => ({
+  made: new Set([...made].filter((what) => !again.has(what))),
+  leftOut: new Set([...leftOut].filter((what) => !again.has(what))),
 });
 
 /** What is to be done again once the padding was changed under its cover. */
@@ -186,16 +205,60 @@ function unpinned(state: WorkState, pieceId: string): WorkState {
   };
 }
 
+/** There is no cover once this was left out. */
+export const endsCover: ReadonlySet<Making> = new Set(["coverCut", "coverFitted"]);
+
 /** Without its panels, or not pinned on, there is no cover; without its parts no arm. */
 function passedOver(state: WorkState, what: Making): WorkState {
-  if (what === "coverCut" || what === "coverFitted") return { ...state, cloth: "none" };
+  if (endsCover.has(what)) return { ...state, cloth: "none" };
   const left = what === "armCut" ? (["armCut", "armSewn", "armFilled", "armHung"] as const) : [what];
-  return { ...state, made: new Set([...state.made, ...left]) };
+  return { ...state, made: new Set([...state.made, ...left]), leftOut: new Set([...state.leftOut, ...left]) };
 }
 
-/** An empty reading passes over them all. */
-const levelsOf = (names: readonly MeasurementName[]): readonly LevelName[] =>
-  names.length === 0 ? levelNames : levelNames.filter((level) => names.includes(`${level}Girth`));
+/** A cover of another cloth is made from the beginning. Over padding that had none, what was sewn to the padding goes onto the cover instead. */
+function coverChosen(state: WorkState, cloth: CoverCloth): WorkState {
+  if (cloth === "none") return { ...state, cloth };
+  const isAnother = state.coverOf !== null && state.coverOf !== cloth;
+  const again = new Set([...(isAnother ? ofCover : []), ...(state.cloth === "none" ? sewnToOuter : [])]);
+  const readings = isAnother
+    ? { readOverCover: nothingDone.readOverCover, unreadOverCover: nothingDone.unreadOverCover }
+    : {};
+  return { ...state, cloth, coverOf: cloth, ...readings, ...unmade(state, again) };
+}
+
+const ofCover: readonly Making[] = [
+  "coverCut",
+  "coverSewn",
+  "coverFitted",
+  "coverClosed",
+  "coverCorrected",
+  "coverHemmed",
+];
+
+/** What is sewn or tied to whatever lies outermost, and the bag that goes over all. */
+const sewnToOuter: readonly Making[] = ["waistTape", "styleLines", "armHung", "putAway"];
+
+const builtAbove = (state: WorkState, build: string): WorkState => ({
+  ...state,
+  builtAbove: with1(state.builtAbove, build),
+  markedUncovered: state.cloth === "none" ? with1(state.markedUncovered, build) : without(state.markedUncovered, build),
+});
+
+/** An empty reading passes over all that is left. */
+function readOverCover(state: WorkState, names: readonly MeasurementName[]): WorkState {
+  const isPassedOver = names.length === 0;
+  const levels = levelNames.filter((level) =>
+    isPassedOver ? !state.readOverCover.has(level) : names.includes(`${level}Girth`),
+  );
+  return {
+    ...state,
+    readOverCover: new Set([...state.readOverCover, ...levels]),
+    unreadOverCover: new Set([
+      ...[...state.unreadOverCover].filter((level) => !levels.includes(level)),
+      ...(isPassedOver ? levels : []),
+    ]),
+  };
+}
 
 function read(state: WorkState, names: readonly MeasurementName[]): WorkState {
   const levels = levelNames.filter((level) => names.includes(`${level}Girth`));

@@ -16,9 +16,9 @@ import type { PlanInput } from "../../core/plan/basis";
 import { waistTape } from "../../core/plan/waistTape";
 import type { Fitting, Making } from "../../document/fitting";
 import { coverOfStep } from "../patterns/coverOfStep";
-import { chosenCloth } from "../steps/coverCloth";
+import { chosenCloth } from "../steps/chosenCloth";
 import type { CurrentStep } from "../steps/currentStep";
-import type { FormFacts } from "../steps/stepFacts";
+import type { FormFacts } from "../steps/formFacts";
 import { type BattingLayout, battingLayout, type ShapeToLay } from "./battingLayout";
 import { aroundPart, type CoverCloth, coverCloth } from "./coverCloth";
 import { trialShapes } from "./trialStrip";
@@ -105,6 +105,7 @@ export interface Notions {
   /** For the seams of the cover and the arm. */
   readonly sewingThread: Millimetres;
   /** Around bust and full hip, and along every seam of the cover. */
+  readonly hasCover: boolean;
   readonly styleTape: Millimetres;
   readonly waistTape: Millimetres | null;
   /** One tied around the person at every level line. */
@@ -157,6 +158,7 @@ export function notions(
     pins: pinsPerPiece * current.plan.pieces.length,
     bastingThread: mm(bastingPerEdge * sum(shapes.map(({ part }) => aroundPart(part)))),
     sewingThread: mm(threadPerSeam[cloth] * cover.sewn),
+    hasCover: cover.coverCount > 0,
     styleTape: mm(girths.bust + girths.fullHip + cover.seams),
     waistTape: waistTape(current.plan, input.body)?.length ?? null,
     markingElastic: mm(sum(levelNames.map((name) => girths[name] + knot))),

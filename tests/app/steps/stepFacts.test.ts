@@ -38,11 +38,12 @@ describe("what kind of form it is", () => {
   test("where no pin holds, or it must come off whole, an under-cover comes first and all is basted to that", () => {
     for (const kind of formKinds) {
       for (const isShared of [false, true]) {
-        const { form } = factsOf(described(kind, isShared));
+        const facts = factsOf(described(kind, isShared));
+        const { form } = facts;
         const isAsked = isShared || ["hard", "dials", "stretch"].includes(kind);
         expect(form.hasUnderCover, kind).toBe(isAsked);
         expect(/under-cover/.test(readyWords(form, "1/8 in").join(" ")), kind).toBe(isAsked);
-        const baste = handSteps(step("baste"), "", form).map(({ text }) => text);
+        const baste = handSteps(step("baste"), "", facts).map(({ text }) => text);
         expect(/Catch the under-cover, never the form/.test(baste.join(" ")), kind).toBe(isAsked);
       }
     }

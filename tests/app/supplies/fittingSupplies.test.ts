@@ -6,7 +6,7 @@ import { derivation } from "../../../src/app/session/derived";
 import { lengthOfRoll } from "../../../src/app/supplies/battingLayout";
 import { classSupplies, letter, shareOfClass } from "../../../src/app/supplies/classSupplies";
 import { coverOfStep } from "../../../src/app/patterns/coverOfStep";
-import { chosenCloth } from "../../../src/app/steps/coverCloth";
+import { chosenCloth } from "../../../src/app/steps/chosenCloth";
 import { costOf } from "../../../src/app/supplies/cost";
 import { battingSupplies, coverSupply, notions } from "../../../src/app/supplies/fittingSupplies";
 import { armParts } from "../../../src/core/arm/armParts";

@@ -23,9 +23,11 @@ export interface CoverPicture {
   /** Where the measuring tape lies, and whether it runs from side seam to side seam. */
   readonly tape?: { readonly level: LevelName; readonly isHalf: boolean };
   readonly title: string;
+  /** Whether there is a cover; the waist tape and the lines go on without one as well. */
+  readonly isCovered: boolean;
 }
 
-export function coverScene({ levels, on, doing, tape, title }: CoverPicture): Scene {
+export function coverScene({ levels, on, doing, tape, title, isCovered }: CoverPicture): Scene {
   const bare = formTorso(levels);
   const top = Math.min(110, ...on.map((piece) => pieceExtent(piece).top - 5));
   const bottom = Math.max(bare.hem, ...on.map((piece) => pieceExtent(piece).bottom + 5));
@@ -33,7 +35,7 @@ export function coverScene({ levels, on, doing, tape, title }: CoverPicture): Sc
   const shape = bridged(paddedShape(bare, figureSections(formCurveOf(levels), on, top, bottom), view));
   return {
     title,
-    description: pictureWords.cover[doing],
+    description: { ...pictureWords.cover, ...(isCovered ? {} : pictureWords.uncovered) }[doing],
     frame: frameOf(shape, doing, tape?.level),
     textSize: 30,
     marks:

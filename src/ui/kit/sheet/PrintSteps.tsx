@@ -7,6 +7,7 @@ import { useCutFrom, useDerived } from "../useDerived";
 import { cutSketch } from "../../drawing/cutSketch";
 import { Drawing } from "../../drawing/Drawing";
 import { shortCautions } from "../../../text/cautions";
+import { finishingWords } from "../../../text/finishing";
 import { numberedName } from "../../../text/pieces";
 import { levelWords } from "../../../text/pictures";
 import { printingWords } from "../../../text/printing";
@@ -118,11 +119,14 @@ function StepList({ plan, steps }: { readonly plan: Plan; readonly steps: readon
   const saying = { lengths, levels: plan.levels, pieces: plan.pieces, cutFrom, ...(facts === null ? {} : { facts }) };
   return (
     <ul className="sheet-steps">
-      {steps.map(({ step, isDone }) => (
+      {steps.map(({ step, standing }) => (
         <li key={`${step.do}${step.build?.id ?? ""}`} data-step={step.do}>
-          <SheetBox isTicked={isDone} />
+          <SheetBox isTicked={standing === "done"} />
           <div>
-            <p>{stepSentence(step, saying)}</p>
+            <p>
+              {standing === "leftOut" ? <strong>{finishingWords.leftOut} </strong> : null}
+              {stepSentence(step, saying)}
+            </p>
             <StepRoom step={step} />
           </div>
         </li>

@@ -70,7 +70,7 @@ function Finishing({ plan }: { readonly plan: Plan }) {
   return (
     <p>
       <strong>{finishingWords.title}.</strong> {shortCautions("covering")}{" "}
-      {made === null ? null : clothSentence(clothKind(fitting), chosenWidth(fitting), made.cover, unit)}{" "}
+      {made?.cover == null ? null : clothSentence(clothKind(fitting), chosenWidth(fitting), made.cover, unit)}{" "}
       {tape === null ? null : (
         <>
           <strong>{finishingWords.tapeTitle}.</strong>{" "}

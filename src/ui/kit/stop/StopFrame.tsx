@@ -98,7 +98,7 @@ export function HandSteps({ steps }: { readonly steps: readonly { readonly title
   return (
     <ol className="hand-steps">
       {steps.map(({ title, text }, i) => (
-        <li key={title}>
+        <li key={`${title} ${text}`}>
           <span className="hand-number" aria-hidden>
             {i + 1}
           </span>

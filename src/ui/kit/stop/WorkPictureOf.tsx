@@ -58,7 +58,9 @@ export const ReadingPicture = memo(function ReadingPicture({
   const level = levelNames.find((one) => name.startsWith(one)) ?? "waist";
   const tape = { level, isHalf: !name.endsWith("Girth") };
   if (step.do === "read-cover")
-    return <Drawing scene={coverScene({ levels: plan.levels, on: pinned, doing: "read", tape, title })} />;
+    return (
+      <Drawing scene={coverScene({ levels: plan.levels, on: pinned, doing: "read", tape, title, isCovered: true })} />
+    );
   const view = name.endsWith("BackArc") ? "back" : "front";
   return <WorkPictureOf plan={plan} on={pinned} doing="read" view={view} tape={tape} title={title} />;
 });

@@ -1,9 +1,11 @@
 import { useState } from "react";
 import { stretchDraftKeys } from "../../../app/session/commands";
-import { chosenCloth, isCloth } from "../../../app/steps/coverCloth";
+import { chosenCloth, isCloth } from "../../../app/steps/chosenCloth";
+import { usualCover } from "../../../app/steps/stepRecord";
 import { knitOfTest, stretchOffered } from "../../../core/cover/cloth";
 import { mm } from "../../../core/units";
 import type { CoverCloth } from "../../../document/fitting";
+import { finishingWords } from "../../../text/finishing";
 import { coverChoice } from "../../../text/makingSteps";
 import { doneWords } from "../../../text/stops";
 import { DraftLength } from "../../kit/field/DraftLength";
@@ -12,9 +14,15 @@ import { StepFrame } from "../../kit/stop/StepFrame";
 import type { StepAtHand } from "../../kit/stop/useStep";
 import { useDrafts, useLengths } from "../../kit/useStore";
 
+/** Where a cover is chosen after there was none: what ends the choice. */
+interface ChosenAgain {
+  readonly onEnd: () => void;
+}
+
 /** What the cover is made of, and for a knit that is cut, how much it gives. */
-export function CoverChoice({ at }: { readonly at: StepAtHand }) {
-  const [cloth, setCloth] = useState<CoverCloth>(chosenCloth(at.fitting).kind);
+export function CoverChoice({ at, again = null }: { readonly at: StepAtHand; readonly again?: ChosenAgain | null }) {
+  const was = chosenCloth(at.fitting).kind;
+  const [cloth, setCloth] = useState<CoverCloth>(again !== null && was === "none" ? usualCover : was);
   const drafts = useDrafts().other;
   const test = useStretchTest();
   const isTest = cloth === "knit";
@@ -23,6 +31,7 @@ export function CoverChoice({ at }: { readonly at: StepAtHand }) {
   const press = () => {
     const texts = Object.entries(stretchDraftKeys).map(([name, key]) => [name, drafts[key]?.trim() ?? ""] as const);
     at.record(said, { cloth, ...(isTest && test.kind === "tried" ? Object.fromEntries(texts) : {}) });
+    again?.onEnd();
   };
   return (
     <StepFrame
@@ -32,16 +41,25 @@ export function CoverChoice({ at }: { readonly at: StepAtHand }) {
       kind="working"
       picture={null}
       slab={{ words: said, press, isReady }}
-      ways={null}
+      ways={
+        again === null ? null : (
+          <button type="button" className="patch patch-plain" onClick={again.onEnd}>
+            {finishingWords.keepNone}
+          </button>
+        )
+      }
     >
+      {again === null ? null : <p>{finishingWords.coverAfterAllHow}</p>}
       <fieldset className="stack cover-choice">
         <legend>{coverChoice.legend}</legend>
-        {(Object.keys(coverChoice.cloths) as CoverCloth[]).map((kind) => (
-          <label key={kind} className="tick">
-            <input type="radio" name="cover" checked={cloth === kind} onChange={() => setCloth(kind)} />
-            <span>{coverChoice.cloths[kind]}</span>
-          </label>
-        ))}
+        {(Object.keys(coverChoice.cloths) as CoverCloth[])
+          .filter((kind) => again === null || kind !== "none")
+          .map((kind) => (
+            <label key={kind} className="tick">
+              <input type="radio" name="cover" checked={cloth === kind} onChange={() => setCloth(kind)} />
+              <span>{coverChoice.cloths[kind]}</span>
+            </label>
+          ))}
       </fieldset>
       {isTest ? <StretchFields /> : null}
     </StepFrame>

@@ -1,6 +1,6 @@
 import { useMemo } from "react";
 import { coverOfStep } from "../../../app/patterns/coverOfStep";
-import { chosenCloth } from "../../../app/steps/coverCloth";
+import { chosenCloth } from "../../../app/steps/chosenCloth";
 import { coverParts } from "../../../core/cover/coverParts";
 import { usualAllowances } from "../../../core/cover/cuttingLine";
 import { panelNames } from "../../../text/patterns";

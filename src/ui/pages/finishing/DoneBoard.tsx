@@ -17,29 +17,31 @@ import { useLengths } from "../../kit/useStore";
 interface DoneBoardProps {
   readonly plan: Plan;
   readonly progress: PadProgress;
+  /** Without a cover the padding is what is measured. */
+  readonly hasCover: boolean;
 }
 
-export function DoneBoard({ plan, progress }: DoneBoardProps) {
+export function DoneBoard({ plan, progress, hasCover }: DoneBoardProps) {
   const { unit, step } = useLengths();
   const { levels, overall } = doneness(plan, progress);
   const aim = unit === "cm" ? formatLength(tapeAgreement, "1 mm") : amountText(tapeAgreement, step);
   return (
     <section className="done stitched">
       <h2>{doneWords.title}</h2>
-      <p className={`done-answer done-${overall}`}>{answer({ levels, overall }, progress)}</p>
+      <p className={`done-answer done-${overall}`}>{answer({ levels, overall }, progress, hasCover)}</p>
       <ul className="done-levels">
         {levels.map((level) => (
-          <LevelTag key={level.level} plan={plan} progress={progress} state={level} />
+          <LevelTag key={level.level} plan={plan} progress={progress} hasCover={hasCover} state={level} />
         ))}
       </ul>
       <p className="quiet">
-        {doneWords.why(amountText(homeTape, step), aim)} {doneWords.again}
+        {doneWords.why(amountText(homeTape, step), aim)} {doneWords.again(hasCover)}
       </p>
     </section>
   );
 }
 
-function LevelTag({ plan, progress, state }: DoneBoardProps & { readonly state: LevelDoneness }) {
+function LevelTag({ plan, progress, hasCover, state }: DoneBoardProps & { readonly state: LevelDoneness }) {
   const { step } = useLengths();
   const { level, kind, part, read } = state;
   const wanted = plan.levels.find(({ name }) => name === level)?.body[part].value;
@@ -52,12 +54,16 @@ function LevelTag({ plan, progress, state }: DoneBoardProps & { readonly state: 
         <span className="done-mark" aria-hidden />
         {doneSentence(kind, amount, part, isTold ? "read" : "expected")}
       </span>
-      {read === "all" ? null : <span className="small">{doneWords.unread[read]}</span>}
+      {read === "all" ? null : <span className="small">{doneWords.unread(read, hasCover)}</span>}
     </li>
   );
 }
 
-function answer({ levels, overall }: ReturnType<typeof doneness>, { pieces, pinnedCount, next }: PadProgress): string {
+function answer(
+  { levels, overall }: ReturnType<typeof doneness>,
+  { pieces, pinnedCount, next }: PadProgress,
+  hasCover: boolean,
+): string {
   const names = (pick: (level: LevelDoneness) => boolean): string =>
     levelList(
       levels.filter(pick).map(({ level }) => level),
@@ -67,6 +73,10 @@ function answer({ levels, overall }: ReturnType<typeof doneness>, { pieces, pinn
   if (overall === "stopHere") return words.stopHere;
   if (next !== null) return words.pinning(pieces.length - pinnedCount);
   if (overall === "notYet") return words.off(names(({ kind }) => kind === "notYet" || kind === "over"));
-  if (overall === "unread") return words.unread(names(({ read }) => read !== "all"));
+  if (overall === "unread")
+    return words.unread(
+      names(({ read }) => read !== "all"),
+      hasCover,
+    );
   return levels.some(({ kind }) => kind === "asNearAsItGets") ? words.doneShort : words.done;
 }

@@ -1,7 +1,12 @@
+import { useMemo, useState } from "react";
 import { coverProgress } from "../../../app/progress/coverProgress";
 import type { PadProgress } from "../../../app/progress/padProgress";
 import { possibleWork } from "../../../app/progress/replay";
+import { chosenCloth } from "../../../app/steps/chosenCloth";
 import { partOfStep } from "../../../app/steps/jobPart";
+import { makingStages } from "../../../app/steps/makingStages";
+import { lineDepths, workFacts } from "../../../app/steps/workFacts";
+import { workState } from "../../../app/steps/workState";
 import { armReading } from "../../../core/arm/armReadings";
 import type { Plan } from "../../../core/plan/plan";
 import { finishingWords } from "../../../text/finishing";
@@ -15,7 +20,7 @@ import { useFitting } from "../../kit/useStore";
 import { DoneBoard } from "./DoneBoard";
 import "./finishing.css";
 import { MakingRoute } from "./MakingRoute";
-import { MakingStop } from "./MakingStop";
+import { CoverAfterAll, MakingStop } from "./MakingStop";
 import { SuppliesPart } from "./SuppliesPart";
 
 /** Finishing: the one next step once the padding is done, where it stands among all that come over the padding, and what it takes. */
@@ -33,28 +38,37 @@ function Finishing({ plan, progress }: { readonly plan: Plan; readonly progress:
   const isPadded = now !== null && partOfStep[now] !== "padding";
   const { work, unit } = fitting;
   const covered = coverProgress(plan, progress, { work: possibleWork(work, impossible), unit });
+  const stages = useMemo(() => {
+    const state = workState(workFacts(work, lineDepths(plan)));
+    return makingStages(state, isPadded ? now : null, armReading(lengths?.body ?? {}).kind === "whole");
+  }, [work, plan, isPadded, now, lengths]);
+  const hasCover = chosenCloth(fitting).kind !== "none";
+  const [isChoosing, setChoosing] = useState(false);
   return (
     <>
       <div className="padding-page finishing-page" aria-busy={isWorking}>
-        <MakingRoute now={isPadded ? now : null} hasArm={armReading(lengths?.body ?? {}).kind === "whole"} />
+        <MakingRoute stages={stages} />
         {answer === null ? (
           <p className="padding-working">{stopWords.working}</p>
-        ) : isPadded ? (
-          <MakingStop current={answer} isWorking={isWorking} />
+        ) : !isPadded ? (
+          <PaddingFirst progress={progress} hasCover={hasCover} />
+        ) : isChoosing && !hasCover ? (
+          <CoverAfterAll current={answer} isWorking={isWorking} onEnd={() => setChoosing(false)} />
         ) : (
-          <PaddingFirst progress={progress} />
+          <MakingStop current={answer} isWorking={isWorking} />
         )}
       </div>
       <div className="padding-more stack">
-        <DoneBoard plan={plan} progress={covered} />
-        <SuppliesPart plan={plan} />
+        <DoneBoard plan={plan} progress={hasCover ? covered : progress} hasCover={hasCover} />
+        <SuppliesPart plan={plan} onCover={isPadded ? () => setChoosing(true) : null} />
       </div>
     </>
   );
 }
 
 /** Nothing goes over padding that is not done. */
-function PaddingFirst({ progress: { pieces, pinnedCount } }: { readonly progress: PadProgress }) {
+function PaddingFirst({ progress, hasCover }: { readonly progress: PadProgress; readonly hasCover: boolean }) {
+  const { pieces, pinnedCount } = progress;
   const left = pieces.length - pinnedCount;
   return (
     <StopFrame
@@ -68,7 +82,7 @@ function PaddingFirst({ progress: { pieces, pinnedCount } }: { readonly progress
       slab={{ words: finishingWords.toPadding, press: () => goTo("padding"), isReady: true }}
       ways={null}
     >
-      <p>{finishingWords.lead}</p>
+      <p>{finishingWords.lead(hasCover)}</p>
     </StopFrame>
   );
 }

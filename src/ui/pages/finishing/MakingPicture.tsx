@@ -29,10 +29,17 @@ const doingOf: { readonly [name in StepName]?: CoverDoing } = {
   "put-away": "bag",
 };
 
-function OnForm({ at: { plan, pinned, words }, doing }: { readonly at: StepAtHand; readonly doing: CoverDoing }) {
+function OnForm({
+  at: { plan, pinned, words, facts },
+  doing,
+}: {
+  readonly at: StepAtHand;
+  readonly doing: CoverDoing;
+}) {
+  const isCovered = facts.cloth !== "none";
   const scene = useMemo(
-    () => coverScene({ levels: plan.levels, on: pinned, doing, title: words[0] }),
-    [plan, pinned, doing, words],
+    () => coverScene({ levels: plan.levels, on: pinned, doing, title: words[0], isCovered }),
+    [plan, pinned, doing, words, isCovered],
   );
   return <Drawing scene={scene} />;
 }

@@ -1,7 +1,7 @@
-import type { ReactNode } from "react";
+import { type ReactNode, useMemo } from "react";
 import type { CurrentStep } from "../../../app/steps/currentStep";
 import { makingOfStep } from "../../../app/steps/makingSteps";
-import type { StepName } from "../../../app/steps/step";
+import { type StepName, step } from "../../../app/steps/step";
 import { formatLength } from "../../../core/lengthText";
 import type { CautionPlace } from "../../../text/cautions";
 import { finishingWords } from "../../../text/finishing";
@@ -18,9 +18,16 @@ import { ArmChoice } from "./ArmChoice";
 import { BetweenStop } from "./BetweenStop";
 import { CoverChoice } from "./CoverChoice";
 import { MakingPicture } from "./MakingPicture";
+import { SidesStop } from "./SidesStop";
+import { WaistTapeStop } from "./WaistTapeStop";
+
+interface MakingStopProps {
+  readonly current: CurrentStep;
+  readonly isWorking: boolean;
+}
 
 /** The stop of a step over the finished padding. */
-export function MakingStop({ current, isWorking }: { readonly current: CurrentStep; readonly isWorking: boolean }) {
+export function MakingStop({ current, isWorking }: MakingStopProps) {
   const at = useStepAtHand(current, isWorking);
   const { step } = at;
   switch (step.do) {
@@ -30,9 +37,24 @@ export function MakingStop({ current, isWorking }: { readonly current: CurrentSt
       return <CoverChoice at={at} />;
     case "read-between":
       return <BetweenStop at={at} />;
+    case "close-cover":
+    case "correct-cover":
+      return <SidesStop key={step.do} at={at} ways={<LeaveOut at={at} />} />;
+    case "waist-tape":
+      return at.facts.cloth === "none" ? (
+        <HandsStop at={at} />
+      ) : (
+        <WaistTapeStop at={at} after={<Then at={at} />} ways={<LeaveOut at={at} />} />
+      );
     default:
       return <HandsStop at={at} />;
   }
+}
+
+/** A cover chosen after there was none. */
+export function CoverAfterAll({ current, isWorking, onEnd }: MakingStopProps & { readonly onEnd: () => void }) {
+  const choice = useMemo(() => ({ ...current, step: step("choose-cover") }), [current]);
+  return <CoverChoice at={useStepAtHand(choice, isWorking)} again={{ onEnd }} />;
 }
 
 /** Made by hand: one picture, what the hands do in order, and one slab that notes it. It may be left out. */
@@ -63,9 +85,9 @@ function HandsStop({ at }: { readonly at: StepAtHand }) {
       {care === undefined ? null : <Cautions at={care} />}
       {step.do === "cut-arm" ? <ArmChoice group="stop" /> : null}
       {isDone ? (
-        <p>{finishingWords.allDone}</p>
+        <p>{finishingWords.allDone(facts.cloth !== "none")}</p>
       ) : arm === null ? (
-        <HandSteps steps={handSteps(step, "")} />
+        <HandSteps steps={handSteps(step, "", facts)} />
       ) : (
         <Lines lines={arm.lines} />
       )}
@@ -88,8 +110,6 @@ const cautionOf: { readonly [name in StepName]?: CautionPlace } = {
   "cut-cover": "cuttingFabric",
   "sew-cover": "sewing",
   "fit-cover": "covering",
-  "close-cover": "securing",
-  "correct-cover": "securing",
   "cut-arm": "cuttingFabric",
   "sew-arm": "sewing",
   "fill-arm": "fillingArm",

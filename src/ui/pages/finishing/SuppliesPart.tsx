@@ -1,9 +1,11 @@
+import { chosenCloth } from "../../../app/steps/chosenCloth";
 import { costOf } from "../../../app/supplies/cost";
 import { piecesDone } from "../../../app/supplies/fittingSupplies";
 import { armReading } from "../../../core/arm/armReadings";
 import type { Plan } from "../../../core/plan/plan";
 import { boughtLength } from "../../../core/supplies/goods";
 import { battingNames } from "../../../text/batting";
+import { coverChoice } from "../../../text/makingSteps";
 import { finishingWords } from "../../../text/finishing";
 import { notionLines, priceText, suppliesWords } from "../../../text/supplies";
 import { useBattingSupplies } from "../../kit/supplies/useBattingSupplies";
@@ -16,7 +18,13 @@ import { CoverClothPart } from "./CoverClothPart";
 import { PriceField } from "./PriceField";
 
 /** What is bought for a fitting: each batting with its layout, the cloth of the cover, notions, and what it costs if prices are typed. */
-export function SuppliesPart({ plan }: { readonly plan: Plan }) {
+interface SuppliesProps {
+  readonly plan: Plan;
+  /** Where there is no cover, what leads to choosing one; null while nothing goes over the padding yet. */
+  readonly onCover: (() => void) | null;
+}
+
+export function SuppliesPart({ plan, onCover }: SuppliesProps) {
   const { unit, step } = useLengths();
   const fitting = useFitting();
   const battings = useBattingSupplies(plan);
@@ -39,7 +47,10 @@ export function SuppliesPart({ plan }: { readonly plan: Plan }) {
           {fitting.work.some(({ did }) => did === "trial") ? "" : suppliesWords.trial} {suppliesWords.sizesFromMemory}
         </p>
       )}
-      <CoverClothPart cover={made?.cover ?? null} />
+      {chosenCloth(fitting).kind === "none" ? <NoCover onCover={onCover} /> : null}
+      {chosenCloth(fitting).kind === "none" && made?.cover.ids.length === 0 ? null : (
+        <CoverClothPart cover={made?.cover ?? null} />
+      )}
       {armReading(lengths?.body ?? {}).kind === "whole" ? <ArmChoice group="supplies" /> : null}
       <h3>{suppliesWords.notions}</h3>
       <ul className="plain-list">
@@ -48,6 +59,22 @@ export function SuppliesPart({ plan }: { readonly plan: Plan }) {
       </ul>
       <CostPart battings={battings} made={made} />
     </section>
+  );
+}
+
+function NoCover({ onCover }: Pick<SuppliesProps, "onCover">) {
+  return (
+    <>
+      <h3>{coverChoice.legend}</h3>
+      <p>
+        {finishingWords.noCover}{" "}
+        {onCover === null ? null : (
+          <button type="button" className="patch" onClick={onCover}>
+            {finishingWords.coverAfterAll}
+          </button>
+        )}
+      </p>
+    </>
   );
 }
 

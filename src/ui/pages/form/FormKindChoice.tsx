@@ -1,12 +1,20 @@
+import { formFacts, formFactsOfPlan, usualLayer } from "../../../app/steps/formFacts";
 import { type FormKind, formKinds } from "../../../document/fittingLimits";
-import { formKindWords } from "../../../text/formKinds";
-import { useDispatch, useFitting } from "../../kit/useStore";
+import { formKindWords, readyWords } from "../../../text/formKinds";
+import { useDerived } from "../../kit/useDerived";
+import { useDispatch, useFitting, useLengths } from "../../kit/useStore";
 
-/** Asked once: what kind of form it is, and whether it must come off the padding as it was. */
+/** Asked once: what kind of form it is, and whether it must come off the padding as it was; and what follows before it is measured. */
 export function FormKindChoice() {
   const { form } = useFitting();
   const dispatch = useDispatch();
+  const { planning, lengths } = useDerived();
+  const { step } = useLengths();
   const { kind = null, shared = false } = form;
+  const facts =
+    planning.kind === "planned"
+      ? formFactsOfPlan(planning.plan, form)
+      : formFacts(form, lengths?.body ?? {}, lengths?.batting.layerThickness ?? usualLayer);
   const describe = (more: { readonly kind?: FormKind | null; readonly isShared?: boolean }) =>
     dispatch({ does: "describeForm", kind, isShared: shared, ...more });
   return (
@@ -30,6 +38,11 @@ export function FormKindChoice() {
         <input type="checkbox" checked={shared} onChange={({ target }) => describe({ isShared: target.checked })} />
         <span>{formKindWords.shared}</span>
       </label>
+      <ul className="plain-list">
+        {readyWords(facts, step).map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
     </div>
   );
 }

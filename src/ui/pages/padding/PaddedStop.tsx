@@ -6,7 +6,7 @@ import type { StepAtHand } from "../../kit/stop/useStep";
 import { WorkPictureOf } from "../../kit/stop/WorkPictureOf";
 
 /** The padding is done, and the next step lies over it. */
-export function PaddedStop({ at: { step, plan, pinned, words } }: { readonly at: StepAtHand }) {
+export function PaddedStop({ at: { step, plan, pinned, words, facts } }: { readonly at: StepAtHand }) {
   return (
     <StopFrame
       region={stopWords.region}
@@ -19,7 +19,9 @@ export function PaddedStop({ at: { step, plan, pinned, words } }: { readonly at:
       slab={{ words: stopWords.toFinishing, press: () => goTo("finishing"), isReady: true }}
       ways={null}
     >
-      {pinned.length === 0 ? null : <p>{step.do === "close-cover" ? stopWords.coverPinned : stopWords.safeStop}</p>}
+      {pinned.length === 0 ? null : (
+        <p>{step.do === "close-cover" && !facts.isReopened ? stopWords.coverPinned : stopWords.safeStop}</p>
+      )}
     </StopFrame>
   );
 }

@@ -37,7 +37,7 @@ export function WorkStop({ at }: { readonly at: StepAtHand }) {
       ways={step.do === "tune" ? <TuneWays at={at} /> : null}
     >
       <CareOf at={at} />
-      <HandSteps steps={handSteps(step, `${feather.charAt(0).toUpperCase()}${feather.slice(1)}.`, at.facts.form)} />
+      <HandSteps steps={handSteps(step, `${feather.charAt(0).toUpperCase()}${feather.slice(1)}.`, at.facts)} />
     </StepFrame>
   );
 }

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { fittingPatterns } from "../../../app/patterns/fittingPatterns";
 import type { TitledPart } from "../../../app/patterns/titledPart";
-import { chosenCloth } from "../../../app/steps/coverCloth";
+import { chosenCloth } from "../../../app/steps/chosenCloth";
 import { fileName, offerFile } from "../../../app/share/fileOffer";
 import { armReading } from "../../../core/arm/armReadings";
 import { type Cloth, untriedKnit, usualStretch, wovenWithoutEase } from "../../../core/cover/cloth";
@@ -32,15 +32,17 @@ const ProjectionView = latePart(() =>
 export function PatternPart() {
   const derived = useDerived();
   const fitting = useFitting();
-  const chosen = chosenCloth(fitting).cloth;
+  const { kind: cover, cloth: chosen } = chosenCloth(fitting);
+  const hasCover = cover !== "none";
   const [cloth, setCloth] = useState<Cloth["kind"]>(chosen.kind);
-  const cutFrom = cloth === chosen.kind ? chosen : cloths[cloth];
+  const wish = { cloth: cloth === chosen.kind ? chosen : cloths[cloth], hasCover };
   const [state, setState] = useState<"ready" | "making" | "failed">("ready");
-  const notes = derived.input === null ? [] : armNotes(armReading(derived.input.body), fittingStep(fitting));
+  const arm = derived.input === null ? null : armReading(derived.input.body);
+  const notes = arm === null ? [] : armNotes(arm, fittingStep(fitting));
   const offer = async (kind: PatternKind) => {
     setState("making");
     try {
-      const patterns = fittingPatterns(derived, fitting, cutFrom, patternTitles(fittingStep(fitting)));
+      const patterns = fittingPatterns(derived, fitting, wish, patternTitles(fittingStep(fitting)));
       if (patterns !== null) {
         const { writePatterns } = await import("../../../app/patterns/writePatterns");
         const { content, type } = await writePatterns(patterns, kind, patternWords);
@@ -54,26 +56,28 @@ export function PatternPart() {
   const [thrown, setThrown] = useState<readonly TitledPart[] | null>(null);
   const project = () => {
     ProjectionView.fetch();
-    const patterns = fittingPatterns(derived, fitting, cutFrom, patternTitles(fittingStep(fitting)));
+    const patterns = fittingPatterns(derived, fitting, wish, patternTitles(fittingStep(fitting)));
     if (patterns !== null) setThrown(patterns.parts);
   };
   return (
     <section className="stack unprinted" aria-labelledby="patterns">
       <h2 id="patterns">{patternScreenWords.title}</h2>
-      <p>{patternScreenWords.lead}</p>
+      <p>{patternScreenWords.lead(hasCover)}</p>
       {notes.map((note) => (
         <p key={note}>{note}</p>
       ))}
-      <fieldset className="stack">
-        <legend>{patternScreenWords.cloth}</legend>
-        {clothKinds.map((kind) => (
-          <label key={kind} className="tick">
-            <input type="radio" name="coverCloth" checked={cloth === kind} onChange={() => setCloth(kind)} />
-            {patternScreenWords.cloths[kind]}
-          </label>
-        ))}
-      </fieldset>
-      {cloth === "knit" ? <p className="quiet">{patternScreenWords.knitNote}</p> : null}
+      {hasCover || arm?.kind === "whole" ? (
+        <fieldset className="stack">
+          <legend>{patternScreenWords.cloth(hasCover)}</legend>
+          {clothKinds.map((kind) => (
+            <label key={kind} className="tick">
+              <input type="radio" name="coverCloth" checked={cloth === kind} onChange={() => setCloth(kind)} />
+              {patternScreenWords.cloths[kind]}
+            </label>
+          ))}
+        </fieldset>
+      ) : null}
+      {hasCover && cloth === "knit" ? <p className="quiet">{patternScreenWords.knitNote}</p> : null}
       <div className="row">
         {patternKinds.map((kind) => (
           <button

@@ -8,8 +8,12 @@ import {
 } from "../../core/cover/cloth";
 import { entryLength, type CoverCloth, type Fitting, stretchEntries, type WorkEntry } from "../../document/fitting";
 import { usualCover } from "./stepRecord";
+import { endsCover } from "./workState";
 
-/** What the cover of a fitting is made of, as it was chosen last for the work, before that for what is bought, and how that is cut. */
+/**
+ * What the cover of a fitting is made of, as it was chosen last for the work, before that for what is bought, and how that is cut.
+ * Left out since, there is none, and an arm is still cut from what was chosen.
+ */
 export interface ChosenCloth {
   readonly kind: CoverCloth;
   readonly cloth: Cloth;
@@ -19,11 +23,17 @@ export interface ChosenCloth {
 
 export function chosenCloth({ work, unit, supplies }: Pick<Fitting, "work" | "unit" | "supplies">): ChosenCloth {
   const chosen = work.findLast((entry) => entry.did === "coverChosen");
-  const kind = chosen?.cloth ?? supplies?.cover?.cloth ?? usualCover;
+  const wanted = chosen?.cloth ?? supplies?.cover?.cloth ?? usualCover;
+  const kind = isLeftOut(work) ? "none" : wanted;
   const test = chosen === undefined ? null : stretchTest(chosen, unit);
-  if (kind === "woven") return { kind, cloth: wovenWithoutEase, isTried: false };
+  if (wanted === "woven") return { kind, cloth: wovenWithoutEase, isTried: false };
   return { kind, cloth: test === null ? untriedKnit(usualStretch) : knitOfTest(test), isTried: test !== null };
 }
+
+const isLeftOut = (work: Fitting["work"]): boolean =>
+  work
+    .slice(1 + work.findLastIndex(({ did }) => did === "coverChosen"))
+    .some((entry) => entry.did === "made" && entry.passedOver === true && endsCover.has(entry.what));
 
 type Chosen = Extract<WorkEntry, { readonly did: "coverChosen" }>;
 
