@@ -149,11 +149,10 @@ function correctWords(off: readonly CoverOff[], write: (length: number) => strin
 }
 
 /** From here on a cover stands off the back at the waist unless it is sewn down (mm). A judgement. */
-export const sewnInFrom = mm(35);
+const sewnInFrom = mm(35);
 
 /** Asked where the waist tape goes on. */
-export const sewnInTick = (length: string): string =>
-  `The straight edge stands ${length} or more off the waist: the tape is sewn into the padding`;
+export const sewnInTick = "It stands so far off: sewn into the padding";
 
 function waistTapeWords(facts: StepFacts | undefined, write: (length: number) => string): Words {
   const tape = facts?.waistTape ?? null;
@@ -168,7 +167,7 @@ function waistTapeWords(facts: StepFacts | undefined, write: (length: number) =>
       ? ""
       : ` In front it lies ${write(Math.abs(tilt.front - tilt.back))} ${tilt.front < tilt.back ? "lower" : "higher"} than in back.`;
   const sewn = hasCover(facts)
-    ? `Hold a straight edge at center back from the shoulder blades to the seat: where it stands ${write(sewnInFrom)} or more off the waist, or the back waist length still differs, sew the tape through the cover into the padding; else through the cover alone. Long stitches along the upper edge.`
+    ? `Long stitches along the upper edge, through the cover alone; where a straight edge from shoulder blades to seat stands ${write(sewnInFrom)} or more off the waist, into the padding.`
     : "Long stitches along the upper edge, through the outermost layer of batting alone.";
   return [
     "Sew on the waist tape.",

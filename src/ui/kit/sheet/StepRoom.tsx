@@ -35,7 +35,6 @@ export function StepRoom({ step }: { readonly step: Step }) {
     case "read-lines":
       return <p>{linesOverleaf(write(onTarget))}</p>;
     case "baste":
-    case "close-cover":
       return <Cells words={[pinsIn, pinsOut]} />;
     case "read-cover":
       return <CoverReadingCells step={step} />;

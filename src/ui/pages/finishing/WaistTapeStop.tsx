@@ -1,10 +1,9 @@
 import { type ReactNode, useState } from "react";
-import { sewnInFrom, sewnInTick } from "../../../text/makingSteps";
+import { sewnInTick } from "../../../text/makingSteps";
 import { doneWords, handSteps } from "../../../text/stops";
 import { StepFrame } from "../../kit/stop/StepFrame";
 import { HandSteps } from "../../kit/stop/StopFrame";
 import type { StepAtHand } from "../../kit/stop/useStep";
-import { useLengths } from "../../kit/useStore";
 import { MakingPicture } from "./MakingPicture";
 
 interface WaistTapeStopProps {
@@ -16,7 +15,6 @@ interface WaistTapeStopProps {
 /** The waist tape over a cover, and whether it holds the cover down to the back there. */
 export function WaistTapeStop({ at, after, ways }: WaistTapeStopProps) {
   const { step, facts, record } = at;
-  const { write } = useLengths();
   const [isSewnIn, setSewnIn] = useState(facts.isSewnIn);
   const said = doneWords(step);
   return (
@@ -33,7 +31,7 @@ export function WaistTapeStop({ at, after, ways }: WaistTapeStopProps) {
       <HandSteps steps={handSteps(step, "", facts)} />
       <label className="tick">
         <input type="checkbox" checked={isSewnIn} onChange={({ target }) => setSewnIn(target.checked)} />
-        <span>{sewnInTick(write(sewnInFrom))}</span>
+        <span>{sewnInTick}</span>
       </label>
     </StepFrame>
   );
