@@ -201,6 +201,12 @@ export const workSchema = z.discriminatedUnion("did", [
       pins: z
         .exactOptional(z.int().check(z.minimum(0), z.maximum(10_000)))
         .check(z.meta({ description: "How many pins were taken out." })),
+      sewnIn: z.exactOptional(z.literal(true)).check(
+        z.meta({
+          description:
+            "Of the waist tape: it was sewn through the cover into the padding, so that the cover follows the back there.",
+        }),
+      ),
       at: moment,
     })
     .check(z.meta({ description: "Something was made over the finished padding." })),

@@ -1,5 +1,3 @@
-import type { LengthUnit } from "../core/lengthText";
-
 /** Words around what comes over the padding, and what the whole job takes. */
 export const finishingWords = {
   title: "Finishing",
@@ -34,12 +32,6 @@ export const finishingWords = {
       ? "One piece is still to be pinned; it goes on before anything else."
       : `${count} pieces are still to be pinned; they go on before anything else.`,
   toPadding: "Back to the padding",
-  tapeTitle: "The waist tape",
-  tapeHeight: (height: string): string => `At center back, ${height} below the nape, measured along the padding.`,
-  tapeGuessed: (height: string): string =>
-    `At center back, about ${height} straight down from the nape; that height is estimated. Measure the back waist length to be sure.`,
-  tapeLength: (length: string, unit: LengthUnit): string =>
-    `Cut it ${length} long: the waist, and ${unit === "in" ? "1 in" : "2.5 cm"} to overlap at center back.`,
   supplyBra: "If a bra is worn under the clothes: one that can stay on the form.",
   count: "Count the pins back into the dish. Run a magnet over the padding for any that are missing.",
 } as const;

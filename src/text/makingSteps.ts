@@ -96,7 +96,7 @@ function closeWords(facts: StepFacts | undefined, write: (length: number) => str
   return facts?.isReopened === true
     ? [
         "Close the cover again.",
-        `Smooth it over the new batting from the waist, and pin center back edge to edge. Where the edges do not meet, let the side seams out a little. Close it ${opening}; take the pins out and count them.`,
+        `Smooth it over the new batting from the waist, and pin center back edge to edge. Where the edges do not meet, let the side seams out a little. Close it ${opening}; take the pins out and count them.${facts.isSewnIn ? " Sew the waist tape through it into the padding again." : ""}`,
       ]
     : [
         "Sew the sides, and close the back.",
@@ -148,6 +148,12 @@ function correctWords(off: readonly CoverOff[], write: (length: number) => strin
   ];
 }
 
+/** From here on a cover stands off the back at the waist unless it is sewn down (mm). A judgement. */
+const sewnInFrom = mm(35);
+
+/** Asked where the waist tape goes on. */
+export const sewnInTick = "It stands so far off: sewn into the padding";
+
 function waistTapeWords(facts: StepFacts | undefined, write: (length: number) => string): Words {
   const tape = facts?.waistTape ?? null;
   if (tape === null) return ["Sew on the waist tape.", "At the waist, its ends one over the other at center back."];
@@ -160,9 +166,12 @@ function waistTapeWords(facts: StepFacts | undefined, write: (length: number) =>
     tilt === null || Math.abs(tilt.front - tilt.back) < 3
       ? ""
       : ` In front it lies ${write(Math.abs(tilt.front - tilt.back))} ${tilt.front < tilt.back ? "lower" : "higher"} than in back.`;
+  const sewn = hasCover(facts)
+    ? `Long stitches along the upper edge, through the cover alone; where a straight edge from shoulder blades to seat stands ${write(sewnInFrom)} or more off the waist, into the padding.`
+    : "Long stitches along the upper edge, through the outermost layer of batting alone.";
   return [
     "Sew on the waist tape.",
-    `Cut it ${write(length)} long. Its ends meet at center back, ${at}, one over the other by ${write(25.4)}.${tilted} Long stitches along the upper edge, through ${hasCover(facts) ? "the cover" : "the outermost layer of batting"} alone.`,
+    `Cut it ${write(length)} long. Its ends meet at center back, ${at}, one over the other by ${write(25.4)}.${tilted} ${sewn}`,
   ];
 }
 

@@ -72,6 +72,7 @@ export const printingWords = {
     frontArc: "front",
     back: "back",
     expect: "expect",
+    expectRead: "expect, it reads",
     reads: "it reads",
     end: "in the end",
     short: "short",

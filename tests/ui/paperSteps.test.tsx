@@ -30,6 +30,12 @@ function planned(fitting: Fitting) {
   return { plan: derived.planning.plan, input: derived.input };
 }
 
+/** A whole number or a fraction as it is printed. */
+function fraction(text: string): number {
+  const [over = "0", under = "1"] = text.split("/");
+  return Number(over) / Number(under);
+}
+
 function paper(fitting: Fitting, parts: React.ReactNode = <PrintSheet plan={planned(fitting).plan} />) {
   const { container } = render(<StoreProvider store={fittingStore(fitting)}>{parts}</StoreProvider>);
   return { text: (container.textContent ?? "").replaceAll("\u00a0", " "), container };
@@ -81,6 +87,33 @@ describe("the padding sheet says the steps", () => {
       .filter((row) => row.querySelector(".sheet-box svg") !== null)
       .map((row) => row.getAttribute("data-step"));
     expect(ticked).toEqual(["prepare-form", "cut", "pin"]);
+  });
+
+  /** Seen to fail: on the sheet of before, which had no cells there; with what the padding reads expected over the cover. */
+  test("over the cover there is a cell for every reading, with what is expected beside it, and what was read is filled in", () => {
+    const over = (work: Fitting["work"]) => {
+      const { container } = paper({ ...demo, work });
+      const rows = [...container.querySelectorAll(".sheet-cover-readings tbody tr")];
+      return rows.map((row) => [...row.querySelectorAll("td")].map((cell) => cell.textContent?.trim() ?? ""));
+    };
+    const cells = over([]);
+    expect(cells.map((row) => row.length)).toEqual([5, 5]);
+    const { plan } = planned(demo);
+    const last = plan.pieces.at(-1)?.readingsAfter;
+    if (last === undefined) throw new Error("no piece");
+    const number = (text = "") => text.split(" ").reduce((sum, part) => sum + fraction(part), 0) * 25.4;
+    const names = plan.levels.map(({ name }) => name);
+    for (const [i, name] of names.entries()) {
+      const pressed = 0.04 * (last[name].girth - plan.bareForm[name].girth);
+      const pressedFront = 0.04 * (last[name].frontArc - plan.bareForm[name].frontArc);
+      expect(Math.abs(number(cells[0]?.[i]) - last[name].girth + pressed), name).toBeLessThan(1.7);
+      expect(Math.abs(number(cells[1]?.[i]) - last[name].frontArc + pressedFront), name).toBeLessThan(1.7);
+    }
+    const most = Math.max(...names.map((name) => last[name].girth - plan.bareForm[name].girth));
+    expect(0.04 * most).toBeGreaterThan(3.4);
+    const at = "2026-01-02T03:04:05.000Z";
+    const filled = over([{ did: "measured", readings: { waistGirth: "31 3/8" }, over: "cover", at }]);
+    expect(filled[0]?.[names.indexOf("waist")]).toBe(`${cells[0]?.[names.indexOf("waist")]} 31 3/8`);
   });
 
   test("the cut drawings of the sheet give every dart of a strip", () => {

@@ -1,4 +1,8 @@
 import type { BuildAbove } from "../../core/above/buildAbove";
+import { usualPressing } from "../../core/calibration/coverPressing";
+import { mapLevels } from "../../core/body/vocabulary";
+import { mm } from "../../core/units";
+import type { TapePart } from "../progress/padProgress";
 import { coversLines, isStructure } from "../../core/padding/piece";
 import type { Plan } from "../../core/plan/plan";
 import type { CoverCloth } from "../../document/fittingLimits";
@@ -102,11 +106,19 @@ function expectedOutlook(plan: Plan, { pinned }: WorkState, known: Known): Outlo
     tunes: [],
     doubtful: [],
     twice: [],
-    expectedOverCover: expectedReadings(on.at(-1)?.readingsAfter ?? plan.bareForm),
+    expectedOverCover: expectedReadings(underCover(on.at(-1)?.readingsAfter ?? plan.bareForm, plan.bareForm)),
     coverOff: [],
     ...known,
   };
 }
+
+/** A cover that nobody has read over presses the batting in by a usual share of what it adds. */
+const underCover = (padded: Plan["bareForm"], bare: Plan["bareForm"]): Plan["bareForm"] =>
+  mapLevels((level) => {
+    const pressed = (part: TapePart) =>
+      mm(padded[level][part] - usualPressing.share * (padded[level][part] - bare[level][part]));
+    return { girth: pressed("girth"), frontArc: pressed("frontArc"), backArc: pressed("backArc") };
+  });
 
 /** What the log holds once a step is done; null once nothing is left. */
 function factOf(step: Step, cloth: CoverCloth): WorkFact | null {

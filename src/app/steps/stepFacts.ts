@@ -24,6 +24,8 @@ export interface StepFacts {
   /** Where the padding is best read between the lines before a cover is cut. */
   readonly between: readonly BetweenLine[];
   readonly waistTape: WaistTape | null;
+  /** Whether the waist tape was sewn through the cover into the padding, which has to come undone before the cover is opened. */
+  readonly isSewnIn: boolean;
   /** What a tape along each line that is offered has to be cut to, level lines first (mm). */
   readonly tapes: readonly { readonly line: "bust" | "fullHip"; readonly length: Millimetres }[];
   /** Whether the person's nape or waist was read above the floor, by which a hem is measured. */
@@ -45,6 +47,7 @@ export function stepFacts(plan: Plan, body: Measurements, fitting: Pick<Fitting,
     isTied: frontLossMatters(cloth.kind, loss).some((matter) => matter.kind === "tieUnderbust"),
     between: isCutFromPanels(kind) ? betweenLines(coverLines(plan.levels, lowest)) : [],
     waistTape: waistTape(plan, body),
+    isSewnIn: fitting.work.findLast((entry) => isMade(entry, "waistTape"))?.sewnIn === true,
     tapes: (["bust", "fullHip"] as const).flatMap((line) => {
       const girth = plan.levels.find(({ name }) => name === line)?.body.girth.value;
       return girth === undefined ? [] : [{ line, length: mm(girth + tapeOverlap) }];
@@ -57,14 +60,16 @@ export function stepFacts(plan: Plan, body: Measurements, fitting: Pick<Fitting,
 
 /** A closed cover was opened by a piece that was pinned or taken off since, unless another was begun. */
 function isReopened(work: Fitting["work"]): boolean {
-  const isMade = (entry: WorkEntry, what: Making) =>
-    entry.did === "made" && entry.what === what && entry.passedOver !== true;
   const sewn = work.findLastIndex((entry) => isMade(entry, "coverFitted"));
   const closed = work.findLastIndex((entry) => isMade(entry, "coverClosed"));
   return (
     closed >= 0 && closed >= sewn && work.some(({ did }, at) => at > closed && (did === "pinned" || did === "unpinned"))
   );
 }
+
+type Made = Extract<WorkEntry, { readonly did: "made" }>;
+const isMade = (entry: WorkEntry, what: Making): entry is Made =>
+  entry.did === "made" && entry.what === what && entry.passedOver !== true;
 
 /** A sewn line's ends lie one over the other by this much (mm). Common practice, no source. */
 const tapeOverlap = 25;

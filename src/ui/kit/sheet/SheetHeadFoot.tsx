@@ -3,7 +3,6 @@ import { clothKind, chosenWidth } from "../../../app/supplies/fittingSupplies";
 import type { BattingRole } from "../../../core/material";
 import { pieceBatting } from "../../../core/padding/piece";
 import type { Plan } from "../../../core/plan/plan";
-import { waistTape } from "../../../core/plan/waistTape";
 import { shortCautions } from "../../../text/cautions";
 import { finishingWords } from "../../../text/finishing";
 import { printingWords } from "../../../text/printing";
@@ -60,26 +59,15 @@ export function SheetFoot({ plan }: { readonly plan: Plan }) {
   );
 }
 
-/** The cover, the waist tape and the pins counted back, in the words of the finishing. */
+/** What the cover is cut from, and the pins counted back, in the words of the finishing. */
 function Finishing({ plan }: { readonly plan: Plan }) {
-  const { unit, write } = useLengths();
-  const { lengths } = useDerived();
+  const { unit } = useLengths();
   const fitting = useFitting();
   const made = useSuppliesNow(plan);
-  const tape = lengths === null ? null : waistTape(plan, lengths.body);
   return (
     <p>
       <strong>{finishingWords.title}.</strong> {shortCautions("covering")}{" "}
       {made?.cover == null ? null : clothSentence(clothKind(fitting), chosenWidth(fitting), made.cover, unit)}{" "}
-      {tape === null ? null : (
-        <>
-          <strong>{finishingWords.tapeTitle}.</strong>{" "}
-          {tape.height.kind === "alongBack"
-            ? finishingWords.tapeHeight(write(tape.height.value))
-            : finishingWords.tapeGuessed(write(tape.height.value))}{" "}
-          {finishingWords.tapeLength(write(tape.length), unit)}{" "}
-        </>
-      )}
       {finishingWords.count}
     </p>
   );

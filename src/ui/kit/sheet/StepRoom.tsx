@@ -13,6 +13,7 @@ import { printingWords } from "../../../text/printing";
 import { thinText } from "../../../text/thinText";
 import { useDerived } from "../useDerived";
 import { useLengths } from "../useStore";
+import { CoverReadingCells } from "./CoverReadingCells";
 
 /** A trial agrees with the packet where a layer adds from a fifth less to a fifth more. */
 const trialAgrees = [0.8, 1.2];
@@ -35,6 +36,8 @@ export function StepRoom({ step }: { readonly step: Step }) {
       return <p>{linesOverleaf(write(onTarget))}</p>;
     case "baste":
       return <Cells words={[pinsIn, pinsOut]} />;
+    case "read-cover":
+      return <CoverReadingCells step={step} />;
     case "look":
       return (
         <Cells

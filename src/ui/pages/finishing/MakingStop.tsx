@@ -18,6 +18,7 @@ import { BetweenStop } from "./BetweenStop";
 import { CoverChoice } from "./CoverChoice";
 import { MakingPicture } from "./MakingPicture";
 import { SidesStop } from "./SidesStop";
+import { WaistTapeStop } from "./WaistTapeStop";
 
 interface MakingStopProps {
   readonly current: CurrentStep;
@@ -38,6 +39,12 @@ export function MakingStop({ current, isWorking }: MakingStopProps) {
     case "close-cover":
     case "correct-cover":
       return <SidesStop key={step.do} at={at} ways={<LeaveOut at={at} />} />;
+    case "waist-tape":
+      return at.facts.cloth === "none" ? (
+        <HandsStop at={at} />
+      ) : (
+        <WaistTapeStop at={at} after={<Then at={at} />} ways={<LeaveOut at={at} />} />
+      );
     default:
       return <HandsStop at={at} />;
   }
