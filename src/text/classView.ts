@@ -1,4 +1,5 @@
 import type { LengthUnit } from "../core/lengthText";
+import type { StepName } from "../app/steps/step";
 import type { TapePartName } from "./padding";
 
 /** Words of the view for a class: few, short and read from the back row. */
@@ -91,6 +92,15 @@ export const sessionWords = {
   pause: "Pause the timer",
   timer: (clock: string, duration: string): string => `${clock} of about ${duration}`,
 } as const;
+
+/** What is done with one piece, behind its name. */
+export const sessionActs: { readonly [name in StepName]?: string } = {
+  cut: "cut",
+  stack: "stack",
+  pin: "pin",
+  tune: "tune",
+  "carry-lines": "carry the lines out",
+};
 
 /** `8 min`, `1 h 14 min`. */
 export function durationText(minutes: number): string {

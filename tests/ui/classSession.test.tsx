@@ -4,8 +4,8 @@ import { madeUpPerson } from "../../src/app/classView/classPeople";
 import { sessionPlan } from "../../src/app/classView/sessionPlan";
 import { demoFitting } from "../../src/app/session/demoFitting";
 import { fittingStore } from "../../src/app/session/store";
-import { stepMinutes } from "../../src/app/steps/stepMinutes";
 import { clockText, durationText, sessionWords } from "../../src/text/classView";
+import { numberedName } from "../../src/text/pieces";
 import { StoreProvider } from "../../src/ui/kit/useStore";
 import { ClassPage } from "../../src/ui/pages/class/ClassPage";
 
@@ -16,6 +16,11 @@ afterEach(() => {
   cleanup();
   vi.useRealTimers();
 });
+
+const minutesIn = (duration: string | null | undefined): number => {
+  const [, hours = "0", minutes = "0"] = /^(?:(\d+) h)? ?(?:(\d+) min)?$/.exec(duration ?? "") ?? [];
+  return 60 * Number(hours) + Number(minutes);
+};
 
 const press = (key: string) => fireEvent.keyDown(window, { key });
 
@@ -42,16 +47,24 @@ test("the session plan lists the steps from the one at hand with their minutes, 
     [90, 0],
     [60, 0],
     [180, 2],
+    [60, 8],
   ] as const) {
     press("Home");
     for (let i = 0; i < at; i += 1) press("PageDown");
     fireEvent.click(within(panel()).getByRole("button", { name: durationText(length) }));
     const plan = sessionPlan(job, at, length);
-    expect(rows().map(([, minutes]) => minutes)).toEqual(plan.steps.map((step) => durationText(stepMinutes(step))));
+    expect(rows().reduce((sum, [, minutes]) => sum + minutesIn(minutes), 0)).toBe(plan.minutes);
+    const lines = rows().map(([words]) => words ?? "");
+    // What is done with one piece stands behind its name, everything else as it is said.
+    const acts = lines.map((words) => (/^\d+\. [^:]+: /.test(words) ? words.split(", ").length : 1));
+    expect(acts.reduce((sum, count) => sum + count, 0)).toBe(plan.steps.length);
+    for (const { do: name, piece } of plan.steps)
+      if (name === "pin" && piece !== null)
+        expect(lines.some((words) => words.startsWith(`${numberedName(piece)}: `) && words.includes("pin"))).toBe(true);
     expect(panel().textContent).toContain(
       plan.isLonger ? sessionWords.longer(durationText(plan.minutes)) : sessionWords.sum(durationText(plan.minutes)),
     );
-    expect(rows()[0]?.[0]).toBe(screen.getByRole("heading", { level: 1 }).textContent);
+    if (at < 3) expect(rows()[0]?.[0]).toBe(screen.getByRole("heading", { level: 1 }).textContent);
   }
   expect(rows().length).toBeGreaterThan(3);
   press("End");
