@@ -154,6 +154,9 @@ const sewnInFrom = mm(35);
 /** Asked where the waist tape goes on. */
 export const sewnInTick = "It stands so far off: sewn into the padding";
 
+/** A tilt that adds less than this to the waist (mm) is less than a tape tells. */
+const tiltTold = 2;
+
 function waistTapeWords(facts: StepFacts | undefined, write: (length: number) => string): Words {
   const tape = facts?.waistTape ?? null;
   if (tape === null) return ["Sew on the waist tape.", "At the waist, its ends one over the other at center back."];
@@ -165,7 +168,7 @@ function waistTapeWords(facts: StepFacts | undefined, write: (length: number) =>
   const tilted =
     tilt === null || Math.abs(tilt.front - tilt.back) < 3
       ? ""
-      : ` In front it lies ${write(Math.abs(tilt.front - tilt.back))} ${tilt.front < tilt.back ? "lower" : "higher"} than in back.`;
+      : ` In front it lies ${write(Math.abs(tilt.front - tilt.back))} ${tilt.front < tilt.back ? "lower" : "higher"} than in back${tape.tiltAdds < tiltTold ? "" : `: along that tilt a tape reads about ${write(tape.tiltAdds)} more than level`}.`;
   const sewn = hasCover(facts)
     ? `Long stitches along the upper edge, through the cover alone; where a straight edge from shoulder blades to seat stands ${write(sewnInFrom)} or more off the waist, into the padding.`
     : "Long stitches along the upper edge, through the outermost layer of batting alone.";

@@ -18,6 +18,7 @@ import { planFitting } from "../../src/core/plan/planFitting";
 import { battingGood } from "../../src/core/supplies/goods";
 import { asCut, knit, libraryLength, woven } from "../core/cover/covers";
 import { madeUpArm } from "../core/arm/arms";
+import { tiltedReads } from "../tools/tiltedWaist";
 import { fittingFileOf, people } from "../tools/people";
 import { outlinesOfSvg, readDxf, type ReadLine } from "../tools/readPatterns";
 
@@ -33,6 +34,10 @@ covers();
 for (const cut of ["twoPieces", "onePiece"] as const) arms({ ...usualArm, cut });
 patterns();
 layouts();
+for (const tilt of [10, 20, 30, 40]) {
+  const more = everyone.flatMap(({ body }) => [tilt, -tilt].map(tiltedReads(body)));
+  tell("waist", `${tilt} mm of tilt read along it, more than level`, more, 1);
+}
 
 function tell(part: string, law: string, values: readonly number[], digits = 3): void {
   const sorted = values.map(Math.abs).toSorted((a, b) => a - b);

@@ -1,4 +1,5 @@
 import type { Measurements } from "../body/measurements";
+import { tiltAdds, waistTilt } from "../body/waistTilt";
 import { type Millimetres, mm } from "../units";
 import type { Plan } from "./plan";
 
@@ -7,19 +8,23 @@ export interface WaistTape {
   readonly height: { readonly kind: "alongBack" | "straightDown"; readonly value: Millimetres };
   readonly length: Millimetres;
   readonly tilt: { readonly front: Millimetres; readonly back: Millimetres } | null;
+  /** How much more a tape reads along that tilt than level; it is part of the length. */
+  readonly tiltAdds: Millimetres;
 }
 
 export function waistTape(plan: Plan, body: Measurements): WaistTape | null {
   const waist = plan.levels.find(({ name }) => name === "waist");
   if (waist === undefined) return null;
   const { napeToWaist, waistToFloorFront: front, waistToFloorBack: back } = body;
+  const more = tiltAdds(waistTilt(body));
   return {
     height:
       napeToWaist === undefined
         ? { kind: "straightDown", value: waist.depthBelowNape.value }
         : { kind: "alongBack", value: napeToWaist },
-    length: mm(waist.body.girth.value + overlapMm),
+    length: mm(waist.body.girth.value + more + overlapMm),
     tilt: front === undefined || back === undefined ? null : { front, back },
+    tiltAdds: mm(more),
   };
 }
 

@@ -1,6 +1,8 @@
 import { expect, test } from "vitest";
-import { hipLean, leftMore, waistTilt } from "../../../src/core/body/waistTilt";
+import { hipLean, leftMore, tiltAdds, waistTilt } from "../../../src/core/body/waistTilt";
 import { mm } from "../../../src/core/units";
+import { people } from "../../tools/people";
+import { tiltedReads } from "../../tools/tiltedWaist";
 
 /** Broken on purpose: left and right exchanged, a lean of which one side gets all. Seen to fail. */
 test("a lean is how much longer the left side reads, held to what a standing body does, and nothing while one is unread", () => {
@@ -20,3 +22,15 @@ test("the left half reads more by what the girth grows over half the lean, and b
   expect(leftMore(-20, 1000, 0.5)).toBeCloseTo(-0.005, 12);
   expect(leftMore(20, 1000, -0.5)).toBeCloseTo(0, 12);
 });
+
+/** Broken on purpose: the square of the tilt left out, half of it taken. Seen to fail. */
+test.each([10, 20, 30, 40])(
+  "a waist that tilts %i mm reads as much more as people do in the middle, within 1 mm",
+  (tilt) => {
+    const more = people(60)
+      .flatMap(({ body }) => [tiltedReads(body)(tilt), tiltedReads(body)(-tilt)])
+      .toSorted((one, other) => one - other);
+    expect(Math.abs((more[more.length / 2] as number) - tiltAdds(tilt))).toBeLessThan(1);
+    expect(tiltAdds(-tilt)).toBe(tiltAdds(tilt));
+  },
+);
