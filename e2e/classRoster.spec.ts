@@ -31,14 +31,14 @@ const names = [
   { file: "first", name: "Orla (sample person)" },
 ] as const;
 
-/** Seen to fail on a table of measurements that was wider than its page, and on pages without the name. */
+/** Seen to fail on a table of measurements wider than its page, on cut drawings higher than theirs, and on pages without the name. */
 test("everyone’s padding sheets print at one press: each page is one that prints for that person alone, with the name at its foot", async ({
   page,
 }) => {
   await openClass(page);
   await page.getByRole("button", { name: "Print the padding sheets of 2 people" }).click();
   await expect(page.getByText(/^The padding sheets of .* go to the printer/)).toBeVisible();
-  expect(await asked(page)).toBe(1);
+  await expect.poll(() => asked(page)).toBe(1);
   const together = { Letter: await pagesOn(page, "Letter"), A4: await pagesOn(page, "A4") };
   await page.getByRole("button", { name: "Done printing" }).click();
   const alone: { readonly [paper in (typeof papers)[number]]: string[] } = { Letter: [], A4: [] };
@@ -53,6 +53,8 @@ test("everyone’s padding sheets print at one press: each page is one that prin
       alone[paper].push(...(await pagesOn(page, paper)).map(({ text }) => withFoot(text, name)));
   }
   for (const paper of papers) {
+    // Nothing that was meant for the page before goes over.
+    for (const { text } of together[paper]) expect(text.length).toBeGreaterThan(600);
     // One sheet that sticks out of its page makes the browser print everybody's smaller.
     const steps = together[paper].flatMap(({ words }) =>
       words.filter((each) => each.words.includes("Carry the lines")),
@@ -73,6 +75,7 @@ test("blank measuring sheets take a page each on both papers, named or by number
 }) => {
   await openClass(page);
   await page.getByRole("button", { name: "Print 2 blank measuring sheets" }).click();
+  await expect.poll(() => asked(page)).toBe(1);
   for (const paper of papers) {
     const pages = await pagesOn(page, paper);
     expect(pages.map(({ text }) => names.flatMap(({ name }) => (text.includes(`For ${name}`) ? [name] : [])))).toEqual(
@@ -85,7 +88,7 @@ test("blank measuring sheets take a page each on both papers, named or by number
   }
   await page.getByRole("checkbox", { name: /^Without names/ }).check();
   await page.getByRole("button", { name: "Print 2 blank measuring sheets" }).click();
-  expect(await asked(page)).toBe(2);
+  await expect.poll(() => asked(page)).toBe(2);
   const texts = (await pagesOn(page, "A4")).map(({ text }) => text);
   expect(texts.map((text) => /For Person \d/.exec(text)?.[0])).toEqual(["For Person 1", "For Person 2"]);
   for (const { name } of names) expect(texts.join(" ")).not.toContain(name);

@@ -33,7 +33,7 @@ export const cutPages = (cards: readonly CutCard[]): readonly CardPage<CutCard>[
 
 /** The small drawings lie two abreast, as many rows to a page as there is room for. */
 export const smallCutPages = (cards: readonly CutCard[]): readonly CardPage<CutCard>[] =>
-  cardPages([{ heading: null, cards }], { heightOf: smallHeight, first: 650, later: 650, heading: 0 });
+  cardPages([{ heading: null, cards }], { heightOf: smallHeight, first: 615, later: 615, heading: 0 });
 
 /** Points: the drawing at the width it has on Letter, with the edges of its card and the gap below. */
 const largeHeight = ({ scene: { frame } }: CutCard): number =>
