@@ -122,13 +122,13 @@ export const suppliesWords = {
     count === 1
       ? "1 piece is cut or pinned already and not counted."
       : `${count} pieces are cut or pinned already and not counted.`,
-  cover: "Fabric for the cover and the arm",
+  fabric: (hasCover: boolean): string => (hasCover ? "Fabric for the cover and the arm" : "Fabric for the arm"),
   cloths: { knit: "knit, pulled by a tenth", woven: "woven fabric" } satisfies {
     readonly [kind in CoverClothKind]: string;
   },
   clothKind: "It is cut from",
   clothWidth: "Width of the fabric",
-  working: "Working out the cover…",
+  working: "Working out the fabric…",
   clothHow: ({ isFitted, coverCount, armCount }: CoverCloth, above: string): string =>
     [
       ...(coverCount === 0
@@ -139,7 +139,7 @@ export const suppliesWords = {
       ...(coverCount > 0 && isFitted ? ["The numbers go around from right center back over the front."] : []),
       ...(coverCount > 0 && armCount > 0 ? ["The last numbers are parts of the arm."] : []),
     ].join(" "),
-  noCloth: "No fabric is needed: no cover and no arm is left to cut.",
+  noCloth: "No fabric is needed: nothing is left to cut from it.",
   washed: "Wash the fabric first, as hot as it will ever be washed.",
   notions: "Notions",
   priceOf: (what: string, per: string): string => `Price of ${what}, for ${per}`,

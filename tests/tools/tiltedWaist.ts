@@ -24,7 +24,7 @@ export function tiltedReads(body: Measurements): (tilt: number) => number {
   const [front, back] = [Math.max(...base.y), Math.min(...base.y)];
   const length = (tilt: number): number => {
     const points = Array.from({ length: base.count }, (_, i): readonly [number, number, number] => {
-      let [x, y, depth] = [base.x[i] as number, base.y[i] as number, waist];
+      let [x, y, depth]: [number, number, number] = [base.x[i] as number, base.y[i] as number, waist];
       for (let round = 0; round < 3; round++) {
         depth = waist + (tilt * (y - (front + back) / 2)) / (front - back);
         const outline = at(depth);

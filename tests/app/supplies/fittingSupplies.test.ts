@@ -177,7 +177,7 @@ describe("what is made over the padding", () => {
     const none = chosen("none");
     expect([none.ids, none.rows.length, none.sewn]).toEqual([[], 0, 0]);
     expect(clothSentence("knit", "150-cm", none, "cm")).toBe(
-      "No fabric is needed: no cover and no arm is left to cut.",
+      "No fabric is needed: nothing is left to cut from it.",
     );
     expect(chosen("none", whole)).toMatchObject({ coverCount: 0, armCount: 4 });
     const pulled = chosen("pulledKnit");

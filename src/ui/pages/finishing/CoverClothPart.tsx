@@ -1,3 +1,4 @@
+import { chosenCloth } from "../../../app/steps/chosenCloth";
 import { clothKind, chosenWidth, type CoverClothKind } from "../../../app/supplies/fittingSupplies";
 import type { CoverCloth } from "../../../app/supplies/coverCloth";
 import { clothWidthIds, clothWidths } from "../../../core/supplies/goods";
@@ -26,7 +27,7 @@ export function CoverClothPart({ cover }: { readonly cover: CoverCloth | null })
   const per = unit === "in" ? "yard" : "meter";
   return (
     <div className="stack">
-      <h3>{suppliesWords.cover}</h3>
+      <h3>{suppliesWords.fabric(chosenCloth(fitting).kind !== "none")}</h3>
       <fieldset className="stack" disabled={fitting.work.some(({ did }) => did === "coverChosen")}>
         <legend>{suppliesWords.clothKind}</legend>
         {clothKinds.map((one) => (
