@@ -176,9 +176,7 @@ describe("what is made over the padding", () => {
       coverOf(recorded(fitting, { did: "coverChosen", cloth, at })).cover;
     const none = chosen("none");
     expect([none.ids, none.rows.length, none.sewn]).toEqual([[], 0, 0]);
-    expect(clothSentence("knit", "150-cm", none, "cm")).toBe(
-      "No fabric is needed: nothing is left to cut from it.",
-    );
+    expect(clothSentence("knit", "150-cm", none, "cm")).toBe("No fabric is needed: nothing is left to cut from it.");
     expect(chosen("none", whole)).toMatchObject({ coverCount: 0, armCount: 4 });
     const pulled = chosen("pulledKnit");
     const across = pulled.rows.panels.reduce((sum, { width }) => sum + width, 0);
