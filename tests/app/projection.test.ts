@@ -82,7 +82,7 @@ describe("a part thrown onto the table", () => {
     expect(askew.turn % 90).not.toBe(0);
   });
 
-  /** Broken on purpose: a letter for each edge; letters outside the part; letters from one part alone. Seen to fail. */
+  /** Broken on purpose: no letter on the second part. Seen to fail. */
   test("edges that are sewn to one another carry the same letter on both parts, inside them, and no other edge has it", () => {
     const named = patternsOfText(whole, untriedKnit(usualStretch));
     if (!named.ok) throw new Error("no patterns");

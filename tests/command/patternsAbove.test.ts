@@ -113,7 +113,7 @@ describe("what is built above the bust is cut from patterns, too", () => {
     }
   });
 
-  /** Broken on purpose: these parts drawn a two hundredth too large; their pages shifted by half a millimeter. Seen to fail. */
+  /** Broken on purpose: these parts drawn a two hundredth too large. Seen to fail. */
   test.each([
     ["letter", 215.9, 279.4],
     ["a4", 210, 297],

@@ -5,6 +5,14 @@ import { armOf, madeUpArm } from "./arms";
 
 const whole = madeUpArm(1);
 
+/** The reading to take again, and the one that it was held against. */
+const comparedFor = {
+  elbowBesideUpperArm: ["elbowGirth", "upperArmGirth"],
+  wristBesideElbow: ["wristGirth", "elbowGirth"],
+  elbowPlace: ["shoulderToElbow", "armLength"],
+  lengthBesideGirth: ["shoulderToElbow", "upperArmGirth"],
+};
+
 describe("what was measured, seen as an arm", () => {
   /** Broken on purpose: two of five readings taken to be enough. Seen to fail. */
   test("is unread while any of the five is missing, and says which", () => {
@@ -33,7 +41,8 @@ describe("what was measured, seen as an arm", () => {
     const read = armReading(readings);
     if (read.kind !== "contradicting") throw new Error(read.kind);
     expect(read.problems.map((problem) => problem.code)).toEqual([code]);
-    const [{ got: found, expected }] = read.problems as [(typeof read.problems)[number]];
+    const [{ got: found, expected, names }] = read.problems as [(typeof read.problems)[number]];
+    expect(names).toEqual(comparedFor[code as keyof typeof comparedFor]);
     expect([found, expected.least, expected.most].map((value) => Math.round(10 * value) / 10)).toEqual([
       got,
       least,
