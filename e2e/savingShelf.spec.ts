@@ -59,7 +59,7 @@ async function demoLink(page: Page): Promise<Locator> {
   await demoKept(page);
   await visit(page, "fittings");
   await more(page, demo, "Share");
-  const link = page.getByRole("textbox", { name: "Link" });
+  const link = page.getByRole("textbox", { name: "Link", exact: true });
   await expect(link).toHaveValue(/#fitting=1z/);
   return link;
 }
