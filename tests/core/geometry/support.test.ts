@@ -55,10 +55,10 @@ describe("how far a section reaches in a direction", () => {
 
 /** Broken on purpose: normals turned inward, the ends' shares exchanged. Seen to fail. */
 test("a section known by its directions is drawn along its curve, with normals square to it", () => {
-  const outline = sectionOutline({ support: lines(ofEllipse, 240) }, 30);
+  const outline = sectionOutline({ support: lines(ofEllipse, 24) }, 30);
   for (let i = 0; i < outline.count; i++) {
     const [x, y] = [outline.x[i] as number, outline.y[i] as number];
-    expect(Math.abs(Math.hypot(x / 160, y / 110) - 1)).toBeLessThan(0.001);
+    expect(Math.abs(Math.hypot(x / 160, y / 110) - 1)).toBeLessThan(0.004);
     const [gradientX, gradientY] = [x / 160 ** 2, y / 110 ** 2];
     const size = Math.hypot(gradientX, gradientY);
     const agrees =
