@@ -116,3 +116,19 @@ test("a plan's pieces add at the upper chest what reaches that high, and nothing
   expect(added.front(bust) + added.back(bust)).toBeGreaterThan(80);
   expect(added.front(bust - 100) + added.back(bust - 100)).toBe(0);
 });
+
+/** Broken on purpose: a reading of the form told as the person's, one called otherwise. Seen to fail. */
+test("an upper back says which of its readings are missing, and whose", () => {
+  const { act } = find(buildsAbove(lengths({ napeToWaist: 400 }), lengths({}), batting), "upperBack-both");
+  expect(act).toEqual({
+    what: "unread",
+    isBegun: expect.any(Boolean),
+    missing: [
+      { whose: "body", name: "waistBelowNape" },
+      { whose: "body", name: "upperBackWidth" },
+      { whose: "form", name: "napeToWaist" },
+      { whose: "form", name: "waistBelowNape" },
+      { whose: "form", name: "upperBackWidth" },
+    ],
+  });
+});
