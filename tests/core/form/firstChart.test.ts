@@ -22,6 +22,8 @@ const first = (
 test("of charts that reach the body the best standing comes first, a last step farther still", () => {
   expect([undefined, 800, 860, 920].map((bust) => first(bust))).toEqual(["small", "small", "small", "small"]);
   expect([921, 950, 1050].map((bust) => first(bust))).toEqual(["large", "large", "large"]);
+  const high = chart("high", "standard", [960, 1000]);
+  expect([959, 960].map((bust) => firstChart([high, large], ["bustGirth"], mm(bust))?.id)).toEqual(["large", "high"]);
 });
 
 test("a body that no chart reaches gets the best standing one, and one that no chart measures gets none", () => {
