@@ -30,13 +30,18 @@ const count = Number(process.argv[2] ?? 200);
 const everyone = people(count);
 
 console.log(`| part | law | seen over ${count} made-up people: middle, 95 in 100, worst (mm) |\n|---|---|---|`);
-covers();
-for (const cut of ["twoPieces", "onePiece"] as const) arms({ ...usualArm, cut });
-patterns();
-layouts();
+if (isAsked("cover")) covers();
+for (const cut of ["twoPieces", "onePiece"] as const) if (isAsked("arm")) arms({ ...usualArm, cut });
+if (isAsked("patterns")) patterns();
+if (isAsked("supplies")) layouts();
 for (const tilt of [10, 20, 30, 40]) {
   const more = everyone.flatMap(({ body }) => [tilt, -tilt].map(tiltedReads(body)));
   tell("waist", `${tilt} mm of tilt read along it, more than level`, more, 1);
+}
+
+/** A part alone may be asked for, as `npm run study:job -- 200 patterns`. */
+function isAsked(part: string): boolean {
+  return process.argv[3] === undefined || process.argv[3] === part;
 }
 
 function tell(part: string, law: string, values: readonly number[], digits = 3): void {

@@ -6,10 +6,12 @@ import { getDocument, OPS } from "pdfjs-dist/legacy/build/pdf.mjs";
 export type ReadPoint = readonly [x: number, y: number];
 export type ReadLine = readonly ReadPoint[];
 
+/** One for all drawings: each keeps a whole page in memory. */
+const browserless = new Window();
+
 /** The closed lines of a drawing by the id of the part they belong to, as far up as the page is tall. */
 export function outlinesOfSvg(text: string): ReadonlyMap<string, ReadLine> {
-  const { DOMParser } = new Window();
-  const svg = new DOMParser().parseFromString(text, "image/svg+xml").documentElement;
+  const svg = new browserless.DOMParser().parseFromString(text, "image/svg+xml").documentElement;
   const height = Number(svg.getAttribute("viewBox")?.split(" ")[3]);
   if (svg.getAttribute("height") !== `${height}mm`) throw new Error("the drawing is not in millimeters");
   return new Map(
