@@ -61,3 +61,6 @@ export const nineInTen: Ratio = ratio(1.645);
  * Apparel Sizing and Design, p. 41. For the shoulder, the neck and the back.
  */
 export const lengthAgreement: Millimetres = mm(5);
+
+/** The edge of a gathered cap against the oval it is gathered onto: far finer than cloth is cut, so that caps of both cuts are the same. */
+export const capEdge: Millimetres = mm(1e-6);

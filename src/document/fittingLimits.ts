@@ -4,14 +4,19 @@ export const newestVersion = 1;
 /** What is made ready before the first piece: the form stands firm, with whatever it will wear under the padding. */
 export const preparations = ["form"] as const;
 
-/** What is made once the padding is done, in the order of the work. */
-export const makings = [
+/** What is made of a cover, in the order of the work. */
+export const coverMakings = [
   "coverCut",
   "coverSewn",
   "coverFitted",
   "coverClosed",
   "coverCorrected",
   "coverHemmed",
+] as const;
+
+/** What is made once the padding is done, in the order of the work. */
+export const makings = [
+  ...coverMakings,
   "waistTape",
   "styleLines",
   "armCut",

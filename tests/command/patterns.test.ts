@@ -14,7 +14,7 @@ import type { FittingPatterns } from "../../src/app/patterns/fittingPatterns";
 import { patternsOfText } from "../../src/command/patternsOfText";
 import { planOfText } from "../../src/command/planOfText";
 import { people, fittingFileOf } from "../tools/people";
-import { outlinesOfSvg, type ReadLine, type ReadPage, readDxf, readPdf } from "../tools/readPatterns";
+import { apart, outlinesOfSvg, type ReadLine, type ReadPage, readDxf, readPdf } from "../tools/readPatterns";
 
 /** Files written and read back, and other work may share the machine. */
 vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
@@ -61,26 +61,6 @@ const bytes = (name: string): Uint8Array => {
 
 /** What is read back lies as far from what was planned as this at most (mm). */
 const agreement = 0.2;
-
-/** The largest distance between the points of two outlines, the second moved so that their lower left corners meet. */
-function apart(planned: ReadLine, read: ReadLine): number {
-  const corner = (line: ReadLine) => [Math.min(...line.map(([x]) => x)), Math.min(...line.map(([, y]) => y))] as const;
-  const open = (line: ReadLine): ReadLine => {
-    const [first, last] = [line[0], line.at(-1)];
-    const isClosed =
-      first !== undefined && last !== undefined && Math.hypot(first[0] - last[0], first[1] - last[1]) < 0.02;
-    return isClosed ? line.slice(0, -1) : line;
-  };
-  const [one, other] = [open(planned), open(read)];
-  if (one.length !== other.length) return Number.POSITIVE_INFINITY;
-  const [[x, y], [left, bottom]] = [corner(one), corner(other)];
-  return Math.max(
-    ...one.map((point, i) => {
-      const [readX, readY] = other[i] as (typeof other)[number];
-      return Math.hypot(point[0] - x - (readX - left), point[1] - y - (readY - bottom));
-    }),
-  );
-}
 
 const dist = (outline: ReadLine): number =>
   outline.slice(1).reduce((sum, [x, y], i) => {

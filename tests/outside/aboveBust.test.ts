@@ -5,12 +5,10 @@ import { backBulge, backTurn } from "../../src/core/above/upperBack";
 import { buildsAbove } from "../../src/core/above/buildsAbove";
 import { chestTurn, sideNeckBelowNape } from "../../src/core/above/chestFill";
 import { waistDepthFromTape } from "../../src/core/body/estimates";
-import type { Measurements } from "../../src/core/body/measurements";
 import { mm } from "../../src/core/units";
+import { lengths } from "../tools/lengths";
 
 /** What stands above the bust, against published figures and shapes that nobody here drew. */
-const lengths = (given: { readonly [name: string]: number }): Measurements =>
-  Object.fromEntries(Object.entries(given).map(([name, length]) => [name, mm(length)]));
 const { usArmy1988Women: army } = bodyData;
 
 test("the side neck point lies as far below the nape as US Army 1988 has it (Gordon et al. 1989, NATICK/TR-89/044)", () => {

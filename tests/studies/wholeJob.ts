@@ -1,8 +1,7 @@
-import ellipe from "@stdlib/math-base-special-ellipe";
 import { dxfOfPart } from "../../src/app/patterns/patternDxf";
 import { svgOfPart } from "../../src/app/patterns/patternSvg";
-import type { TitledPart } from "../../src/app/patterns/titledPart";
 import { battingLayout, lengthOfRoll } from "../../src/app/supplies/battingLayout";
+import { aroundPart } from "../../src/app/supplies/coverCloth";
 import { shapesOf } from "../../src/app/supplies/fittingSupplies";
 import { patternsOfText } from "../../src/command/patternsOfText";
 import { type ArmPart, armParts } from "../../src/core/arm/armParts";
@@ -13,14 +12,14 @@ import { coverRows } from "../../src/core/cover/coverRows";
 import { panelEdge, panelRow } from "../../src/core/cover/panelShape";
 import { pointsPerRow } from "../../src/core/cover/panelMesh";
 import { girthOf } from "../../src/core/geometry/outline";
-import { lineLength, type PatternEdge, type PatternPart, partOutline } from "../../src/core/pattern/patternPart";
+import { lineLength, type PatternEdge, partOutline } from "../../src/core/pattern/patternPart";
 import { planFitting } from "../../src/core/plan/planFitting";
 import { battingGood } from "../../src/core/supplies/goods";
 import { asCut, knit, libraryLength, woven } from "../core/cover/covers";
-import { madeUpArm } from "../core/arm/arms";
+import { ellipse, madeUpArm } from "../core/arm/arms";
 import { tiltedReads } from "../tools/tiltedWaist";
 import { fittingFileOf, people } from "../tools/people";
-import { outlinesOfSvg, readDxf, type ReadLine } from "../tools/readPatterns";
+import { apart, outlinesOfSvg, readDxf } from "../tools/readPatterns";
 
 /**
  * The laws of what stands around the padding, and the worst that was seen over made-up people: `npm run study:job -- PEOPLE`. What is
@@ -106,7 +105,7 @@ function arms(wish: ArmWish): void {
     const { breadth, height } = arm.capDisc;
     caps.push(sumOf(edgesNamed(parts, /-(upper|under)(C|-c)ap$/)) - ellipse(breadth, height));
     const wrist = parts.find(({ name }) => name === "wristDisc");
-    if (wrist !== undefined) discs.push(across * around(wrist.part) - arm.girths.wrist);
+    if (wrist !== undefined) discs.push(across * aroundPart(wrist.part) - arm.girths.wrist);
   }
   const title = `arm, ${wish.cut === "twoPieces" ? "two pieces" : "one piece"}`;
   tell(title, "girths read on the drawing (0.5)", girths);
@@ -123,16 +122,6 @@ function edgesNamed(parts: readonly ArmPart[], name: RegExp): readonly PatternEd
   return parts.flatMap(({ part }) => part.edges.filter(({ id }) => name.test(id)));
 }
 
-function ellipse(breadth: number, height: number): number {
-  const [long, short] = breadth >= height ? [breadth, height] : [height, breadth];
-  return 2 * long * ellipe(1 - (short / long) ** 2);
-}
-
-function around(part: PatternPart): number {
-  const points = partOutline(part);
-  return lineLength([...points, points[0] as (typeof points)[number]]);
-}
-
 /** Every part of every person, written as a drawing and as an exchange drawing and read back by other people's parsers. */
 function patterns(): void {
   const [svg, dxf]: [number[], number[]] = [[], []];
@@ -141,31 +130,13 @@ function patterns(): void {
     const made = patternsOfText(JSON.stringify(file), one.seed % 2 === 0 ? woven : knit);
     if (!made.ok) throw new Error(made.problem.join(" "));
     for (const titled of made.value.parts) {
-      svg.push(apart(titled, [...outlinesOfSvg(svgOfPart(titled)).values()][0]));
-      dxf.push(apart(titled, readDxf(dxfOfPart(titled)).outlines[0]));
+      const planned = partOutline(titled.part).map(({ x, y }) => [x, y] as const);
+      svg.push(apart(planned, [...outlinesOfSvg(svgOfPart(titled)).values()][0] ?? []));
+      dxf.push(apart(planned, readDxf(dxfOfPart(titled)).outlines[0] ?? []));
     }
   }
   tell("patterns", "outline read back from SVG (0.2)", svg);
   tell("patterns", "outline read back from DXF (0.2)", dxf);
-}
-
-/** The largest distance between the points of an outline as planned and as read, lower left corners together. */
-function apart({ part }: TitledPart, read: ReadLine | undefined): number {
-  const planned = partOutline(part).map(({ x, y }) => [x, y] as const);
-  const closed = read ?? [];
-  const [first, last] = [closed[0], closed.at(-1)];
-  const isRepeated =
-    first !== undefined && last !== undefined && Math.hypot(first[0] - last[0], first[1] - last[1]) < 0.02;
-  const open = isRepeated ? closed.slice(0, -1) : closed;
-  if (planned.length !== open.length) return Number.POSITIVE_INFINITY;
-  const least = (line: ReadLine) => [Math.min(...line.map(([x]) => x)), Math.min(...line.map(([, y]) => y))] as const;
-  const [[x, y], [left, bottom]] = [least(planned), least(open)];
-  return Math.max(
-    ...planned.map(([px, py], i) => {
-      const [rx, ry] = open[i] as ReadLine[number];
-      return Math.hypot(px - x - (rx - left), py - y - (ry - bottom));
-    }),
-  );
 }
 
 /** Every layer of every person on a roll: whether all lie on it and none over another, and how much of it is used. */

@@ -124,3 +124,23 @@ function straightLines(path: ArrayLike<number>): readonly ReadLine[] {
   }
   return lines;
 }
+
+/** The largest distance between the points of two outlines, the second moved so that their lower left corners meet. */
+export function apart(planned: ReadLine, read: ReadLine): number {
+  const corner = (line: ReadLine) => [Math.min(...line.map(([x]) => x)), Math.min(...line.map(([, y]) => y))] as const;
+  const open = (line: ReadLine): ReadLine => {
+    const [first, last] = [line[0], line.at(-1)];
+    const isClosed =
+      first !== undefined && last !== undefined && Math.hypot(first[0] - last[0], first[1] - last[1]) < 0.02;
+    return isClosed ? line.slice(0, -1) : line;
+  };
+  const [one, other] = [open(planned), open(read)];
+  if (one.length !== other.length) return Number.POSITIVE_INFINITY;
+  const [[x, y], [left, bottom]] = [corner(one), corner(other)];
+  return Math.max(
+    ...one.map((point, i) => {
+      const [readX, readY] = other[i] as (typeof other)[number];
+      return Math.hypot(point[0] - x - (readX - left), point[1] - y - (readY - bottom));
+    }),
+  );
+}

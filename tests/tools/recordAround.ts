@@ -242,16 +242,20 @@ function oddPlansOnRecord(): readonly string[] {
       readAtLines: { ...file.form, readAtBodyLines: true },
     };
     const thin = { name: "thin", layerThickness: 2.5, spread: 0.3 };
-    return [...Object.entries(forms), ["thin", file.form] as const].map(([name, form]) => {
-      const made = planOfText(
-        JSON.stringify({ ...file, form, ...(name === "thin" ? { finishingBatting: thin } : {}) }),
-      );
-      if (!made.ok) return `${one.seed} ${name}: ${made.problem.join(" ")}`;
-      const { pieces, shortfalls, matters } = made.value;
-      const counts = pieces.map(({ name: piece, layers }) => `${piece} ${layers.length}`);
-      return `${one.seed} ${name}: ${counts.join(", ")}; ${shortfalls.length} short, ${JSON.stringify(matters)} ${digest(rounded(made.value))}`;
-    });
+    return [
+      ...Object.entries(forms).map(([name, form]) => planLine(`${one.seed} ${name}`, { ...file, form })),
+      planLine(`${one.seed} thin`, { ...file, finishingBatting: thin }),
+    ];
   });
+}
+
+/** A plan in a line: pieces with their layers, how much stays short, what the form's owner has to settle, and a digest of it all. */
+function planLine(title: string, file: object): string {
+  const made = planOfText(JSON.stringify(file));
+  if (!made.ok) return `${title}: ${made.problem.join(" ")}`;
+  const { pieces, shortfalls, matters } = made.value;
+  const counts = pieces.map(({ name, layers }) => `${name} ${layers.length}`);
+  return `${title}: ${counts.join(", ")}; ${shortfalls.length} short, ${JSON.stringify(matters)} ${digest(rounded(made.value))}`;
 }
 
 /** Plans for people of whom more was read than girths, or half of what is usual: one side of a half, depths, the lower breast, a lean. */
@@ -276,12 +280,9 @@ function oddBodiesOnRecord(): readonly string[] {
         waistToFloorRight: 1012,
       },
     };
-    return Object.entries(also).map(([name, lengths]) => {
-      const made = planOfText(JSON.stringify({ ...file, body: { ...file.body, ...lengths } }));
-      if (!made.ok) return `${one.seed} ${name}: ${made.problem.join(" ")}`;
-      const counts = made.value.pieces.map(({ name: piece, layers }) => `${piece} ${layers.length}`);
-      return `${one.seed} ${name}: ${counts.join(", ")} ${digest(rounded(made.value))}`;
-    });
+    return Object.entries(also).map(([name, lengths]) =>
+      planLine(`${one.seed} ${name}`, { ...file, body: { ...file.body, ...lengths } }),
+    );
   });
 }
 

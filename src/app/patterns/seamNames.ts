@@ -1,4 +1,5 @@
 import type { PatternPart } from "../../core/pattern/patternPart";
+import { letters } from "./letters";
 
 /**
  * A short name for every seam, by the id of each of its edges: edges that are sewn to one another have the same one. Seams are named in
@@ -14,6 +15,3 @@ export function seamNames(parts: readonly Pick<PatternPart, "edges">[]): Readonl
   }
   return names;
 }
-
-const letters = (place: number): string =>
-  place < 26 ? String.fromCharCode(65 + place) : `${letters(Math.floor(place / 26) - 1)}${letters(place % 26)}`;

@@ -1,5 +1,5 @@
 import { type LevelName, levelNames, type MeasurementName } from "../../core/body/vocabulary";
-import type { CoverCloth, Making } from "../../document/fittingLimits";
+import { type CoverCloth, coverMakings, type Making } from "../../document/fittingLimits";
 
 /** Where a tuning layer tunes: a half of a level. */
 export type TunePlace = `${"front" | "back"}-${LevelName}`;
@@ -219,21 +219,12 @@ function passedOver(state: WorkState, what: Making): WorkState {
 function coverChosen(state: WorkState, cloth: CoverCloth): WorkState {
   if (cloth === "none") return { ...state, cloth };
   const isAnother = state.coverOf !== null && state.coverOf !== cloth;
-  const again = new Set([...(isAnother ? ofCover : []), ...(state.cloth === "none" ? sewnToOuter : [])]);
+  const again = new Set([...(isAnother ? coverMakings : []), ...(state.cloth === "none" ? sewnToOuter : [])]);
   const readings = isAnother
     ? { readOverCover: nothingDone.readOverCover, unreadOverCover: nothingDone.unreadOverCover }
     : {};
   return { ...state, cloth, coverOf: cloth, ...readings, ...unmade(state, again) };
 }
-
-const ofCover: readonly Making[] = [
-  "coverCut",
-  "coverSewn",
-  "coverFitted",
-  "coverClosed",
-  "coverCorrected",
-  "coverHemmed",
-];
 
 /** What is sewn or tied to whatever lies outermost, and the bag that goes over all. */
 const sewnToOuter: readonly Making[] = ["waistTape", "styleLines", "armHung", "putAway"];

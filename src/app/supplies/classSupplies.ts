@@ -1,3 +1,4 @@
+import { letters } from "../patterns/letters";
 import { battingGood, type BattingGoodId, boughtLength, type ClothWidthId } from "../../core/supplies/goods";
 import { type Millimetres, mm } from "../../core/units";
 import type { LengthUnit } from "../../core/lengthText";
@@ -45,7 +46,7 @@ export function shareOfClass(fitting: SettledFitting, place: number): ShareOfCla
     battings: battings.map(({ role, shapes }) => ({
       name: ((role === "finishing" ? fitting.finishingBatting?.name : undefined) ?? fitting.batting.name).trim(),
       good: chosenGood(fitting, role),
-      shapes: shapes.map((shape) => ({ ...shape, label: `${letter(place)}${shape.label}` })),
+      shapes: shapes.map((shape) => ({ ...shape, label: `${letters(place)}${shape.label}` })),
     })),
     cloth:
       cover.ids.length === 0
@@ -60,10 +61,6 @@ export function shareOfClass(fitting: SettledFitting, place: number): ShareOfCla
     notions: notions(current, derived.input, fitting, battings, cover),
   };
 }
-
-/** A letter for each person of a class, on the pictures of what is laid together: A to Z, then AA. */
-export const letter = (place: number): string =>
-  place < 26 ? String.fromCharCode(65 + place) : `${letter(Math.floor(place / 26) - 1)}${letter(place % 26)}`;
 
 export interface ClassSupplies {
   readonly battings: readonly { readonly name: string; readonly layout: BattingLayout }[];

@@ -14,7 +14,8 @@ import { battingGood, type BattingGoodId, type ClothWidthId, clothWidths } from 
 import { type Millimetres, mm } from "../../core/units";
 import type { PlanInput } from "../../core/plan/basis";
 import { waistTape } from "../../core/plan/waistTape";
-import type { Fitting, Making } from "../../document/fitting";
+import type { Fitting } from "../../document/fitting";
+import { isNoted } from "../progress/isNoted";
 import { coverOfStep } from "../patterns/coverOfStep";
 import { chosenCloth } from "../steps/chosenCloth";
 import type { CurrentStep } from "../steps/currentStep";
@@ -90,13 +91,10 @@ export function coverSupply(current: CurrentStep, input: PlanInput, fitting: Bou
   return coverCloth(coverOfStep(current, input, cloth, fitting), {
     body: input.body,
     width: clothWidths[chosenWidth(fitting)],
-    cover: isMade(fitting, "coverCut") ? "none" : kind,
-    arm: isMade(fitting, "armCut") ? null : current.facts.arm,
+    cover: isNoted(fitting, "coverCut") ? "none" : kind,
+    arm: isNoted(fitting, "armCut") ? null : current.facts.arm,
   });
 }
-
-const isMade = ({ work }: Pick<Fitting, "work">, what: Making): boolean =>
-  work.some((entry) => entry.did === "made" && entry.what === what);
 
 /** What else is needed, by number and length (mm). */
 export interface Notions {
@@ -104,8 +102,8 @@ export interface Notions {
   readonly bastingThread: Millimetres;
   /** For the seams of the cover and the arm. */
   readonly sewingThread: Millimetres;
-  /** Around bust and full hip, and along every seam of the cover. */
   readonly hasCover: boolean;
+  /** Around bust and full hip, and along every seam of the cover. */
   readonly styleTape: Millimetres;
   readonly waistTape: Millimetres | null;
   /** One tied around the person at every level line. */
@@ -164,8 +162,8 @@ export function notions(
     markingElastic: mm(sum(levelNames.map((name) => girths[name] + knot))),
     opening: cover.opening,
     form: formNotions(current.facts.form),
-    arm: current.facts.arm === null || isMade(fitting, "armCut") ? null : armNotions(current.facts.arm),
-    isArmFilled: current.facts.arm !== null && !isMade(fitting, "armFilled"),
+    arm: current.facts.arm === null || isNoted(fitting, "armCut") ? null : armNotions(current.facts.arm),
+    isArmFilled: current.facts.arm !== null && !isNoted(fitting, "armFilled"),
   };
 }
 

@@ -1,3 +1,5 @@
+import { root } from "../numerics/root";
+import { capEdge } from "../tolerances";
 import { type Millimetres, mm, type Ratio, ratio } from "../units";
 import { aroundOval, type Oval, oval } from "./oval";
 
@@ -45,9 +47,6 @@ const lowestArmpit = 0.6;
  */
 const roundestDip = 18;
 
-/** How often the height of a gathered cap is halved towards: far below a thousandth of a millimeter. */
-const halvings = 40;
-
 /**
  * The cap of an arm so thick across its upper arm, whose elbow lies so far down. The arm ends as a round tube cut slanting: an oval as broad as the arm
  * is thick (d) and h high ends a cap of √(h² − d²), whose edge is as long as the oval's. Its own oval is as high as the plate
@@ -68,11 +67,7 @@ export function armCap(thick: number, toElbow: number, wish: CapWish, plate: Arm
   const goal = (1 + usualEase) * aroundOval(onto);
   if (edge(lowest) > goal) return own("plateSmall");
   if (edge(highest) < goal) return own("plateLarge");
-  let [low, high] = [lowest, highest];
-  for (let i = 0; i < halvings; i++) {
-    const middle = (low + high) / 2;
-    if (edge(middle) < goal) low = middle;
-    else high = middle;
-  }
-  return { height: mm(high), oval: onto, ease: ratio(usualEase), refused: null };
+  const found = root((height) => edge(height) - goal, { from: lowest, to: highest, precision: capEdge });
+  const height = found.kind === "converged" ? found.value : found.nearest;
+  return { height: mm(height), oval: onto, ease: ratio(usualEase), refused: null };
 }

@@ -4,7 +4,8 @@ import { describe, expect, test } from "vitest";
 import { apply } from "../../../src/app/session/commands";
 import { derivation } from "../../../src/app/session/derived";
 import { lengthOfRoll } from "../../../src/app/supplies/battingLayout";
-import { classSupplies, letter, shareOfClass } from "../../../src/app/supplies/classSupplies";
+import { letters } from "../../../src/app/patterns/letters";
+import { classSupplies, shareOfClass } from "../../../src/app/supplies/classSupplies";
 import { coverOfStep } from "../../../src/app/patterns/coverOfStep";
 import { chosenCloth } from "../../../src/app/steps/chosenCloth";
 import { costOf } from "../../../src/app/supplies/cost";
@@ -289,7 +290,7 @@ describe("a class in sum", () => {
     const all = class8.flatMap((fitting) => battingSupplies(planOf(fitting), fitting).flatMap(({ shapes }) => shapes));
     expect(laid.length).toBe(all.length);
     expect(new Set(laid.map(({ label }) => label.replace(/T?[\d.]*$/, "")))).toEqual(
-      new Set(shares.map((_, i) => letter(i))),
+      new Set(shares.map((_, i) => letters(i))),
     );
     const alone = class8.flatMap((fitting) =>
       battingSupplies(planOf(fitting), fitting).map(({ layout }) => lengthOfRoll(layout)),
@@ -302,6 +303,6 @@ describe("a class in sum", () => {
 
   test("a fitting without measurements has no share", () => {
     expect(shareOfClass({ ...demo, body: {} }, 0)).toBeNull();
-    expect([0, 25, 26, 51, 52].map(letter)).toEqual(["A", "Z", "AA", "AZ", "BA"]);
+    expect([0, 25, 26, 51, 52].map(letters)).toEqual(["A", "Z", "AA", "AZ", "BA"]);
   });
 });

@@ -4,12 +4,10 @@ import type { BuildAbove } from "../../../src/core/above/buildAbove";
 import { buildsAbove } from "../../../src/core/above/buildsAbove";
 import { acrossLength, backBulge } from "../../../src/core/above/upperBack";
 import { wedgeLengths } from "../../../src/core/above/shoulder";
-import type { Measurements } from "../../../src/core/body/measurements";
 import { planFitting } from "../../../src/core/plan/planFitting";
 import { mm, ratio } from "../../../src/core/units";
+import { lengths } from "../../tools/lengths";
 
-const lengths = (given: { readonly [name: string]: number }): Measurements =>
-  Object.fromEntries(Object.entries(given).map(([name, length]) => [name, mm(length)]));
 const batting = { layerThickness: mm(6) };
 const find = (builds: readonly BuildAbove[], id: string): BuildAbove => {
   const build = builds.find((one) => one.id === id);

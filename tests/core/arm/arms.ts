@@ -1,3 +1,4 @@
+import ellipe from "@stdlib/math-base-special-ellipe";
 import Coordinate from "jsts/org/locationtech/jts/geom/Coordinate.js";
 import GeometryFactory from "jsts/org/locationtech/jts/geom/GeometryFactory.js";
 import IsValidOp from "jsts/org/locationtech/jts/operation/valid/IsValidOp.js";
@@ -104,4 +105,10 @@ export function chordAt(
   });
   const away = ({ middle }: { readonly middle: Place }) => Math.hypot(middle.x - at.x, middle.y - at.y);
   return chords.reduce((best, one) => (away(one) < away(best) ? one : best));
+}
+
+/** The perimeter of an ellipse by Legendre's complete elliptic integral E(m), from a numerics package (Abramowitz and Stegun 1964, chapter 17). */
+export function ellipse(breadth: number, height: number): number {
+  const [long, short] = breadth >= height ? [breadth, height] : [height, breadth];
+  return 2 * long * ellipe(1 - (short / long) ** 2);
 }

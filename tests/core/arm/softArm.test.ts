@@ -1,4 +1,3 @@
-import ellipe from "@stdlib/math-base-special-ellipe";
 import fc from "fast-check";
 import { describe, expect, test, vi } from "vitest";
 import type { ArmholePlate } from "../../../src/core/arm/armCap";
@@ -9,7 +8,20 @@ import { type ArmWish, softArm, type SoftArm, usualArm } from "../../../src/core
 import { measurementFacts } from "../../../src/core/body/measurementFacts";
 import { lineLength, partOutline, type PatternPart } from "../../../src/core/pattern/patternPart";
 import { mm } from "../../../src/core/units";
-import { armOf, areaOf, chordAt, edgeOf, isSimple, knit, lengthOf, madeUpArm, partOf, partsOf, woven } from "./arms";
+import {
+  armOf,
+  areaOf,
+  chordAt,
+  edgeOf,
+  ellipse,
+  isSimple,
+  knit,
+  lengthOf,
+  madeUpArm,
+  partOf,
+  partsOf,
+  woven,
+} from "./arms";
 
 const people = Array.from({ length: 200 }, (_, i) => madeUpArm(i + 1));
 const twoPieces = { ...usualArm, cut: "twoPieces" } as const;
@@ -24,12 +36,6 @@ const arms = (wish: ArmWish): readonly { readonly at: string; readonly arm: Soft
     const cloth = i % 2 === 0 ? woven : knit;
     return { at: `${i + 1} ${cloth.kind}`, arm: softArm(readings, cloth, wish) };
   });
-
-/** The perimeter of an ellipse by Legendre's complete elliptic integral E(m), from a numerics package (Abramowitz and Stegun 1964, chapter 17). */
-function ellipse(breadth: number, height: number): number {
-  const [long, short] = breadth >= height ? [breadth, height] : [height, breadth];
-  return 2 * long * ellipe(1 - (short / long) ** 2);
-}
 
 /** An armhole of a form, as high and three quarters as wide. */
 const plateOf = (height: number | null): ArmholePlate =>

@@ -1,10 +1,8 @@
 import { expect, test } from "vitest";
 import { bustNearWaist } from "../../../src/core/body/bustNearWaist";
-import type { Measurements } from "../../../src/core/body/measurements";
-import { mm } from "../../../src/core/units";
+import { lengths } from "../../tools/lengths";
 
-const asked = (lengths: { readonly [name: string]: number }) =>
-  bustNearWaist(Object.fromEntries(Object.entries(lengths).map(([name, at]) => [name, mm(at)])) as Measurements);
+const asked = (given: Parameters<typeof lengths>[0]) => bustNearWaist(lengths(given));
 
 /** Broken on purpose: the names of the other way to read a line, a limit reached taken for one that is passed. Seen to fail. */
 test("a bust line close above the waistline is asked about by the readings that place it", () => {

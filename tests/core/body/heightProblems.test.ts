@@ -1,10 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { heightProblems } from "../../../src/core/body/heightProblems";
-import type { Measurements } from "../../../src/core/body/measurements";
-import { mm } from "../../../src/core/units";
+import { lengths } from "../../tools/lengths";
 
-const found = (lengths: { readonly [name: string]: number }) =>
-  heightProblems(Object.fromEntries(Object.entries(lengths).map(([name, at]) => [name, mm(at)])) as Measurements);
+const found = (given: Parameters<typeof lengths>[0]) => heightProblems(lengths(given));
 
 /** Broken on purpose: lines that were not read taken for read, the order of two never looked at. Seen to fail. */
 describe("lines run from the top down", () => {

@@ -67,7 +67,7 @@ function Finishing({ plan }: { readonly plan: Plan }) {
   return (
     <p>
       <strong>{finishingWords.title}.</strong> {shortCautions("covering")}{" "}
-      {made?.cover == null ? null : clothSentence(clothKind(fitting), chosenWidth(fitting), made.cover, unit)}{" "}
+      {made === null ? null : clothSentence(clothKind(fitting), chosenWidth(fitting), made.cover, unit)}{" "}
       {finishingWords.count}
     </p>
   );

@@ -29,10 +29,10 @@ import { type ClassView, classView } from "../../../app/classView/classView";
  */
 export function ClassPage() {
   const own = useOwnPerson();
-  return own === "working" ? null : <Wall own={own} />;
+  return own === "working" ? null : <ClassScreen own={own} />;
 }
 
-function Wall({ own }: { readonly own: ClassPerson | null }) {
+function ClassScreen({ own }: { readonly own: ClassPerson | null }) {
   const ownStep = own === null ? null : own.job.now;
   const [state, setState] = useState<ClassState>(() => classStart({ steps: 0, ownStep, madeUpPeople }));
   const person = usePerson(state.person, own);

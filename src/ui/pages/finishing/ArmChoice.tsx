@@ -1,4 +1,5 @@
 import { armWish } from "../../../app/arm/fittingArm";
+import { isNoted } from "../../../app/progress/isNoted";
 import { armCaps, armCuts } from "../../../document/fittingLimits";
 import { armChoiceWords } from "../../../text/arm";
 import { useDispatch, useFitting } from "../../kit/useStore";
@@ -8,7 +9,7 @@ export function ArmChoice({ group }: { readonly group: string }) {
   const fitting = useFitting();
   const dispatch = useDispatch();
   const wish = armWish(fitting);
-  const isCut = fitting.work.some((entry) => entry.did === "made" && entry.what === "armCut");
+  const isCut = isNoted(fitting, "armCut");
   return (
     <>
       <fieldset className="stack" disabled={isCut}>

@@ -1,9 +1,8 @@
 import { readingsOfPlace } from "../../../app/steps/placeReadings";
 import type { LevelName } from "../../../core/body/vocabulary";
-import { learningWords } from "../../../text/learning";
 import { measurementTexts } from "../../../text/measurements";
-import { checkStop, tuneWays } from "../../../text/stops";
-import { useDoAndSay } from "../../kit/shelf/useDone";
+import { checkStop } from "../../../text/stops";
+import { IgnoreReadings } from "../../kit/stop/IgnoreReadings";
 import type { StepAtHand } from "../../kit/stop/useStep";
 import { useLengths } from "../../kit/useStore";
 
@@ -18,7 +17,6 @@ export const CoverReadings = ({ at }: { readonly at: StepAtHand }) => (
 
 function CoverReading({ at: { fitting }, level }: { readonly at: StepAtHand; readonly level: LevelName }) {
   const { write } = useLengths();
-  const doAndSay = useDoAndSay();
   const [girth, front] = ([`${level}Girth`, `${level}FrontArc`] as const).map((name) =>
     readingsOfPlace(fitting, name, "cover").map((reading) => ({ ...reading, name })),
   );
@@ -31,13 +29,7 @@ function CoverReading({ at: { fitting }, level }: { readonly at: StepAtHand; rea
       <strong>
         {measurementTexts[last.name].label}: {checkStop.read(write(last.length))}
       </strong>{" "}
-      <button
-        type="button"
-        className="patch patch-plain"
-        onClick={() => doAndSay({ does: "ignore", readings }, learningWords.leftOut)}
-      >
-        {tuneWays.ignore}
-      </button>
+      <IgnoreReadings readings={readings} />
     </p>
   );
 }

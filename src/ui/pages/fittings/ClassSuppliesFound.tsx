@@ -1,5 +1,5 @@
 import type { ClassSupplies } from "../../../app/supplies/classSupplies";
-import { letter } from "../../../app/supplies/classSupplies";
+import { letters } from "../../../app/patterns/letters";
 import { battingToHave, classSuppliesLines, classSuppliesWords, leftWords } from "../../../text/supplies";
 import { LayoutPicture } from "../../kit/supplies/LayoutPicture";
 import { useLengths } from "../../kit/useStore";
@@ -28,7 +28,7 @@ export function ClassSuppliesFound({ supplies, names }: FoundProps) {
       ))}
       {names.length === 0 ? null : (
         <>
-          <p className="quiet">{classSuppliesWords.letters(names.map((name, i) => `${letter(i)} ${name}`))}</p>
+          <p className="quiet">{classSuppliesWords.letters(names.map((name, i) => `${letters(i)} ${name}`))}</p>
           <ul className="plain-list">
             {classSuppliesLines(supplies, unit).map((line) => (
               <li key={line}>{line}</li>

@@ -5,6 +5,7 @@ import { formatLength, type LengthStep } from "../../../core/lengthText";
 import type { Millimetres } from "../../../core/units";
 import { compareWords, libraryWords } from "../../../text/library";
 import { measurementTexts } from "../../../text/measurements";
+import { HeadCells } from "../../kit/HeadCells";
 import { useLengths } from "../../kit/useStore";
 import { type ListedEntry, useOpened, useProgress } from "./fittingEntry";
 import { dayText } from "../../../text/moment";
@@ -81,11 +82,7 @@ function Comparison({ storage, earlier, later }: Rounds & { readonly storage: Fi
         <caption className="unseen">{compareWords.bodies}</caption>
         <thead>
           <tr>
-            {heads.map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
-            ))}
+            <HeadCells words={heads} />
           </tr>
         </thead>
         <tbody>

@@ -5,13 +5,12 @@ import type { MeasurementName } from "../../../core/body/vocabulary";
 import type { Plan } from "../../../core/plan/plan";
 import { battingWords } from "../../../text/batting";
 import type { CautionPlace } from "../../../text/cautions";
-import { learningWords } from "../../../text/learning";
 import { levelWords } from "../../../text/pictures";
 import { featherWords } from "../../../text/pieces";
 import { doneWords, firstTrail, handSteps, pieceTrail, stopWords, tapeTrail, tuneWays } from "../../../text/stops";
 import { Cautions } from "../../kit/Cautions";
 import { useCutFrom } from "../../kit/useDerived";
-import { useDoAndSay } from "../../kit/shelf/useDone";
+import { IgnoreReadings } from "../../kit/stop/IgnoreReadings";
 import { useLengths } from "../../kit/useStore";
 import { CutOfPiece, StackOfPiece } from "./PiecePictures";
 import { LayersOfBuild } from "./LayersOfBuild";
@@ -111,7 +110,6 @@ function After({ at: { step, plan, replan } }: { readonly at: StepAtHand }) {
 
 /** Small beside the act: leave it as it is, or ignore the reading that asks for it. */
 function TuneWays({ at: { step, fitting, passOver } }: { readonly at: StepAtHand }) {
-  const doAndSay = useDoAndSay();
   const { act } = step;
   if (act === null) return null;
   const { level, half } = act.off;
@@ -129,15 +127,7 @@ function TuneWays({ at: { step, fitting, passOver } }: { readonly at: StepAtHand
       <button type="button" className="patch patch-plain" onClick={() => passOver(tuneWays.leave)}>
         {tuneWays.leave}
       </button>
-      {readings.length === 0 ? null : (
-        <button
-          type="button"
-          className="patch patch-plain"
-          onClick={() => doAndSay({ does: "ignore", readings }, learningWords.leftOut)}
-        >
-          {tuneWays.ignore}
-        </button>
-      )}
+      {readings.length === 0 ? null : <IgnoreReadings readings={readings} />}
     </>
   );
 }
