@@ -1,3 +1,4 @@
+import { armChoiceWords } from "../../../text/arm";
 import { type ReactNode, useMemo } from "react";
 import type { CurrentStep } from "../../../app/steps/currentStep";
 import { makingOfStep } from "../../../app/steps/makingSteps";
@@ -83,7 +84,7 @@ function HandsStop({ at }: { readonly at: StepAtHand }) {
       }
     >
       {care === undefined ? null : <Cautions at={care} />}
-      {step.do === "cut-arm" ? <ArmChoice group="stop" /> : null}
+      {step.do === "cut-arm" ? <ArmFold at={at} /> : null}
       {isDone ? (
         <p>{finishingWords.allDone(facts.cloth !== "none")}</p>
       ) : arm === null ? (
@@ -92,6 +93,17 @@ function HandsStop({ at }: { readonly at: StepAtHand }) {
         <Lines lines={arm.lines} />
       )}
     </StepFrame>
+  );
+}
+
+/** How the arm is cut, in a line; folded under it the choice, so that what the hands do comes first. */
+function ArmFold({ at: { facts } }: { readonly at: StepAtHand }) {
+  if (facts.arm === null) return null;
+  return (
+    <details>
+      <summary className="fold">{`${armChoiceWords.cut} ${armChoiceWords.cuts[facts.arm.wish.cut]}.`}</summary>
+      <ArmChoice group="stop" />
+    </details>
   );
 }
 
