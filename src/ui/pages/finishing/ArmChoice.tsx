@@ -2,6 +2,7 @@ import { armWish } from "../../../app/arm/fittingArm";
 import { isNoted } from "../../../app/progress/isNoted";
 import { armCaps, armCuts } from "../../../document/fittingLimits";
 import { armChoiceWords } from "../../../text/arm";
+import type { StepAtHand } from "../../kit/stop/useStep";
 import { useDispatch, useFitting } from "../../kit/useStore";
 
 /** From how many pieces the arm is cut, and how its cap meets the form; once it is cut nothing is left to choose. */
@@ -41,5 +42,16 @@ export function ArmChoice({ group }: { readonly group: string }) {
         ))}
       </fieldset>
     </>
+  );
+}
+
+/** How the arm is cut, in a line; folded under it the choice, so that what the hands do comes first. */
+export function ArmFold({ at: { facts } }: { readonly at: StepAtHand }) {
+  if (facts.arm === null) return null;
+  return (
+    <details>
+      <summary className="fold">{`${armChoiceWords.cut} ${armChoiceWords.cuts[facts.arm.wish.cut]}.`}</summary>
+      <ArmChoice group="stop" />
+    </details>
   );
 }

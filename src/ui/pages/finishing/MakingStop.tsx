@@ -1,4 +1,3 @@
-import { armChoiceWords } from "../../../text/arm";
 import { type ReactNode, useMemo } from "react";
 import type { CurrentStep } from "../../../app/steps/currentStep";
 import { makingOfStep } from "../../../app/steps/makingSteps";
@@ -15,7 +14,7 @@ import { StepFrame } from "../../kit/stop/StepFrame";
 import { HandSteps } from "../../kit/stop/StopFrame";
 import { type StepAtHand, useStepAtHand } from "../../kit/stop/useStep";
 import { useLengths } from "../../kit/useStore";
-import { ArmChoice } from "./ArmChoice";
+import { ArmFold } from "./ArmChoice";
 import { BetweenStop } from "./BetweenStop";
 import { CoverChoice } from "./CoverChoice";
 import { MakingPicture } from "./MakingPicture";
@@ -93,17 +92,6 @@ function HandsStop({ at }: { readonly at: StepAtHand }) {
         <Lines lines={arm.lines} />
       )}
     </StepFrame>
-  );
-}
-
-/** How the arm is cut, in a line; folded under it the choice, so that what the hands do comes first. */
-function ArmFold({ at: { facts } }: { readonly at: StepAtHand }) {
-  if (facts.arm === null) return null;
-  return (
-    <details>
-      <summary className="fold">{`${armChoiceWords.cut} ${armChoiceWords.cuts[facts.arm.wish.cut]}.`}</summary>
-      <ArmChoice group="stop" />
-    </details>
   );
 }
 
