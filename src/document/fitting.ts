@@ -99,6 +99,8 @@ export function withUnit(fitting: Fitting, unit: LengthUnit): Fitting {
     work: fitting.work.map((entry) => {
       if (entry.did === "measured") return { ...entry, readings: keepAll(entry.readings) };
       if (entry.did === "measuredBetween") return { ...entry, readings: keepAll(entry.readings) };
+      if (entry.did === "builtAbove" && entry.readings !== undefined)
+        return { ...entry, readings: keepAll(entry.readings) };
       if (entry.did === "trial") return { ...entry, ...keepAll(trialEntries(entry)) };
       if (entry.did === "coverChosen") return { ...entry, ...keepAll(stretchEntries(entry)) };
       return entry;

@@ -53,6 +53,9 @@ export const noLengths: readonly string[] = ["table", "size", "readAtBodyLines",
 export const formKinds = ["cloth", "foam", "hard", "dials", "stretch", "legs"] as const;
 export type FormKind = (typeof formKinds)[number];
 
+/** A stack of more layers than this above the bust is a slip: a plan never asks for more than twelve. */
+export const mostLayersAbove = 20;
+
 /** Three times the pieces of the largest plan that was seen. */
 export const mostAtOnce = 200;
 

@@ -1,7 +1,8 @@
 import { startingBatting } from "./startingBatting";
 import { z } from "./strictZod";
 import { type LevelName, levelNames, measurementNames, type MeasurementName } from "../core/body/vocabulary";
-import { type BetweenReadingName, betweenReadingNames } from "../core/cover/betweenLines";
+import { type AskedAbove, askedAbove, type StackPart, stackParts } from "../core/above/buildAbove";
+import { type BetweenReadingName, betweenReadingNames, type LevelAbove, levelsAbove } from "../core/cover/betweenLines";
 import { lengthUnits } from "../core/lengthText";
 import {
   armCaps,
@@ -11,6 +12,7 @@ import {
   makings,
   mostAtOnce,
   mostEntriesRead,
+  mostLayersAbove,
   newestVersion,
   noDrafts,
   preparations,
@@ -107,6 +109,36 @@ const betweenSchema = z.strictObject(
   },
 );
 
+const betweenHeightsSchema = z
+  .strictObject(
+    Object.fromEntries(levelsAbove.map((level) => [level, placeBelowNape])) as {
+      readonly [level in LevelAbove]: typeof placeBelowNape;
+    },
+  )
+  .check(
+    z.meta({
+      description:
+        "How far below the nape it was measured below each of these levels (mm). Left out, where a cover is best measured.",
+    }),
+  );
+const layersOfStack = z.exactOptional(z.int().check(z.minimum(0), z.maximum(mostLayersAbove)));
+const layersAboveSchema = z
+  .strictObject(
+    Object.fromEntries(stackParts.map((part) => [part, layersOfStack])) as {
+      readonly [part in StackPart]: typeof layersOfStack;
+    },
+  )
+  .check(z.meta({ description: "How many layers lie there now; what is left out, as many as were planned." }));
+const readingsAboveSchema = z
+  .strictObject(
+    Object.fromEntries(askedAbove.map((name) => [name, z.exactOptional(entrySchema)])) as {
+      readonly [name in AskedAbove]: z.ZodMiniExactOptional<typeof entrySchema>;
+    },
+  )
+  .check(
+    z.meta({ description: "What the tape read over it as it lies there now; what was not measured is left out." }),
+  );
+
 export const workSchema = z.discriminatedUnion("did", [
   z.strictObject({ did: z.literal("pinned"), piece: anyPieceSchema, at: moment }),
   z.strictObject({ did: z.literal("unpinned"), pieceId: pieceIdSchema, at: moment }),
@@ -173,16 +205,34 @@ export const workSchema = z.discriminatedUnion("did", [
     .strictObject({ did: z.literal("looked"), at: moment })
     .check(z.meta({ description: "The padded form was looked at from the front and the side, beside the person." })),
   z
-    .strictObject({ did: z.literal("builtAbove"), build: pieceIdSchema, at: moment })
-    .check(z.meta({ description: "Something above the bust line was built and basted, or marked." })),
+    .strictObject({
+      did: z.literal("builtAbove"),
+      build: pieceIdSchema,
+      layers: z.exactOptional(layersAboveSchema),
+      readings: z.exactOptional(readingsAboveSchema),
+      at: moment,
+    })
+    .check(
+      z.meta({
+        description: "Something above the bust line was built and basted, or marked, or had a layer more or less.",
+      }),
+    ),
   z
     .strictObject({ did: z.literal("replanned"), at: moment })
     .check(z.meta({ description: "The remaining pieces were updated from the measurements up to here." })),
-  z.strictObject({ did: z.literal("measuredBetween"), readings: betweenSchema, at: moment }).check(
-    z.meta({
-      description: "The padding was measured between the level lines, for the cover; empty where that was passed over.",
-    }),
-  ),
+  z
+    .strictObject({
+      did: z.literal("measuredBetween"),
+      readings: betweenSchema,
+      belowNapeMm: z.exactOptional(betweenHeightsSchema),
+      at: moment,
+    })
+    .check(
+      z.meta({
+        description:
+          "The padding was measured between the level lines, for the cover; empty where that was passed over.",
+      }),
+    ),
   z
     .strictObject({
       did: z.literal("coverChosen"),

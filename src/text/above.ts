@@ -1,4 +1,12 @@
-import type { AboveReading, AboveReadingName, BuildAbove, BuildKind, UnreadAbove } from "../core/above/buildAbove";
+import type { AboveTurn } from "../core/above/aboveTurn";
+import type {
+  AboveReading,
+  AboveReadingName,
+  BuildAbove,
+  BuildKind,
+  StackPart,
+  UnreadAbove,
+} from "../core/above/buildAbove";
 import { halfLayers } from "../core/above/upperChest";
 import { formatLength, type LengthStep } from "../core/lengthText";
 import type { PatternPart } from "../core/pattern/patternPart";
@@ -186,6 +194,37 @@ const shortAdvice: { readonly [kind in BuildKind]: string } = {
   shoulderLength: "Measure the shoulder again.",
   neck: "One wrap more would put it over: a thinner batting makes up the rest.",
 };
+
+/** One layer more, or the outermost off: the act, then what was read and how it is done. */
+export function turnWords(
+  build: BuildAbove,
+  { what, part, because, amount }: AboveTurn,
+  step: LengthStep,
+): readonly [act: string, how: string] {
+  const name = part === "whole" ? aboveName(build) : `${part} upper chest panel`;
+  const [measured, off] = [upperFirst(readingWords(because)), shownLength(amount, step)];
+  return what === "addLayer"
+    ? [
+        `Add one layer to the ${name}.`,
+        `${measured} is ${off} short. Cut the layer like the outermost one, pin it over all, feather its edge, and baste it; pins out and counted.`,
+      ]
+    : [
+        `Take the outermost layer off the ${name}.`,
+        `${measured} is ${off} over. Snip its basting, lift it off, and baste what lies beneath; count the needle in.`,
+      ];
+}
+
+/** Around the tape over a build: what is typed, and what its button says. */
+export const readAboveWords = {
+  title: "Then measure over it",
+  should: (length: string): string => `should read about ${length}`,
+  layers: (part: StackPart): string => (part === "whole" ? "Layers that lie there" : `Layers that lie in ${part}`),
+  fewer: "One layer less",
+  more: "One layer more",
+  leave: "Leave it as it is",
+} as const;
+
+export const aboveReadingLabel = (name: AboveReadingName): string => upperFirst(readingWords(name));
 
 function unreadWords({ whose, name }: UnreadAbove): string {
   return `the ${measurementInSentence(name)} ${whose === "body" ? "of the person" : "of the form"}`;

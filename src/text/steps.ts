@@ -7,7 +7,7 @@ import type { PieceName } from "../core/padding/piece";
 import type { PlannedPiece } from "../core/plan/plan";
 import { tapeAgreement } from "../core/tolerances";
 import { mm } from "../core/units";
-import { aboveWords } from "./above";
+import { aboveWords, turnWords } from "./above";
 import { levelList } from "./learning";
 import { readyWords, unsaidForm } from "./formKinds";
 import { makingWords } from "./makingSteps";
@@ -75,6 +75,8 @@ export function stepWords(step: Step, saying: StepSaying): StepWords {
     case "build-above":
     case "mark-armhole":
       return step.build === null ? nothing : buildWords(step.build, saying);
+    case "correct-above":
+      return step.build === null || step.turn === null ? nothing : turnWords(step.build, step.turn, saying.lengths);
     case "look":
       return [
         "Look at the form from the front and from the side, beside the person.",
@@ -165,8 +167,16 @@ function tuneWords(act: TuneAct, { lengths, cutFrom }: StepSaying): StepWords {
 /** A stack above the bust is basted at once, so that nothing under the cover is left on pins. */
 function buildWords(build: BuildAbove, { lengths, facts }: StepSaying): StepWords {
   const { act, how, reads, stays } = aboveWords(build, lengths, facts?.cloth !== "none");
-  const basted = build.act.what === "layers" ? ["Then baste it; pins out and counted."] : [];
-  return [act, [...how, ...basted, ...reads, ...stays].join(" ")];
+  return [act, [...how, ...basted(build), ...reads, ...stays].join(" ")];
+}
+
+const basted = ({ act }: BuildAbove): readonly string[] =>
+  act.what === "layers" ? ["Then baste it; pins out and counted."] : [];
+
+/** The same where what the tape should read stands beside the fields it is typed into. */
+export function buildHow(build: BuildAbove, { lengths, facts }: StepSaying): string {
+  const { how, stays } = aboveWords(build, lengths, facts?.cloth !== "none");
+  return [...how, ...basted(build), ...stays].join(" ");
 }
 
 function basteWords(names: readonly string[], lengths: LengthStep): StepWords {

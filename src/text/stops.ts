@@ -48,7 +48,7 @@ export const firstTrail = {
 } as const;
 
 /** What the button says; a step without one has its own. */
-export function doneWords({ do: name, piece, act }: Step): string {
+export function doneWords({ do: name, piece, act, turn }: Step): string {
   switch (name) {
     case "prepare-form":
       return "The form is ready";
@@ -73,6 +73,8 @@ export function doneWords({ do: name, piece, act }: Step): string {
     case "build-above":
     case "mark-armhole":
       return "It is done";
+    case "correct-above":
+      return turn?.what === "takeOff" ? "It is off" : "It is on";
     case "look":
       return "I have looked";
     case "done":

@@ -1,5 +1,6 @@
 import { type AboveReading, type BuildAbove, buildKinds } from "../../src/core/above/buildAbove";
 import { buildsAbove } from "../../src/core/above/buildsAbove";
+import { builtToTheTape } from "../tools/builtToTheTape";
 import { peopleAbove } from "../tools/peopleAbove";
 
 /** How near whole layers bring every reading above the bust to the person's, over 200 made-up people: `npm run study:above`. */
@@ -27,6 +28,22 @@ for (const name of new Set(readings.map(sideless))) {
   const larger = all.filter(({ stays }) => stays?.sense === "formLarger").length;
   console.log(
     `| ${name} | ${agree.length} of ${all.length} | ${middleAndWorst(agree)} | ${short.length} | ${middleAndWorst(short)} | ${larger} |`,
+  );
+}
+
+console.log(
+  "\n| built to the tape, layers really 0.6 to 1.4 times as thick | builds | that needed a turn | turns, most | off as planned, middle/worst | off at the end, middle/worst |",
+);
+console.log("|---|---|---|---|---|---|");
+const toTheTape = peopleAbove(200).flatMap(builtToTheTape);
+for (const kind of buildKinds) {
+  const all = toTheTape.filter(({ planned }) => planned.kind === kind);
+  if (all.length === 0) continue;
+  const turned = all.filter(({ turns }) => turns.length > 0);
+  const most = Math.max(0, ...turned.map(({ turns }) => turns.length));
+  const [first, last] = [turned.flatMap(({ offFirst }) => offFirst), turned.flatMap(({ offLast }) => offLast)];
+  console.log(
+    `| ${kind} | ${all.length} | ${turned.length} | ${most} | ${middleAndWorst(first)} | ${middleAndWorst(last)} |`,
   );
 }
 

@@ -1,6 +1,7 @@
 import { render } from "@testing-library/react";
 import { describe, expect, test } from "vitest";
 import demoFile from "../../shared/demo-fitting.json";
+import wholeJob from "../../shared/demo/whole-job.json";
 import twoSides from "../../shared/demo/two-sides.json";
 import { derivation } from "../../src/app/session/derived";
 import { stepFacts } from "../../src/app/steps/stepFacts";
@@ -93,7 +94,7 @@ describe("the padding sheet says the steps", () => {
   test("over the cover there is a cell for every reading, with what is expected beside it, and what was read is filled in", () => {
     const over = (work: Fitting["work"]) => {
       const { container } = paper({ ...demo, work });
-      const rows = [...container.querySelectorAll(".sheet-cover-readings tbody tr")];
+      const rows = [...container.querySelectorAll("[data-step=read-cover] .sheet-readings-room tbody tr")];
       return rows.map((row) => [...row.querySelectorAll("td")].map((cell) => cell.textContent?.trim() ?? ""));
     };
     const cells = over([]);
@@ -114,6 +115,32 @@ describe("the padding sheet says the steps", () => {
     const at = "2026-01-02T03:04:05.000Z";
     const filled = over([{ did: "measured", readings: { waistGirth: "31 3/8" }, over: "cover", at }]);
     expect(filled[0]?.[names.indexOf("waist")]).toBe(`${cells[0]?.[names.indexOf("waist")]} 31 3/8`);
+  });
+
+  /** Seen to fail: on the sheet of before, which had no cells there; with what the form reads before a build expected over it. */
+  test("above the bust and between the lines there is a cell for every reading that is asked", () => {
+    const whole = sample(wholeJob);
+    const rows = (fitting: Fitting, step: string) =>
+      [...paper(fitting).container.querySelectorAll(`[data-step=${step}] .sheet-readings-room`)].map((table) =>
+        [...table.querySelectorAll("tr")].map((row) =>
+          [...row.querySelectorAll("th, td")].map((cell) => cell.textContent?.replaceAll("\u00a0", " ").trim()),
+        ),
+      );
+    const [back] = rows(whole, "build-above");
+    expect(back).toEqual([
+      ["", "Back waist length", "Upper back width"],
+      ["expect, it reads", "42", "35.5"],
+    ]);
+    const [between] = rows(whole, "read-between");
+    expect(between?.map((row) => row.length)).toEqual([5, 5, 5]);
+    expect(between?.[0]?.[1]).toMatch(/^[\d.]+ cm below the bust/);
+    const at = "2026-01-02T03:04:05.000Z";
+    const readings = { upperBackWidth: "35.2 cm" };
+    const read = {
+      ...whole,
+      work: [{ did: "builtAbove", build: "upperBack-both", layers: { whole: 3 }, readings, at }],
+    };
+    expect(rows(read as Fitting, "build-above")[0]?.[1]).toEqual(["expect, it reads", "42", "35.5 35.2"]);
   });
 
   test("the cut drawings of the sheet give every dart of a strip", () => {

@@ -8,6 +8,7 @@ import type { Millimetres } from "../../core/units";
 import type { SettledFitting } from "../../document/fitting";
 import type { FittingMeasurements } from "../../document/fittingMeasurements";
 import type { PlanInput } from "../../core/plan/basis";
+import { layersMade } from "./madeAbove";
 
 /** What was measured, and what the plan is made from; null where it cannot be read. */
 interface KnownLengths {
@@ -17,16 +18,18 @@ interface KnownLengths {
 
 /**
  * What is built above the bust for a fitting as it stands: on the bare form and what the whole plan adds up there, with a layer as
- * thick as the readings have taught, or as thick as it is taken to be before them.
+ * thick as the readings have taught, or as thick as it is taken to be before them. What is built already has the layers that hands
+ * have put there.
  */
 export function fittingBuilds(
   { plan, layer }: { readonly plan: Plan; readonly layer: Millimetres },
   { lengths, input }: KnownLengths,
-  { form }: Pick<SettledFitting, "form">,
+  { form, work }: Pick<SettledFitting, "form" | "work">,
 ): readonly BuildAbove[] {
   if (lengths === null || input === null) return [];
   const bare = form.readAtBodyLines === true ? atBodyLines(lengths) : input.form;
-  return buildsAbove(input.body, bare, { layerThickness: layer }, addedByPadding(plan.levels, plan.pieces));
+  const added = addedByPadding(plan.levels, plan.pieces);
+  return buildsAbove(input.body, bare, { layerThickness: layer }, added, layersMade({ work }));
 }
 
 /** Everything typed of a form that was read on the person's lines: its bust line and waistline lie where the person's do. */
@@ -42,7 +45,7 @@ function atBodyLines({ body, form }: FittingMeasurements): Measurements {
 export const plannedAbove = (
   plan: Plan,
   known: KnownLengths,
-  fitting: Pick<SettledFitting, "form">,
+  fitting: Pick<SettledFitting, "form" | "work">,
 ): readonly BuildAbove[] =>
   known.input === null
     ? []

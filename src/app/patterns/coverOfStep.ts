@@ -1,5 +1,5 @@
 import { apexToApexEstimate } from "../../core/body/estimates";
-import { type BetweenReadingName, betweenReadings } from "../../core/cover/betweenLines";
+import { type BetweenHeights, type BetweenReadingName, betweenReadings } from "../../core/cover/betweenLines";
 import type { Cloth } from "../../core/cover/cloth";
 import { coverGround, coverLines } from "../../core/cover/coverGround";
 import { coverMatters } from "../../core/cover/coverMatters";
@@ -20,6 +20,7 @@ export function coverOfStep(
   fitting: Pick<Fitting, "work" | "unit">,
 ): FittedCover {
   const lowest = Math.max(...plan.levels.map(({ depthBelowNape }) => depthBelowNape.value));
+  const between = readBetween(fitting);
   const ground = coverGround(plan.levels, plan.pieces, {
     apexToApex: body.apexToApex ?? apexToApexEstimate(body.bustGirth ?? 0).value,
     lowerEdge: form.lowerEdgeBelowNape ?? null,
@@ -30,25 +31,28 @@ export function coverOfStep(
         girth: replan.finished[name].girth.value,
         front: replan.finished[name].frontArc.value,
       })),
-      ...betweenReadings(coverLines(plan.levels, lowest), readBetween(fitting)),
+      ...betweenReadings(coverLines(plan.levels, lowest, between.at), between.readings),
     ],
+    betweenAt: between.at,
   });
   const cover = fittedCover(ground, cloth);
   const isSeamAsked = coverMatters(cover).some(({ kind }) => kind === "sideFrontSeam");
   return isSeamAsked ? fittedCover({ ...ground, hasSideFrontSeams: true }, cloth) : cover;
 }
 
-/** What was read between the lines since a piece was last pinned or taken off (mm). */
+/** What was read between the lines since a piece was last pinned or taken off, and at what heights (mm). */
 function readBetween({ work, unit }: Pick<Fitting, "work" | "unit">): {
-  readonly [name in BetweenReadingName]?: number;
+  readonly readings: { readonly [name in BetweenReadingName]?: number };
+  readonly at: BetweenHeights;
 } {
   const changed = lastChange(work);
   const read = work.findLast((entry, i) => i > changed && entry.did === "measuredBetween");
-  if (read?.did !== "measuredBetween") return {};
-  return Object.fromEntries(
+  if (read?.did !== "measuredBetween") return { readings: {}, at: {} };
+  const readings = Object.fromEntries(
     Object.entries(read.readings).flatMap(([name, entry]) => {
       const length = entryLength(entry, unit);
       return length.ok ? [[name, length.value] as const] : [];
     }),
   );
+  return { readings, at: read.belowNapeMm ?? {} };
 }

@@ -1,6 +1,7 @@
 import type { LengthUnit } from "../../core/lengthText";
 import { assertNever } from "../../core/result";
 import { type LevelName, type MeasurementName, measurementNames } from "../../core/body/vocabulary";
+import { type AskedAbove, askedAbove } from "../../core/above/buildAbove";
 import { type BetweenReadingName, betweenReadingNames } from "../../core/cover/betweenLines";
 import type { BattingRole } from "../../core/material";
 import type { Millimetres } from "../../core/units";
@@ -240,6 +241,8 @@ function draftKeysOf(entry: WorkEntry): readonly string[] {
       return measurementNames.filter((name) => name in entry.readings).map(paddedDraftKey);
     case "measuredBetween":
       return betweenReadingNames.map(betweenDraftKey);
+    case "builtAbove":
+      return askedAbove.map(aboveDraftKey);
     case "coverChosen":
       return Object.values(stretchDraftKeys);
     default:
@@ -248,6 +251,8 @@ function draftKeysOf(entry: WorkEntry): readonly string[] {
 }
 
 export const betweenDraftKey = (name: BetweenReadingName): string => `between.${name}`;
+/** Where a reading over what is built above the bust is kept while it is typed. */
+export const aboveDraftKey = (name: AskedAbove): string => `above.${name}`;
 export const stretchDraftKeys = { marked: "stretch.marked", across: "stretch.across", along: "stretch.along" } as const;
 
 /**

@@ -15,6 +15,7 @@ export const partOfStep: { readonly [name in StepName]: JobPart } = {
   tune: "padding",
   baste: "padding",
   "build-above": "padding",
+  "correct-above": "padding",
   look: "padding",
   "read-all": "padding",
   check: "padding",

@@ -76,6 +76,8 @@ function tuneOf({ act, levels }: Outlook["tunes"][number], state: WorkState): St
 function ending(state: WorkState, outlook: Outlook): Step {
   const loose = [...state.pinned.keys()].filter((id) => !state.basted.has(id));
   if (loose.length > 0) return step("baste", { pieceIds: loose });
+  const [off] = state.made.size === 0 ? outlook.turnsAbove : [];
+  if (off !== undefined) return step("correct-above", off);
   const build = outlook.above.find(({ id, act }) => act.what !== "markInward" && !state.builtAbove.has(id));
   if (build !== undefined) return step("build-above", { build });
   if (state.pinned.size > 0 && !state.hasLooked) return step("look", { levels: levelNames });

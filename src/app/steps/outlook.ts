@@ -18,6 +18,7 @@ import { basisOf, type Replay } from "../progress/replay";
 import type { Outlook } from "./stepOutlook";
 import { expectedReadings } from "./expectedReadings";
 import { coverOutlook } from "./coverOutlook";
+import { turnsAbove } from "../above/madeAbove";
 import { isReadAtLines } from "./isReadAtLines";
 import type { TuneAct, TuneOff } from "./step";
 import { type PlaceReading, readingsOfPlace, readingsSinceChange } from "./placeReadings";
@@ -58,6 +59,7 @@ export function outlook({ above, plan, replan, input, replay, fitting }: Outlook
     isAtLines: isReadAtLines(plan, fitting),
     hasArm: armReading(input.body).kind === "whole",
     above: above.filter(isToDo),
+    turnsAbove: turnsAbove(above, fitting),
     ...coverOutlook(plan, replan, fitting),
   };
 }

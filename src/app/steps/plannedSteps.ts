@@ -108,6 +108,7 @@ function expectedOutlook(plan: Plan, { pinned }: WorkState, known: Known): Outlo
     twice: [],
     expectedOverCover: expectedReadings(underCover(on.at(-1)?.readingsAfter ?? plan.bareForm, plan.bareForm)),
     coverOff: [],
+    turnsAbove: [],
     ...known,
   };
 }
@@ -149,6 +150,7 @@ function factOf(step: Step, cloth: CoverCloth): WorkFact | null {
     case "look":
       return { did: "looked" };
     case "build-above":
+    case "correct-above":
     case "mark-armhole":
       return { did: "builtAbove", build: step.build?.id ?? "" };
     case "read-between":

@@ -61,6 +61,7 @@ function partOf({ do: name, piece }: Step, last: SheetPart | null): readonly [Sh
       return ["measure", null];
     case "baste":
     case "build-above":
+    case "correct-above":
     case "look":
       return ["ending", null];
     default:

@@ -1,3 +1,4 @@
+import type { AboveTurn } from "../../core/above/aboveTurn";
 import type { BuildAbove } from "../../core/above/buildAbove";
 import type { LevelName, MeasurementName } from "../../core/body/vocabulary";
 import type { Piece } from "../../core/padding/piece";
@@ -18,6 +19,7 @@ const stepNames = [
   "tune",
   "baste",
   "build-above",
+  "correct-above",
   "look",
   "read-all",
   "check",
@@ -66,6 +68,8 @@ export interface Step {
   readonly off: readonly CoverOff[];
   /** What is built or marked above the bust line; null for every other step. */
   readonly build: BuildAbove | null;
+  /** Of a build that is corrected: the layer more or less. */
+  readonly turn: AboveTurn | null;
 }
 
 /** How much more than the person a level reads over the cover, all around (mm). */
@@ -105,5 +109,6 @@ export const step = (name: StepName, more: Partial<Omit<Step, "do">> = {}): Step
   isTwice: false,
   off: [],
   build: null,
+  turn: null,
   ...more,
 });

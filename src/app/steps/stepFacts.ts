@@ -1,8 +1,8 @@
 import { armReading } from "../../core/arm/armReadings";
 import { type ArmWish, type SoftArm, softArm } from "../../core/arm/softArm";
 import type { Measurements } from "../../core/body/measurements";
-import { coverLines } from "../../core/cover/coverGround";
-import { type BetweenLine, betweenLines } from "../../core/cover/betweenLines";
+import { linesBetween } from "../../core/cover/coverGround";
+import type { BetweenLine } from "../../core/cover/betweenLines";
 import type { Cloth } from "../../core/cover/cloth";
 import { frontLossMatters } from "../../core/cover/coverMatters";
 import type { Plan } from "../../core/plan/plan";
@@ -44,13 +44,12 @@ export function stepFacts(
   const { kind, cloth } = chosenCloth(fitting);
   const frontAt = (name: "bust" | "underbust") => plan.levels.find((level) => level.name === name)?.body.frontArc.value;
   const loss = (frontAt("bust") ?? 0) - (frontAt("underbust") ?? 0);
-  const lowest = Math.max(...plan.levels.map(({ depthBelowNape }) => depthBelowNape.value));
   return {
     form: formFactsOfPlan(plan, fitting.form),
     cloth: kind,
     isReopened: isReopened(fitting.work),
     isTied: frontLossMatters(cloth.kind, loss).some((matter) => matter.kind === "tieUnderbust"),
-    between: isCutFromPanels(kind) ? betweenLines(coverLines(plan.levels, lowest)) : [],
+    between: isCutFromPanels(kind) ? linesBetween(plan.levels) : [],
     waistTape: waistTape(plan, body),
     isSewnIn: fitting.work.findLast((entry) => isMade(entry, "waistTape"))?.sewnIn === true,
     tapes: (["bust", "fullHip"] as const).flatMap((line) => {

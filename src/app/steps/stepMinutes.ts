@@ -15,6 +15,7 @@ const usual: { readonly [name in StepName]: number } = {
   tune: 5,
   baste: 8,
   "build-above": 20,
+  "correct-above": 10,
   look: 5,
   "read-all": 1,
   check: 1,

@@ -1,3 +1,4 @@
+import type { AboveTurn } from "../../core/above/aboveTurn";
 import type { BuildAbove } from "../../core/above/buildAbove";
 import type { LevelName, MeasurementName } from "../../core/body/vocabulary";
 import type { PlannedPiece } from "../../core/plan/plan";
@@ -31,6 +32,8 @@ export interface Outlook {
   readonly isAtLines: boolean;
   /** What is built or marked above the bust line, in the order of the work. */
   readonly above: readonly BuildAbove[];
+  /** What was read over the builds as they are asks for a layer more or less. */
+  readonly turnsAbove: readonly { readonly build: BuildAbove; readonly turn: AboveTurn }[];
   /** Whether everything was read that an arm is made from. */
   readonly hasArm: boolean;
   /** What the tape should read over the cover (mm). */

@@ -1,3 +1,6 @@
+import { layersAfter } from "../../core/above/aboveTurn";
+import type { BetweenHeights } from "../../core/cover/betweenLines";
+import { linesBetween } from "../../core/cover/coverGround";
 import { type LevelName, levelNames } from "../../core/body/vocabulary";
 import type { Plan, PlannedPiece } from "../../core/plan/plan";
 import type { Piece } from "../../core/padding/piece";
@@ -72,10 +75,14 @@ export function stepRecord(step: Step, from: RecordFrom): StepRecord | null {
     case "check":
       return { did: "measured", readings: unread(step) };
     case "build-above":
+    case "correct-above":
+      return step.build?.act.what === "layers"
+        ? { did: "builtAbove", build: step.build.id, layers: layersAfter(step.build, step.turn), readings: {} }
+        : { did: "builtAbove", build: step.build?.id };
     case "mark-armhole":
       return { did: "builtAbove", build: step.build?.id };
     case "read-between":
-      return { did: "measuredBetween", readings: {} };
+      return { did: "measuredBetween", readings: {}, belowNapeMm: betweenPlaces(from.plan) };
     case "choose-cover":
       return { did: "coverChosen", cloth: usualCover };
     case "read-cover":
@@ -94,6 +101,10 @@ const linePlaces = ({ levels }: Plan): { readonly [level in LevelName]?: number 
       return level === undefined ? [] : [[name, tenth(level.depthBelowNape.value)]];
     }),
   );
+
+/** Where the padding is best read between the lines, by the level above. */
+const betweenPlaces = ({ levels }: Plan): BetweenHeights =>
+  Object.fromEntries(linesBetween(levels).map(({ above, depthBelowNape }) => [above, tenth(depthBelowNape)]));
 
 const pieceFile = (piece: PlannedPiece, { plan, words }: RecordFrom): PieceFile =>
   pieceToFile(piece, words.pieceName(piece), words.piecePlace(piece, plan.levels));

@@ -10,7 +10,7 @@ export function workEntry(step: Step, from: RecordFrom, at: string, taken: objec
   const record = stepRecord(step, from);
   if (record === null) return null;
   const { before: _before, after: _after, readings: _readings, ...rest } = record;
-  const open = record.did === "measured" || record.did === "measuredBetween" ? { readings: {} } : {};
+  const open = record.readings === undefined ? {} : { readings: {} };
   // The record of a step is an entry by its contract; only its type is wider.
   return { ...rest, ...open, ...taken, at } as unknown as WorkEntry;
 }

@@ -1,4 +1,5 @@
 import type { Measurements } from "../body/measurements";
+import type { MadeLayers } from "./buildAbove";
 
 /** What the builds above the bust are worked out from. Lengths in millimeters, depths straight below the nape. */
 export interface AboveInput {
@@ -8,6 +9,8 @@ export interface AboveInput {
   /** One layer of batting under a snug tape. */
   readonly layer: number;
   readonly added: AddedByPadding;
+  /** How many layers lie on what was built already, by id: as many as hands have put there, whatever would fit. */
+  readonly made: ReadonlyMap<string, MadeLayers>;
 }
 
 /**

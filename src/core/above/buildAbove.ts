@@ -29,16 +29,51 @@ export interface AboveReading {
   readonly stays: { readonly sense: "short" | "formLarger"; readonly amount: Millimetres } | null;
 }
 
+/** What the tape can be asked over layers above the bust. */
+export const askedAbove = [
+  "napeToWaist",
+  "upperBackWidth",
+  "upperChestGirth",
+  "upperChestFrontArc",
+  "leftShoulderToApex",
+  "rightShoulderToApex",
+  "acrossChest",
+  "leftShoulderDrop",
+  "rightShoulderDrop",
+  "neckGirth",
+] as const satisfies readonly LengthName[];
+export type AskedAbove = (typeof askedAbove)[number];
+
+/** A build is one stack of layers, or has one in front and one in back. */
+export const stackParts = ["whole", "front", "back"] as const;
+export type StackPart = (typeof stackParts)[number];
+export type MadeLayers = { readonly [part in StackPart]?: number };
+
+/** Layers that lie on each other, and what one more would do. */
+export interface AboveStack {
+  readonly part: StackPart;
+  readonly layers: number;
+  /** By how much one layer more changes a reading (mm); negative where the tape reads less for it. */
+  readonly oneMore: { readonly [name in AboveReadingName]?: number };
+  /** What one layer more is cut like: it lies over all. */
+  readonly next: PatternPart;
+}
+
 /**
  * What is done. `unread`: nothing, for want of these readings; it is begun where others of the same build were taken. `layers`: flat parts to cut from batting, from the form outwards, the smallest first, each edge feathered so far
- * (mm). `markInward` and `extend`: the armhole line is marked that far in on the cover, or a stiffened piece reaches that far
+ * (mm); `asks` is what the tape can be asked once they lie there. `markInward` and `extend`: the armhole line is marked that far in on the cover, or a stiffened piece reaches that far
  * out. `noRoom`: the lines lie too close together for a layer. `none`: it agrees already, or the form is larger.
  */
 export type BuildAct =
   | { readonly what: "unread"; readonly missing: readonly UnreadAbove[]; readonly isBegun: boolean }
   | { readonly what: "none" | "noRoom" }
   | { readonly what: "markInward" | "extend"; readonly amount: Millimetres }
-  | { readonly what: "layers"; readonly layers: readonly PatternPart[]; readonly feather: Millimetres };
+  | ({ readonly what: "layers"; readonly layers: readonly PatternPart[]; readonly feather: Millimetres } & Stacked);
+
+interface Stacked {
+  readonly stacks: readonly AboveStack[];
+  readonly asks: readonly AskedAbove[];
+}
 
 /** One build above the bust with its own readings and pieces. Sides are the wearer's. */
 export interface BuildAbove {

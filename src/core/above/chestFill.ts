@@ -4,6 +4,7 @@ import type { BuildAbove } from "./buildAbove";
 import { isRoomFor, mostLayers, type ReadWith } from "./layersThatFit";
 import { aboveFeather, layerShares, type Oval, ovalParts, ovalThickness } from "./ovalLayers";
 import { aboveReading } from "./aboveReading";
+import { wholeStack } from "./stack";
 import { tautPath } from "./tautPath";
 import { acrossLength } from "./upperBack";
 import { needed, sideLength } from "./needed";
@@ -22,16 +23,23 @@ export function chestFill(input: AboveInput): readonly BuildAbove[] {
   const readable = grounds.map((ground) =>
     ground.kind === "read" ? ground : null,
   ) as unknown as Pair<ReadSide | null>;
-  const counts = fillLayers(readable, input.layer);
+  const fit = fillLayers(readable, input.layer);
+  const counts = sides.map(
+    (side, i) => input.made.get(`chestFill-${side}`)?.whole ?? fit[i as 0 | 1],
+  ) as unknown as Pair<number>;
   return grounds.map((ground, i): BuildAbove => {
     const side = sides[i as 0 | 1];
     const build = { id: `chestFill-${side}`, kind: "chestFill", side } as const;
     if (ground.kind === "unread") return { ...build, act: ground.act, readings: [] };
     const count = counts[i as 0 | 1];
-    const readings = fillReadings(readable, counts, i as 0 | 1, input.layer);
+    const { readings, oneMore } = fillReadings(readable, counts, i as 0 | 1, input.layer);
     if (count === 0) return { ...build, act: { what: "none" }, readings };
-    const layers = ovalParts(build.id, ground.oval, layerShares(count), "side neck to apex");
-    return { ...build, act: { what: "layers", layers, feather: aboveFeather }, readings };
+    const cut = (layers: number) => ovalParts(build.id, ground.oval, layerShares(layers), "side neck to apex");
+    const stacks = [wholeStack(count, cut, oneMore)];
+    // Before the right side is built, too, the tape across the chest says nothing of either.
+    const isLast = side === "right" || counts[1] === 0;
+    const asks = [wayName[i as 0 | 1], ...(isLast ? (["acrossChest"] as const) : [])];
+    return { ...build, act: { what: "layers", layers: cut(count), feather: aboveFeather, stacks, asks }, readings };
   });
 }
 
@@ -134,9 +142,11 @@ function fillReadings(grounds: Pair<ReadSide | null>, counts: Pair<number>, side
   /** With so many layers more or less on every side that can be read. */
   const across = (more: number) =>
     chestLength(grounds, [Math.max(0, counts[0] + more), Math.max(0, counts[1] + more)], layer);
-  const name = (["leftShoulderToApex", "rightShoulderToApex"] as const)[side];
+  const name = wayName[side];
   const adds = (read: (more: number) => number) => Math.max(read(1) - read(0), read(0) - read(-1));
-  return [
+  /** On this side alone. */
+  const acrossMore = chestLength(grounds, side === 0 ? [count + 1, counts[1]] : [counts[0], count + 1], layer);
+  const readings = [
     aboveReading(
       name,
       [way(0), way(count), ground.length],
@@ -144,4 +154,7 @@ function fillReadings(grounds: Pair<ReadSide | null>, counts: Pair<number>, side
     ),
     aboveReading("acrossChest", [chestLength(grounds, [0, 0], layer), across(0), ground.across], adds(across)),
   ];
+  return { readings, oneMore: { [name]: way(count + 1) - way(count), acrossChest: acrossMore - across(0) } };
 }
+
+const wayName = ["leftShoulderToApex", "rightShoulderToApex"] as const;

@@ -5,10 +5,11 @@ import type { BuildAbove } from "./buildAbove";
 import { layersThatFit } from "./layersThatFit";
 import { layerShares } from "./ovalLayers";
 import { aboveReading } from "./aboveReading";
+import { wholeStack } from "./stack";
 import { needed } from "./needed";
 
 /** Narrow wraps around the root of the neck, their ends meeting at center back; each adds 2π·t to what the tape reads there. */
-export function neck({ body, form, layer }: AboveInput): BuildAbove {
+export function neck({ body, form, layer, made }: AboveInput): BuildAbove {
   const build = { id: "neck-both", kind: "neck", side: "both" } as const;
   const read = needed({
     girth: [body.neckGirth, "body", "neckGirth"],
@@ -17,13 +18,20 @@ export function neck({ body, form, layer }: AboveInput): BuildAbove {
   if (read.kind === "unread") return { ...build, act: read.act, readings: [] };
   const { girth, formGirth } = read.of;
   const adds = 2 * Math.PI * layer;
-  const count = layersThatFit((layers) => [{ after: formGirth + adds * layers, person: girth }]);
+  const count =
+    made.get(build.id)?.whole ?? layersThatFit((layers) => [{ after: formGirth + adds * layers, person: girth }]);
   const readings = [aboveReading("neckGirth", [formGirth, formGirth + adds * count, girth], adds)];
   if (count === 0) return { ...build, act: { what: "none" }, readings };
-  const layers = layerShares(count, lowest / tallest).map((share, i) =>
-    stripPart(`${build.id}-layer-${i + 1}`, build.id, formGirth + adds * i, share * tallest),
-  );
-  return { ...build, act: { what: "layers", layers, feather: mm(10) }, readings };
+  const cut = (wraps: number) =>
+    layerShares(wraps, lowest / tallest).map((share, i) =>
+      stripPart(`${build.id}-layer-${i + 1}`, build.id, formGirth + adds * i, share * tallest),
+    );
+  const stacks = [wholeStack(count, cut, { neckGirth: adds })];
+  return {
+    ...build,
+    act: { what: "layers", layers: cut(count), feather: mm(10), stacks, asks: ["neckGirth"] },
+    readings,
+  };
 }
 
 /** How tall the wraps are (mm): a taller strip does not lie on the slope of a neck. Common practice, no source. */

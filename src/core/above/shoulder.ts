@@ -6,6 +6,7 @@ import type { BuildAbove } from "./buildAbove";
 import { layersThatFit } from "./layersThatFit";
 import { aboveFeather } from "./ovalLayers";
 import { aboveReading } from "./aboveReading";
+import { wholeStack } from "./stack";
 import { needed, sideLength } from "./needed";
 import { tautPath } from "./tautPath";
 
@@ -19,7 +20,7 @@ export function shoulder(input: AboveInput, side: "left" | "right"): readonly Bu
   return [height, shoulderLength(input, side, height)];
 }
 
-function shoulderHeight({ body, form, layer }: AboveInput, side: "left" | "right"): BuildAbove {
+function shoulderHeight({ body, form, layer, made }: AboveInput, side: "left" | "right"): BuildAbove {
   const build = { id: `shoulderHeight-${side}`, kind: "shoulderHeight", side } as const;
   const read = needed({
     drop: [sideLength(body, side, "shoulderDrop"), "body", sideName(side, "shoulderDrop")],
@@ -30,14 +31,21 @@ function shoulderHeight({ body, form, layer }: AboveInput, side: "left" | "right
   const { drop, formDrop, formLength } = read.of;
   const lift = layerLift(layer, formDrop, formLength);
   // The lift counts up where the slope counts down.
-  const count = layersThatFit((layers) => [{ after: layers * lift, person: formDrop - drop }]);
+  const count =
+    made.get(build.id)?.whole ?? layersThatFit((layers) => [{ after: layers * lift, person: formDrop - drop }]);
   const name = (["leftShoulderDrop", "rightShoulderDrop"] as const)[side === "left" ? 0 : 1];
   const readings = [aboveReading(name, [formDrop, formDrop - count * lift, drop], lift, "less")];
   if (count === 0) return { ...build, act: { what: "none" }, readings };
-  const layers = wedgeLengths(count, formLength).map((length, i) =>
-    wedgePart(`${build.id}-layer-${i + 1}`, build.id, side, length, formLength),
-  );
-  return { ...build, act: { what: "layers", layers, feather: aboveFeather }, readings };
+  const cut = (layers: number) =>
+    wedgeLengths(layers, formLength).map((length, i) =>
+      wedgePart(`${build.id}-layer-${i + 1}`, build.id, side, length, formLength),
+    );
+  const stacks = [wholeStack(count, cut, { [name]: -lift })];
+  return {
+    ...build,
+    act: { what: "layers", layers: cut(count), feather: aboveFeather, stacks, asks: [name] },
+    readings,
+  };
 }
 
 /** The name to ask for: the side's own. */

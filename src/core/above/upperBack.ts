@@ -5,6 +5,7 @@ import type { BuildAbove } from "./buildAbove";
 import { layersThatFit, type ReadWith } from "./layersThatFit";
 import { aboveFeather, layerShares, type Oval, ovalParts, ovalThickness } from "./ovalLayers";
 import { aboveReading } from "./aboveReading";
+import { wholeStack } from "./stack";
 import { tautPath } from "./tautPath";
 import { needed } from "./needed";
 
@@ -13,7 +14,7 @@ import { needed } from "./needed";
  * out between them; an oval piece between the shoulder blades makes up the difference of body and form, in whole layers,
  * as far as the tape across the back allows.
  */
-export function upperBack({ body, form, layer, added }: AboveInput): BuildAbove {
+export function upperBack({ body, form, layer, added, made }: AboveInput): BuildAbove {
   const build = { id: "upperBack-both", kind: "upperBack", side: "both" } as const;
   const read = needed({
     length: [body.napeToWaist, "body", "napeToWaist"],
@@ -46,11 +47,14 @@ export function upperBack({ body, form, layer, added }: AboveInput): BuildAbove 
       },
     ];
   };
-  const count = layersThatFit(readWith);
+  const count = made.get(build.id)?.whole ?? layersThatFit(readWith);
   const [before, after] = [readWith(0), readWith(count)];
   const [less, more] = [readWith(Math.max(0, count - 1)), readWith(count + 1)];
-  const readings = (["napeToWaist", "upperBackWidth"] as const).map((name, i) => {
+  const asks = ["napeToWaist", "upperBackWidth"] as const;
+  const oneMore: { [name in (typeof asks)[number]]?: number } = {};
+  const readings = asks.map((name, i) => {
     const at = (all: readonly ReadWith[]) => (all[i] as ReadWith).after;
+    oneMore[name] = at(more) - at(after);
     return aboveReading(
       name,
       [at(before), at(after), (before[i] as ReadWith).person],
@@ -58,8 +62,9 @@ export function upperBack({ body, form, layer, added }: AboveInput): BuildAbove 
     );
   });
   if (count === 0) return { ...build, act: { what: "none" }, readings };
-  const layers = ovalParts(build.id, oval, layerShares(count), "center back");
-  return { ...build, act: { what: "layers", layers, feather: aboveFeather }, readings };
+  const cut = (layers: number) => ovalParts(build.id, oval, layerShares(layers), "center back");
+  const stacks = [wholeStack(count, cut, oneMore)];
+  return { ...build, act: { what: "layers", layers: cut(count), feather: aboveFeather, stacks, asks }, readings };
 }
 
 /**

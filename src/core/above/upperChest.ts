@@ -13,7 +13,7 @@ import { needed } from "./needed";
  * The upper chest, round the body under the arms: panels over the front and over the back from side seam to side seam, each of
  * whole layers, one of which adds π·t to its half. They end above the bust line, whose readings they leave alone.
  */
-export function upperChest({ body, form, layer, added }: AboveInput): BuildAbove {
+export function upperChest({ body, form, layer, added, made }: AboveInput): BuildAbove {
   const build = { id: "upperChest-both", kind: "upperChest", side: "both" } as const;
   const read = needed({
     girth: [body.upperChestGirth, "body", "upperChestGirth"],
@@ -29,7 +29,8 @@ export function upperChest({ body, form, layer, added }: AboveInput): BuildAbove
     back: formGirth - formFront + added.back(line),
   };
   const adds = Math.PI * layer;
-  const layers = panelLayers({ front: front - stands.front, back: girth - front - stands.back }, adds);
+  const fit = panelLayers({ front: front - stands.front, back: girth - front - stands.back }, adds);
+  const layers = { ...fit, ...made.get(build.id) };
   const reach = reachOf(line, heightReadings(body, form).depths.bust.value);
   const isBuilt = reach !== null && layers.front + layers.back > 0;
   const after = {
@@ -43,10 +44,16 @@ export function upperChest({ body, form, layer, added }: AboveInput): BuildAbove
   ];
   if (layers.front + layers.back === 0) return { ...build, act: { what: "none" }, readings };
   if (reach === null) return { ...build, act: { what: "noRoom" }, readings };
-  const parts = (["front", "back"] as const).flatMap((half) =>
-    panelParts(half, layers[half], stands[half], adds, reach),
-  );
-  return { ...build, act: { what: "layers", layers: parts, feather: mm(feather) }, readings };
+  const cut = (half: "front" | "back", count: number) => panelParts(half, count, stands[half], adds, reach);
+  const stacks = (["front", "back"] as const).map((half) => ({
+    part: half,
+    layers: layers[half],
+    oneMore: { upperChestGirth: adds, [`upperChest${half === "front" ? "Front" : "Back"}Arc`]: adds },
+    next: cut(half, layers[half] + 1).at(-1) as PatternPart,
+  }));
+  const parts = [...cut("front", layers.front), ...cut("back", layers.back)];
+  const asks = ["upperChestGirth", "upperChestFrontArc"] as const;
+  return { ...build, act: { what: "layers", layers: parts, feather: mm(feather), stacks, asks }, readings };
 }
 
 interface Halves {

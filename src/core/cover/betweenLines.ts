@@ -9,6 +9,9 @@ import type { ReadOver } from "./readSurface";
 export const levelsAbove = levelNames.filter((level): level is Exclude<LevelName, "fullHip"> => level !== "fullHip");
 export type LevelAbove = (typeof levelsAbove)[number];
 
+/** How far below the nape it was read between two lines (mm), by the level above. */
+export type BetweenHeights = { readonly [level in LevelAbove]?: number };
+
 type Below<Level extends LevelAbove> = `below${Capitalize<Level>}`;
 const below = <Level extends LevelAbove>(level: Level): Below<Level> =>
   `below${level.charAt(0).toUpperCase()}${level.slice(1)}` as Below<Level>;

@@ -5,6 +5,7 @@ import { nextStep } from "../../../src/app/steps/nextStep";
 import type { Outlook } from "../../../src/app/steps/stepOutlook";
 import type { Step } from "../../../src/app/steps/step";
 import { type WorkFact, workState } from "../../../src/app/steps/workState";
+import type { BuildAbove } from "../../../src/core/above/buildAbove";
 import type { Piece } from "../../../src/core/padding/piece";
 import type { PlannedPiece, TapeReading } from "../../../src/core/plan/plan";
 import { mm } from "../../../src/core/units";
@@ -31,6 +32,8 @@ const piece = (id: string, kind: Piece["kind"], layers: number): PlannedPiece =>
   readingsAfter: { bust: nothing, underbust: nothing, waist: nothing, highHip: nothing, fullHip: nothing },
 });
 
+const neck: BuildAbove = { id: "neck-both", kind: "neck", side: "both", act: { what: "none" }, readings: [] };
+
 /** A made-up job: pieces of structure and of tuning, a form that turns out so far off, and hands that do what is said. */
 interface Job {
   readonly structure: readonly PlannedPiece[];
@@ -38,6 +41,8 @@ interface Job {
   /** How many tunes the readings will ask for, and whether a layer turns out to be missing once. */
   readonly tunes: number;
   readonly isLayerMissingOnce: boolean;
+  /** Whether something is built above the bust, and what is read over it asks for one layer more. */
+  readonly isOffAbove: boolean;
 }
 
 function outlookOf(job: Job, facts: readonly WorkFact[]): Outlook {
@@ -75,7 +80,11 @@ function outlookOf(job: Job, facts: readonly WorkFact[]): Outlook {
     doubtful: [],
     isAtLines: false,
     hasArm: job.tunes > 0,
-    above: [],
+    above: job.isOffAbove ? [neck] : [],
+    turnsAbove:
+      job.isOffAbove && facts.filter(({ did }) => did === "builtAbove").length === 1
+        ? [{ build: neck, turn: { what: "addLayer", part: "whole", because: "neckGirth", amount: mm(9) } }]
+        : [],
     expectedOverCover: { waistGirth: 800 },
     coverOff: job.isLayerMissingOnce ? [{ level: "waist", over: 9 }] : [],
   };
@@ -117,6 +126,7 @@ function done(now: Step): readonly WorkFact[] {
     case "choose-cover":
       return [{ did: "coverChosen", cloth: "knit" }];
     case "build-above":
+    case "correct-above":
     case "mark-armhole":
       return [{ did: "builtAbove", build: now.build?.id ?? "" }];
     case "read-between":
@@ -147,12 +157,13 @@ const jobs = fc.record({
   tuning: fc.integer({ min: 0, max: 2 }).map((n) => Array.from({ length: n }, (_, i) => piece(`t${i}`, "tuning", 1))),
   tunes: fc.integer({ min: 0, max: 9 }),
   isLayerMissingOnce: fc.boolean(),
+  isOffAbove: fc.boolean(),
 });
 
-const untuned = { tuning: [], tunes: 0, isLayerMissingOnce: false };
+const untuned = { tuning: [], tunes: 0, isLayerMissingOnce: false, isOffAbove: false };
 
 describe("the next step", () => {
-  it("leads from the bare form to done, in at most 25 and 8 steps a piece, whatever the job", () => {
+  it("leads from the bare form to done, in at most 27 and 8 steps a piece, whatever the job", () => {
     let longest = 0;
     fc.assert(
       fc.property(jobs, (job) => {
@@ -160,7 +171,7 @@ describe("the next step", () => {
         longest = Math.max(longest, steps.length);
         expect(steps.at(-1)?.do).toBe("done");
         const pieces = job.structure.length + job.tuning.length + (job.isLayerMissingOnce ? 1 : 0);
-        expect(steps.length).toBeLessThanOrEqual(25 + 8 * pieces);
+        expect(steps.length).toBeLessThanOrEqual(27 + 8 * pieces);
       }),
       { seed: 20261128, numRuns: 400 },
     );
@@ -173,6 +184,7 @@ describe("the next step", () => {
       tuning: [piece("t", "tuning", 1)],
       tunes: 9,
       isLayerMissingOnce: false,
+      isOffAbove: false,
     });
     const names = steps.map((each) => each.do);
     expect(names.indexOf("read")).toBeLessThan(names.lastIndexOf("cut"));
@@ -180,6 +192,27 @@ describe("the next step", () => {
     names.forEach((name, i) => {
       if (name === "tune") expect(names[i + 1]).toBe("read");
     });
+  });
+
+  it("corrects a build by what was read over it, before anybody looks, and only once it is built", () => {
+    const names = walked({ ...untuned, structure: [piece("s", "wrap", 1)], isOffAbove: true }).map((each) => each.do);
+    const at = names.indexOf("build-above");
+    expect(names.slice(at, at + 3)).toEqual(["build-above", "correct-above", "look"]);
+    expect(names.filter((name) => name === "correct-above")).toHaveLength(1);
+  });
+
+  it("leaves a build under its cover alone", () => {
+    const job = { ...untuned, structure: [piece("s", "wrap", 1)], isOffAbove: true };
+    const facts: readonly WorkFact[] = [
+      { did: "pinned", pieceId: "s", tunes: null },
+      { did: "linesCarried" },
+      { did: "measured", names: [] },
+      { did: "basted", pieceIds: ["s"] },
+      { did: "builtAbove", build: "neck-both" },
+    ];
+    const now = (more: readonly WorkFact[]) => nextStep(workState([...facts, ...more]), outlookOf(job, facts)).do;
+    expect(now([])).toBe("correct-above");
+    expect(now([{ did: "made", what: "coverCut" }])).not.toBe("correct-above");
   });
 
   it("cuts before it stacks, and stacks only what has more than one layer", () => {
@@ -199,7 +232,10 @@ describe("the next step", () => {
 
   it("settles what cannot be before anything else", () => {
     const facts: readonly WorkFact[] = [{ did: "prepared" }];
-    const outlook = outlookOf({ structure: [], tuning: [], tunes: 0, isLayerMissingOnce: false }, facts);
+    const outlook = outlookOf(
+      { structure: [], tuning: [], tunes: 0, isLayerMissingOnce: false, isOffAbove: false },
+      facts,
+    );
     const now = nextStep(workState(facts), { ...outlook, doubtful: ["waistGirth"] });
     expect(now).toMatchObject({ do: "check", names: ["waistGirth"], levels: ["waist"] });
   });
@@ -211,7 +247,7 @@ describe("the next step", () => {
       { did: "measured", names: ["bustGirth", "bustFrontArc", "waistGirth"] },
     ];
     const outlook = outlookOf(
-      { structure: [piece("s", "wrap", 1)], tuning: [], tunes: 0, isLayerMissingOnce: false },
+      { structure: [piece("s", "wrap", 1)], tuning: [], tunes: 0, isLayerMissingOnce: false, isOffAbove: false },
       facts,
     );
     expect(nextStep(workState(facts), outlook)).toMatchObject({
@@ -227,7 +263,7 @@ describe("the next step", () => {
       { did: "measured", names: [] },
     ];
     const outlook = outlookOf(
-      { structure: [piece("s", "wrap", 1)], tuning: [], tunes: 0, isLayerMissingOnce: false },
+      { structure: [piece("s", "wrap", 1)], tuning: [], tunes: 0, isLayerMissingOnce: false, isOffAbove: false },
       facts,
     );
     expect(nextStep(workState(facts), outlook).do).toBe("baste");

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { levelNames } from "../../../src/core/body/vocabulary";
+import type { BetweenHeights } from "../../../src/core/cover/betweenLines";
 import { coverGround, coverLines } from "../../../src/core/cover/coverGround";
 import { coverRows } from "../../../src/core/cover/coverRows";
 import type { ReadOver } from "../../../src/core/cover/readSurface";
@@ -32,6 +33,26 @@ describe("the ground of a cover", () => {
       const [bust, lower, underbust, half, waist] = depths as [number, number, number, number, number];
       expect((lower - bust) / (underbust - bust)).toBeCloseTo(0.75, 9);
       expect((half - underbust) / (waist - underbust)).toBeCloseTo(0.5, 9);
+    }
+  });
+
+  /** Broken on purpose: the height of the reading not asked; a height beyond the next line taken. Seen to fail. */
+  test("what was read between the lines at another height is the line there, unless it lies beyond them", () => {
+    for (const { plan } of cases) {
+      const [waist, highHip] = [plan.levels[2], plan.levels[3]].map((level) => level?.depthBelowNape.value ?? 0) as [
+        number,
+        number,
+      ];
+      const at = waist + 0.3 * (highHip - waist);
+      const lineBelowWaist = (readAt: BetweenHeights) =>
+        coverLines(plan.levels, lastLine(plan) + 70, readAt)[5]?.depthBelowNape;
+      expect(lineBelowWaist({ waist: at })).toBe(at);
+      for (const beyond of [{ waist: highHip + 1 }, { waist: waist - 1 }, { waist }, { highHip: at }])
+        expect(lineBelowWaist(beyond)).toBeCloseTo((waist + highHip) / 2, 9);
+      const read = { name: "between" as const, depthBelowNape: at, girth: 901, front: 450 };
+      const ground = coverGround(plan.levels, plan.pieces, { ...needs, read: [read], betweenAt: { waist: at } });
+      const row = readingsOf(coverRows(ground)).find(({ depthBelowNape }) => depthBelowNape === at);
+      expect(row?.girth).toBeCloseTo(901, 0);
     }
   });
 

@@ -127,7 +127,7 @@ function StepList({ plan, steps }: { readonly plan: Plan; readonly steps: readon
               {standing === "leftOut" ? <strong>{finishingWords.leftOut} </strong> : null}
               {stepSentence(step, saying)}
             </p>
-            <StepRoom step={step} />
+            <StepRoom step={step} plan={plan} />
           </div>
         </li>
       ))}

@@ -13,13 +13,13 @@ import { printingWords } from "../../../text/printing";
 import { thinText } from "../../../text/thinText";
 import { useDerived } from "../useDerived";
 import { useLengths } from "../useStore";
-import { CoverReadingCells } from "./CoverReadingCells";
+import { AboveReadingCells, BetweenReadingCells, CoverReadingCells } from "./ReadingCells";
 
 /** A trial agrees with the packet where a layer adds from a fifth less to a fifth more. */
 const trialAgrees = [0.8, 1.2];
 
 /** What is written down beside a step. */
-export function StepRoom({ step }: { readonly step: Step }) {
+export function StepRoom({ step, plan }: { readonly step: Step; readonly plan: Plan }) {
   const { lengths, input } = useDerived();
   const { unit, write } = useLengths();
   const { pinsIn, pinsOut, trialCells, linesOverleaf, lookAt } = printingWords;
@@ -38,6 +38,10 @@ export function StepRoom({ step }: { readonly step: Step }) {
       return <Cells words={[pinsIn, pinsOut]} />;
     case "read-cover":
       return <CoverReadingCells step={step} />;
+    case "read-between":
+      return <BetweenReadingCells plan={plan} />;
+    case "build-above":
+      return step.build === null ? null : <AboveReadingCells build={step.build} />;
     case "look":
       return (
         <Cells

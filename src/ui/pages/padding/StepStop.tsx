@@ -9,6 +9,7 @@ import { planWords } from "../../../text/plan";
 import { changeWords, doneWords, planAnewStop, planTrail, stopWords } from "../../../text/stops";
 import { useDoAndSay } from "../../kit/shelf/useDone";
 import { useLengths } from "../../kit/useStore";
+import { AboveStop } from "./AboveStop";
 import { BasteStop } from "./BasteStop";
 import { PaddedStop } from "./PaddedStop";
 import { MeasureStop } from "../../kit/stop/MeasureStop";
@@ -48,6 +49,13 @@ export function StepStop({ current, isWorking, looked, onBack }: StepStopProps) 
       return <PlanAnewStop at={at} />;
     case "baste":
       return <BasteStop at={at} />;
+    case "build-above":
+    case "correct-above":
+      return step.build?.act.what === "layers" ? (
+        <AboveStop key={`${step.do} ${step.build.id} ${at.fitting.work.length}`} at={at} build={step.build} />
+      ) : (
+        <WorkStop at={at} />
+      );
     default:
       return <WorkStop at={at} />;
   }

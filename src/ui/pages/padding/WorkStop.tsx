@@ -13,7 +13,6 @@ import { useCutFrom } from "../../kit/useDerived";
 import { IgnoreReadings } from "../../kit/stop/IgnoreReadings";
 import { useLengths } from "../../kit/useStore";
 import { CutOfPiece, StackOfPiece } from "./PiecePictures";
-import { LayersOfBuild } from "./LayersOfBuild";
 import { StepFrame } from "../../kit/stop/StepFrame";
 import { HandSteps } from "../../kit/stop/StopFrame";
 import { WorkPictureOf } from "../../kit/stop/WorkPictureOf";
@@ -59,8 +58,6 @@ function pictureOf({ step, plan, pinned, words }: StepAtHand): ReactNode {
       return piece === null ? null : <CutOfPiece piece={piece} />;
     case "stack":
       return piece === null ? null : <StackOfPiece piece={piece} />;
-    case "build-above":
-      return step.build?.act.what === "layers" ? <LayersOfBuild build={step.build} title={words[0]} /> : null;
     case "carry-lines":
       return <WorkPictureOf {...onForm} doing="carry" now={pinned.filter(({ id }) => step.pieceIds.includes(id))} />;
     case "look":

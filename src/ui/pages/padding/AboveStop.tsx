@@ -1,0 +1,115 @@
+import { useState } from "react";
+import { readAbove } from "../../../app/above/madeAbove";
+import { aboveDraftKey } from "../../../app/session/commands";
+import { layersAfter, readingWith } from "../../../core/above/aboveTurn";
+import type { AskedAbove, BuildAbove, MadeLayers, StackPart } from "../../../core/above/buildAbove";
+import { parseLength } from "../../../core/lengthText";
+import { mostLayersAbove } from "../../../document/fittingLimits";
+import { aboveReadingLabel, readAboveWords } from "../../../text/above";
+import { buildHow } from "../../../text/steps";
+import { doneWords, tapeTrail } from "../../../text/stops";
+import { Cautions } from "../../kit/Cautions";
+import { DraftLength } from "../../kit/field/DraftLength";
+import { StepFrame } from "../../kit/stop/StepFrame";
+import type { StepAtHand } from "../../kit/stop/useStep";
+import { useDrafts, useLengths } from "../../kit/useStore";
+import { LayersOfBuild } from "./LayersOfBuild";
+
+/** A build above the bust, or its correction: the layers that lie there and what the tape reads over them are noted with it. */
+export function AboveStop({ at, build }: { readonly at: StepAtHand; readonly build: BuildAbove }) {
+  const { step, record, words, fitting } = at;
+  const { unit } = useLengths();
+  const drafts = useDrafts().other;
+  const [layers, setLayers] = useState<MadeLayers>(() => layersAfter(build, step.turn));
+  const asks = build.act.what === "layers" ? build.act.asks : [];
+  const typed = asks.flatMap((name) => {
+    const text = drafts[aboveDraftKey(name)]?.trim() ?? "";
+    return text === "" ? [] : [[name, text] as const];
+  });
+  const said = doneWords(step);
+  const before = step.turn === null ? {} : (readAbove(build.id, fitting) ?? {});
+  return (
+    <StepFrame
+      at={at}
+      trail={tapeTrail}
+      act={step.do === "correct-above" ? "tune" : "baste"}
+      kind="working"
+      sentence={step.turn === null ? buildHow(build, at.saying) : words[1]}
+      picture={<LayersOfBuild build={build} title={words[0]} />}
+      slab={{
+        words: said,
+        press: () => record(said, { layers, readings: Object.fromEntries(typed) }),
+        isReady: typed.every(([, text]) => parseLength(text, unit).ok),
+      }}
+      ways={step.turn === null ? null : <LeaveIt at={at} build={build} />}
+    >
+      <Cautions at="securing" />
+      <ReadOver asks={asks} expected={(name) => readingWith(build, before, layers, name)} />
+      {(Object.keys(layers) as StackPart[]).map((part) => (
+        <LayerCount
+          key={part}
+          label={readAboveWords.layers(part)}
+          count={layers[part] ?? 0}
+          onCount={(count) => setLayers({ ...layers, [part]: count })}
+        />
+      ))}
+    </StepFrame>
+  );
+}
+
+/** Every reading that can be asked over it, with what it should read beside it. Each may stay empty. */
+function ReadOver({
+  asks,
+  expected,
+}: {
+  readonly asks: readonly AskedAbove[];
+  readonly expected: (name: AskedAbove) => ReturnType<typeof readingWith>;
+}) {
+  const { write } = useLengths();
+  return (
+    <fieldset className="read-above">
+      <legend>{readAboveWords.title}</legend>
+      {asks.map((name) => (
+        <div key={name}>
+          <DraftLength draftKey={aboveDraftKey(name)} label={aboveReadingLabel(name)} />
+          <p className="small">{readAboveWords.should(write(expected(name)))}</p>
+        </div>
+      ))}
+    </fieldset>
+  );
+}
+
+interface LayerCountProps {
+  readonly label: string;
+  readonly count: number;
+  readonly onCount: (count: number) => void;
+}
+
+/** Hands stop a layer early, or need one more: how many really lie there. */
+const LayerCount = ({ label, count, onCount }: LayerCountProps) => (
+  <fieldset className="layer-count">
+    <legend>{label}</legend>
+    <button type="button" className="patch" disabled={count === 0} onClick={() => onCount(count - 1)}>
+      <span aria-hidden="true">−</span>
+      <span className="unseen">{readAboveWords.fewer}</span>
+    </button>
+    <output>{count}</output>
+    <button type="button" className="patch" disabled={count === mostLayersAbove} onClick={() => onCount(count + 1)}>
+      <span aria-hidden="true">+</span>
+      <span className="unseen">{readAboveWords.more}</span>
+    </button>
+  </fieldset>
+);
+
+/** The layers stay as they were, and what was read over them asks for nothing more. */
+function LeaveIt({ at: { record }, build }: { readonly at: StepAtHand; readonly build: BuildAbove }) {
+  return (
+    <button
+      type="button"
+      className="patch patch-plain"
+      onClick={() => record(readAboveWords.leave, { layers: layersAfter(build, null), readings: {} })}
+    >
+      {readAboveWords.leave}
+    </button>
+  );
+}
