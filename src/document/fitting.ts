@@ -6,10 +6,11 @@ import {
   parseLength,
   tapeStep,
 } from "../core/lengthText";
+import type { MeasurementName } from "../core/body/vocabulary";
 import type { Piece } from "../core/padding/piece";
 import type { Result } from "../core/result";
 import type { Millimetres } from "../core/units";
-import { mostEntries, mostPinned, noLengths, usualSettings } from "./fittingLimits";
+import { mostEntries, mostPinned, usualSettings } from "./fittingLimits";
 import type { AnyPieceFile, BattingEntry, Entries, Entry, FormEntries, KnownFitting, WorkEntry } from "./fittingSchema";
 import { pieceFromFile } from "./pieceFile";
 import { pieceFromFileV1 } from "./pieceFileV1";
@@ -121,15 +122,20 @@ const meaning = (text: string, unit: LengthUnit): number | string => {
   return length.ok ? length.value : length.problem.code;
 };
 
-/** What was typed about the form itself, without the table it follows and how it was read. */
-export const measurementEntries = ({
-  table: _table,
-  size: _size,
-  readAtBodyLines: _readAtBodyLines,
-  kind: _kind,
-  shared: _shared,
-  ...entries
-}: FormEntries): Entries => entries;
+/** Keys of a form that hold no length: the compiler asks for a new one here. */
+const saysNoLength: { readonly [key in Exclude<keyof FormEntries, MeasurementName>]-?: true } = {
+  table: true,
+  size: true,
+  readAtBodyLines: true,
+  kind: true,
+  shared: true,
+  legs: true,
+};
+export const noLengths: readonly string[] = Object.keys(saysNoLength);
+
+/** What was typed about the form itself, without the table it follows, how it was read and what it is. */
+export const measurementEntries = (form: FormEntries): Entries =>
+  Object.fromEntries(Object.entries(form).filter(([key]) => !noLengths.includes(key)));
 
 /** The piece that a log entry describes, whichever version wrote it. */
 export const pieceFromWork = (file: AnyPieceFile): Piece =>

@@ -43,14 +43,11 @@ export const mostEntries = 1990;
 export const mostPinned = 600;
 export const mostEntriesRead = 10_000;
 
-/** Keys of a form that hold no length. */
-export const noLengths: readonly string[] = ["table", "size", "readAtBodyLines", "kind", "shared"];
-
 /**
  * What a form is made of, by what it does to a pin: cloth over papier-mâché, foam, a hard shell, a shell with dials, a shell under stretch
- * cloth or with collapsible shoulders, a form with legs.
+ * cloth or with collapsible shoulders.
  */
-export const formKinds = ["cloth", "foam", "hard", "dials", "stretch", "legs"] as const;
+export const formKinds = ["cloth", "foam", "hard", "dials", "stretch"] as const;
 export type FormKind = (typeof formKinds)[number];
 
 /** A stack of more layers than this above the bust is a slip: a plan never asks for more than twelve. */

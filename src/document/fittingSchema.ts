@@ -61,6 +61,9 @@ const formSchema = z
     shared: z
       .exactOptional(z.boolean())
       .check(z.meta({ description: "Whether it goes back or is shared, so that the padding must come off it whole." })),
+    legs: z
+      .exactOptional(z.boolean())
+      .check(z.meta({ description: "Whether it has legs, whose thighs are not padded." })),
     ...entryShape,
   })
   .check(z.meta({ description: "The form, under the same keys as the person, or a size chart it follows, or both." }));

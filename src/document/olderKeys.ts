@@ -14,13 +14,20 @@ export function withKeysOfToday(file: unknown): unknown {
   if (!isRecord(file)) return file;
   return mapped(file, {
     body: renamed,
-    form: renamed,
+    form: (form) => renamed(legsApart(form)),
     drafts: (drafts) => (isRecord(drafts) ? mapped(drafts, { body: renamed, form: renamed }) : drafts),
     work: (work) =>
       Array.isArray(work)
         ? work.map((entry: unknown) => (isRecord(entry) ? mapped(entry, { readings: renamed }) : entry))
         : work,
   });
+}
+
+/** Legs were a kind of form once; they are said beside what the form is made of, which was not said then. */
+function legsApart(form: unknown): unknown {
+  if (!isRecord(form) || form["kind"] !== "legs") return form;
+  const { kind: _, ...rest } = form;
+  return { ...rest, legs: true };
 }
 
 interface Entries {

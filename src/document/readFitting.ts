@@ -1,7 +1,7 @@
 import { measurementNames, requiredMeasurementNames } from "../core/body/vocabulary";
 import { err, ok, type Result } from "../core/result";
-import { entryLength, type Entry, type Fitting, measurementEntries, trialEntries } from "./fitting";
-import { mostAtOnce, newestVersion, noDrafts, noLengths, usualSettings } from "./fittingLimits";
+import { entryLength, type Entry, type Fitting, measurementEntries, trialEntries, noLengths } from "./fitting";
+import { mostAtOnce, newestVersion, noDrafts, usualSettings } from "./fittingLimits";
 import { type FilePath, type FittingProblem, fittingProblems } from "./fittingProblem";
 import { battingSchema, fittingSchema, knownShape, workSchema } from "./fittingSchema";
 import { brokenJsonLimit, jsonLimits } from "./jsonLimits";

@@ -16,14 +16,14 @@ export const formKindWords = {
     hard: "Hard, of plastic, fiberglass or wire: no pin holds",
     dials: "Hard, with dials that make it larger",
     stretch: "Stretch fabric over a hard form, or shoulders that fold in",
-    legs: "With legs",
   } satisfies { readonly [kind in FormKind]: string },
   shared: "It is shared, or must go back as it was",
+  legs: "It has legs",
 } as const;
 
 /** What is made ready on this kind of form, after its base and the bra; nothing of it where nobody said which it is. */
 export function readyWords(
-  { kind, isShared, hasUnderCover, dials }: FormFacts,
+  { kind, isShared, hasLegs, hasUnderCover, dials }: FormFacts,
   lengths: LengthStep,
 ): readonly string[] {
   return [
@@ -42,7 +42,7 @@ export function readyWords(
       : []),
     ...(kind === "foam" ? ["No spray glue without a test on a hidden spot: solvents eat foam."] : []),
     ...(kind === "stretch" ? ["Weight the base, and keep it from turning while you measure."] : []),
-    ...(kind === "legs" ? ["Its thighs are not padded here: the level lines end at the full hip."] : []),
+    ...(hasLegs ? ["Its thighs are not padded here: the level lines end at the full hip."] : []),
     ...(isShared
       ? ["Taking it all off again takes an evening, and the under-cover is not used for another person."]
       : []),
@@ -69,4 +69,4 @@ export const bastedTo = ({ kind, hasUnderCover }: FormFacts): string =>
 export const heldBy = ({ kind, hasUnderCover }: Pick<FormFacts, "kind" | "hasUnderCover">): string =>
   hasUnderCover ? "the under-cover" : kind === "foam" ? "the fabric over the foam" : "the form’s fabric";
 
-export const unsaidForm: FormFacts = { kind: null, isShared: false, hasUnderCover: false, dials: [] };
+export const unsaidForm: FormFacts = { kind: null, isShared: false, hasLegs: false, hasUnderCover: false, dials: [] };

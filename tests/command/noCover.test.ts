@@ -117,4 +117,4 @@ describe("a job without a cover", () => {
   });
 });
 
-const noForm = { kind: null, isShared: false, hasUnderCover: false, dials: [] } as const;
+const noForm = { kind: null, isShared: false, hasLegs: false, hasUnderCover: false, dials: [] } as const;

@@ -129,9 +129,11 @@ describe("what the kind of form asks for is said before it is measured", () => {
   });
 
   test("what changes no reading asks for none", () => {
-    expect(said({ kind: "legs" })).toContain("Its thighs are not padded here");
+    // Whatever it is made of, foam too. Seen to fail: while legs were a kind of their own.
+    for (const kind of ["foam", "cloth"] as const)
+      expect(said({ kind, legs: true })).toContain("Its thighs are not padded here");
     expect(said({ kind: "foam" })).toContain("solvents eat foam");
-    for (const kind of ["legs", "foam", "cloth"] as const) expect(said({ kind })).not.toContain("measure it again");
+    for (const kind of ["foam", "cloth"] as const) expect(said({ kind })).not.toContain("measure it again");
     expect(said({ kind: "cloth", shared: true })).toContain("measure it again");
     expect(said({})).not.toMatch(/under-cover|dial(?!s that)/);
   });

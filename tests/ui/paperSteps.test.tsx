@@ -135,12 +135,12 @@ describe("the padding sheet says the steps", () => {
     expect(between?.map((row) => row.length)).toEqual([5, 5, 5]);
     expect(between?.[0]?.[1]).toMatch(/^[\d.]+ cm below the bust/);
     const at = "2026-01-02T03:04:05.000Z";
-    const readings = { upperBackWidth: "35.2 cm" };
+    const readings = { upperBackWidth: "34.5 cm" };
     const read = {
       ...whole,
       work: [{ did: "builtAbove", build: "upperBack-both", layers: { whole: 3 }, readings, at }],
     };
-    expect(rows(read as Fitting, "build-above")[0]?.[1]).toEqual(["expect, it reads", "42", "35.5 35.2"]);
+    expect(rows(read as Fitting, "build-above")[0]?.[1]).toEqual(["expect, it reads", "42", "35.5 34.5"]);
   });
 
   test("the cut drawings of the sheet give every dart of a strip", () => {

@@ -44,7 +44,12 @@ export type Command =
   | { readonly does: "draft"; readonly of: DraftOwner; readonly key: string; readonly text: string | null }
   | { readonly does: "chooseForm"; readonly table: string | null; readonly size: string | null }
   /** What the form is made of, and whether it must come off the padding as it was. */
-  | { readonly does: "describeForm"; readonly kind: FormKind | null; readonly isShared: boolean }
+  | {
+      readonly does: "describeForm";
+      readonly kind: FormKind | null;
+      readonly isShared: boolean;
+      readonly hasLegs: boolean;
+    }
   | { readonly does: "changeUnit"; readonly unit: LengthUnit }
   | { readonly does: "changeSettings"; readonly settings: FittingSettings }
   | { readonly does: "rename"; readonly title: string }
@@ -194,10 +199,15 @@ function formChoice(form: FormEntries, table: string | null, size: string | null
 
 function formDescription(
   form: FormEntries,
-  { kind, isShared }: { readonly kind: FormKind | null; readonly isShared: boolean },
+  { kind, isShared, hasLegs }: Omit<Extract<Command, { readonly does: "describeForm" }>, "does">,
 ): FormEntries {
-  const { kind: _, shared: __, ...rest } = form;
-  return { ...rest, ...(kind === null ? {} : { kind }), ...(isShared ? { shared: true } : {}) };
+  const { kind: _, shared: __, legs: ___, ...rest } = form;
+  return {
+    ...rest,
+    ...(kind === null ? {} : { kind }),
+    ...(isShared ? { shared: true } : {}),
+    ...(hasLegs ? { legs: true } : {}),
+  };
 }
 
 /** The thickness of one layer, as typed; an empty field keeps the thickness there was. */

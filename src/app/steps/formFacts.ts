@@ -8,6 +8,7 @@ import type { FormKind } from "../../document/fitting";
 export interface FormFacts {
   readonly kind: FormKind | null;
   readonly isShared: boolean;
+  readonly hasLegs: boolean;
   /** Whether everything is pinned and basted to an under-cover, because nothing else holds it or it must come off whole. */
   readonly hasUnderCover: boolean;
   /** Of a form with dials: at most so much around at each level that has one (mm), a layer below the person. */
@@ -18,12 +19,21 @@ export interface FormFacts {
 const pinless: ReadonlySet<FormKind> = new Set(["hard", "dials", "stretch"]);
 const dialed = ["bust", "waist", "fullHip"] as const satisfies readonly LevelName[];
 
-type FormDescribed = { readonly kind?: FormKind | undefined; readonly shared?: boolean | undefined };
+interface FormDescribed {
+  readonly kind?: FormKind | undefined;
+  readonly shared?: boolean | undefined;
+  readonly legs?: boolean | undefined;
+}
 
 /** What is known before there is a plan: the person as far as measured, and what a layer adds. One layer all around stays free under the smallest setting that is still below the person. */
-export const formFacts = ({ kind, shared = false }: FormDescribed, body: Measurements, layer: number): FormFacts => ({
+export const formFacts = (
+  { kind, shared = false, legs = false }: FormDescribed,
+  body: Measurements,
+  layer: number,
+): FormFacts => ({
   kind: kind ?? null,
   isShared: shared,
+  hasLegs: legs,
   hasUnderCover: shared || (kind !== undefined && pinless.has(kind)),
   dials:
     kind !== "dials"

@@ -16,7 +16,7 @@ function factsOf(fitting: Fitting): StepFacts {
   return stepFacts(planning.plan, lengths.body, fitting);
 }
 const described = (kind: FormKind | null, isShared = false): Fitting =>
-  apply(demoFitting, { does: "describeForm", kind, isShared });
+  apply(demoFitting, { does: "describeForm", kind, isShared, hasLegs: false });
 const logged = (...work: WorkEntry[]): Fitting => ({ ...demoFitting, work });
 const measuredOn = (at: string): WorkEntry => ({ did: "measured", readings: { waistGirth: "30" }, at });
 
@@ -64,7 +64,7 @@ describe("what kind of form it is", () => {
   test("is kept with the form, through a change of unit, and taken away again", () => {
     const metric = apply(described("hard", true), { does: "changeUnit", unit: "cm" });
     expect(metric.form).toMatchObject({ kind: "hard", shared: true });
-    const without = apply(metric, { does: "describeForm", kind: null, isShared: false });
+    const without = apply(metric, { does: "describeForm", kind: null, isShared: false, hasLegs: false });
     expect(without.form).not.toHaveProperty("kind");
     expect(without.form).not.toHaveProperty("shared");
   });
