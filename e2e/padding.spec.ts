@@ -7,6 +7,7 @@ import type * as Derived from "../src/app/session/derived";
 import type * as Written from "../src/document/fitting";
 import type * as Fittings from "../src/document/readFitting";
 import type * as Next from "../src/command/nextOfText";
+import type * as Command from "../tests/tools/commandWalk";
 import type * as Walk from "../tests/tools/stopWalk";
 
 /** The tool beside the browser: its modules read tables as the tool does, which the runner of these stories does not. */
@@ -22,7 +23,8 @@ const besides = async () => {
     if (!read.ok) throw new Error(`${path} cannot be read`);
     return read.value;
   };
-  return { derivation, nextOfFitting, walkStops, fittingOf, writeFitting };
+  const { commandWalk } = await beside<typeof Command>("../tests/tools/commandWalk.ts");
+  return { derivation, nextOfFitting, walkStops, commandWalk, fittingOf, writeFitting };
 };
 
 const title = (page: Page) => page.getByRole("heading", { level: 1 });
@@ -162,4 +164,30 @@ test("the sample’s job from the bare form to the end, each headline as the com
   await page.getByRole("button", { name: "Redo" }).tap();
   await expect(title(page)).toHaveText(end);
   expect(withoutTime(fittingOf(await savedFile(page)).work)).toEqual(withoutTime(last.work));
+});
+
+test("what is built above the bust is read, and takes one layer more, in sight on every screen", async ({ page }) => {
+  const { commandWalk, fittingOf, writeFitting } = await besides();
+  const { last } = commandWalk(fittingOf("shared/demo/whole-job.json"), { until: "build-above" });
+  await openFile(page, writeFitting(last), "above the bust");
+  const isAt = async (words: RegExp, step: string) => {
+    await expect(title(page)).toHaveText(words);
+    await expect(page.locator(".padding-page")).toHaveAttribute("aria-busy", "false");
+    await inSightEverywhere(page, step);
+  };
+  await isAt(/^Pin the upper back panel/, "build");
+  expect(await rulesBroken(page)).toEqual([]);
+  await slab(page).tap();
+  await isAt(/^Measure over the upper back panel/, "measure");
+  expect(await rulesBroken(page)).toEqual([]);
+  await page.getByLabel("Back waist length").fill("40");
+  await page.getByLabel("Upper back width").fill("33.5");
+  await slab(page).tap();
+  await isAt(/^Add one layer to the upper back panel/, "add");
+  await slab(page).tap();
+  await isAt(/^Measure over the upper back panel/, "measure again");
+  await slab(page).tap();
+  await isAt(/^Pin the upper chest panels/, "build two stacks");
+  await slab(page).tap();
+  await isAt(/^Measure over the upper chest panels/, "measure two stacks");
 });

@@ -216,7 +216,10 @@ export function turnWords(
 
 /** Around the tape over a build: what is typed, and what its button says. */
 export const readAboveWords = {
-  title: "Then measure over it",
+  measure: (build: Pick<BuildAbove, "kind" | "side">): string => `Measure over the ${aboveName(build)}.`,
+  how: "Level and snug. What is left empty is not asked again.",
+  pinned: "Basted: measure over it",
+  back: "Back to the layers",
   should: (length: string): string => `should read about ${length}`,
   layers: (part: StackPart): string => (part === "whole" ? "Layers that lie there" : `Layers that lie in ${part}`),
   fewer: "One layer less",

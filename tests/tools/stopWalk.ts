@@ -14,6 +14,7 @@ import { type Fitting, fittingStep } from "../../src/document/fitting";
 import { linesWords } from "../../src/text/linesAtForm";
 import { lineWords } from "../../src/text/pictures";
 import { planWords } from "../../src/text/plan";
+import { readAboveWords } from "../../src/text/above";
 import { stepWords } from "../../src/text/steps";
 import { betweenWords } from "../../src/text/makingSteps";
 import { stopWords, trialStop } from "../../src/text/stops";
@@ -170,5 +171,9 @@ async function atStep(
   if (step.do === "trial") await screen.press(trialStop.skip);
   else if (step.do === "read-between") await screen.press(betweenWords.skip);
   else await screen.slab();
-  return noted({}, 1);
+  if (step.do !== "build-above" || step.build?.act.what !== "layers") return noted({}, 1);
+  await screen.headline(readAboveWords.measure(step.build));
+  await seen(`${step.do} read`, fitting);
+  await screen.slab();
+  return noted({ readings: {} }, 2);
 }

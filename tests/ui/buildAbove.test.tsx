@@ -30,6 +30,8 @@ async function shown() {
     </StoreProvider>,
   );
   await isAt(/^Pin the upper back panel/);
+  fireEvent.click(slab());
+  await isAt(/^Measure over the upper back panel/);
   return { store, unmount, last: () => store.getState().fitting.work.at(-1) };
 }
 
@@ -63,6 +65,7 @@ describe("over what is built above the bust", () => {
     await isAt(/^Add one layer to the upper back panel/);
     expect(document.body.textContent).toMatch(/Upper back width is [\d.]+\s?cm short/);
     expect(Object.keys(store.getState().fitting.drafts.other)).toEqual([]);
+    fireEvent.click(slab());
     expect(layers()).toBe(planned + 1);
     expect(should("Upper back width")).toBeGreaterThan(across - 2.5);
     expect(should("Upper back width")).toBeLessThan(across);
@@ -79,7 +82,9 @@ describe("over what is built above the bust", () => {
     type("Upper back width", should("Upper back width") + 2.5);
     fireEvent.click(slab());
     await isAt(/^Take the outermost layer off the upper back panel/);
+    fireEvent.click(slab());
     expect(layers()).toBe(planned - 1);
+    fireEvent.click(screen.getByRole("button", { name: "Back to the layers" }));
     fireEvent.click(screen.getByRole("button", { name: "Leave it as it is" }));
     expect(last()).toMatchObject({ did: "builtAbove", layers: { whole: planned }, readings: {} });
     await isAt(/^Pin the (?!upper back)/);

@@ -83,7 +83,6 @@ function HandsStop({ at }: { readonly at: StepAtHand }) {
       }
     >
       {care === undefined ? null : <Cautions at={care} />}
-      {step.do === "cut-arm" ? <ArmFold at={at} /> : null}
       {isDone ? (
         <p>{finishingWords.allDone(facts.cloth !== "none")}</p>
       ) : arm === null ? (
@@ -91,6 +90,7 @@ function HandsStop({ at }: { readonly at: StepAtHand }) {
       ) : (
         <Lines lines={arm.lines} />
       )}
+      {step.do === "cut-arm" ? <ArmFold at={at} /> : null}
     </StepFrame>
   );
 }

@@ -15,9 +15,40 @@ import type { StepAtHand } from "../../kit/stop/useStep";
 import { useDrafts, useLengths } from "../../kit/useStore";
 import { LayersOfBuild } from "./LayersOfBuild";
 
-/** A build above the bust, or its correction: the layers that lie there and what the tape reads over them are noted with it. */
+/** A build above the bust, or its correction: first the hands, then the tape. How many layers lie there and what it reads are noted together. */
 export function AboveStop({ at, build }: { readonly at: StepAtHand; readonly build: BuildAbove }) {
-  const { step, record, words, fitting } = at;
+  const { step, words } = at;
+  const [isMeasuring, setMeasuring] = useState(false);
+  if (isMeasuring) return <MeasureOver at={at} build={build} onBack={() => setMeasuring(false)} />;
+  return (
+    <StepFrame
+      at={at}
+      {...trailOf(at)}
+      kind="working"
+      sentence={step.turn === null ? buildHow(build, at.saying) : words[1]}
+      picture={<LayersOfBuild build={build} title={words[0]} />}
+      slab={{ words: readAboveWords.pinned, press: () => setMeasuring(true), isReady: true }}
+      ways={step.turn === null ? null : <LeaveIt at={at} build={build} />}
+    >
+      <Cautions at="securing" />
+    </StepFrame>
+  );
+}
+
+const trailOf = ({ step }: StepAtHand) => ({
+  trail: tapeTrail,
+  act: step.do === "correct-above" ? ("tune" as const) : ("baste" as const),
+});
+
+interface MeasureOverProps {
+  readonly at: StepAtHand;
+  readonly build: BuildAbove;
+  readonly onBack: () => void;
+}
+
+/** What the tape reads over it, each of it optional, with how many layers really lie there. */
+function MeasureOver({ at, build, onBack }: MeasureOverProps) {
+  const { step, record, fitting } = at;
   const { unit } = useLengths();
   const drafts = useDrafts().other;
   const [layers, setLayers] = useState<MadeLayers>(() => layersAfter(build, step.turn));
@@ -28,22 +59,27 @@ export function AboveStop({ at, build }: { readonly at: StepAtHand; readonly bui
   });
   const said = doneWords(step);
   const before = step.turn === null ? {} : (readAbove(build.id, fitting) ?? {});
+  const title = readAboveWords.measure(build);
   return (
     <StepFrame
       at={at}
-      trail={tapeTrail}
-      act={step.do === "correct-above" ? "tune" : "baste"}
+      {...trailOf(at)}
       kind="working"
-      sentence={step.turn === null ? buildHow(build, at.saying) : words[1]}
-      picture={<LayersOfBuild build={build} title={words[0]} />}
+      title={title}
+      sentence={readAboveWords.how}
+      speech={title}
+      picture={<LayersOfBuild build={build} title={title} />}
       slab={{
         words: said,
         press: () => record(said, { layers, readings: Object.fromEntries(typed) }),
         isReady: typed.every(([, text]) => parseLength(text, unit).ok),
       }}
-      ways={step.turn === null ? null : <LeaveIt at={at} build={build} />}
+      ways={
+        <button type="button" className="patch patch-plain" onClick={onBack}>
+          {readAboveWords.back}
+        </button>
+      }
     >
-      <Cautions at="securing" />
       <ReadOver asks={asks} expected={(name) => readingWith(build, before, layers, name)} />
       {(Object.keys(layers) as StackPart[]).map((part) => (
         <LayerCount
@@ -67,15 +103,14 @@ function ReadOver({
 }) {
   const { write } = useLengths();
   return (
-    <fieldset className="read-above">
-      <legend>{readAboveWords.title}</legend>
+    <div className="read-above">
       {asks.map((name) => (
         <div key={name}>
           <DraftLength draftKey={aboveDraftKey(name)} label={aboveReadingLabel(name)} />
           <p className="small">{readAboveWords.should(write(expected(name)))}</p>
         </div>
       ))}
-    </fieldset>
+    </div>
   );
 }
 
