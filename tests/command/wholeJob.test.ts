@@ -28,6 +28,18 @@ describe("a whole job of somebody who measured everything, from the empty form t
     expect(steps.length).toBeLessThanOrEqual(25 + 8 * new Set(steps.flatMap(({ piece }) => piece?.id ?? [])).size);
   });
 
+  /** Seen to fail: on a figure of the README changed by hand. */
+  test("the README quotes what is said at its steps, in their order", () => {
+    const [, example = ""] = readFileSync("README.md", "utf8").split("## A whole job in nine lines");
+    const quoted = [...(example.split("\n## ")[0] ?? "").matchAll(/^\| [A-Z][^|]*\| (.+) \|$/gm)].map(
+      ([, says]) => says ?? "",
+    );
+    expect(quoted).toHaveLength(9);
+    const places = quoted.map((says) => steps.findIndex(({ say }) => say.replaceAll("\u00a0", " ").includes(says)));
+    expect(places).not.toContain(-1);
+    expect(places).toEqual(places.toSorted((one, other) => one - other));
+  });
+
   test("every step says an act and how long it takes, and names no length that is not one", () => {
     for (const step of steps) {
       expect(step.say, step.do).toMatch(/^[A-Z].{10,}/);
