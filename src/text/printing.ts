@@ -58,10 +58,17 @@ export const printingWords = {
   linesOverleaf: (around: string): string =>
     `Write them on the sheet of the level lines before you cut anything. If a line reads more than ${around} otherwise than the bare form above, type them in and print this sheet again.`,
   wearers: "Left and right are the wearer’s.",
-  lookAt: "On the person, and here:",
   trialCells: ["before", "again", "after", "again", "gain"],
-  trial: (layer: string, least: string, most: string): string =>
-    `Gained ${least} to ${most}: one layer adds about the ${layer} that this sheet counts on; go on. Otherwise type the trial in and print this sheet again. (The gain divided by 19 is what one layer adds.)`,
+  /** The table by which the work goes on whatever the strip told. */
+  trial: {
+    see: "The small cut drawings say how many layers each piece gets by that gain. (The gain divided by 19 is what one layer adds.)",
+    how: "By the trial: mark the column of what the strip gained, and cut each piece of so many layers. Fewer than drawn: leave out the smallest, on the form. More: cut the outermost once more.",
+    gained: "Strip gained",
+    between: (from: string | null, to: string | null): string =>
+      from === null ? `under ${to ?? ""}` : to === null ? `over ${from}` : `${from} to ${to}`,
+    half: "One layer adds, in front or in back",
+    times: "For tuning: what is short, times",
+  },
   readyMade: "ready-made",
   across: (diameter: string): string => `${diameter} across`,
   layers: (sizes: readonly string[]): string =>
@@ -79,6 +86,8 @@ export const printingWords = {
     end: "in the end",
     short: "short",
   },
+  /** A height between two level lines, in few letters. */
+  below: (level: string, distance: string): string => `${distance} below the ${level}`,
   structureRead:
     "Short is what is missing to the figure in the end. What is short all around less what is short in front is short in back.",
   finalRead: (tolerance: string): string =>

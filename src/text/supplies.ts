@@ -175,7 +175,6 @@ export function clothSentence(
   unit: LengthUnit,
 ): string {
   if (coverCount + armCount === 0) return suppliesWords.noCloth;
-  const length = shopLength(boughtLength(rows.length, unit), unit);
   const lies = rows.rows === 1 ? "in one row" : `in ${rows.rows} rows`;
   const parts = [
     ...(coverCount === 0
@@ -183,8 +182,12 @@ export function clothSentence(
       : [isFitted ? `${coverCount} panels` : "front and two backs of a cover that is pulled on"]),
     ...(armCount === 0 ? [] : [`${armCount} parts of the arm`]),
   ].join(" and the ");
-  return `${fabricName(kind)}: ${length}, at least ${clothWidthName(width, unit)}. The ${parts} lie side by side ${lies}.`;
+  return `${clothLength(kind, width, rows.length, unit)} The ${parts} lie side by side ${lies}.`;
 }
+
+/** Which fabric, how much of it and how wide. */
+export const clothLength = (kind: CoverClothKind, width: ClothWidthId, length: Millimetres, unit: LengthUnit): string =>
+  `${fabricName(kind)}: ${shopLength(boughtLength(length, unit), unit)}, at least ${clothWidthName(width, unit)}.`;
 
 /** What is written on the picture of the cloth: the number of each panel in its order around, and the sizes. */
 export function clothPictureWords(cover: CoverCloth, width: ClothWidthId, unit: LengthUnit) {

@@ -58,7 +58,7 @@ function grouped(parts: readonly SheetPart[]): readonly Group[] {
 function SheetSteps({ plan, part }: { readonly plan: Plan; readonly part: SheetPart }) {
   const [first] = part.steps;
   return (
-    <section className={part.kind === "before" ? undefined : "sheet-keep"}>
+    <section className={part.kind === "before" || part.kind === "making" ? undefined : "sheet-keep"}>
       {part.kind === "before" ? <p>{`${shortCautions("firstPiece")} ${printingWords.wearers}`}</p> : null}
       {part.kind === "ending" ? <p>{shortCautions("securing")}</p> : null}
       <StepList plan={plan} steps={part.steps} />

@@ -1,23 +1,19 @@
 import { readingName } from "../../../app/progress/padProgress";
 import { readAbove } from "../../../app/above/madeAbove";
 import { readingsOfPlace } from "../../../app/steps/placeReadings";
-import { stepFacts } from "../../../app/steps/stepFacts";
 import type { Step } from "../../../app/steps/step";
 import type { BuildAbove } from "../../../core/above/buildAbove";
 import { formatLength } from "../../../core/lengthText";
-import type { Plan } from "../../../core/plan/plan";
 import { mm } from "../../../core/units";
 import { aboveReadingLabel } from "../../../text/above";
-import { betweenWords } from "../../../text/makingSteps";
-import { levelWords, lineWords } from "../../../text/pictures";
+import { levelWords } from "../../../text/pictures";
 import { printingWords } from "../../../text/printing";
 import { HeadCells } from "../HeadCells";
-import { useDerived } from "../useDerived";
 import { useFitting, useLengths } from "../useStore";
 
 interface Row {
   readonly head: string;
-  readonly cells: readonly { readonly expected?: number | undefined; readonly read?: number | undefined }[];
+  readonly cells: readonly { readonly expected: number | undefined; readonly read: number | undefined }[];
 }
 
 /** A cell for every reading, with what is expected in its corner; what was read already is filled in. */
@@ -85,27 +81,6 @@ export function AboveReadingCells({ build }: { readonly build: BuildAbove }) {
           })),
         },
       ]}
-    />
-  );
-}
-
-/** For what the tape reads over the padding between two level lines. */
-export function BetweenReadingCells({ plan }: { readonly plan: Plan }) {
-  const { lengths } = useDerived();
-  const fitting = useFitting();
-  const { write } = useLengths();
-  if (lengths === null) return null;
-  const { between } = stepFacts(plan, lengths.body, fitting);
-  const depthOf = (level: string) => plan.levels.find(({ name }) => name === level)?.depthBelowNape.value ?? 0;
-  return (
-    <ReadingCells
-      heads={[
-        readHead.reads,
-        ...between.map(({ above, depthBelowNape }) =>
-          betweenWords.below(lineWords[above], write(mm(depthBelowNape - depthOf(above)))),
-        ),
-      ]}
-      rows={parts.map((part) => ({ head: readHead[part], cells: between.map(() => ({})) }))}
     />
   );
 }

@@ -6,7 +6,7 @@ import type { Plan } from "../../../core/plan/plan";
 import { shortCautions } from "../../../text/cautions";
 import { finishingWords } from "../../../text/finishing";
 import { printingWords } from "../../../text/printing";
-import { battingToHaveShort, clothSentence, suppliesWords } from "../../../text/supplies";
+import { battingToHaveShort, clothLength, suppliesWords } from "../../../text/supplies";
 import { thinText } from "../../../text/thinText";
 import { useBattingSupplies } from "../supplies/useBattingSupplies";
 import { useSuppliesNow } from "../supplies/useSuppliesNow";
@@ -67,7 +67,9 @@ function Finishing({ plan }: { readonly plan: Plan }) {
   return (
     <p>
       <strong>{finishingWords.title}.</strong> {shortCautions("covering")}{" "}
-      {made === null ? null : clothSentence(clothKind(fitting), chosenWidth(fitting), made.cover, unit)}{" "}
+      {made === null || made.cover.coverCount + made.cover.armCount === 0
+        ? null
+        : clothLength(clothKind(fitting), chosenWidth(fitting), made.cover.rows.length, unit)}{" "}
       {finishingWords.count}
     </p>
   );

@@ -1,28 +1,36 @@
 import { useMemo } from "react";
 import type { PadProgress } from "../../../app/progress/padProgress";
-import { outermostLayer } from "../../../core/padding/piece";
+import { isStructure, outermostLayer } from "../../../core/padding/piece";
 import type { Plan } from "../../../core/plan/plan";
 import { featherWords, numberedName } from "../../../text/pieces";
 import { cuttingSheetWords } from "../../../text/printing";
 import { Drawing } from "../../drawing/Drawing";
 import { lengthWriter } from "../../../text/lengthWriter";
-import { useCutFrom } from "../useDerived";
+import { useCutFrom, useDerived } from "../useDerived";
 import { useLengths } from "../useStore";
 import { CutCardSheet } from "./CutCardSheet";
 import { SheetBox, usePrintedName } from "./SheetPage";
+import { TrialTable, trialRows } from "./TrialTable";
 import { type CutCard, cutCards, smallCutPages } from "./cutCards";
 
 /** Every piece drawn small, two abreast, to lie beside the padding sheet: its sizes, its centre line and its thin edge. */
 export function SmallCutSheet({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
   const title = cuttingSheetWords.small(usePrintedName());
-  const pages = smallCutPages(useSmallCards(plan));
+  const { input } = useDerived();
+  const structure = plan.pieces.filter(isStructure).length;
+  const pages = smallCutPages(useSmallCards(plan), structure === 0 ? 0 : structure + trialRows);
   const isPinned = (id: string): boolean => progress.pieces.some(({ piece, pinned }) => pinned && piece.id === id);
   return (
     <CutCardSheet
       title={title}
       pages={pages}
       size="small"
-      above={() => <p className="sheet-how">{cuttingSheetWords.how.join(" ")}</p>}
+      above={(page) => (
+        <>
+          <p className="sheet-how">{cuttingSheetWords.how.join(" ")}</p>
+          {page === 0 && input !== null ? <TrialTable plan={plan} input={input} /> : null}
+        </>
+      )}
       card={(card) => <SmallCard key={card.name} card={card} isPinned={isPinned(card.piece.id)} />}
     />
   );

@@ -1,6 +1,6 @@
 import type { Step } from "../../../app/steps/step";
-import { trialTurns } from "../../../app/steps/stepRecord";
 import { tuningWidths } from "../../../app/print/tuningWidths";
+import { linesBetween } from "../../../core/cover/coverGround";
 import type { MeasurementName } from "../../../core/body/vocabulary";
 import { formatLength, type LengthUnit } from "../../../core/lengthText";
 import { leastHalfWidth } from "../../../core/padding/sideLevel";
@@ -10,26 +10,15 @@ import { type Millimetres, mm } from "../../../core/units";
 import { measurementTexts } from "../../../text/measurements";
 import { levelWords } from "../../../text/pictures";
 import { printingWords } from "../../../text/printing";
-import { thinText } from "../../../text/thinText";
 import { useDerived } from "../useDerived";
 import { useLengths } from "../useStore";
-import { AboveReadingCells, BetweenReadingCells, CoverReadingCells } from "./ReadingCells";
-
-/** A trial agrees with the packet where a layer adds from a fifth less to a fifth more. */
-const trialAgrees = [0.8, 1.2];
+import { AboveReadingCells, CoverReadingCells } from "./ReadingCells";
 
 /** What is written down beside a step. */
 export function StepRoom({ step, plan }: { readonly step: Step; readonly plan: Plan }) {
   const { lengths, input } = useDerived();
-  const { unit, write } = useLengths();
-  const { pinsIn, pinsOut, trialCells, linesOverleaf, lookAt } = printingWords;
-  const trialSentence = (layer: Millimetres) => {
-    const [least, most] = trialAgrees.map((share) => write(mm(trialTurns * 2 * Math.PI * share * layer))) as [
-      string,
-      string,
-    ];
-    return printingWords.trial(thinText(layer, unit), least, most);
-  };
+  const { write } = useLengths();
+  const { pinsIn, pinsOut, trialCells, linesOverleaf } = printingWords;
   if (lengths === null || input === null) return null;
   switch (step.do) {
     case "read-lines":
@@ -39,13 +28,12 @@ export function StepRoom({ step, plan }: { readonly step: Step; readonly plan: P
     case "read-cover":
       return <CoverReadingCells step={step} />;
     case "read-between":
-      return <BetweenReadingCells plan={plan} />;
+      return <Cells words={betweenRoom(plan, write)} />;
     case "build-above":
       return step.build === null ? null : <AboveReadingCells build={step.build} />;
     case "look":
       return (
         <Cells
-          before={lookAt}
           words={lookedAt.flatMap((name) => {
             const length = lengths.body[name];
             return length === undefined ? [] : [`${measurementTexts[name].label.toLowerCase()} ${write(length)},`];
@@ -56,7 +44,7 @@ export function StepRoom({ step, plan }: { readonly step: Step; readonly plan: P
       return (
         <>
           <Cells words={trialCells} />
-          <p>{trialSentence(input.batting.layerThickness)}</p>
+          <p>{printingWords.trial.see}</p>
         </>
       );
     default:
@@ -72,9 +60,15 @@ const lookedAt = [
   "frontWaistLength",
 ] as const satisfies readonly MeasurementName[];
 
-const Cells = ({ words, before }: { readonly words: readonly string[]; readonly before?: string }) => (
+/** All around and front at each height between two level lines. */
+const betweenRoom = ({ levels }: Plan, write: (length: Millimetres) => string): readonly string[] =>
+  linesBetween(levels).flatMap(({ above, depthBelowNape }) => {
+    const level = levels.find(({ name }) => name === above)?.depthBelowNape.value ?? depthBelowNape;
+    return [printingWords.below(levelWords[above], write(mm(depthBelowNape - level))), printingWords.readHead.frontArc];
+  });
+
+const Cells = ({ words }: { readonly words: readonly string[] }) => (
   <p className="sheet-pins">
-    {before === undefined ? null : <span>{before}</span>}
     {words.map((word, i) => (
       <span key={`${word}${String(i)}`}>
         {word} <span className="sheet-write" />

@@ -1,0 +1,88 @@
+import type { LevelOutline } from "../../core/padding/layerThickness";
+import { piecesThickness } from "../../core/padding/layerThickness";
+import { isStructure } from "../../core/padding/piece";
+import type { PlanInput } from "../../core/plan/basis";
+import type { Plan, PlannedPiece, TapeReading } from "../../core/plan/plan";
+import { tapeQuarters } from "../../core/tape/tape";
+import { tapeAgreement } from "../../core/tolerances";
+import { type Millimetres, mm } from "../../core/units";
+import { basisOf } from "../progress/replay";
+
+/** What becomes of a printed plan if one layer turns out as thick as this. */
+export interface LayersOfThickness {
+  /** One layer under a snug tape (mm), and as a share of what the plan counts on. */
+  readonly layer: Millimetres;
+  readonly share: number;
+  /** How many layers each piece of the structure gets, in the order of pinning; the outermost is cut once more where there are more. */
+  readonly layers: readonly number[];
+  /** By how much the waist may grow in the trial for this column to be the nearest (mm); null without an end. */
+  readonly gain: { readonly from: Millimetres | null; readonly to: Millimetres | null };
+}
+
+/** As far as published thicknesses of battings of one weight lie apart; each a fifth to a quarter from the next. */
+const shares = [0.65, 0.8, 1, 1.25, 1.55] as const;
+
+/** A stack higher than this is no work for hands, as above the bust. A judgement. */
+const mostLayers = 12;
+
+/**
+ * How many layers each piece of the structure gets for several thicknesses of one layer, so that the work goes on by the trial
+ * with nothing but paper. The pieces keep their outlines. In the order of pinning each gets the
+ * number of layers that comes nearest to the thickness that is drawn, and takes no reading further than a tape tells over what the plan has there;
+ * what is then missing the tuning layers make up.
+ * `trialTurns` is how many turns the trial's strip has.
+ */
+export function layersByThickness(input: PlanInput, plan: Plan, trialTurns: number): readonly LayersOfThickness[] {
+  const each = input.batting.layerThickness;
+  const gainOf = (share: number) => mm(trialTurns * 2 * Math.PI * each * share);
+  return shares.map((share, i) => {
+    const [before, after] = [shares[i - 1], shares[i + 1]];
+    return {
+      layer: mm(each * share),
+      share,
+      layers: layersFor(input, plan, share),
+      gain: {
+        from: before === undefined ? null : gainOf(Math.sqrt(before * share)),
+        to: after === undefined ? null : gainOf(Math.sqrt(share * after)),
+      },
+    };
+  });
+}
+
+function layersFor(input: PlanInput, plan: Plan, share: number): readonly number[] {
+  const { levelSections } = basisOf(input);
+  const structure = plan.pieces.filter(isStructure);
+  const on: PlannedPiece[] = [];
+  return structure.map((piece, place) => {
+    const planned = levelSections.map((at) => readingOf(structure.slice(0, place + 1), at));
+    const isOver = (count: number): boolean => {
+      const pinned = [...on, withLayers(piece, count, share)];
+      return levelSections.some((at, i) => {
+        const [read, drawn] = [readingOf(pinned, at), planned[i] as TapeReading];
+        return (["girth", "frontArc", "backArc"] as const).some((part) => read[part] > drawn[part] + tapeAgreement);
+      });
+    };
+    const off = (count: number) => Math.abs(count * share - piece.layers.length);
+    const byThickness = Array.from({ length: mostLayers + 1 }, (_, i) => i).toSorted((a, b) => off(a) - off(b));
+    const count = byThickness.find((one) => !isOver(one)) ?? 0;
+    on.push(withLayers(piece, count, share));
+    return count;
+  });
+}
+
+/** The piece with so many layers of another thickness: left out on the form, where they are smallest, or the outermost once more. */
+function withLayers(piece: PlannedPiece, count: number, share: number): PlannedPiece {
+  const thick = piece.layers.map((layer) =>
+    layer.batting === "building" ? { ...layer, thickness: mm(layer.thickness * share) } : layer,
+  );
+  const outermost = thick.at(-1);
+  const more =
+    outermost === undefined ? [] : Array.from({ length: Math.max(0, count - thick.length) }, () => outermost);
+  return { ...piece, layers: [...(count < thick.length ? thick.slice(thick.length - count) : thick), ...more] };
+}
+
+function readingOf(pinned: readonly PlannedPiece[], at: LevelOutline): TapeReading {
+  const { leftFront, rightFront, leftBack, rightBack } = tapeQuarters(at.outline, piecesThickness(pinned, at));
+  const [front, back] = [leftFront + rightFront, leftBack + rightBack];
+  return { girth: mm(front + back), frontArc: mm(front), backArc: mm(back) };
+}
