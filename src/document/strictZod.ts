@@ -1,7 +1,10 @@
 import * as z from "zod/mini";
 
 /**
- * The maker of all schemas: the small variant of the library, which makes no function out of text, as the page's policy
- * asks. Schemas are made with this `z` and no other.
+ * The maker of all schemas, told before any is made to write no code of its own: it would otherwise try whether it may
+ * make a function out of text, which the page's policy forbids and the browser reports as a violation. Schemas are made
+ * with this `z` and no other.
  */
+z.config({ jitless: true });
+
 export { z };
