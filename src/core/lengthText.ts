@@ -47,7 +47,7 @@ export function parseLength(text: string, unit: LengthUnit): Result<Millimetres,
   if (plain === "") return err({ ...problem, code: "empty" });
   const parts = plain.length > longestText ? null : /^(-?)([\d.,/ -]*\d[.,]?)\s*((?:[a-z"'′]\D*)?)$/u.exec(plain);
   if (!parts) return err({ ...problem, code: "notALength" });
-  const [, minus = "", amountText = "", unitRead = ""] = parts;
+  const [minus, amountText, unitRead] = parts.slice(1) as [string, string, string];
 
   const own = unitRead === "" ? unit : unitOf(unitRead);
   if (!own) return err({ ...problem, code: "unknownUnit", unitRead });

@@ -4,7 +4,6 @@
  */
 export function nearestName(typed: string, known: readonly string[]): string | null {
   const wanted = letters(typed.slice(0, longestTyped));
-  if (wanted === "") return null;
   const same = known.find((name) => letters(name) === wanted);
   const part =
     wanted.length < 3

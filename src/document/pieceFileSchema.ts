@@ -66,9 +66,8 @@ export const layerSchema = z.strictObject({
     z.maxLength(400),
     z.superRefine((rows, found) => {
       for (const [i, { depthBelowNapeMm, startMm, endMm }] of rows.entries()) {
-        const above = rows[i - 1]?.depthBelowNapeMm;
-        if (above !== undefined && depthBelowNapeMm <= above)
-          tellRow(found, i, { is: "order", at: depthBelowNapeMm, above });
+        const above = rows[i - 1]?.depthBelowNapeMm ?? -Infinity;
+        if (depthBelowNapeMm <= above) tellRow(found, i, { is: "order", at: depthBelowNapeMm, above });
         if (endMm < startMm) tellRow(found, i, { is: "sides", start: startMm, end: endMm });
       }
     }),

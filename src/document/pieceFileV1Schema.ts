@@ -44,8 +44,8 @@ export const pieceFileV1Schema = z
       z.maxLength(400),
       z.superRefine((rows, found) => {
         for (const [i, { dropMm, startMm, endMm }] of rows.entries()) {
-          const above = rows[i - 1]?.dropMm;
-          if (above !== undefined && dropMm <= above) tellRow(found, i, { is: "order", at: dropMm, above });
+          const above = rows[i - 1]?.dropMm ?? -Infinity;
+          if (dropMm <= above) tellRow(found, i, { is: "order", at: dropMm, above });
           if (endMm < startMm) tellRow(found, i, { is: "sides", start: startMm, end: endMm });
         }
       }),

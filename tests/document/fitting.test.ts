@@ -14,6 +14,7 @@ import {
 } from "../../src/document/fitting";
 import { readFitting, readFittingText } from "../../src/document/readFitting";
 import { fittingMeasurements } from "../../src/document/fittingMeasurements";
+import { mostAtOnce } from "../../src/document/fittingLimits";
 import { jsonLimits } from "../../src/document/jsonLimits";
 
 // Hundreds of cases on a busy machine.
@@ -68,6 +69,11 @@ describe("files that open", () => {
     expect(fittingStep(fitting)).toBe("1/8 in");
     expect(writeFitting(fitting)).toEqual(handWritten);
   });
+});
+
+test("lengths are written as finely as their unit is read off a tape", () => {
+  const fitting = readOrThrow(frozen);
+  expect(lengthUnits.map((unit) => fittingStep({ ...fitting, unit }))).toEqual(["0.5 cm", "1/16 in", "1 mm"]);
 });
 
 describe("files that do not, and why", () => {
@@ -165,6 +171,16 @@ describe("files that do not, and why", () => {
       { ...handWritten, batting: { ...handWritten.batting, spread: 9 } },
       { path: ["batting", "spread"], code: "outOfRange", limit: "2", side: "atMost" },
     ],
+    [
+      "more pieces basted at once than there are",
+      { ...handWritten, work: [{ did: "basted", pieceIds: Array(mostAtOnce + 1).fill("front-1") }] },
+      { path: ["work", 0, "pieceIds"], code: "tooMany", got: mostAtOnce + 1, most: mostAtOnce },
+    ],
+    [
+      "a title without end",
+      { ...handWritten, title: "x".repeat(201) },
+      { path: ["title"], code: "outOfRange", got: `${"x".repeat(40)}…`, limit: "200", side: "atMost" },
+    ],
   ] as const)("%s", (_what, file, problem) => {
     expect(problemsOf(file)).toHaveLength(1);
     expect(problemsOf(file)[0]).toMatchObject(problem);
@@ -173,6 +189,11 @@ describe("files that do not, and why", () => {
   test("every problem is told, not only the first", () => {
     const file = { ...handWritten, unit: "ft", body: { waist: 1, bust: 2 } };
     expect(problemsOf(file).map(({ code }) => code)).toEqual(["notAllowed", "unknownKey", "unknownKey"]);
+  });
+
+  test("of names that nobody knows, as many are told as anyone reads", () => {
+    const unknown = Object.fromEntries(Array.from({ length: 300 }, (_, i) => [`xyzzy${i}`, 1]));
+    expect(problemsOf({ ...handWritten, body: unknown })).toHaveLength(50);
   });
 
   test("no JSON, and text beyond the limit", () => {

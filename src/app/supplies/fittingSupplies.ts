@@ -158,7 +158,7 @@ export function notions(
     sewingThread: mm(threadPerSeam[cloth] * cover.sewn),
     hasCover: cover.coverCount > 0,
     styleTape: mm(girths.bust + girths.fullHip + cover.seams),
-    waistTape: waistTape(current.plan, input.body)?.length ?? null,
+    waistTape: waistTape(current.plan, input.body).length,
     markingElastic: mm(sum(levelNames.map((name) => girths[name] + knot))),
     opening: cover.opening,
     form: formNotions(current.facts.form),

@@ -87,7 +87,6 @@ function smoothFront({ upper, lower }: ReturnType<typeof frontOf>["stops"], side
   const mouth = (upper.at(-1) as FrontStop).y - (lower[0] as FrontStop).y;
   return edge.flatMap((point) => {
     const below = flat(point.x, point.y - mouth);
-    if (-point.y === elbow) return [point, below];
-    return [-point.y > elbow ? below : point];
+    return [...(-point.y <= elbow ? [point] : []), ...(-point.y >= elbow ? [below] : [])];
   });
 }

@@ -79,15 +79,13 @@ const agree = (one: ExpectedReading, other: ExpectedReading, readingError: numbe
 /** The same stretch of tape, over the same pieces. */
 const isSamePlace = ({ row: one }: ExpectedReading, { row: other }: ExpectedReading): boolean =>
   one.name === other.name &&
-  (one.pinned === other.pinned ||
-    (one.pinned.length === other.pinned.length &&
-      one.pinned.every((piece, i) => isSamePiece(piece, other.pinned[i] as Laid))));
+  one.pinned.length === other.pinned.length &&
+  one.pinned.every((piece, i) => isSamePiece(piece, other.pinned[i] as Laid));
 
 const isSamePiece = (one: Laid, other: Laid): boolean =>
-  one.layers === other.layers ||
-  (one.anchor === other.anchor &&
-    one.layers.length === other.layers.length &&
-    one.layers.every((layer, i) => isSameLayer(layer, other.layers[i] as Layer)));
+  one.anchor === other.anchor &&
+  one.layers.length === other.layers.length &&
+  one.layers.every((layer, i) => isSameLayer(layer, other.layers[i] as Layer));
 
 const isSameLayer = (one: Layer, other: Layer): boolean =>
   one.batting === other.batting &&

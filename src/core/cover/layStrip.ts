@@ -14,15 +14,15 @@ export function layStrip(mesh: PanelMesh): PanelShape {
   const points = new Float64Array(2 * widths.length * pointsPerRow);
   let ends: RowEnds = { first: { x: 0, y: 0 }, last: { x: widths[0] as number, y: 0 } };
   drawRow(points, 0, ends, sag(mesh, 0));
-  for (let row = 1; row < widths.length; row++) {
+  for (const [i, width] of widths.slice(1).entries()) {
     ends = nextEnds(ends, {
-      width: widths[row] as number,
-      first: (steps[0] as Float64Array)[row - 1] as number,
-      last: (steps[pointsPerRow - 1] as Float64Array)[row - 1] as number,
-      falling: fallingAcross[row - 1] as number,
-      rising: risingAcross[row - 1] as number,
+      width,
+      first: (steps[0] as Float64Array)[i] as number,
+      last: (steps[pointsPerRow - 1] as Float64Array)[i] as number,
+      falling: fallingAcross[i] as number,
+      rising: risingAcross[i] as number,
     });
-    drawRow(points, row, ends, sag(mesh, row));
+    drawRow(points, i + 1, ends, sag(mesh, i + 1));
   }
   return { rows: widths.length, points };
 }

@@ -137,7 +137,6 @@ function raise(
     const { first, last } = layer;
     const between = (depths[last] as number) - (depths[first] as number);
     const missing = leastHeight - between - (up.get(layer) as number) - (down.get(layer) as number);
-    if (missing <= 0) continue;
     const roomAbove = farthestEdge(gaps[first] as Gap) - (up.get(layer) as number);
     const roomBelow = farthestEdge(gaps[last + 1] as Gap) - (down.get(layer) as number);
     const share = Math.min(1, missing / Math.max(1, roomAbove + roomBelow));

@@ -46,7 +46,7 @@ function distinct(depths: readonly number[]): readonly number[] {
   const sorted = [...depths].sort((a, b) => a - b);
   const last = sorted[sorted.length - 1] as number;
   const kept = sorted.filter((depth, i) => i === 0 || depth - (sorted[i - 1] as number) >= steepest / 2);
-  return kept[kept.length - 1] === last ? kept : [...kept.slice(0, -1), last];
+  return [...kept.slice(0, -1), last];
 }
 
 /** The depths with others between them, so that no two lie further apart than rows may. */

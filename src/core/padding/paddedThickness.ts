@@ -9,6 +9,5 @@ import type { LayerThickness } from "./sideLevel";
 export const paddedThickness = (pieces: readonly Laid[], level: LevelOutline, layer: LayerThickness): Float64Array =>
   withBonus(piecesThickness(pieces, level), layer);
 
-export function withBonus(planned: Float64Array, { each, bonus }: LayerThickness): Float64Array {
-  return bonus === 0 ? planned : planned.map((thickness) => thickness + bonus * Math.min(1, thickness / each));
-}
+export const withBonus = (planned: Float64Array, { each, bonus }: LayerThickness): Float64Array =>
+  planned.map((thickness) => thickness + bonus * Math.min(1, thickness / each));

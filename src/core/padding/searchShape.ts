@@ -98,8 +98,7 @@ function prepare(problem: ShapingProblem): Search {
     const found = known.get(key);
     if (found !== undefined) return found;
     const { left, right } = levels[level] as SearchLevel;
-    const fits = left.fits(turns, discs)[half];
-    const made = levelChoices(fits, left === right ? fits : right.fits(turns, discs)[half]);
+    const made = levelChoices(left.fits(turns, discs)[half], right.fits(turns, discs)[half]);
     known.set(key, made);
     return made;
   };

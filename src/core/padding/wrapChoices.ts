@@ -16,7 +16,7 @@ export function wrapSets(most: readonly number[]): readonly WrapSet[] {
   const levels = most.length;
   const single = mostRuns(most);
   const empty: WrapSet = { wraps: [], turns: most.map(() => 0) };
-  const known = new Set([empty.turns.join()]);
+  const known = new Set<string>();
   const sets: WrapSet[] = [empty];
   const add = (wraps: readonly WrapChoice[]) => {
     const turns = Array.from({ length: levels }, (_, i) =>
@@ -32,7 +32,7 @@ export function wrapSets(most: readonly number[]): readonly WrapSet[] {
     for (const inner of single) {
       const isWithin = inner.first >= outer.first && inner.last <= outer.last;
       const isApart = inner.first > outer.last;
-      if ((isWithin && inner !== outer) || isApart) add(isWithin ? [inner, outer] : [inner, outer]);
+      if ((isWithin && inner !== outer) || isApart) add([inner, outer]);
     }
   }
   return sets;

@@ -55,10 +55,7 @@ export function assemblePlan(
 }
 
 /** The lines between a level and the next below that are no levels themselves. */
-function linesBelow({ depths }: Basis, lines: readonly TorsoLine[], name: LevelName): readonly TorsoLine[] {
-  const next = levelNames[levelNames.indexOf(name) + 1];
-  if (next === undefined) return [];
-  return lines.filter(
-    (line) => line.name === "between" && line.depthBelowNape > depths[name] && line.depthBelowNape < depths[next],
+const linesBelow = ({ depths }: Basis, lines: readonly TorsoLine[], name: LevelName): readonly TorsoLine[] =>
+  lines.filter(
+    (line) => line.name === "between" && levelNames.findLast((level) => depths[level] < line.depthBelowNape) === name,
   );
-}

@@ -1,7 +1,7 @@
 import type { Measurements } from "../body/measurements";
 import { tiltAdds, waistTilt } from "../body/waistTilt";
 import { type Millimetres, mm } from "../units";
-import type { Plan } from "./plan";
+import type { Plan, PlannedLevel } from "./plan";
 
 /** The waist tape: where it is sewn at centre back, how long it is, and what is known of its tilt. */
 export interface WaistTape {
@@ -12,9 +12,8 @@ export interface WaistTape {
   readonly tiltAdds: Millimetres;
 }
 
-export function waistTape(plan: Plan, body: Measurements): WaistTape | null {
-  const waist = plan.levels.find(({ name }) => name === "waist");
-  if (waist === undefined) return null;
+export function waistTape(plan: Plan, body: Measurements): WaistTape {
+  const waist = plan.levels.find(({ name }) => name === "waist") as PlannedLevel;
   const { napeToWaist, waistToFloorFront: front, waistToFloorBack: back } = body;
   const more = tiltAdds(waistTilt(body));
   return {

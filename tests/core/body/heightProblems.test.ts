@@ -39,6 +39,43 @@ describe("lines run from the top down", () => {
   });
 });
 
+/** Broken on purpose: the line or the tape not named, or another named in its place. Seen to fail. */
+describe("a line that two ways lead to", () => {
+  test.each([
+    ["bust", { bustBelowNape: 270, shoulderToApex: 400 }, ["bustBelowNape", "shoulderToApex"]],
+    ["bust, one side read", { bustBelowNape: 270, leftShoulderToApex: 400 }, ["bustBelowNape", "leftShoulderToApex"]],
+    [
+      "underbust",
+      { bustBelowNape: 260, underbustBelowNape: 330, apexToUnderbust: 100 },
+      ["underbustBelowNape", "apexToUnderbust"],
+    ],
+    ["waist", { waistBelowNape: 370, napeToWaist: 470 }, ["waistBelowNape", "napeToWaist"]],
+    [
+      "high hip",
+      { waistBelowNape: 370, highHipBelowNape: 450, waistToHighHip: 120 },
+      ["highHipBelowNape", "waistToHighHip"],
+    ],
+    [
+      "full hip",
+      { waistBelowNape: 370, fullHipBelowNape: 550, waistToFullHip: 220 },
+      ["fullHipBelowNape", "waistToFullHip"],
+    ],
+    [
+      "line above the floor",
+      { napeHeight: 1400, waistHeight: 1030, waistBelowNape: 390 },
+      ["waistBelowNape", "waistHeight"],
+    ],
+  ])("%s: is asked about where they part, the line first", (_, given, names) => {
+    expect(found(given)).toMatchObject([{ severity: "pleaseCheck", code: "heightsDisagree", names }]);
+  });
+
+  test("is expected as far below the waist as the tape down the side, give or take what that may be off", () => {
+    const [problem] = found({ waistBelowNape: 370, fullHipBelowNape: 550, waistToFullHip: 220 });
+    expect(problem).toMatchObject({ got: 550, expected: { least: 560, most: 620 } });
+    expect(found({ waistBelowNape: 370, fullHipBelowNape: 560, waistToFullHip: 220 })).toEqual([]);
+  });
+});
+
 describe("heights above the floor", () => {
   const inInches = { napeHeight: 1400, bustHeight: 1400 - 270 / 2.54, waistHeight: 1400 - 390 / 2.54 };
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { calibrate } from "../../../src/core/calibration/calibrate";
-import type { Reread } from "../../../src/core/calibration/evidence";
+import type { Reread, TapeReadingName } from "../../../src/core/calibration/evidence";
 import { readingLimits } from "../../../src/core/calibration/readingLimits";
 import { bareGirth, evidenceOf, read, waistRead, waistRound } from "./roundForm";
 
@@ -16,6 +16,19 @@ describe("the limits of a reading", () => {
     expect(least).toBeGreaterThan(bareGirth * 0.85);
     expect(most).toBeGreaterThan(bareGirth + 25);
     expect(most).toBeLessThan(bareGirth * 1.15);
+  });
+
+  /** Broken on purpose: how two quarters go together left out, and taken off. Seen to fail. */
+  test("its room is four standard deviations of form and tape together and a twentieth of the reading", () => {
+    const room = (name: TapeReadingName) => {
+      const { least, most } = limits(name, []);
+      return (most - least) / 2 - 0.05 * ((most + least) / 2);
+    };
+    // A girth within 5 mm, halves and sides within 7 mm of each other, a tape read within 3 mm.
+    expect(room("waistGirth")).toBeCloseTo(4 * Math.hypot(5, 3), 6);
+    for (const arc of ["waistFrontArc", "waistBackArc"] as const)
+      expect(room(arc)).toBeCloseTo(4 * Math.hypot(5 / 2, 7 / 2, 3), 6);
+    expect(room("highHipLeftFrontArc")).toBeCloseTo(4 * Math.hypot(5 / 4, 7 / 4, 7 / 4, 7 / 4, 3), 6);
   });
 
   test("padding adds up to every layer as thick as it can be, and takes nothing away", () => {

@@ -29,6 +29,9 @@ test("of charts that reach the body the best standing comes first, a last step f
 test("a body that no chart reaches gets the best standing one, and one that no chart measures gets none", () => {
   expect([700, 799, 1051].map((bust) => first(bust))).toEqual(["small", "small", "small"]);
   expect(first(860, ["bustGirth", "fullHipGirth"])).toBeUndefined();
+  const [known, ...unknown] = small.sizes;
+  const partly = { ...small, sizes: [known, ...unknown.map((size) => ({ ...size, measurements: {} }))] } as FormTable;
+  expect(firstChart([large, partly], ["bustGirth"], mm(860))?.id).toBe("large");
 });
 
 test("what was read off a form stands in every size", () => {

@@ -66,3 +66,39 @@ test("a section known by its directions is drawn along its curve, with normals s
     expect(agrees).toBeGreaterThan(0.9995);
   }
 });
+
+/** A circle beside the middle: its quarters are its radius times the angles between the axes. Broken on purpose: a quarter's end added instead of taken off, arc lengths counted from center back. Seen to fail. */
+test("a section beside its middle has the quarters of its own curve, each with its points, and center front at nothing", () => {
+  const [radius, right, up, perQuarter] = [120, 30, -20, 40];
+  const circle = (angle: number) => radius + right * Math.cos(angle) + up * Math.sin(angle);
+  const outline = sectionOutline({ support: lines(circle, 96) }, perQuarter / 2);
+  const [across, along] = [Math.asin(-right / radius), Math.asin(-up / radius)];
+  const turn = Math.PI / 2;
+  const wanted = {
+    leftFront: radius * (turn - across - along),
+    rightFront: radius * (turn + across - along),
+    leftBack: radius * (turn - across + along),
+    rightBack: radius * (turn + across + along),
+  };
+  for (const part of ["leftFront", "rightFront", "leftBack", "rightBack"] as const)
+    expect(outline.quarters[part]).toBeCloseTo(wanted[part], 1);
+  expect(outline.count).toBe(4 * perQuarter);
+  expect(outline.arcLength[0]).toBeCloseTo(-wanted.rightBack - wanted.rightFront, 1);
+  expect(outline.arcLength[2 * perQuarter]).toBeCloseTo(0, 6);
+  for (const at of [0, 2]) expect(outline.x[at * perQuarter]).toBeCloseTo(0, 6);
+  for (const at of [1, 3]) expect(outline.y[at * perQuarter]).toBeCloseTo(0, 6);
+  const ways = Array.from(
+    { length: 4 * perQuarter - 1 },
+    (_, i) => (outline.arcLength[i + 1] as number) - (outline.arcLength[i] as number),
+  );
+  // On a circle neither length nor turning asks for points anywhere more than elsewhere in a quarter.
+  for (const [i, way] of ways.entries()) {
+    const part = (["rightBack", "rightFront", "leftFront", "leftBack"] as const)[Math.floor(i / perQuarter)];
+    expect(way).toBeCloseTo(wanted[part as keyof typeof wanted] / perQuarter, 0);
+  }
+});
+
+test("a section that does not lie around its middle is a broken promise", () => {
+  const beside = lines((angle) => 50 + 90 * Math.cos(angle), 24);
+  expect(() => sectionOutline({ support: beside }, 20)).toThrow("around its middle");
+});

@@ -109,6 +109,39 @@ describe("steering many parameters at once", () => {
     }
   });
 
+  /** Broken on purpose: a round more, no end to the rounds, an idle round never counted. Seen to fail. */
+  test("it reads once a round and stops with the rounds, or after four that brought nothing, and tells the first of settings alike", () => {
+    const reads = (reading: (a: number) => number, rounds: number) => {
+      const settings: number[] = [];
+      const read = ([a = 0]: readonly number[]) => {
+        settings.push(a);
+        return [reading(a)];
+      };
+      const told = solveToTargets(
+        read,
+        problem({ start: [2], targets: [900], least: [0], most: [1000], slopes: [1], longestStep: () => 5, rounds }),
+      );
+      return { count: settings.length, told: told.parameters, first: settings[0] };
+    };
+    for (const rounds of [1, 3, 9]) expect(reads((a) => 20 * a, rounds).count).toBe(1 + rounds);
+    const flat = reads(() => 7, 30);
+    expect(flat.count).toBe(1 + 4);
+    expect(flat.told).toEqual([flat.first]);
+  });
+
+  /** Broken on purpose: never halved, the one side of the bracket not looked at. Seen to fail. */
+  test("a reading thirty times steeper than guessed is closed in on by halves, from three starts in four before patience ends", () => {
+    const starts = Array.from({ length: 101 }, (_, i) => i / 2);
+    const found = starts.filter((start) => {
+      const { kind, parameters } = solveToTargets(
+        ([a = 0]) => [30 * (a - 20.3)],
+        problem({ start: [start], targets: [3], least: [0], most: [50], slopes: [1], rounds: 60 }),
+      );
+      return kind === "onTarget" && Math.abs((parameters[0] ?? 0) - 20.4) < 0.005;
+    });
+    expect(found.length).toBeGreaterThan(75);
+  });
+
   test("no parameters at all are on target", () => {
     expect(solveToTargets(() => [], problem({ start: [], targets: [], least: [], most: [], slopes: [] }))).toEqual({
       kind: "onTarget",

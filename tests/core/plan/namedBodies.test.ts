@@ -82,7 +82,7 @@ describe("a waist that tilts: the tape still reads right, and the waist lies whe
     expect(untoldMisses(plan)).toEqual([]);
     expect(plan.shortfalls).toEqual([]);
     const depthBelowNape = (one: Plan) => levelOf(one, "waist").depthBelowNape.value;
-    return { tape: waistTape(plan, person)?.tilt, lower: depthBelowNape(plan) - depthBelowNape(planOf(bodyWith({}))) };
+    return { tape: waistTape(plan, person).tilt, lower: depthBelowNape(plan) - depthBelowNape(planOf(bodyWith({}))) };
   };
 
   test("lower in front", () => {

@@ -95,6 +95,13 @@ describe("a taut tape around the surface", () => {
     const tape = tautSection(section);
     expect(girthOf(tape.quarters)).toBeCloseTo(200 * Math.PI, 1);
     expect(tautPointAt(tape, 25 * Math.PI).x).toBeCloseTo(100 * Math.SQRT1_2, 1);
+    // Corners on the middle line and on the side line stand in it once.
+    const [{ x, y, arcLength }, count] = [tape, 8 * 200];
+    expect(x).toHaveLength(count + 1);
+    for (let i = 1; i <= count; i++) {
+      expect(Number.isFinite((x[i] as number) + (y[i] as number))).toBe(true);
+      expect(arcLength[i]).toBeGreaterThan(arcLength[i - 1] as number);
+    }
     const moved = { ...section, points: section.points.map((value) => value + 500) };
     expect(() => tautSection(moved)).toThrow();
   });
