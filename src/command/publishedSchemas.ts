@@ -2,7 +2,7 @@ import { measurementNames } from "../core/body/vocabulary";
 import { fittingSchema } from "../document/fittingSchema";
 import { planFileSchema } from "../document/planFile";
 import { stepFileSchema } from "../document/stepFile";
-import { z } from "../document/strictZod";
+import { z } from "zod/mini";
 import { measurementTexts } from "../text/measurements";
 
 /**

@@ -1,4 +1,4 @@
-import type { z } from "./strictZod";
+import type { z } from "zod/mini";
 import type { MeasurementName } from "../core/body/vocabulary";
 import type { LengthProblem } from "../core/lengthText";
 import type { JsonLimit } from "./jsonLimits";

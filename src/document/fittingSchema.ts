@@ -1,5 +1,5 @@
 import { startingBatting } from "./startingBatting";
-import { z } from "./strictZod";
+import { z } from "zod/mini";
 import { type LevelName, levelNames, measurementNames, type MeasurementName } from "../core/body/vocabulary";
 import { type AskedAbove, askedAbove, type StackPart, stackParts } from "../core/above/buildAbove";
 import { type BetweenReadingName, betweenReadingNames, type LevelAbove, levelsAbove } from "../core/cover/betweenLines";

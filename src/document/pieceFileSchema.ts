@@ -1,6 +1,6 @@
 import { longestMm } from "./fittingLimits";
 import type { PieceProblem } from "./fittingProblem";
-import { z } from "./strictZod";
+import { z } from "zod/mini";
 import { type LevelName, levelNames } from "../core/body/vocabulary";
 import { battingRoles } from "../core/material";
 import { pieceKinds, pieceZones } from "../core/padding/piece";

@@ -1,4 +1,4 @@
-import { z } from "./strictZod";
+import { z } from "zod/mini";
 import { battingRoles } from "../core/material";
 import type { Frozen } from "./frozen";
 import { lengthMm, placeMm, readingsAfterSchema, tellRow } from "./pieceFileSchema";

@@ -1,4 +1,4 @@
-import { z } from "./strictZod";
+import { z } from "zod/mini";
 import type { Measurements } from "../core/body/measurements";
 import type { Reading } from "../core/body/reading";
 import type { Section } from "../core/body/section";

@@ -9,7 +9,7 @@ import { isSlip, nearestName } from "./nearestName";
 import { withKeysOfToday } from "./olderKeys";
 import { pieceFileSchema } from "./pieceFileSchema";
 import { startingBatting } from "./startingBatting";
-import type { z } from "./strictZod";
+import type { z } from "zod/mini";
 
 /** Reads a fitting from the text of a file, which may be anyone's. */
 export function readFittingText(text: string): Result<Fitting, readonly FittingProblem[]> {

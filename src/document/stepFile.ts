@@ -1,4 +1,4 @@
-import { z } from "./strictZod";
+import { z } from "zod/mini";
 import { levelNames } from "../core/body/vocabulary";
 import type { Frozen } from "./frozen";
 import { pieceFileSchema, lengthMm } from "./pieceFileSchema";

@@ -1,4 +1,4 @@
-import { z } from "./strictZod";
+import { z } from "zod/mini";
 import { battingGoodIds, clothWidthIds } from "../core/supplies/goods";
 import type { Frozen } from "./frozen";
 

@@ -6,7 +6,7 @@ import published from "../../shared/size-tables.json";
 import { chartKinds } from "../../src/core/form/formTable";
 import { lengthUnits } from "../../src/core/lengthText";
 import { columnNames, formTables } from "../../src/document/formTables";
-import { z } from "../../src/document/strictZod";
+import { z } from "zod/mini";
 
 const size = (table: string, name: string) => {
   const found = formTables.find(({ id }) => id === table)?.sizes.find((one) => one.name === name);

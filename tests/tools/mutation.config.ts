@@ -22,8 +22,6 @@ export default defineConfig({
     exclude: [
       // How long something takes says nothing of a changed line, and is longer in code that counts its own lines.
       "core/cover/coverSpeed",
-      // Loads every schema within the test, and would judge the changes of their tables alone.
-      "document/strictZod",
       // What these find out at length, the record notices at once.
       "laws/above",
       "laws/loop",

@@ -8,7 +8,7 @@ import { workEntry } from "../../src/app/steps/workEntry";
 import type { MeasurementName } from "../../src/core/body/vocabulary";
 import { linePartName } from "../../src/core/form/linePart";
 import { reachOf } from "../../src/core/geometry/support";
-import { formatLength } from "../../src/core/lengthText";
+import { fineStep, formatLength } from "../../src/core/lengthText";
 import { type Millimetres, mm } from "../../src/core/units";
 import { type Fitting, fittingStep } from "../../src/document/fitting";
 import { linesWords } from "../../src/text/linesAtForm";
@@ -54,7 +54,7 @@ export async function walkStops(
   let fitting = start;
   let isOver = false;
   const text = (name: MeasurementName, expected: number) =>
-    formatLength(mm(reads(name, mm(expected))), "1/16 in", "bare");
+    formatLength(mm(reads(name, mm(expected))), fineStep[start.unit], "bare");
   for (let stops = 0; stops < mostStops; stops += 1) {
     const lines = await atLines(derive(fitting), fitting, screen, text, seen);
     if (lines !== null) {
