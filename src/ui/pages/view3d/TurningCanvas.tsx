@@ -1,6 +1,6 @@
-import { useEffect, useRef, useState } from "react";
-import { turningColours } from "./turningColours";
-import { paintFigure, type TurningPicture } from "./turningPaint";
+import { useEffect, useMemo, useRef, useState } from "react";
+import { type TurningColours, turningColours } from "./turningColours";
+import { paintFigure, surfaceSheet, type TurningPicture } from "./turningPaint";
 
 /** The figure on a canvas as large as its place, sharp on any screen, painted anew when the colours of the page change. */
 export function TurningCanvas({ model, view, count, now, body }: TurningPicture) {
@@ -18,11 +18,14 @@ export function TurningCanvas({ model, view, count, now, body }: TurningPicture)
     return () => observer.disconnect();
   }, []);
 
+  const surface = useMemo(() => (size.width === 0 ? null : surfaceSheet(size)), [size]);
+  const colours = useRef<{ readonly scheme: number; readonly are: TurningColours } | null>(null);
+
   // biome-ignore lint/correctness/useExhaustiveDependencies: a change of the scheme changes what the style sheet answers
   useEffect(() => {
     const element = canvas.current;
     const context = element?.getContext("2d") ?? null;
-    if (element === null || context === null || size.width === 0) return undefined;
+    if (element === null || context === null || surface === null) return undefined;
     const frame = requestAnimationFrame(() => {
       const sharpness = Math.min(3, window.devicePixelRatio || 1);
       const [width, height] = [Math.round(size.width * sharpness), Math.round(size.height * sharpness)];
@@ -31,10 +34,11 @@ export function TurningCanvas({ model, view, count, now, body }: TurningPicture)
         element.height = height;
       }
       context.setTransform(sharpness, 0, 0, sharpness, 0, 0);
-      paintFigure(context, { model, view, count, now, body }, turningColours(element, context), size);
+      if (colours.current?.scheme !== scheme) colours.current = { scheme, are: turningColours(element, context) };
+      paintFigure(context, { model, view, count, now, body }, colours.current.are, size, surface);
     });
     return () => cancelAnimationFrame(frame);
-  }, [model, view, count, now, body, size, scheme]);
+  }, [model, view, count, now, body, size, surface, scheme]);
 
   return <canvas className="turning-canvas" ref={canvas} aria-hidden />;
 }

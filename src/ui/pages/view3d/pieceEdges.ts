@@ -1,6 +1,6 @@
 import type { SectionAt } from "../../../core/body/torsoCurve";
 import { outermostLayer, type Piece } from "../../../core/padding/piece";
-import { placeAt } from "../../../core/surface/paddedSection";
+import { type PaddedSection, placeAt } from "../../../core/surface/paddedSection";
 import { firstAtOrBelow, pieceRows, pointAtPlace, type SurfacePlace } from "../../../core/surface/paddedSurface";
 import type { Look, SeenPoint, StandingRing } from "./turningSurface";
 
@@ -22,7 +22,8 @@ export function pieceEdges(
     ...rows.toReversed().map(({ depthBelowNape, end }) => ({ depthBelowNape, arcLength: end })),
   ];
   const closed = [...places, ...places.slice(0, 1)];
-  return runs(filledIn(closed).map((place) => placeOn(rings, place, look)));
+  const sections = rings.map(({ section }) => section);
+  return runs(filledIn(closed).map((place) => placeOn({ rings, sections }, place, look)));
 }
 
 /** A ring all round, cut into the parts that face the viewer. */
@@ -71,8 +72,11 @@ const ringAt = (rings: readonly StandingRing[], depth: number): StandingRing | u
   rings.find(({ section }) => section.depthBelowNape >= depth) ?? rings.at(-1);
 
 /** A place on the padded surface, and whether it faces the viewer where it lies on the section below it. */
-function placeOn(rings: readonly StandingRing[], place: SurfacePlace, look: Look): Facing {
-  const sections = rings.map(({ section }) => section);
+function placeOn(
+  { rings, sections }: { readonly rings: readonly StandingRing[]; readonly sections: readonly PaddedSection[] },
+  place: SurfacePlace,
+  look: Look,
+): Facing {
   const { x, y } = pointAtPlace(sections, place);
   const ring = rings[firstAtOrBelow(sections, place.depthBelowNape)];
   return {

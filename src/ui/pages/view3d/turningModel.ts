@@ -5,7 +5,6 @@ import { reachBeyond } from "../../../core/padding/levelGaps";
 import { reachOf } from "../../../core/geometry/support";
 import { mm, ratio } from "../../../core/units";
 import { bodyCurveOf, formCurveOf } from "../../../core/plan/torsosOfPlan";
-import type { PaddedSection } from "../../../core/surface/paddedSection";
 import { figureExtent } from "../../drawing/figureScene";
 import { standing, type StandingRing, turningSections } from "./turningSurface";
 
@@ -17,8 +16,8 @@ export interface TurningModel {
   readonly levels: readonly PlannedLevel[];
   /** The bare form at any depth below the nape. */
   readonly bareAt: SectionAt;
-  /** The form with all pieces on. */
-  readonly form: readonly PaddedSection[];
+  /** The form with the first so many pieces on. */
+  readonly standingWith: (count: number) => readonly StandingRing[];
   readonly crown: readonly StandingRing[];
   readonly body: readonly StandingRing[];
   readonly pieces: readonly PlannedPiece[];
@@ -36,12 +35,18 @@ export function turningModel(levels: readonly PlannedLevel[], pieces: readonly P
   // Further up than padding reaches, nothing of the body was measured.
   const bodyTop = Math.max(top, (stops[0] ?? top) - reachBeyond.above);
   const body = standing(turningSections(bodyCurveOf(levels), [], { top: bodyTop, bottom, stops }), 0);
-  const finished = standing(form, pieces.length);
+  const known = new Map<number, readonly StandingRing[]>();
+  const standingWith = (count: number): readonly StandingRing[] => {
+    const rings = known.get(count) ?? standing(form, count);
+    known.set(count, rings);
+    return rings;
+  };
+  const finished = standingWith(pieces.length);
   const crown = standing(turningSections(crownAt(bareAt, top), [], { top: crownTop, bottom: top }), 0);
   return {
     levels,
     bareAt,
-    form,
+    standingWith,
     crown,
     body,
     pieces: inOrder,

@@ -1,17 +1,8 @@
 import { levelWords } from "../../../text/pictures";
 import { facingRuns, pieceEdges } from "./pieceEdges";
 import { mixed, type Rgb, rgbText, shaded, type TurningColours } from "./turningColours";
-import {
-  type Face,
-  facesToward,
-  type Look,
-  lookFrom,
-  type SeenPoint,
-  seenRing,
-  standing,
-  type StandingRing,
-  type TurningView,
-} from "./turningSurface";
+import { newRaster, paintSurface, type Raster } from "./turningRaster";
+import { type Look, lookFrom, type SeenPoint, seenRing, type StandingRing, type TurningView } from "./turningSurface";
 import { crownTop, type TurningModel } from "./turningModel";
 
 /** One picture of the figure: from where, how many pieces on, with or without the body round it. */
@@ -38,6 +29,7 @@ export function paintFigure(
   picture: TurningPicture,
   colours: TurningColours,
   size: { readonly width: number; readonly height: number },
+  surface: SurfaceSheet,
 ): void {
   const { model, view, count, now, body } = picture;
   const textPixels = Math.max(13, Math.min(26, size.width / 34));
@@ -49,7 +41,7 @@ export function paintFigure(
   const look = lookFrom(view);
   const middle = look(0, 0, (crownTop + model.bottom) / 2);
   const sheet: Sheet = { context, colours, look, scale, textPixels };
-  const rings = standing(model.form, count);
+  const rings = model.standingWith(count);
   context.clearRect(0, 0, size.width, size.height);
   context.save();
   context.translate((size.width - words) / 2, size.height / 2 - middle.down * scale);
@@ -58,7 +50,7 @@ export function paintFigure(
   context.lineCap = "round";
   paintPole(sheet, rings.at(-1));
   if (body === "shown") paintShell(sheet, model, "behind");
-  paintFaces(sheet, [...model.crown, ...rings], now);
+  paintFaces(sheet, [...model.crown, ...rings], surface, now);
   line(sheet, sideEdges([...model.crown, ...rings], look), rgbText(colours.line), 1.5);
   paintCap(sheet, model.crown[0]);
   paintEdges(sheet, model, rings, picture);
@@ -137,30 +129,56 @@ function paintCap(sheet: Sheet, neck: StandingRing | undefined): void {
   line(sheet, [[...ring, ...ring.slice(0, 1)]], rgbText(colours.line), 1.25);
 }
 
+/** The surface of form and pieces, one picture element for a pixel of the page: lines on it are as sharp as the screen. */
 function paintFaces(
-  { context, colours, look, scale }: Sheet,
+  { context, colours, look }: Sheet,
   rings: readonly StandingRing[],
+  { raster, ground, image }: SurfaceSheet,
   now: number | null,
 ): void {
-  context.lineWidth = 0.8 / scale;
-  for (const face of facesToward(rings, look)) {
-    const colour = rgbText(shaded(materialOf(face, colours, now), face.light, colours.shading));
-    context.beginPath();
-    trace(context, face.corners);
-    context.closePath();
-    context.fillStyle = colour;
-    context.strokeStyle = colour;
-    context.fill();
-    // A hair's breadth over the edge, so that no ground shines through between faces.
-    context.stroke();
-  }
+  const { canvas } = context;
+  const { a: scale, e: left, f: top } = context.getTransform();
+  const share = ground.canvas.width / canvas.width;
+  paintSurface(raster, rings, {
+    look,
+    place: { scale: scale * share, left: left * share, top: top * share },
+    material: (ring, at) => materialOf(ring, at, colours, now),
+    shading: colours.shading,
+  });
+  ground.putImageData(image, 0, 0);
+  context.save();
+  context.resetTransform();
+  context.drawImage(ground.canvas, 0, 0, canvas.width, canvas.height);
+  context.restore();
+}
+
+/** What the surface is painted on before it goes onto the canvas of the page. */
+export interface SurfaceSheet {
+  readonly raster: Raster;
+  readonly ground: CanvasRenderingContext2D;
+  /** The same picture elements, as a canvas takes them. */
+  readonly image: ImageData;
+}
+
+export function surfaceSheet(size: { readonly width: number; readonly height: number }): SurfaceSheet | null {
+  const raster = newRaster(size.width, size.height);
+  const canvas = document.createElement("canvas");
+  [canvas.width, canvas.height] = [raster.width, raster.height];
+  const ground = canvas.getContext("2d");
+  const image = new ImageData(new Uint8ClampedArray(raster.inks.buffer), raster.width, raster.height);
+  return ground === null ? null : { raster, ground, image };
 }
 
 /** Two tints take turns, the piece at hand has its own, and where a piece is pulled thin what it lies on shows through. */
-function materialOf({ piece, own, beneath }: Face, colours: TurningColours, now: number | null): Rgb {
+function materialOf(
+  { outermost, own, beneath }: StandingRing,
+  at: number,
+  colours: TurningColours,
+  now: number | null,
+): Rgb {
   const tint = (order: number): Rgb =>
     order === 0 ? colours.form : order === now ? colours.now : order % 2 === 0 ? colours.layer : colours.layerOther;
-  return mixed(tint(beneath), tint(piece), Math.min(1, own / thinMm));
+  return mixed(tint(beneath[at] ?? 0), tint(outermost[at] ?? 0), Math.min(1, (own[at] ?? 0) / thinMm));
 }
 
 /** Batting pulled thinner than this lets what it lies on show through (mm). */
@@ -187,38 +205,39 @@ function paintLevels(sheet: Sheet, { levels }: TurningModel, rings: readonly Sta
 }
 
 /**
- * The body as a shell: a veil over all of it that faces the viewer, chalk rings round it, and its edges. What lies behind
+ * The body as a shell: a veil over all of it, chalk rings round it, and its edges. What lies behind
  * the form is drawn first and fainter. At a level whose girth was guessed the ring is dashed.
  */
 function paintShell(sheet: Sheet, { body, levels }: TurningModel, which: "behind" | "before"): void {
   const { context, colours, look } = sheet;
   if (which === "before") {
+    const [left = [], right = []] = sideEdges(body, look);
     context.beginPath();
-    for (const { corners } of facesToward(body, look)) {
-      trace(context, corners);
-      context.closePath();
-    }
+    trace(context, [...left, ...right.toReversed()]);
+    context.closePath();
     context.fillStyle = rgbText(colours.body, 0.13);
     context.fill();
   }
   const opacity = which === "before" ? 0.95 : 0.4;
+  // All rings of one kind are one stroke: each by itself takes a canvas as long as all of them.
+  const drawn: { readonly [kind in ShellRing]: (readonly SeenPoint[])[] } = { measured: [], guessed: [], between: [] };
   for (const [i, ring] of body.entries()) {
     const depth = ring.section.depthBelowNape;
     const level = levels.find(({ depthBelowNape }) => depthBelowNape.value === depth);
     const isBorder = i === 0 || i === body.length - 1;
     if (level === undefined && !isBorder && i % 5 !== 0) continue;
     const runs = which === "before" ? facingRuns(ring, look, depth) : [wholeRing(ring, look)];
-    const strong = level !== undefined || isBorder;
-    line(
-      sheet,
-      runs,
-      rgbText(colours.body, strong ? opacity : opacity * 0.4),
-      strong ? 2 : 1,
-      level?.body.girth.kind === "estimated" ? [8, 6] : [],
-    );
+    const kind =
+      level?.body.girth.kind === "estimated" ? "guessed" : level === undefined && !isBorder ? "between" : "measured";
+    drawn[kind].push(...runs);
   }
+  line(sheet, drawn.between, rgbText(colours.body, opacity * 0.4), 1);
+  line(sheet, drawn.measured, rgbText(colours.body, opacity), 2);
+  line(sheet, drawn.guessed, rgbText(colours.body, opacity), 2, [8, 6]);
   if (which === "before") line(sheet, sideEdges(body, look), rgbText(colours.body), 2.75);
 }
+
+type ShellRing = "measured" | "guessed" | "between";
 
 const wholeRing = (ring: StandingRing, look: Look): readonly SeenPoint[] => {
   const points = seenRing(ring, look);
