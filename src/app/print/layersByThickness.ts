@@ -70,15 +70,23 @@ function layersFor(input: PlanInput, plan: Plan, share: number): readonly number
   });
 }
 
-/** The piece with so many layers of another thickness: left out on the form, where they are smallest, or the outermost once more. */
+/** The piece with so many layers: left out on the form, where they are smallest, or the outermost once more. */
+export function pieceWithLayers(piece: PlannedPiece, count: number): PlannedPiece {
+  const resized = <Of>(all: readonly Of[]): readonly Of[] => {
+    const outermost = all.at(-1);
+    if (count < all.length || outermost === undefined) return all.slice(all.length - count);
+    return [...all, ...Array.from({ length: count - all.length }, () => outermost)];
+  };
+  return { ...piece, layers: resized(piece.layers), cut: resized(piece.cut) };
+}
+
+/** The same of another thickness of one layer. */
 function withLayers(piece: PlannedPiece, count: number, share: number): PlannedPiece {
-  const thick = piece.layers.map((layer) =>
+  const { layers, ...rest } = pieceWithLayers(piece, count);
+  const thick = layers.map((layer) =>
     layer.batting === "building" ? { ...layer, thickness: mm(layer.thickness * share) } : layer,
   );
-  const outermost = thick.at(-1);
-  const more =
-    outermost === undefined ? [] : Array.from({ length: Math.max(0, count - thick.length) }, () => outermost);
-  return { ...piece, layers: [...(count < thick.length ? thick.slice(thick.length - count) : thick), ...more] };
+  return { ...rest, layers: thick };
 }
 
 function readingOf(pinned: readonly PlannedPiece[], at: LevelOutline): TapeReading {

@@ -60,6 +60,8 @@ export type Command =
   | { readonly does: "changeFinishingBatting"; readonly batting: BattingEntry | null }
   /** A step that was done, as the log tells it; texts that were still being typed for it are its own now. */
   | { readonly does: "record"; readonly entry: WorkEntry }
+  /** Several at once, as of a sheet that was filled in on paper; their drafts go with them. */
+  | { readonly does: "recordAll"; readonly entries: readonly WorkEntry[] }
   | { readonly does: "setReadingError"; readonly text: string }
   | { readonly does: "changeSupplies"; readonly supplies: SuppliesEntry }
   | { readonly does: "chooseArm"; readonly arm: ArmEntry }
@@ -124,6 +126,10 @@ function applied(fitting: Fitting, command: Command): Fitting {
       return changeFinishingBatting(fitting, command.batting);
     case "record":
       return isLogFull(fitting.work) ? fitting : withWork(withoutDraftsOf(fitting, command.entry), command.entry);
+    case "recordAll":
+      return withoutSheetDrafts(
+        command.entries.reduce((rest, entry) => apply(rest, { does: "record", entry }), fitting),
+      );
     case "setReadingError":
       return entryLength(command.text, fitting.unit).ok ? { ...fitting, readingError: command.text } : fitting;
     case "changeSupplies":
@@ -237,6 +243,15 @@ function withBatting(fitting: Fitting, role: BattingRole, change: Partial<Battin
 
 /** Where the two readings of a trial are kept while they are typed. */
 export const trialDraftKeys = { before: "trial.before", after: "trial.after" } as const;
+
+/** Where a reading is kept while a filled sheet is typed in. */
+export type SheetMoment = "structure" | "end";
+export const sheetDraftKey = (moment: SheetMoment, name: MeasurementName): string => `sheet.${moment}.${name}`;
+
+function withoutSheetDrafts(fitting: Fitting): Fitting {
+  const keys = Object.keys(fitting.drafts.other).filter((key) => key.startsWith("sheet."));
+  return keys.reduce((rest, key) => withDraft(rest, "other", key, null), fitting);
+}
 
 function withoutDraftsOf(fitting: Fitting, entry: WorkEntry): Fitting {
   return draftKeysOf(entry).reduce((rest, key) => withDraft(rest, "other", key, null), fitting);

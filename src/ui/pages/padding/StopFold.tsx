@@ -9,10 +9,11 @@ import { LengthFigure } from "../../kit/LengthFigure";
 import { DraftNote } from "../../kit/plan/PlanWaiting";
 import { useLengths } from "../../kit/useStore";
 import { useWakeLock } from "../../kit/useScreen";
+import { FilledSheet } from "./FilledSheet";
 import { LearningPart } from "./LearningPart";
 import { HeadCells } from "../../kit/HeadCells";
 
-/** Below the stop, and closed: every reading, what the tape has shown, and the screen kept awake. */
+/** Below the stop, and closed: every reading, what the tape has shown, a sheet filled in on paper, and the screen kept awake. */
 export function StopFold({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
   return (
     <div className="padding-more">
@@ -23,6 +24,7 @@ export function StopFold({ plan, progress }: { readonly plan: Plan; readonly pro
         <ReadingsOverview plan={plan} progress={progress} />
         <LearningPart />
       </details>
+      <FilledSheet plan={plan} />
     </div>
   );
 }

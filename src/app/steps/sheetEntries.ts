@@ -1,0 +1,44 @@
+import type { MeasurementName } from "../../core/body/vocabulary";
+import type { PlannedPiece } from "../../core/plan/plan";
+import type { Entry, WorkEntry } from "../../document/fitting";
+import { pieceToFile } from "../../document/pieceFile";
+import { pieceWithLayers } from "../print/layersByThickness";
+import type { RecordFrom } from "./stepRecord";
+
+/** What a person ticked and wrote on the padding sheet while the work was done with paper alone. */
+export interface FilledSheet {
+  /** Pinned pieces of the structure in the order of the sheet, with how many layers they were cut of. */
+  readonly structure: readonly { readonly piece: PlannedPiece; readonly layers: number }[];
+  readonly overStructure: SheetReadingTexts;
+  /** Slipped in, as the sheet has them: how wide they were cut is told by what the tape read over them. */
+  readonly tuning: readonly PlannedPiece[];
+  readonly inTheEnd: SheetReadingTexts;
+  readonly isBasted: boolean;
+}
+export type SheetReadingTexts = { readonly [name in MeasurementName]?: Entry };
+
+/** What the log would hold if every step of the sheet had been noted when it was done, in that order. */
+export function sheetEntries(sheet: FilledSheet, { plan, words }: RecordFrom, at: string): readonly WorkEntry[] {
+  const pinned = (piece: PlannedPiece): readonly WorkEntry[] => [
+    { did: "cut", pieceId: piece.id, at },
+    {
+      did: "pinned",
+      piece: pieceToFile(piece, words.pieceName(piece), words.piecePlace(piece, plan.levels)),
+      at,
+    },
+  ];
+  const measured = (readings: SheetReadingTexts): readonly WorkEntry[] =>
+    Object.keys(readings).length === 0 ? [] : [{ did: "measured", readings, at }];
+  const structure = sheet.structure.flatMap(({ piece, layers }) =>
+    layers === 0 ? [] : [pieceWithLayers(piece, layers)],
+  );
+  const pieceIds = [...structure, ...sheet.tuning].map(({ id }) => id);
+  return [
+    ...structure.flatMap(pinned),
+    ...(structure.length === 0 ? [] : [{ did: "linesCarried", at } as const]),
+    ...measured(sheet.overStructure),
+    ...sheet.tuning.flatMap(pinned),
+    ...measured(sheet.inTheEnd),
+    ...(sheet.isBasted && pieceIds.length > 0 ? [{ did: "basted", pieceIds, at } as const] : []),
+  ];
+}
