@@ -48,13 +48,19 @@ export function ClassHead({ person, whose, view, timer }: ClassHeadProps) {
           />
         ))}
       </ol>
-      <h1 className="class-action">{headline}</h1>
+      <h1 className="class-action" style={{ fontSize: actSize(headline) }}>
+        {headline}
+      </h1>
       <p className="class-where">
         {[rest, isSided ? classWords.wearersSide : "", careOf(view)].filter((words) => words !== "").join(" ")}
       </p>
     </header>
   );
 }
+
+/** A long act grows smaller until it fits on one line; on a screen that lies on its side never under an eighteenth of its height. */
+const actSize = ({ length }: string): string =>
+  `max(min(5.6vh, 6vw), min(9.4vh, 5.2vw, ${(200 / Math.max(1, length)).toFixed(2)}vw))`;
 
 /** The caution belongs to the step where the hand is. */
 function careOf({ step }: ClassView): string {
