@@ -5,6 +5,7 @@ import { printingWords } from "../../../text/printing";
 import { pageAddress } from "../../kit/page";
 import { LinesSheet } from "../../kit/sheet/LinesSheet";
 import { PrintSheet } from "../../kit/sheet/PrintSheet";
+import { SessionSheet } from "../../kit/sheet/SessionSheet";
 import { NamePrinted } from "../../kit/sheet/SheetPage";
 import { SmallCutSheet } from "../../kit/sheet/SmallCutSheet";
 import { type SheetKind, sheetKinds, usualSheets } from "../../../app/print/sheetKind";
@@ -49,6 +50,7 @@ function PlanSheets({ plan, progress }: { readonly plan: Plan; readonly progress
       {shown.includes("padding") ? <PrintSheet plan={plan} /> : null}
       {shown.includes("smallCutting") ? <SmallCutSheet plan={plan} progress={progress} /> : null}
       {shown.includes("supplies") ? <SuppliesSheet plan={plan} /> : null}
+      {shown.includes("session") ? <SessionSheet plan={plan} /> : null}
       {shown.includes("measuring") ? <MeasureSheet /> : null}
       {shown.includes("cutting") ? <CutSheet plan={plan} /> : null}
     </NamePrinted>
