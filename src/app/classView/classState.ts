@@ -73,6 +73,7 @@ export type ClassKey =
   | { readonly does: "fullScreen" }
   | { readonly does: "keys" }
   | { readonly does: "session" }
+  | { readonly does: "note" }
   | { readonly does: "timer" }
   | { readonly does: "takeHome" };
 
@@ -120,6 +121,7 @@ const letterKeys: { readonly [key: string]: ClassKey } = {
   f: { does: "fullScreen" },
   t: { does: "takeHome" },
   s: { does: "session" },
+  n: { does: "note" },
   p: { does: "timer" },
   k: { does: "keys" },
   "?": { does: "keys" },

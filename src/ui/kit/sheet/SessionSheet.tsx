@@ -1,10 +1,12 @@
 import { useMemo } from "react";
+import { stepKeys } from "../../../app/steps/stepKeys";
+import { stepNoteWords } from "../../../text/stepNotes";
 import { paperJob, type SessionRow, sessionRows } from "../../../app/classView/sessionPlan";
 import { sessionPages, sessionRowHeight } from "../../../app/print/sessionPages";
 import type { Step } from "../../../app/steps/step";
 import { stepFacts } from "../../../app/steps/stepFacts";
 import type { Plan } from "../../../core/plan/plan";
-import { durationText } from "../../../text/classView";
+import { durationText, sessionActs } from "../../../text/classView";
 import { sessionRowText, sessionSheetWords } from "../../../text/sessionSheet";
 import { stepWords } from "../../../text/steps";
 import { HeadCells } from "../HeadCells";
@@ -12,10 +14,12 @@ import { useDerived } from "../useDerived";
 import { useFitting, useLengths } from "../useStore";
 import { SheetBox, SheetPage, usePrintedName } from "./SheetPage";
 
-/** A row with how many minutes have passed after it, from the first one that is not done. */
-interface PrintedRow extends SessionRow {
+/** A row with how many minutes have passed after it, from the first one that is not done, and the notes to its steps. */
+interface PrintedRow extends Pick<SessionRow, "isDone" | "mayStop"> {
   readonly text: string;
-  readonly soFar: number;
+  readonly notes: readonly string[];
+  /** Null where only notes are left of a step that the plan has no longer. */
+  readonly minutes: { readonly own: number; readonly soFar: number } | null;
 }
 
 /** The session plan for the hand: every step with its minutes, where to stop, boxes to tick, and room for how long it took. */
@@ -48,11 +52,24 @@ function usePrintedRows(plan: Plan): readonly PrintedRow[] {
     const facts = stepFacts(plan, derived.lengths?.body ?? {}, fitting);
     const say = (step: Step): string =>
       stepWords(step, { lengths, levels: plan.levels, pieces: plan.pieces, facts })[0];
-    let soFar = 0;
-    return sessionRows(paperJob(plan, derived, fitting)).map((row) => {
-      if (!row.isDone) soFar += row.minutes;
-      return { ...row, text: sessionRowText(row.steps, say, true), soFar };
+    const { stepNotes = {} } = fitting;
+    const job = paperJob(plan, derived, fitting);
+    const keys = stepKeys(job.steps.map(({ step }) => step));
+    const known = new Set(keys);
+    let [soFar, at] = [0, 0];
+    const rows = sessionRows(job).map(({ steps, minutes, isDone, mayStop }): PrintedRow => {
+      if (!isDone) soFar += minutes;
+      const notes = steps.flatMap((step, i) => {
+        const note = stepNotes[keys[at + i] ?? ""];
+        if (note === undefined) return [];
+        return [steps.length === 1 ? note : stepNoteWords.onPaper(sessionActs[step.do] ?? say(step), note)];
+      });
+      at += steps.length;
+      return { text: sessionRowText(steps, say, true), notes, minutes: { own: minutes, soFar }, isDone, mayStop };
     });
+    const gone = Object.entries(stepNotes).flatMap(([key, note]) => (known.has(key) ? [] : [note]));
+    if (gone.length === 0) return rows;
+    return [...rows, { text: stepNoteWords.gone, notes: gone, minutes: null, isDone: false, mayStop: false }];
   }, [plan, derived, fitting, lengths]);
 }
 
@@ -82,18 +99,21 @@ function Rows({ rows }: { readonly rows: readonly PrintedRow[] }) {
         </tr>
       </thead>
       <tbody>
-        {rows.map(({ text, minutes, soFar, isDone, mayStop }, i) => (
+        {rows.map(({ text, notes, minutes, isDone, mayStop }, i) => (
           // A job may come to the same step twice.
           <tr key={`${text}${String(i)}`} className={mayStop ? "session-stop" : undefined}>
-            <td>
-              <SheetBox isTicked={isDone} />
-            </td>
+            <td>{minutes === null ? null : <SheetBox isTicked={isDone} />}</td>
             <td>
               {text}
               {mayStop && !isDone ? <strong> {stop}</strong> : null}
+              {notes.map((note) => (
+                <p key={note} className="session-note">
+                  {note}
+                </p>
+              ))}
             </td>
-            <td>{durationText(minutes)}</td>
-            <td>{isDone ? already : durationText(soFar)}</td>
+            <td>{minutes === null ? "" : durationText(minutes.own)}</td>
+            <td>{minutes === null ? "" : isDone ? already : durationText(minutes.soFar)}</td>
             <td />
           </tr>
         ))}
@@ -127,8 +147,12 @@ function Days({ count }: { readonly count: number }) {
 }
 
 /** Two lines fit into the least height; what is longer takes more. */
-const heightOf = ({ text }: PrintedRow): number =>
-  Math.max(sessionRowHeight, Math.ceil(text.length / lettersOfLine) * lineHeight + 1);
+const heightOf = ({ text, notes }: PrintedRow): number => {
+  const lines = [text, ...notes.flatMap((note) => note.split("\n"))].map(({ length }) =>
+    Math.max(1, Math.ceil(length / lettersOfLine)),
+  );
+  return Math.max(sessionRowHeight, lines.reduce((sum, count) => sum + count, 0) * lineHeight + 1);
+};
 
 /** Of the column of the steps, where it is narrowest; and a line of ten points (mm). */
 const lettersOfLine = 48;

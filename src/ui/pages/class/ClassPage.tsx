@@ -17,7 +17,7 @@ import { useClassKeys } from "./useClassKeys";
 import "./class.css";
 import { ClassControls } from "./ClassControls";
 import { ClassFoot, ClassHead, classSaid } from "./ClassWords";
-import { OpenPanel, type PanelName } from "./OpenPanel";
+import { isPanel, OpenPanel, type PanelName } from "./OpenPanel";
 import { ClassStage } from "./ClassStage";
 import { useClassTimer } from "./useClassTimer";
 import { madeUpPeople, madeUpPerson, classPerson, type ClassPerson } from "../../../app/classView/classPeople";
@@ -53,7 +53,7 @@ function ClassScreen({ own }: { readonly own: ClassPerson | null }) {
       if (key.does === "unit") setUnit((before) => (before === "in" ? "cm" : "in"));
       else if (key.does === "fullScreen") toggleScreen();
       else if (key.does === "timer") toggleTimer();
-      else if (key.does === "keys" || key.does === "takeHome" || key.does === "session") {
+      else if (isPanel(key)) {
         const { does } = key;
         setPanel((before) => (before === does ? "none" : does));
       } else setState((before) => classAfter(before, key, room));
@@ -79,15 +79,7 @@ function ClassScreen({ own }: { readonly own: ClassPerson | null }) {
         />
       </div>
       <ClassFoot view={view} />
-      <ClassControls
-        state={state}
-        view={view}
-        hasOwn={own !== null}
-        screen={screen}
-        helpOpen={panel === "keys"}
-        sessionOpen={panel === "session"}
-        act={act}
-      />
+      <ClassControls state={state} view={view} hasOwn={own !== null} screen={screen} panel={panel} act={act} />
       <Spoken view={view} whose={person.name} />
     </div>
   );

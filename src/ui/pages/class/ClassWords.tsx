@@ -8,6 +8,7 @@ import { mm } from "../../../core/units";
 import { shortCautions } from "../../../text/cautions";
 import { levelWords } from "../../../text/pictures";
 import { shownLength } from "../../../text/shownLength";
+import { stepNoteWords } from "../../../text/stepNotes";
 import { stepWords } from "../../../text/steps";
 import { classWords, clockText, durationText, sessionWords } from "../../../text/classView";
 import { LengthFigure } from "../../kit/LengthFigure";
@@ -24,14 +25,17 @@ interface ClassHeadProps {
 }
 
 export function ClassHead({ person, whose, view, timer }: ClassHeadProps) {
-  const { plan, step, place, count, pinned, isCovered } = view;
+  const { plan, step, place, count, pinned, isCovered, note } = view;
   const { headline, rest } = classSaid(view, step);
   const ownWords = isCovered ? classWords.ownCovered : classWords.own;
   const isSided = step.piece !== null && /left|right/i.test(step.piece.zone);
   return (
     <header className="class-head">
       <p className="class-whose">
-        <span className="class-count">{classWords.step(place, count)}</span>
+        <span className="class-count">
+          {classWords.step(place, count)}
+          {note === null ? "" : `, ${stepNoteWords.mark}`}
+        </span>
         {timer.seconds === null ? null : (
           <span className="class-count" role="timer">
             {sessionWords.timer(clockText(timer.seconds), durationText(stepMinutes(step)))}
@@ -130,14 +134,22 @@ export function classSaid(
 ): ClassSaid {
   const lengths = tapeStep[unit];
   const [headline, rest] = stepWords(step, { lengths, levels: plan.levels, pieces: plan.pieces, facts });
-  return { headline: hidden(headline, isCovered), rest: hidden(rest, isCovered) };
+  return { headline: withoutFigures(headline, isCovered), rest: withoutFigures(rest, isCovered) };
 }
 
-/** Covered, no length is told: what has none stays. */
-function hidden(text: string, isCovered: boolean): string {
-  if (!isCovered) return text;
+/** Covered, no length is told: what has none stays as it is. */
+export function withoutFigures(text: string, isCovered: boolean): string {
+  if (!isCovered || !aLength.test(text)) return text;
   return text
-    .split(/(?<=\.)\s+/)
-    .filter((sentence) => !/\d[\s\u00a0]*(?:in|cm|mm)\b|\d\/\d/.test(sentence))
-    .join(" ");
+    .split("\n")
+    .map((line) =>
+      line
+        .split(/(?<=\.)\s+/)
+        .filter((sentence) => !aLength.test(sentence))
+        .join(" "),
+    )
+    .join("\n")
+    .trim();
 }
+
+const aLength = /\d[\s\u00a0]*(?:in|cm|mm)\b|\d\/\d/;

@@ -1,11 +1,18 @@
 import type { ComponentProps } from "react";
 import type { ClassPerson } from "../../../app/classView/classPeople";
+import type { ClassKey } from "../../../app/classView/classState";
 import type { ClassView } from "../../../app/classView/classView";
+import { ClassNote } from "./ClassNote";
 import { ClassHelp, ClassTakeHome } from "./ClassPanel";
 import { ClassSession } from "./ClassSession";
 import type { ClassTimer } from "./useClassTimer";
 
-export type PanelName = "none" | "keys" | "takeHome" | "session";
+const panelNames = ["keys", "takeHome", "session", "note"] as const;
+export type PanelName = (typeof panelNames)[number] | "none";
+
+/** Whether a key opens a panel, or closes it. */
+export const isPanel = (key: ClassKey): key is ClassKey & { readonly does: (typeof panelNames)[number] } =>
+  (panelNames as readonly string[]).includes(key.does);
 
 interface PanelProps {
   readonly open: PanelName;
@@ -20,6 +27,7 @@ interface PanelProps {
 export function OpenPanel({ open, person, view, timer, letters, onOpen }: PanelProps) {
   const close = () => onOpen("none");
   if (open === "session") return <ClassSession job={person.job} view={view} timer={timer} onClose={close} />;
+  if (open === "note") return <ClassNote person={person} view={view} onClose={close} />;
   if (open === "keys")
     return (
       <ClassHelp {...letters} onTakeHome={person.takeHome === null ? null : () => onOpen("takeHome")} onClose={close} />
