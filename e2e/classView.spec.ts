@@ -1,4 +1,6 @@
 import { expect, test, type Page } from "@playwright/test";
+import { toolServer } from "../src/command/toolServer";
+import { freePort } from "../tests/support/freePort";
 import { rulesBroken } from "./support/rulesBroken";
 import { heading, openDemo } from "./support/workroom";
 
@@ -100,6 +102,30 @@ for (const room of rooms)
       await page.keyboard.press("PageDown");
     }
   });
+
+/** Seen to fail where a second row of controls cut off the trial's figures by 14 pixels. */
+test("with an own fitting and a remote there are more controls, and still nothing is cut off under a finger", async ({
+  page,
+}) => {
+  const server = await toolServer({ isShared: true, port: await freePort() });
+  await page.goto(new URL("#demo", server.local).href);
+  await heading(page, "The plan").waitFor();
+  await page.goto(new URL("#class", server.local).href);
+  await page.locator(".class-action").waitFor();
+  await page.keyboard.press("m");
+  for (const control of ["Own fitting", "Remote", "Note"])
+    await expect(page.getByRole("button", { name: control, exact: true })).toBeVisible();
+  for (const room of rooms) {
+    await page.setViewportSize(room);
+    await page.keyboard.press("Home");
+    for (let step = 1; step <= 25; step += 1) {
+      await expect(page.locator(".class-count")).toContainText(`Step ${step} of`);
+      expectReadable(await viewSeen(page), room, `${step} at ${room.width}`);
+      await page.keyboard.press("PageDown");
+    }
+  }
+  await server.close();
+});
 
 test.describe("with keys instead of a finger, which the class view tells of", () => {
   test.use({ hasTouch: false, isMobile: false });

@@ -73,6 +73,7 @@ export const keyHelp: readonly { readonly keys: string; readonly does: string }[
   { keys: "S", does: "the session plan: what fits into this class, and the minutes of each step" },
   { keys: "N", does: "your own note to the step, typed under Print" },
   { keys: "P", does: "start or pause the timer of the step" },
+  { keys: "R", does: "a phone as remote, where the tool was started with --share" },
   { keys: "K", does: "this list" },
 ];
 

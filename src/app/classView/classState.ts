@@ -74,6 +74,7 @@ export type ClassKey =
   | { readonly does: "keys" }
   | { readonly does: "session" }
   | { readonly does: "note" }
+  | { readonly does: "remote" }
   | { readonly does: "timer" }
   | { readonly does: "takeHome" };
 
@@ -122,6 +123,7 @@ const letterKeys: { readonly [key: string]: ClassKey } = {
   t: { does: "takeHome" },
   s: { does: "session" },
   n: { does: "note" },
+  r: { does: "remote" },
   p: { does: "timer" },
   k: { does: "keys" },
   "?": { does: "keys" },

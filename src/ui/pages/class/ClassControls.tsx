@@ -2,6 +2,7 @@ import { levelNames } from "../../../core/body/vocabulary";
 import { pageAddress } from "../../kit/page";
 import { levelWords } from "../../../text/pictures";
 import { classControls, classWords } from "../../../text/classView";
+import { remoteWords } from "../../../text/remote";
 import type { FullScreen } from "../../kit/useScreen";
 import type { ClassKey, ClassState } from "../../../app/classView/classState";
 import type { ClassView } from "../../../app/classView/classView";
@@ -14,10 +15,11 @@ interface ClassControlsProps {
   readonly hasOwn: boolean;
   readonly screen: FullScreen;
   readonly panel: PanelName;
+  readonly hasRemote: boolean;
   readonly act: (key: ClassKey) => void;
 }
 
-export function ClassControls({ state, view, hasOwn, screen, panel, act }: ClassControlsProps) {
+export function ClassControls({ state, view, hasOwn, screen, panel, hasRemote, act }: ClassControlsProps) {
   const { place, count, unit, isCovered } = view;
   const isMadeUp = state.person !== "own";
   // Leaving shows the padding of the person's own fitting: only where it is shown already.
@@ -73,6 +75,14 @@ export function ClassControls({ state, view, hasOwn, screen, panel, act }: Class
           onPress={() => act({ does: "session" })}
         />
         <Control name={classControls.note} mark="N" expanded={panel === "note"} onPress={() => act({ does: "note" })} />
+        {hasRemote ? (
+          <Control
+            name={remoteWords.control}
+            mark="R"
+            expanded={panel === "remote"}
+            onPress={() => act({ does: "remote" })}
+          />
+        ) : null}
         <Control
           name={classControls.keys}
           mark="K"

@@ -2,8 +2,8 @@ import type { ClassPerson } from "../../../app/classView/classPeople";
 import type { ClassView } from "../../../app/classView/classView";
 import { classControls } from "../../../text/classView";
 import { stepNoteWords } from "../../../text/stepNotes";
+import { withoutFigures } from "../../../text/withoutFigures";
 import { ClassPanel } from "./ClassPanel";
-import { withoutFigures } from "./ClassWords";
 
 interface NoteProps {
   readonly person: ClassPerson;
@@ -14,7 +14,7 @@ interface NoteProps {
 /** The teacher's own note to the step at hand; it goes along when the step does. */
 export function ClassNote({ person, view, onClose }: NoteProps) {
   const { note, isCovered } = view;
-  const shown = note === null ? null : withoutFigures(note, isCovered);
+  const shown = note !== null && isCovered ? withoutFigures(note) : note;
   const none = person.takeHome === null ? stepNoteWords.none : stepNoteWords.madeUpNone;
   return (
     <ClassPanel

@@ -19,6 +19,7 @@ import { ClassControls } from "./ClassControls";
 import { ClassFoot, ClassHead, classSaid } from "./ClassWords";
 import { isPanel, OpenPanel, type PanelName } from "./OpenPanel";
 import { ClassStage } from "./ClassStage";
+import { useClassRemote } from "./useClassRemote";
 import { useClassTimer } from "./useClassTimer";
 import { madeUpPeople, madeUpPerson, classPerson, type ClassPerson } from "../../../app/classView/classPeople";
 import { type ClassView, classView } from "../../../app/classView/classView";
@@ -63,6 +64,10 @@ function ClassScreen({ own }: { readonly own: ClassPerson | null }) {
   useClassKeys(act, lettersWork);
 
   const view = useMemo(() => classView(person, state, unit), [person, state, unit]);
+  const remote = useClassRemote(
+    view === null ? "" : classSaid(view, view.step).headline,
+    useCallback((does) => act({ does }), [act]),
+  );
   if (view === null) return null;
   return (
     <div className="class-view" data-figures={state.figures}>
@@ -74,12 +79,21 @@ function ClassScreen({ own }: { readonly own: ClassPerson | null }) {
           person={person}
           view={view}
           timer={timer}
+          remote={remote}
           letters={{ lettersWork, onLetters: setLettersWork }}
           onOpen={setPanel}
         />
       </div>
       <ClassFoot view={view} />
-      <ClassControls state={state} view={view} hasOwn={own !== null} screen={screen} panel={panel} act={act} />
+      <ClassControls
+        state={state}
+        view={view}
+        hasOwn={own !== null}
+        screen={screen}
+        panel={panel}
+        hasRemote={remote.isOffered}
+        act={act}
+      />
       <Spoken view={view} whose={person.name} />
     </div>
   );

@@ -8,6 +8,7 @@ import { mm } from "../../../core/units";
 import { shortCautions } from "../../../text/cautions";
 import { levelWords } from "../../../text/pictures";
 import { shownLength } from "../../../text/shownLength";
+import { withoutFigures } from "../../../text/withoutFigures";
 import { stepNoteWords } from "../../../text/stepNotes";
 import { stepWords } from "../../../text/steps";
 import { classWords, clockText, durationText, sessionWords } from "../../../text/classView";
@@ -134,22 +135,5 @@ export function classSaid(
 ): ClassSaid {
   const lengths = tapeStep[unit];
   const [headline, rest] = stepWords(step, { lengths, levels: plan.levels, pieces: plan.pieces, facts });
-  return { headline: withoutFigures(headline, isCovered), rest: withoutFigures(rest, isCovered) };
+  return { headline: isCovered ? withoutFigures(headline) : headline, rest: isCovered ? withoutFigures(rest) : rest };
 }
-
-/** Covered, no length is told: what has none stays as it is. */
-export function withoutFigures(text: string, isCovered: boolean): string {
-  if (!isCovered || !aLength.test(text)) return text;
-  return text
-    .split("\n")
-    .map((line) =>
-      line
-        .split(/(?<=\.)\s+/)
-        .filter((sentence) => !aLength.test(sentence))
-        .join(" "),
-    )
-    .join("\n")
-    .trim();
-}
-
-const aLength = /\d[\s\u00a0]*(?:in|cm|mm)\b|\d\/\d/;

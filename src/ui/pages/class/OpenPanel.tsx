@@ -4,10 +4,12 @@ import type { ClassKey } from "../../../app/classView/classState";
 import type { ClassView } from "../../../app/classView/classView";
 import { ClassNote } from "./ClassNote";
 import { ClassHelp, ClassTakeHome } from "./ClassPanel";
+import { ClassRemotePanel } from "./ClassRemotePanel";
 import { ClassSession } from "./ClassSession";
+import type { ClassRemote } from "./useClassRemote";
 import type { ClassTimer } from "./useClassTimer";
 
-const panelNames = ["keys", "takeHome", "session", "note"] as const;
+const panelNames = ["keys", "takeHome", "session", "note", "remote"] as const;
 export type PanelName = (typeof panelNames)[number] | "none";
 
 /** Whether a key opens a panel, or closes it. */
@@ -19,15 +21,17 @@ interface PanelProps {
   readonly person: ClassPerson;
   readonly view: ClassView;
   readonly timer: ClassTimer;
+  readonly remote: ClassRemote;
   readonly letters: Pick<ComponentProps<typeof ClassHelp>, "lettersWork" | "onLetters">;
   readonly onOpen: (panel: PanelName) => void;
 }
 
 /** The panel that lies over the class view, if one does. */
-export function OpenPanel({ open, person, view, timer, letters, onOpen }: PanelProps) {
+export function OpenPanel({ open, person, view, timer, remote, letters, onOpen }: PanelProps) {
   const close = () => onOpen("none");
   if (open === "session") return <ClassSession job={person.job} view={view} timer={timer} onClose={close} />;
   if (open === "note") return <ClassNote person={person} view={view} onClose={close} />;
+  if (open === "remote") return remote.isOffered ? <ClassRemotePanel remote={remote} onClose={close} /> : null;
   if (open === "keys")
     return (
       <ClassHelp {...letters} onTakeHome={person.takeHome === null ? null : () => onOpen("takeHome")} onClose={close} />
