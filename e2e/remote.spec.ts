@@ -9,7 +9,7 @@ test.beforeAll(async () => {
 });
 test.afterAll(() => server.close());
 
-/** Seen to fail where the server passed no moves on, and where the class view told the phone nothing. */
+/** Seen to fail where the server passed no moves on, and where a phone that was loaded anew had lost the class view. */
 test("a phone moves the class view of a laptop: it comes in by the code, sees the act, and another phone does not get in", async ({
   browser,
 }) => {

@@ -17,6 +17,7 @@ const posted: { readonly at: string; readonly body: unknown }[] = [];
 const streams: FakeStream[] = [];
 let codeNow = "";
 let isServed = true;
+let isOpen = true;
 
 class FakeStream {
   static readonly CLOSED = 2;
@@ -37,7 +38,7 @@ const answerOf = (at: string, body: Record<string, unknown>): readonly [number, 
   if (at === "offer") return [200, { remote: true }];
   if (at === "rooms") return [201, { room: "r1", addresses: ["http://192.0.2.7:4471/"] }];
   if (at === "phones") return body.code === codeNow ? [201, { phone: "p1" }] : [403, null];
-  return [204, null];
+  return [at.endsWith("/moves") && !isOpen ? 409 : 204, null];
 };
 
 beforeEach(() => {
@@ -45,6 +46,7 @@ beforeEach(() => {
   streams.length = 0;
   codeNow = "482913";
   isServed = true;
+  isOpen = true;
   sessionStorage.clear();
   vi.stubGlobal("EventSource", FakeStream);
   vi.stubGlobal("fetch", async (address: string, init?: { readonly body?: string }) => {
@@ -77,6 +79,9 @@ test("the phone comes in by the code, has three buttons and the act, and says wh
   expect(posted.filter(({ at }) => at === "phones/p1/moves").map(({ body }) => body)).toEqual(
     remoteMoves.map((move) => ({ move })),
   );
+  isOpen = false;
+  fireEvent.click(screen.getByRole("button", { name: remoteWords.moves.forward }));
+  expect(await screen.findByText(remoteWords.notMoved)).toBeTruthy();
   await tell("phones/p1", { kind: "act", act: "Try the batting." });
   expect(screen.getByText("Try the batting.")).toBeTruthy();
   expect(screen.getByText(remoteWords.passes)).toBeTruthy();
