@@ -98,3 +98,24 @@ test("blank measuring sheets take a page each on both papers, named or by number
     .evaluateAll((cells) => cells.map((cell) => (cell.getBoundingClientRect().height * 25.4) / 96)))
     expect(height).toBeGreaterThan(7.9);
 });
+
+/** Seen to fail where the press printed the padding sheets. */
+test("session plans print at one press, each person’s from a page of their own with the name at its foot", async ({
+  page,
+}) => {
+  await openClass(page);
+  await page.getByRole("button", { name: "Print the session plans of 2 people" }).click();
+  await expect.poll(() => asked(page)).toBe(1);
+  for (const paper of papers) {
+    const pages = await pagesOn(page, paper);
+    const whose = pages.map(({ text }) => names.filter(({ name }) => text.includes(name)).map(({ name }) => name));
+    for (const here of whose) expect(here).toHaveLength(1);
+    expect([...new Set(whose.flat())]).toEqual(names.map(({ name }) => name));
+    for (const { name } of names) {
+      const own = pages.filter(({ text }) => text.trim().startsWith(name));
+      expect(own.length).toBeLessThanOrEqual(2);
+      expect(own[0]?.text).toContain(`Session plan for ${name}`);
+      expect(own.map(({ text }) => text).join(" ")).toContain("Baste what is pinned. Stop here.");
+    }
+  }
+});

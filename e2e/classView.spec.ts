@@ -1,4 +1,6 @@
 import { expect, test, type Page } from "@playwright/test";
+import { toolServer } from "../src/command/toolServer";
+import { freePort } from "../tests/support/freePort";
 import { rulesBroken } from "./support/rulesBroken";
 import { heading, openDemo } from "./support/workroom";
 
@@ -43,16 +45,87 @@ const viewSeen = (page: Page) =>
     const tall = (parts: string) =>
       [...document.querySelectorAll(parts)].map((part) => part.scrollHeight - part.clientHeight);
     const { scrollWidth, clientWidth } = document.querySelector(".class-view") ?? document.documentElement;
+    const act = document.querySelector(".class-action");
     return {
+      act: act === null ? 0 : sizeOf(act),
+      cut: document.querySelector(".class-cut svg")?.getBoundingClientRect().height ?? null,
       headOverStage: (head?.bottom ?? 1e9) - (stage?.top ?? 0),
       stageOverFoot: (stage?.bottom ?? 1e9) - (foot?.top ?? 0),
       small: shown.filter((part) => sizeOf(part) < innerHeight / 40).map(({ textContent }) => textContent),
       words: [...document.querySelectorAll(".class-lines svg text, .class-lines-steps li")].map(sizeOf),
       figures,
       cutOff: Math.max(document.documentElement.scrollHeight - innerHeight, ...tall(".class-view, .class-stage > *")),
-      sideways: Math.max(document.documentElement.scrollWidth - innerWidth, scrollWidth - clientWidth),
+      sideways: Math.max(
+        document.documentElement.scrollWidth - innerWidth,
+        scrollWidth - clientWidth,
+        ...[...document.querySelectorAll(".class-head, .class-stage > *, .class-foot")].map(
+          (part) => part.scrollWidth - part.clientWidth,
+        ),
+      ),
     };
   });
+
+/** The act is read from farthest away, all else from the back row; nothing has to be scrolled, and the cut piece is a picture. */
+function expectReadable(seen: Awaited<ReturnType<typeof viewSeen>>, room: (typeof rooms)[number], said: string): void {
+  expect(seen.act, said).toBeGreaterThanOrEqual(room.height / 18);
+  expect(seen.small, said).toEqual([]);
+  expect(seen.headOverStage, said).toBeLessThanOrEqual(0);
+  expect(seen.stageOverFoot, said).toBeLessThanOrEqual(0);
+  expect(seen.cutOff, said).toBeLessThanOrEqual(1);
+  expect(seen.sideways, said).toBeLessThanOrEqual(0);
+  if (seen.cut !== null) expect(seen.cut, said).toBeGreaterThan(room.height / 4);
+}
+
+/**
+ * With fingers the controls always show, and take their room from the work. Seen to fail where controls in two rows cut off the trial's
+ * figures, "should be on target" was wider than its column, and the cut piece had no height.
+ */
+for (const room of rooms)
+  test(`under a finger every step of a long job is read from the back row at ${room.width} × ${room.height}`, async ({
+    page,
+  }) => {
+    await page.setViewportSize(room);
+    await page.goto("/#class");
+    await page.locator(".class-action").waitFor();
+    // The second sample person: halves of their own, and the longest names.
+    await page.keyboard.press("m");
+    const count = page.locator(".class-count");
+    const steps = Number(/of (\d+)/.exec((await count.textContent()) ?? "")?.[1]);
+    expect(steps).toBeGreaterThan(40);
+    for (let step = 1; step <= steps; step += 1) {
+      await expect(count).toContainText(`Step ${step} of`);
+      expectReadable(
+        await viewSeen(page),
+        room,
+        `${(await page.locator(".class-action").textContent()) ?? ""} ${step}`,
+      );
+      await page.keyboard.press("PageDown");
+    }
+  });
+
+/** Seen to fail where a second row of controls cut off the trial's figures by 14 pixels. */
+test("with an own fitting and a remote there are more controls, and still nothing is cut off under a finger", async ({
+  page,
+}) => {
+  const server = await toolServer({ isShared: true, port: await freePort() });
+  await page.goto(new URL("#demo", server.local).href);
+  await heading(page, "The plan").waitFor();
+  await page.goto(new URL("#class", server.local).href);
+  await page.locator(".class-action").waitFor();
+  await page.keyboard.press("m");
+  for (const control of ["Own fitting", "Remote", "Note"])
+    await expect(page.getByRole("button", { name: control, exact: true })).toBeVisible();
+  for (const room of rooms) {
+    await page.setViewportSize(room);
+    await page.keyboard.press("Home");
+    for (let step = 1; step <= 25; step += 1) {
+      await expect(page.locator(".class-count")).toContainText(`Step ${step} of`);
+      expectReadable(await viewSeen(page), room, `${step} at ${room.width}`);
+      await page.keyboard.press("PageDown");
+    }
+  }
+  await server.close();
+});
 
 test.describe("with keys instead of a finger, which the class view tells of", () => {
   test.use({ hasTouch: false, isMobile: false });
@@ -73,19 +146,13 @@ test.describe("with keys instead of a finger, which the class view tells of", ()
         await page.setViewportSize(room);
         const said = `${headlines.at(-1)} at ${room.width} × ${room.height}`;
         const seen = await viewSeen(page);
-        expect(seen.headOverStage, said).toBeLessThanOrEqual(0);
-        expect(seen.stageOverFoot, said).toBeLessThanOrEqual(0);
         const isMarking = step === 1;
         const isMeasuring = step === 3;
         if (isMarking) expect(seen.words.length).toBeGreaterThan(10);
         if (isMeasuring) expect(seen.figures.length).toBeGreaterThan(5);
         for (const height of seen.words) expect(height, said).toBeGreaterThan(room.height / 40);
         if (isMeasuring) for (const height of seen.figures) expect(height, said).toBeGreaterThan(room.height / 20);
-        if (isMeasuring) expect(seen.sideways, said).toBeLessThanOrEqual(0);
-        if (isMarking || isMeasuring) expect(seen.cutOff, said).toBeLessThanOrEqual(1);
-        if (room.width < 1920) continue;
-        expect(seen.small, said).toEqual([]);
-        expect(seen.cutOff, said).toBeLessThanOrEqual(1);
+        expectReadable(seen, room, said);
       }
       await page.keyboard.press("ArrowRight");
     }

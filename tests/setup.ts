@@ -5,6 +5,9 @@ import { afterEach } from "vitest";
 // A slow or busy machine is no failure.
 configure({ asyncUtilTimeout: 20_000 });
 
+// No test asks a network for anything; the class view would ask its server for a remote.
+globalThis.fetch = () => Promise.reject(new Error("There is no network in these tests."));
+
 afterEach(() => {
   cleanup();
 });

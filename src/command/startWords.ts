@@ -42,6 +42,7 @@ const meaning: readonly string[] = [
   "What sharing means:",
   "- Every device in this network can open the tool as long as this command runs. Stop it with Ctrl-C.",
   "- Only the tool itself is passed on. Each device keeps its own fittings, and none of yours can be read from here.",
+  "- In the class view, R shows a code for one phone as remote: it sends step moves, and gets the sentence of the step, without figures.",
   "- The address is not encrypted: share only in a network you trust.",
   "- At this address a browser does not keep the tool for later, so it does not open once this command has stopped;",
   "  nor does it keep the screen on. Save what you made there to a file.",

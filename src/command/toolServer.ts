@@ -1,5 +1,6 @@
 import type { AddressInfo } from "node:net";
 import { preview } from "vite";
+import { classRemote } from "./classRemote";
 
 /** The tool as it was built, served from this machine. */
 export interface ToolServer {
@@ -22,16 +23,19 @@ export interface ToolServerOptions {
 
 /** Serves the built tool to this machine alone, or, when asked, to every device in its networks. */
 export async function toolServer({ isShared, folder, port }: ToolServerOptions): Promise<ToolServer> {
+  let network: readonly string[] = [];
   const server = await preview({
     logLevel: "warn",
     preview: { host: isShared ? "0.0.0.0" : "127.0.0.1", ...(port === undefined ? {} : { port }) },
+    ...(isShared ? { plugins: [classRemote(() => network)] } : {}),
     ...(folder === undefined ? {} : { build: { outDir: folder } }),
   });
   const { address: boundTo, port: boundPort } = server.httpServer.address() as AddressInfo;
+  network = server.resolvedUrls?.network ?? [];
   return {
     // What a browser keeps belongs to an address: shared or not, this machine opens the tool at the same one.
     local: `http://127.0.0.1:${boundPort}/`,
-    network: server.resolvedUrls?.network ?? [],
+    network,
     boundTo,
     close: () => server.close(),
   };

@@ -56,6 +56,9 @@ export const mostLayersAbove = 20;
 /** Three times the pieces of the largest plan that was seen. */
 export const mostAtOnce = 200;
 
+/** Of a note to a step: what is said to a class in some minutes (letters). */
+export const longestStepNote = 1000;
+
 export const noDrafts = { body: {}, form: {}, other: {} };
 
 export const usualSettings = { roundInches: "1/8" } as const;

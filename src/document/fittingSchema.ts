@@ -21,6 +21,7 @@ import {
 import type { Frozen } from "./frozen";
 import { pieceFileSchema } from "./pieceFileSchema";
 import { pieceFileV1Schema } from "./pieceFileV1Schema";
+import { stepNotesSchema } from "./stepNotesSchema";
 import { suppliesSchema } from "./suppliesSchema";
 
 /**
@@ -340,6 +341,7 @@ export const knownShape = {
     .check(z.meta({ description: "The error that nine in ten measurements stay within; 5 mm if left out." })),
   supplies: z.exactOptional(suppliesSchema),
   arm: z.exactOptional(armSchema),
+  stepNotes: z.exactOptional(stepNotesSchema),
   drafts: draftsSchema,
   settings: settingsSchema,
   work: z

@@ -50,6 +50,7 @@ export const classControls = {
   fullScreen: "Full screen",
   leaveFullScreen: "Leave full screen",
   session: "Session plan",
+  note: "Note",
   keys: "All keys",
   closeKeys: "Close",
   leave: "Leave",
@@ -70,7 +71,9 @@ export const keyHelp: readonly { readonly keys: string; readonly does: string }[
   { keys: "U", does: "inches or centimeters" },
   { keys: "F", does: "full screen" },
   { keys: "S", does: "the session plan: what fits into this class, and the minutes of each step" },
+  { keys: "N", does: "your own note to the step, typed under Print" },
   { keys: "P", does: "start or pause the timer of the step" },
+  { keys: "R", does: "a phone as remote, where the tool was started with --share" },
   { keys: "K", does: "this list" },
 ];
 

@@ -19,6 +19,10 @@ export const printingWords = {
     padding: { name: "The padding sheet", buys: "Every step, the figure, places, measurements, room to write." },
     smallCutting: { name: "Small cut drawings", buys: "Every piece with its sizes, about eight to a page." },
     supplies: { name: "Supplies", buys: "What to buy, and how the pieces lie on the batting and the fabric." },
+    session: {
+      name: "Session plan",
+      buys: "For a class: every step with its minutes, where to stop, boxes to tick, room for the days.",
+    },
     measuring: {
       name: "A blank measuring sheet",
       buys: "A drawing and room for every measurement, the needed ones first.",

@@ -13,12 +13,16 @@ export const rosterWords = {
   print: {
     padding: (count: number): string =>
       count === 1 ? "Print the padding sheets of 1 person" : `Print the padding sheets of ${count} people`,
+    session: (count: number): string =>
+      count === 1 ? "Print the session plan of 1 person" : `Print the session plans of ${count} people`,
     measuring: (count: number): string =>
       count === 1 ? "Print 1 blank measuring sheet" : `Print ${count} blank measuring sheets`,
   },
   ready: {
     padding: (names: readonly string[]): string =>
       `The padding sheets of ${names.join(", ")} go to the printer, each person’s on pages of their own with the name at the foot.`,
+    session: (names: readonly string[]): string =>
+      `The session plans of ${names.join(", ")} go to the printer, each person’s on a page of its own.`,
     measuring: (names: readonly string[]): string => `A blank measuring sheet each for ${names.join(", ")}.`,
   },
   failed: (name: string): string =>

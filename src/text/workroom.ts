@@ -13,6 +13,7 @@ export const pageNames = {
   finishing: "Finishing",
   print: "Print",
   class: "Class view",
+  remote: "Remote",
   view3d: "3-D view",
   fittings: "Fittings",
 } as const;

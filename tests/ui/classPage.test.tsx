@@ -35,6 +35,7 @@ const everyKey = [
   "f",
   "t",
   "s",
+  "n",
   "p",
   "0",
   "3",

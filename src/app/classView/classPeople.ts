@@ -14,6 +14,7 @@ import { nothingDone } from "../steps/workState";
 import { assert } from "../../core/result";
 import type { Plan } from "../../core/plan/plan";
 import type { Fitting, SettledFitting } from "../../document/fitting";
+import type { StepNotes } from "../../document/stepNotesSchema";
 import { readFitting } from "../../document/readFitting";
 
 /** The made-up people who can stand in the class view in place of anyone in the room. Nobody was measured for them. */
@@ -29,6 +30,8 @@ export interface ClassPerson {
   readonly job: JobSteps;
   /** What the steps over the padding speak of. */
   readonly facts: StepFacts;
+  /** The teacher's notes, by the keys of the steps. */
+  readonly notes: StepNotes;
   /** What a class may take home; null for the person's own fitting, which goes nowhere from the class view. */
   readonly takeHome: Fitting | null;
 }
@@ -64,5 +67,13 @@ export function classPerson(
   };
   const done = workFacts(fitting.work, lineDepths(plan));
   const step = (done.length === 0 ? null : current?.step) ?? plannedStep(plan, nothingDone, known);
-  return { name, plan, progress, job: jobSteps({ plan, ...known }, done, step), facts, takeHome: null };
+  return {
+    name,
+    plan,
+    progress,
+    job: jobSteps({ plan, ...known }, done, step),
+    facts,
+    notes: fitting.stepNotes ?? {},
+    takeHome: null,
+  };
 }

@@ -73,6 +73,8 @@ export type ClassKey =
   | { readonly does: "fullScreen" }
   | { readonly does: "keys" }
   | { readonly does: "session" }
+  | { readonly does: "note" }
+  | { readonly does: "remote" }
   | { readonly does: "timer" }
   | { readonly does: "takeHome" };
 
@@ -120,6 +122,8 @@ const letterKeys: { readonly [key: string]: ClassKey } = {
   f: { does: "fullScreen" },
   t: { does: "takeHome" },
   s: { does: "session" },
+  n: { does: "note" },
+  r: { does: "remote" },
   p: { does: "timer" },
   k: { does: "keys" },
   "?": { does: "keys" },

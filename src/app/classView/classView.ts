@@ -1,6 +1,7 @@
 import { levelToMeasure } from "../progress/levelToMeasure";
 import { isConfirmed, type PadProgress, type TapePart, tapeParts } from "../progress/padProgress";
 import type { StepFacts } from "../steps/stepFacts";
+import { stepKeys } from "../steps/stepKeys";
 import type { Step } from "../steps/step";
 import type { LevelName } from "../../core/body/vocabulary";
 import type { LengthUnit } from "../../core/lengthText";
@@ -26,11 +27,13 @@ export interface ClassView {
   readonly isCovered: boolean;
   readonly unit: LengthUnit;
   readonly facts: StepFacts;
+  /** What the teacher wrote to this step. */
+  readonly note: string | null;
 }
 
 /** Null only for a plan without levels. */
 export function classView(
-  { plan, progress, job, facts }: ClassPerson,
+  { plan, progress, job, facts, notes }: ClassPerson,
   state: ClassState,
   unit: LengthUnit,
 ): ClassView | null {
@@ -56,6 +59,7 @@ export function classView(
     isCovered: state.figures === "covered",
     unit,
     facts,
+    note: notes[stepKeys(job.steps.map((one) => one.step))[at] ?? ""] ?? null,
   };
 }
 

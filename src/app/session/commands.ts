@@ -54,6 +54,8 @@ export type Command =
   | { readonly does: "changeSettings"; readonly settings: FittingSettings }
   | { readonly does: "rename"; readonly title: string }
   | { readonly does: "note"; readonly notes: string }
+  /** Writes to a step of the work, by its key; an empty text takes the note away. */
+  | { readonly does: "noteStep"; readonly key: string; readonly text: string }
   | { readonly does: "changeBatting"; readonly batting: BattingEntry }
   | { readonly does: "nameBatting"; readonly role: BattingRole; readonly name: string }
   | { readonly does: "setLayer"; readonly role: BattingRole; readonly text: string }
@@ -116,6 +118,8 @@ function applied(fitting: Fitting, command: Command): Fitting {
       return command.title === fitting.title ? fitting : { ...fitting, title: command.title };
     case "note":
       return command.notes === fitting.notes ? fitting : { ...fitting, notes: command.notes };
+    case "noteStep":
+      return noteStep(fitting, command.key, command.text);
     case "changeBatting":
       return { ...withDraft(fitting, "other", layerDraftKeys.building, null), batting: command.batting };
     case "nameBatting":
@@ -147,6 +151,14 @@ function applied(fitting: Fitting, command: Command): Fitting {
 
 /** Whether a command is a step that undo goes back over; letters of a text still being typed are not. */
 export const isStep = (command: Command): boolean => command.does !== "draft";
+
+function noteStep(fitting: Fitting, key: string, text: string): Fitting {
+  const { stepNotes = {}, ...rest } = fitting;
+  if ((stepNotes[key] ?? "") === text) return fitting;
+  const { [key]: _, ...others } = stepNotes;
+  const notes = text === "" ? others : { ...others, [key]: text };
+  return Object.keys(notes).length === 0 ? rest : { ...rest, stepNotes: notes };
+}
 
 function measure(fitting: Fitting, whose: "body" | "form", name: MeasurementName, text: string): Fitting {
   const typed = text.trim();

@@ -55,11 +55,20 @@ function after(state: FittingState, command: Command): FittingState {
 }
 
 /** A name or a note is one step however many letters it has, as long as nothing else is done in between. */
-const isSameText = (command: Command, { cause }: FittingState): boolean =>
-  command.does === cause && writtenByLetter.has(command.does);
+const isSameText = (command: Command, state: FittingState): boolean =>
+  command.does === state.cause && writtenByLetter.has(command.does) && isSameStep(command, state);
+
+/** Each step of the work has a note of its own: the last one written was this, if it is what the last change changed. */
+const isSameStep = (command: Command, { fitting, past }: FittingState): boolean =>
+  command.does !== "noteStep" || past.at(-1)?.stepNotes?.[command.key] !== fitting.stepNotes?.[command.key];
 
 /** What is told anew with every letter of a text. */
-export const writtenByLetter: ReadonlySet<FittingState["cause"]> = new Set(["rename", "note", "nameBatting"]);
+export const writtenByLetter: ReadonlySet<FittingState["cause"]> = new Set([
+  "rename",
+  "note",
+  "noteStep",
+  "nameBatting",
+]);
 
 /** Texts still being typed are not part of the steps: they stay as they are through undo and redo. */
 function undone(state: FittingState): FittingState {

@@ -54,9 +54,10 @@ export async function shareLink(fitting: Fitting, wishes: LinkWishes, address: s
 
 /** What of a fitting goes into a link: never its id, drafts or moments. */
 export function shared(fitting: Fitting, { names, work }: LinkWishes): Fitting {
-  const { title, notes } = fitting;
+  const { title, notes, stepNotes } = fitting;
+  const written = { title, notes, ...(stepNotes === undefined ? {} : { stepNotes }) };
   const bare = namelessCopy(fitting, "");
-  return { ...bare, ...(names ? { title, notes } : {}), ...(work ? {} : { work: [] }) };
+  return { ...bare, ...(names ? written : {}), ...(work ? {} : { work: [] }) };
 }
 
 /** Reads what stands after the `#` of an address. Anybody may have written it. */

@@ -6,7 +6,7 @@ import { useSyncExternalStore } from "react";
  * name one thing to fill in there, as `#person/napeToWaist` does.
  */
 export const workPages = ["body", "form", "plan", "padding", "finishing"] as const;
-export const pages = ["home", ...workPages, "print", "class", "view3d", "fittings"] as const;
+export const pages = ["home", ...workPages, "print", "class", "remote", "view3d", "fittings"] as const;
 export type Page = (typeof pages)[number];
 export type WorkPage = (typeof workPages)[number];
 
@@ -20,6 +20,7 @@ const addresses: { readonly [page in Page]: string } = {
   finishing: "finishing",
   print: "print",
   class: "class",
+  remote: "remote",
   view3d: "3d",
   fittings: "fittings",
 };

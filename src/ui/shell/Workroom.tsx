@@ -27,7 +27,7 @@ export function Workroom() {
         {workroomWords.skip}
       </button>
       <div className={`workroom workroom-${page}`}>
-        {page === "class" ? null : <Rail page={page} />}
+        {page === "class" || page === "remote" ? null : <Rail page={page} />}
         <main id="work" ref={main} tabIndex={-1} className="place">
           <MissingPartsNotice />
           <PartBoundary>

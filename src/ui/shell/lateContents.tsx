@@ -20,15 +20,16 @@ const latePages = {
   finishing: latePage(() => import("../pages/finishing/FinishingPage").then(({ FinishingPage }) => FinishingPage)),
   print: latePage(() => import("../pages/print/PrintPage").then(({ PrintPage }) => PrintPage)),
   class: latePage(() => import("../pages/class/ClassPage").then(({ ClassPage }) => ClassPage)),
+  remote: latePage(() => import("../pages/remote/RemotePage").then(({ RemotePage }) => RemotePage)),
   view3d: latePage(() => import("../pages/view3d/TurningPage").then(({ TurningPage }) => TurningPage)),
   fittings: latePage(() => import("../pages/fittings/FittingsPage").then(({ FittingsPage }) => FittingsPage)),
 } as const satisfies { readonly [page in Exclude<Page, "home">]: ComponentType };
 
 export const pageContents: { readonly [page in Page]: ComponentType } = { home: HomePage, ...latePages };
 
-/** Fetches the places of the work ahead of need; the class view and the turning figure wait until someone asks for them. */
+/** Fetches the places of the work ahead of need; the class view, its remote and the turning figure wait until someone asks for them. */
 export const fetchPages = (): void => {
-  const { class: _class, view3d: _view3d, ...work } = latePages;
+  const { class: _class, remote: _remote, view3d: _view3d, ...work } = latePages;
   for (const page of Object.values(work)) page.fetch();
 };
 

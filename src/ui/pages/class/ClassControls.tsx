@@ -2,9 +2,11 @@ import { levelNames } from "../../../core/body/vocabulary";
 import { pageAddress } from "../../kit/page";
 import { levelWords } from "../../../text/pictures";
 import { classControls, classWords } from "../../../text/classView";
+import { remoteWords } from "../../../text/remote";
 import type { FullScreen } from "../../kit/useScreen";
 import type { ClassKey, ClassState } from "../../../app/classView/classState";
 import type { ClassView } from "../../../app/classView/classView";
+import type { PanelName } from "./OpenPanel";
 
 /** The strip at the foot for whoever stands beside the class view: everything the keys do, each with its key. */
 interface ClassControlsProps {
@@ -12,12 +14,12 @@ interface ClassControlsProps {
   readonly view: ClassView;
   readonly hasOwn: boolean;
   readonly screen: FullScreen;
-  readonly helpOpen: boolean;
-  readonly sessionOpen: boolean;
+  readonly panel: PanelName;
+  readonly hasRemote: boolean;
   readonly act: (key: ClassKey) => void;
 }
 
-export function ClassControls({ state, view, hasOwn, screen, helpOpen, sessionOpen, act }: ClassControlsProps) {
+export function ClassControls({ state, view, hasOwn, screen, panel, hasRemote, act }: ClassControlsProps) {
   const { place, count, unit, isCovered } = view;
   const isMadeUp = state.person !== "own";
   // Leaving shows the padding of the person's own fitting: only where it is shown already.
@@ -69,14 +71,23 @@ export function ClassControls({ state, view, hasOwn, screen, helpOpen, sessionOp
         <Control
           name={classControls.session}
           mark="S"
-          expanded={sessionOpen}
+          expanded={panel === "session"}
           onPress={() => act({ does: "session" })}
         />
+        <Control name={classControls.note} mark="N" expanded={panel === "note"} onPress={() => act({ does: "note" })} />
+        {hasRemote ? (
+          <Control
+            name={remoteWords.control}
+            mark="R"
+            expanded={panel === "remote"}
+            onPress={() => act({ does: "remote" })}
+          />
+        ) : null}
         <Control
           name={classControls.keys}
           mark="K"
           keysOnly
-          expanded={helpOpen}
+          expanded={panel === "keys"}
           onPress={() => act({ does: "keys" })}
         />
         <a

@@ -17,8 +17,9 @@ import { useClassKeys } from "./useClassKeys";
 import "./class.css";
 import { ClassControls } from "./ClassControls";
 import { ClassFoot, ClassHead, classSaid } from "./ClassWords";
-import { OpenPanel, type PanelName } from "./OpenPanel";
+import { isPanel, OpenPanel, type PanelName } from "./OpenPanel";
 import { ClassStage } from "./ClassStage";
+import { useClassRemote } from "./useClassRemote";
 import { useClassTimer } from "./useClassTimer";
 import { madeUpPeople, madeUpPerson, classPerson, type ClassPerson } from "../../../app/classView/classPeople";
 import { type ClassView, classView } from "../../../app/classView/classView";
@@ -53,7 +54,7 @@ function ClassScreen({ own }: { readonly own: ClassPerson | null }) {
       if (key.does === "unit") setUnit((before) => (before === "in" ? "cm" : "in"));
       else if (key.does === "fullScreen") toggleScreen();
       else if (key.does === "timer") toggleTimer();
-      else if (key.does === "keys" || key.does === "takeHome" || key.does === "session") {
+      else if (isPanel(key)) {
         const { does } = key;
         setPanel((before) => (before === does ? "none" : does));
       } else setState((before) => classAfter(before, key, room));
@@ -63,6 +64,10 @@ function ClassScreen({ own }: { readonly own: ClassPerson | null }) {
   useClassKeys(act, lettersWork);
 
   const view = useMemo(() => classView(person, state, unit), [person, state, unit]);
+  const remote = useClassRemote(
+    view === null ? "" : classSaid(view, view.step).headline,
+    useCallback((does) => act({ does }), [act]),
+  );
   if (view === null) return null;
   return (
     <div className="class-view" data-figures={state.figures}>
@@ -74,6 +79,7 @@ function ClassScreen({ own }: { readonly own: ClassPerson | null }) {
           person={person}
           view={view}
           timer={timer}
+          remote={remote}
           letters={{ lettersWork, onLetters: setLettersWork }}
           onOpen={setPanel}
         />
@@ -84,8 +90,8 @@ function ClassScreen({ own }: { readonly own: ClassPerson | null }) {
         view={view}
         hasOwn={own !== null}
         screen={screen}
-        helpOpen={panel === "keys"}
-        sessionOpen={panel === "session"}
+        panel={panel}
+        hasRemote={remote.isOffered}
         act={act}
       />
       <Spoken view={view} whose={person.name} />

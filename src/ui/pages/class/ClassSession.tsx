@@ -1,11 +1,10 @@
 import { useState } from "react";
 import type { JobSteps } from "../../../app/steps/plannedSteps";
-import type { Step } from "../../../app/steps/step";
 import { stepMinutes } from "../../../app/steps/stepMinutes";
-import { type SessionLength, sessionLengths, sessionPlan } from "../../../app/classView/sessionPlan";
+import { type SessionLength, sessionLengths, sessionPlan, stepsByPiece } from "../../../app/classView/sessionPlan";
 import type { ClassView } from "../../../app/classView/classView";
-import { classControls, durationText, sessionActs, sessionWords } from "../../../text/classView";
-import { numberedName } from "../../../text/pieces";
+import { classControls, durationText, sessionWords } from "../../../text/classView";
+import { sessionRowText } from "../../../text/sessionSheet";
 import { ClassPanel } from "./ClassPanel";
 import { classSaid } from "./ClassWords";
 import type { ClassTimer } from "./useClassTimer";
@@ -52,37 +51,14 @@ export function ClassSession({ job, view, timer, onClose }: SessionProps) {
         </strong>
       </p>
       <ol className="class-session-steps">
-        {byPiece(steps).map((together, i) => (
+        {stepsByPiece(steps).map((together, i) => (
           // A job may come to the same step twice.
           <li key={`${together[0].do}${String(i)}`}>
-            <span>{rowText(together, view)}</span>{" "}
+            <span>{sessionRowText(together, (step) => classSaid(view, step).headline, false)}</span>{" "}
             <span>{durationText(together.reduce((sum, step) => sum + stepMinutes(step), 0))}</span>
           </li>
         ))}
       </ol>
     </ClassPanel>
   );
-}
-
-type Together = readonly [Step, ...Step[]];
-
-/** Steps that follow each other with one piece are one line: a class reads all of them from the back row. */
-function byPiece(steps: readonly Step[]): readonly Together[] {
-  const rows: [Step, ...Step[]][] = [];
-  for (const step of steps) {
-    const last = rows.at(-1);
-    if (last !== undefined && isWith(last[0], step)) last.push(step);
-    else rows.push([step]);
-  }
-  return rows;
-}
-
-const isWith = ({ piece }: Step, step: Step): boolean =>
-  piece !== null && (step.do === "carry-lines" || step.piece?.id === piece.id);
-
-function rowText(together: Together, view: ClassView): string {
-  const [{ piece }] = together;
-  return piece === null || together.length === 1
-    ? together.map((step) => classSaid(view, step).headline).join(" ")
-    : `${numberedName(piece)}: ${together.map((step) => sessionActs[step.do] ?? classSaid(view, step).headline).join(", ")}`;
 }

@@ -8,6 +8,8 @@ import { mm } from "../../../core/units";
 import { shortCautions } from "../../../text/cautions";
 import { levelWords } from "../../../text/pictures";
 import { shownLength } from "../../../text/shownLength";
+import { withoutFigures } from "../../../text/withoutFigures";
+import { stepNoteWords } from "../../../text/stepNotes";
 import { stepWords } from "../../../text/steps";
 import { classWords, clockText, durationText, sessionWords } from "../../../text/classView";
 import { LengthFigure } from "../../kit/LengthFigure";
@@ -24,14 +26,17 @@ interface ClassHeadProps {
 }
 
 export function ClassHead({ person, whose, view, timer }: ClassHeadProps) {
-  const { plan, step, place, count, pinned, isCovered } = view;
+  const { plan, step, place, count, pinned, isCovered, note } = view;
   const { headline, rest } = classSaid(view, step);
   const ownWords = isCovered ? classWords.ownCovered : classWords.own;
   const isSided = step.piece !== null && /left|right/i.test(step.piece.zone);
   return (
     <header className="class-head">
       <p className="class-whose">
-        <span className="class-count">{classWords.step(place, count)}</span>
+        <span className="class-count">
+          {classWords.step(place, count)}
+          {note === null ? "" : `, ${stepNoteWords.mark}`}
+        </span>
         {timer.seconds === null ? null : (
           <span className="class-count" role="timer">
             {sessionWords.timer(clockText(timer.seconds), durationText(stepMinutes(step)))}
@@ -48,13 +53,19 @@ export function ClassHead({ person, whose, view, timer }: ClassHeadProps) {
           />
         ))}
       </ol>
-      <h1 className="class-action">{headline}</h1>
+      <h1 className="class-action" style={{ fontSize: actSize(headline) }}>
+        {headline}
+      </h1>
       <p className="class-where">
         {[rest, isSided ? classWords.wearersSide : "", careOf(view)].filter((words) => words !== "").join(" ")}
       </p>
     </header>
   );
 }
+
+/** A long act grows smaller until it fits on one line; on a screen that lies on its side never under an eighteenth of its height. */
+const actSize = ({ length }: string): string =>
+  `max(min(5.6vh, 6vw), min(9.4vh, 5.2vw, ${(200 / Math.max(1, length)).toFixed(2)}vw))`;
 
 /** The caution belongs to the step where the hand is. */
 function careOf({ step }: ClassView): string {
@@ -124,14 +135,5 @@ export function classSaid(
 ): ClassSaid {
   const lengths = tapeStep[unit];
   const [headline, rest] = stepWords(step, { lengths, levels: plan.levels, pieces: plan.pieces, facts });
-  return { headline: hidden(headline, isCovered), rest: hidden(rest, isCovered) };
-}
-
-/** Covered, no length is told: what has none stays. */
-function hidden(text: string, isCovered: boolean): string {
-  if (!isCovered) return text;
-  return text
-    .split(/(?<=\.)\s+/)
-    .filter((sentence) => !/\d[\s\u00a0]*(?:in|cm|mm)\b|\d\/\d/.test(sentence))
-    .join(" ");
+  return { headline: isCovered ? withoutFigures(headline) : headline, rest: isCovered ? withoutFigures(rest) : rest };
 }

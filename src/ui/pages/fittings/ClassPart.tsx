@@ -46,7 +46,7 @@ export function ClassPart({ storage, entries }: ClassProps) {
           {rosterWords.nameless}
         </label>
         <div className="row">
-          {(["padding", "measuring"] as const).map((paper) => (
+          {(["padding", "session", "measuring"] as const).map((paper) => (
             <button key={paper} type="button" className="patch" disabled={!isIdle} onClick={() => print(paper)}>
               {rosterWords.print[paper](students.length)}
             </button>
@@ -68,7 +68,7 @@ export function ClassPart({ storage, entries }: ClassProps) {
         {made === null || at !== null ? null : <Made made={made} onPutAway={putAway} />}
       </section>
       {made?.kind === "sheets" && made.people.length > 0 ? (
-        <ClassSheets people={made.people} isWhole={made.isWhole} />
+        <ClassSheets key={made.paper} paper={made.paper} people={made.people} isWhole={made.isWhole} />
       ) : null}
     </>
   );

@@ -78,7 +78,7 @@ export function useClassWork(
   return {
     at,
     made: found?.state === state ? found.made : null,
-    print: (paper) => begin(paper === "padding" ? paddingSheets(forEach, show) : blankSheets(students)),
+    print: (paper) => begin(paper === "measuring" ? blankSheets(students) : plannedSheets(paper, forEach, show)),
     addUp: () => begin(addedUp(forEach, unit)),
     putAway: () => setFound(null),
   };
@@ -88,8 +88,12 @@ export function useClassWork(
 type ForEach = (take: (fitting: Fitting, name: string) => boolean) => Promise<readonly string[]>;
 
 /** Shows everyone's sheets as soon as they are there. */
-async function paddingSheets(forEach: ForEach, show: (made: MadeForClass) => void): Promise<MadeForClass> {
-  const sheets = { kind: "sheets", paper: "padding", leftOut: [] } as const;
+async function plannedSheets(
+  paper: ClassPaper,
+  forEach: ForEach,
+  show: (made: MadeForClass) => void,
+): Promise<MadeForClass> {
+  const sheets = { kind: "sheets", paper, leftOut: [] } as const;
   const people: PersonOnPaper[] = [];
   const leftOut = await forEach((fitting, name) => {
     const store = orNone(() => plannedStore({ ...fitting, title: name }));

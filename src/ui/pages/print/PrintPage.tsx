@@ -5,6 +5,8 @@ import { printingWords } from "../../../text/printing";
 import { pageAddress } from "../../kit/page";
 import { LinesSheet } from "../../kit/sheet/LinesSheet";
 import { PrintSheet } from "../../kit/sheet/PrintSheet";
+import { SessionSheet } from "../../kit/sheet/SessionSheet";
+import { latePart } from "../../kit/rescue/latePart";
 import { NamePrinted } from "../../kit/sheet/SheetPage";
 import { SmallCutSheet } from "../../kit/sheet/SmallCutSheet";
 import { type SheetKind, sheetKinds, usualSheets } from "../../../app/print/sheetKind";
@@ -13,6 +15,9 @@ import { CutSheet } from "./CutSheet";
 import { MeasureSheet } from "./MeasureSheet";
 import { PatternPart } from "./PatternPart";
 import { SuppliesSheet } from "./SuppliesSheet";
+
+/** Typed by whoever teaches, and by nobody else. */
+const StepNotesPart = latePart(() => import("./StepNotesPart").then(({ StepNotesPart }) => StepNotesPart));
 
 /** The sheets as they will lie on paper, which of them, and the patch that prints them. */
 export function PrintPage() {
@@ -44,11 +49,13 @@ function PlanSheets({ plan, progress }: { readonly plan: Plan; readonly progress
         </div>
         {shown.length === 0 ? <p>{printingWords.noneChosen}</p> : null}
       </div>
+      {shown.includes("session") ? <StepNotesPart plan={plan} /> : null}
       <PatternPart />
       {shown.includes("lines") ? <LinesSheet plan={plan} /> : null}
       {shown.includes("padding") ? <PrintSheet plan={plan} /> : null}
       {shown.includes("smallCutting") ? <SmallCutSheet plan={plan} progress={progress} /> : null}
       {shown.includes("supplies") ? <SuppliesSheet plan={plan} /> : null}
+      {shown.includes("session") ? <SessionSheet plan={plan} /> : null}
       {shown.includes("measuring") ? <MeasureSheet /> : null}
       {shown.includes("cutting") ? <CutSheet plan={plan} /> : null}
     </NamePrinted>

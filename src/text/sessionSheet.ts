@@ -1,0 +1,32 @@
+import type { StepsTogether } from "../app/classView/sessionPlan";
+import type { Step } from "../app/steps/step";
+import { stepMinutes } from "../app/steps/stepMinutes";
+import { shortCautions } from "./cautions";
+import { sessionActs } from "./classView";
+import { numberedName } from "./pieces";
+
+/** Words of the session plan on paper. */
+export const sessionSheetWords = {
+  title: (name: string): string => (name === "" ? "Session plan" : `Session plan for ${name}`),
+  blanks: ["Class", "Date", "Begins", "Ends"],
+  how: `Minutes are for one pair of hands, common practice, no source. Stop only at a thick line: there no pin is left in the form. ${shortCautions("firstPiece")}`,
+  heads: { done: "done", step: "Step, with its minutes", sum: "minutes", soFar: "in all", took: "it took" },
+  stop: "Stop here.",
+  days: "Days of the class",
+  dayHeads: ["Date", "began", "ended", "stopped after", "pins in", "pins out", "Next time"],
+  already: "done",
+} as const;
+
+/**
+ * One row of the plan: a step in its own words, or what is done with one piece behind its name. With minutes, those of each step stand
+ * behind it where there are several.
+ */
+export function sessionRowText(together: StepsTogether, say: (step: Step) => string, hasMinutes: boolean): string {
+  const [{ piece }] = together;
+  if (piece === null || together.length === 1) return together.map(say).join(" ");
+  const acts = together.map((step) => {
+    const act = sessionActs[step.do] ?? say(step);
+    return hasMinutes ? `${act} ${stepMinutes(step)}` : act;
+  });
+  return `${numberedName(piece)}: ${acts.join(", ")}`;
+}

@@ -1,0 +1,37 @@
+import type { ClassPerson } from "../../../app/classView/classPeople";
+import type { ClassView } from "../../../app/classView/classView";
+import { classControls } from "../../../text/classView";
+import { stepNoteWords } from "../../../text/stepNotes";
+import { withoutFigures } from "../../../text/withoutFigures";
+import { ClassPanel } from "./ClassPanel";
+
+interface NoteProps {
+  readonly person: ClassPerson;
+  readonly view: ClassView;
+  readonly onClose: () => void;
+}
+
+/** The teacher's own note to the step at hand; it goes along when the step does. */
+export function ClassNote({ person, view, onClose }: NoteProps) {
+  const { note, isCovered } = view;
+  const shown = note !== null && isCovered ? withoutFigures(note) : note;
+  const none = person.takeHome === null ? stepNoteWords.none : stepNoteWords.madeUpNone;
+  return (
+    <ClassPanel
+      id="class-note-title"
+      title={stepNoteWords.here}
+      className="class-session class-note-panel"
+      onClose={onClose}
+    >
+      <p className="class-note" aria-live="polite">
+        {shown ?? none}
+      </p>
+      {shown !== null && shown !== note ? <p>{stepNoteWords.covered}</p> : null}
+      <div className="row">
+        <button type="button" className="patch" onClick={onClose}>
+          {classControls.closeKeys}
+        </button>
+      </div>
+    </ClassPanel>
+  );
+}

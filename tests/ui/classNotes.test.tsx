@@ -1,0 +1,90 @@
+import { fireEvent, render, screen } from "@testing-library/react";
+import { expect, test } from "vitest";
+import { demoFitting } from "../../src/app/session/demoFitting";
+import { derivation } from "../../src/app/session/derived";
+import { fittingStore } from "../../src/app/session/store";
+import type { Fitting } from "../../src/document/fitting";
+import { longestStepNote } from "../../src/document/fittingLimits";
+import { stepNoteWords } from "../../src/text/stepNotes";
+import { SessionSheet } from "../../src/ui/kit/sheet/SessionSheet";
+import { StoreProvider } from "../../src/ui/kit/useStore";
+import { ClassPage } from "../../src/ui/pages/class/ClassPage";
+import { StepNotesPart } from "../../src/ui/pages/print/StepNotesPart";
+
+const plan = (() => {
+  const { planning } = derivation()(demoFitting);
+  if (planning.kind !== "planned") throw new Error("no plan");
+  return planning.plan;
+})();
+
+const noted: Fitting = {
+  ...demoFitting,
+  stepNotes: {
+    trial: "Pass the strip around. It reads 34 1/2 in.\nThen ask.",
+    "pin/gone-piece": "Of an earlier plan",
+    "mark-lines": "Laser, not string",
+  },
+};
+
+const press = (key: string) => fireEvent.keyDown(window, { key });
+
+/** Broken on purpose: the note of the step before kept, its figures told while they are covered. Seen to fail. */
+test("a note is shown at its own step alone, when it is asked for, and without figures while they are covered", () => {
+  const store = fittingStore(noted);
+  const { container } = render(
+    <StoreProvider store={store}>
+      <ClassPage />
+    </StoreProvider>,
+  );
+  const note = () => container.querySelector(".class-note")?.textContent ?? null;
+  const count = () => container.querySelector(".class-count")?.textContent;
+  press("Home");
+  expect(count()).not.toContain(stepNoteWords.mark);
+  press("PageDown");
+  expect(count()).toContain(stepNoteWords.mark);
+  expect(container.textContent).not.toContain("Laser");
+  press("n");
+  expect(note()).toBe("Laser, not string");
+  expect(container.textContent).not.toContain(stepNoteWords.covered);
+  press("PageDown");
+  expect(note()).toBe(stepNoteWords.none);
+  press("PageDown");
+  expect(note()).toBe("Pass the strip around.\nThen ask.");
+  expect(container.textContent).toContain(stepNoteWords.covered);
+  press("c");
+  expect(note()).toBe(noted.stepNotes?.trial);
+  press("m");
+  expect(note()).toBe(stepNoteWords.madeUpNone);
+  press("o");
+  press("n");
+  expect(note()).toBeNull();
+  fireEvent.click(screen.getByRole("button", { name: "Note" }));
+  expect(note()).not.toBeNull();
+  expect(store.getState().fitting).toBe(noted);
+});
+
+/** Broken on purpose: notes of a step that is gone left out, on the screen and on paper. Seen to fail. */
+test("notes are typed to every step before class, and none is lost when the plan loses its step; the session plan prints them", () => {
+  const store = fittingStore(noted);
+  const { container } = render(
+    <StoreProvider store={store}>
+      <StepNotesPart plan={plan} />
+      <SessionSheet plan={plan} />
+    </StoreProvider>,
+  );
+  const fields = screen.getAllByRole("textbox", { hidden: true });
+  expect(fields.length).toBeGreaterThan(30);
+  expect(new Set(fields.map((field) => (field as HTMLTextAreaElement).labels?.[0]?.textContent)).size).toBe(
+    fields.length,
+  );
+  for (const field of fields) expect(field).toHaveProperty("maxLength", longestStepNote);
+  expect(screen.getByDisplayValue("Of an earlier plan")).toBeTruthy();
+  const baste = screen.getByLabelText(/Baste what is pinned/, { selector: "textarea" });
+  fireEvent.change(baste, { target: { value: "Count with me" } });
+  expect(store.getState().fitting.stepNotes).toEqual({ ...noted.stepNotes, baste: "Count with me" });
+  const rows = [...container.querySelectorAll(".session-rows tr")];
+  const rowOf = (note: string) => rows.find((row) => row.textContent?.includes(note))?.textContent ?? "";
+  expect(rowOf("Count with me")).toMatch(/^Baste what is pinned/);
+  expect(rowOf("Laser, not string")).toMatch(/^Mark the person’s level lines/);
+  expect(rowOf("Of an earlier plan")).toContain(stepNoteWords.gone);
+});
