@@ -1,12 +1,12 @@
 import { readingName } from "../../../app/progress/padProgress";
 import { readingsOfPlace } from "../../../app/steps/placeReadings";
 import type { Step } from "../../../app/steps/step";
-import { formatLength } from "../../../core/lengthText";
 import { mm } from "../../../core/units";
 import { levelWords } from "../../../text/pictures";
 import { printingWords } from "../../../text/printing";
 import { HeadCells } from "../HeadCells";
 import { useFitting, useLengths } from "../useStore";
+import { writtenLength } from "../../../text/writtenLength";
 
 const parts = ["girth", "frontArc"] as const;
 
@@ -15,7 +15,7 @@ export function CoverReadingCells({ step: { levels, expected } }: { readonly ste
   const { step } = useLengths();
   const fitting = useFitting();
   const { readHead } = printingWords;
-  const bare = (value: number | undefined) => (value === undefined ? "" : formatLength(mm(value), step, "bare"));
+  const bare = (value: number | undefined) => (value === undefined ? "" : writtenLength(mm(value), step, "bare"));
   return (
     <table className="sheet-table sheet-cover-readings">
       <thead>

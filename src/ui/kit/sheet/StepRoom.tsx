@@ -2,7 +2,7 @@ import type { Step } from "../../../app/steps/step";
 import { trialTurns } from "../../../app/steps/stepRecord";
 import { tuningWidths } from "../../../app/print/tuningWidths";
 import type { MeasurementName } from "../../../core/body/vocabulary";
-import { formatLength, type LengthUnit } from "../../../core/lengthText";
+import type { LengthUnit } from "../../../core/lengthText";
 import { leastHalfWidth } from "../../../core/padding/sideLevel";
 import type { Plan, PlannedPiece } from "../../../core/plan/plan";
 import { onTarget } from "../../../core/tolerances";
@@ -14,6 +14,7 @@ import { thinText } from "../../../text/thinText";
 import { useDerived } from "../useDerived";
 import { useLengths } from "../useStore";
 import { CoverReadingCells } from "./CoverReadingCells";
+import { writtenLength } from "../../../text/writtenLength";
 
 /** A trial agrees with the packet where a layer adds from a fifth less to a fifth more. */
 const trialAgrees = [0.8, 1.2];
@@ -111,7 +112,7 @@ export function TuningTable({ plan, piece }: { readonly plan: Plan; readonly pie
                     ? tuningNone
                     : width === "beyond"
                       ? tuningBeyond
-                      : formatLength(width, step, "bare")}
+                      : writtenLength(width, step, "bare")}
                 </td>
               ))}
             </tr>
