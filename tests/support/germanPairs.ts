@@ -36,6 +36,8 @@ import * as padding from "../../src/text/padding";
 import * as paddingDe from "../../src/text/de/padding";
 import * as pageTexts from "../../src/text/pageTexts";
 import * as pageTextsDe from "../../src/text/de/pageTexts";
+import * as pictureTexts from "../../src/text/pictureTexts";
+import * as pictureTextsDe from "../../src/text/de/pictureTexts";
 import * as pictures from "../../src/text/pictures";
 import * as picturesDe from "../../src/text/de/pictures";
 import * as pieces from "../../src/text/pieces";
@@ -56,6 +58,8 @@ import * as steps from "../../src/text/steps";
 import * as stepsDe from "../../src/text/de/steps";
 import * as stops from "../../src/text/stops";
 import * as stopsDe from "../../src/text/de/stops";
+import * as supplies from "../../src/text/supplies";
+import * as suppliesDe from "../../src/text/de/supplies";
 import * as thinText from "../../src/text/thinText";
 import * as thinTextDe from "../../src/text/de/thinText";
 import * as turnIt from "../../src/text/turnIt";
@@ -107,6 +111,7 @@ export const germanPairs: { readonly [name: string]: Pair } = {
   moment: pair(moment, momentDe),
   padding: pair(padding, paddingDe),
   pageTexts: pair(pageTexts, pageTextsDe),
+  pictureTexts: pair(pictureTexts, pictureTextsDe),
   pictures: pair(pictures, picturesDe),
   pieces: pair(pieces, piecesDe),
   plan: pair(plan, planDe),
@@ -117,6 +122,7 @@ export const germanPairs: { readonly [name: string]: Pair } = {
   saved: pair(saved, savedDe),
   steps: pair(steps, stepsDe),
   stops: pair(stops, stopsDe),
+  supplies: pair(supplies, suppliesDe),
   thinText: pair(thinText, thinTextDe),
   turnIt: pair(turnIt, turnItDe),
   turning: pair(turning, turningDe),

@@ -1,5 +1,5 @@
 export const finishingWords = {
-  title: "Fertigstellen",
+  title: "Abschluss",
   lead: (hasCover: boolean): string =>
     hasCover
       ? "Danach beziehen, über dem Bezug messen, das Taillenband annähen und einen Arm dazu."

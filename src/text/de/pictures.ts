@@ -38,6 +38,8 @@ export const pictureWords = {
   atLine: (width: string, level: LevelName) => `${width} ${atLevel[level]}`,
   atEnd: (distance: string, side: "above" | "below", level: LevelName) =>
     `${distance} ${side === "above" ? "über" : "unter"} der ${inflected(lineWords[level])}`,
+  sideOf: (side: "above" | "below", level: LevelName) =>
+    `${side === "above" ? "über" : "unter"} der ${inflected(levelWords[level])}`,
   layerOf: (name: string, layer: number, layers: number) => `${name}, Lage ${layer} von ${layers}`,
   bought: "fertig gekauft, wird nicht zugeschnitten",
   edges: (top: string, lower: string) => `Oberkante ${top}, Unterkante ${lower}`,

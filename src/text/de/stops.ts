@@ -20,7 +20,7 @@ export const stopWords = {
   isDone: "fertig",
   padded: "Das Polstern ist fertig.",
   paddedNext: (next: string): string => `Als Nächstes: ${next}`,
-  toFinishing: "Weiter zum Fertigstellen",
+  toFinishing: "Weiter zum Abschluss",
   coverPinned: "Der Bezug ist noch gesteckt: Bewegen Sie die Büste nicht, bevor seine Nadeln heraus und gezählt sind.",
   safeStop:
     "Eine gute Stelle, um für heute aufzuhören: Alles ist geheftet, und die Nadeln sind heraus. Die Büste lässt sich am Ständer bewegen.",

@@ -4,13 +4,13 @@ export { toolName } from "../workroom";
 
 export const pageNames = {
   home: "Start",
-  body: "Die Person",
-  form: "Die Büste",
-  plan: "Der Plan",
+  body: "Person",
+  form: "Büste",
+  plan: "Plan",
   padding: "Polstern",
-  finishing: "Fertigstellen",
+  finishing: "Abschluss",
   print: "Drucken",
-  class: "Kursansicht",
+  class: "Kurs",
   view3d: "3D-Ansicht",
   fittings: "Anproben",
 } as const;

@@ -7,7 +7,7 @@ import { leastHalfWidth } from "../../../core/padding/sideLevel";
 import type { Plan, PlannedPiece } from "../../../core/plan/plan";
 import { onTarget } from "../../../core/tolerances";
 import { type Millimetres, mm } from "../../../core/units";
-import { measurementTexts } from "../../../text/measurements";
+import { measurementInSentence } from "../../../text/measurements";
 import { levelWords } from "../../../text/pictures";
 import { printingWords } from "../../../text/printing";
 import { thinText } from "../../../text/thinText";
@@ -45,7 +45,7 @@ export function StepRoom({ step }: { readonly step: Step }) {
           before={lookAt}
           words={lookedAt.flatMap((name) => {
             const length = lengths.body[name];
-            return length === undefined ? [] : [`${measurementTexts[name].label.toLowerCase()} ${write(length)},`];
+            return length === undefined ? [] : [`${measurementInSentence(name)} ${write(length)},`];
           })}
         />
       );
