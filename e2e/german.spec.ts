@@ -13,7 +13,8 @@ const stillEnglish = (page: Page): Promise<readonly string[]> =>
     const pictures = [...document.querySelectorAll("title, desc")].map(({ textContent }) => textContent ?? "");
     const named = [...document.querySelectorAll("[aria-label]")].map(({ ariaLabel }) => ariaLabel ?? "");
     const lines = [...document.body.innerText.split("\n"), ...pictures, ...named];
-    return lines.filter((line) => new RegExp(pattern, "i").test(line));
+    // What a size chart is called stays as it was published.
+    return lines.filter((line) => !line.includes("keine Norm: ") && new RegExp(pattern, "i").test(line));
   }, english.source);
 
 /** Each page as it is arrived at: no word of English, nothing over the edge, and no rule of access broken. */
@@ -76,9 +77,7 @@ test("in German from Home to the first pin, in centimeters, on a phone", async (
       timeout: 20_000,
     });
   }
-  await expect(
-    page.getByRole("navigation").getByRole("link", { name: /^Polstern 1 von \d+ aufgesteckt/ }),
-  ).toBeAttached();
+  await expect(page.getByRole("heading", { name: /^Die Linien nach außen übertragen/, level: 1 })).toBeVisible();
 });
 
 test("one link leads from either language to the other, on the same page and to the same fitting", async ({ page }) => {

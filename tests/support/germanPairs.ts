@@ -6,8 +6,12 @@ import * as batting from "../../src/text/batting";
 import * as battingDe from "../../src/text/de/batting";
 import * as cautions from "../../src/text/cautions";
 import * as cautionsDe from "../../src/text/de/cautions";
+import * as copyTitles from "../../src/text/copyTitles";
+import * as copyTitlesDe from "../../src/text/de/copyTitles";
 import * as field from "../../src/text/field";
 import * as fieldDe from "../../src/text/de/field";
+import * as files from "../../src/text/files";
+import * as filesDe from "../../src/text/de/files";
 import * as finishing from "../../src/text/finishing";
 import * as finishingDe from "../../src/text/de/finishing";
 import * as formKinds from "../../src/text/formKinds";
@@ -22,6 +26,8 @@ import * as learning from "../../src/text/learning";
 import * as learningDe from "../../src/text/de/learning";
 import * as levelLines from "../../src/text/levelLines";
 import * as levelLinesDe from "../../src/text/de/levelLines";
+import * as library from "../../src/text/library";
+import * as libraryDe from "../../src/text/de/library";
 import * as linesAtForm from "../../src/text/linesAtForm";
 import * as linesAtFormDe from "../../src/text/de/linesAtForm";
 import * as makingSteps from "../../src/text/makingSteps";
@@ -96,7 +102,9 @@ export const germanPairs: { readonly [name: string]: Pair } = {
   armholeTexts: pair(armholeTexts, armholeTextsDe),
   batting: pair(batting, battingDe),
   cautions: pair(cautions, cautionsDe),
+  copyTitles: pair(copyTitles, copyTitlesDe),
   field: pair(field, fieldDe),
+  files: pair(files, filesDe),
   finishing: pair(finishing, finishingDe),
   formKinds: pair(formKinds, formKindsDe),
   formMatters: pair(formMatters, formMattersDe),
@@ -104,6 +112,7 @@ export const germanPairs: { readonly [name: string]: Pair } = {
   language: pair(language, languageDe),
   learning: pair(learning, learningDe),
   levelLines: pair(levelLines, levelLinesDe),
+  library: pair(library, libraryDe),
   linesAtForm: pair(linesAtForm, linesAtFormDe),
   makingSteps: pair(makingSteps, makingStepsDe),
   measurements: pair(measurements, measurementsDe),
