@@ -3,6 +3,7 @@ import type { Plugin } from "vite";
 import { defineConfig } from "vitest/config";
 import { offlineFiles } from "./src/app/offline/build/offlineFiles.ts";
 import { hostHeaders } from "./src/command/hostHeaders.ts";
+import { languagePlugins } from "./src/command/languageBuild.ts";
 import { pageTestFolders, plainTestFolders } from "./tests/support/testFolders.ts";
 
 /**
@@ -15,10 +16,10 @@ const policyOffWhileDeveloping: Plugin = {
   transformIndexHtml: (html) => html.replace(/<meta\s+http-equiv="Content-Security-Policy"[^>]*>/, ""),
 };
 
-export default defineConfig({
+export default defineConfig(({ mode }) => ({
   // Relative addresses, so that the built folder works at any place of any static host.
   base: "./",
-  plugins: [react(), policyOffWhileDeveloping, offlineFiles(), hostHeaders()],
+  plugins: [react(), policyOffWhileDeveloping, ...languagePlugins(mode), offlineFiles(), hostHeaders()],
   build: {
     // Nothing is inlined as data: the policy lets fonts and styles come from the page's own origin only.
     assetsInlineLimit: 0,
@@ -57,4 +58,4 @@ export default defineConfig({
       },
     ],
   },
-});
+}));

@@ -149,6 +149,26 @@ test("a damaged part with the server dead is never handed out, and is asked for 
   await revived.stop();
 });
 
+test("the tool in two languages is kept side by side, and neither answers for the other", async ({ context }) => {
+  const { server, page } = await keptTool(context);
+  await page.goto(`${server.address}de/`);
+  await expect(page.locator("html")).toHaveAttribute("lang", "de");
+  // The German worker takes its page over from nobody: only then is all of it kept.
+  await expect
+    .poll(() => page.evaluate(() => navigator.serviceWorker.controller?.scriptURL ?? ""), patiently)
+    .toBe(`${server.address}de/sw.js`);
+  await server.stop();
+  for (const [path, language] of [
+    ["de/", "de"],
+    ["", "en"],
+    ["de/", "de"],
+  ] as const) {
+    await page.goto(`${server.address}${path}#plan`);
+    await expect(page.locator("html")).toHaveAttribute("lang", language);
+    await expect(page.getByRole("heading", { level: 1 }).first()).toBeVisible();
+  }
+});
+
 test("every path in scope leads to the page, with the server dead", async ({ context }) => {
   const { server, page } = await keptTool(context);
   await server.stop();

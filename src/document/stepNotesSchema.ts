@@ -1,6 +1,6 @@
 import { longestStepNote } from "./fittingLimits";
 import type { Frozen } from "./frozen";
-import { z } from "./strictZod";
+import { z } from "zod/mini";
 
 /** What was written to steps of the work, for a class: by the step, as `pin/waist-wrap` or `baste`. */
 export const stepNotesSchema = z

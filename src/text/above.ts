@@ -8,11 +8,12 @@ import type {
   UnreadAbove,
 } from "../core/above/buildAbove";
 import { halfLayers } from "../core/above/upperChest";
-import { formatLength, type LengthStep } from "../core/lengthText";
+import type { LengthStep } from "../core/lengthText";
 import type { PatternPart } from "../core/pattern/patternPart";
 import { measurementInSentence } from "./measurements";
 import { featherWords, layerCount, upperFirst } from "./pieces";
 import { shownLength } from "./shownLength";
+import { writtenLength } from "./writtenLength";
 
 /** What is said of a build above the bust: what it is called, what to do, what the tape reads after it, what stays. */
 export interface AboveWords {
@@ -157,7 +158,7 @@ function staySentence(
   hasCover: boolean,
 ): readonly string[] {
   if (stays === null || act.what === "unread") return [];
-  const amount = formatLength(stays.amount, step);
+  const amount = writtenLength(stays.amount, step);
   const what = upperFirst(readingWords(name));
   if (stays.sense === "short") return [`${what}: the padding stays ${amount} short. ${shortAdvice[kind]}`];
   const advice = (hasCover ? largerAdvice : largerUncovered)[kind];

@@ -3,12 +3,13 @@ import type { ArmPartName } from "../core/arm/armParts";
 import type { ArmProblem, ArmReading, ArmReadingName } from "../core/arm/armReadings";
 import { usualPlate } from "../core/arm/armCap";
 import type { ArmWish, SoftArm } from "../core/arm/softArm";
-import { formatLength, type LengthStep, type LengthUnit, lengthSteps } from "../core/lengthText";
+import { type LengthStep, type LengthUnit, lengthSteps } from "../core/lengthText";
 import type { ArmLineName } from "../core/pattern/patternPart";
 import type { Millimetres } from "../core/units";
 import type { CautionPlace } from "./cautions";
 import { measurementInSentence } from "./measurements";
 import { shownLength } from "./shownLength";
+import { writtenLength } from "./writtenLength";
 
 /** Words of the soft arm: its parts, how it is cut, sewn, filled and hung, and what is missing for one. */
 export const armLineWords: { readonly [line in ArmLineName]: string } = {
@@ -219,7 +220,7 @@ export const armUnreadText = (missing: readonly ArmReadingName[]): string =>
 /** What cannot be of one arm: what was read, what was expected, and what to do. */
 export function armProblemText({ code, names, got, expected }: ArmProblem, step: LengthStep): string {
   const [first = "", second = ""] = names.map(measurementInSentence);
-  const length = (value: Millimetres) => formatLength(value, step);
+  const length = (value: Millimetres) => writtenLength(value, step);
   const { least, most } = expected;
   const reads = `The person’s ${first} reads ${length(got)}`;
   switch (code) {

@@ -1,5 +1,6 @@
-import { fineStep, formatLength, type LengthStep, type LengthUnit, tapeStep } from "../core/lengthText";
+import { fineStep, type LengthStep, type LengthUnit, tapeStep } from "../core/lengthText";
 import { mm } from "../core/units";
+import { writtenLength } from "./writtenLength";
 
 /** How lengths are written in a picture: in the person's own unit, as a tape is read or more finely for thin things. */
 export interface LengthWriter {
@@ -12,9 +13,9 @@ export interface LengthWriter {
 
 const writerFor = (unit: LengthUnit, step: LengthStep): LengthWriter => ({
   unit,
-  write: (length) => formatLength(mm(length), step),
-  writeFine: (length) => formatLength(mm(length), fineStep[unit]),
-  writeBare: (length) => formatLength(mm(length), fineStep[unit], "bare"),
+  write: (length) => writtenLength(mm(length), step),
+  writeFine: (length) => writtenLength(mm(length), fineStep[unit]),
+  writeBare: (length) => writtenLength(mm(length), fineStep[unit], "bare"),
 });
 
 const writers = {

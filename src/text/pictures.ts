@@ -21,6 +21,8 @@ export const pictureWords = {
   atLine: (width: string, level: LevelName) => `${width} at the ${levelWords[level]}`,
   atEnd: (distance: string, side: "above" | "below", level: LevelName) =>
     `${distance} ${side} the ${levelWords[level]}`,
+  /** The same in two lines: the distance stands above. */
+  sideOf: (side: "above" | "below", level: LevelName) => `${side} the ${levelWords[level]}`,
   layerOf: (name: string, layer: number, layers: number) => `${name}, layer ${layer} of ${layers}`,
   bought: "ready-made, not cut",
   edges: (top: string, lower: string) => `top edge ${top}, lower edge ${lower}`,

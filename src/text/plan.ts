@@ -1,5 +1,5 @@
 import type { LevelName } from "../core/body/vocabulary";
-import { formatLength, type LengthStep } from "../core/lengthText";
+import type { LengthStep } from "../core/lengthText";
 import type { Anchor } from "../core/padding/layer";
 import type { Piece, PieceKind, PieceName, PieceZone } from "../core/padding/piece";
 import type { PlannedLevel, SeamShift, Shortfall } from "../core/plan/plan";
@@ -8,12 +8,13 @@ import type { PlanWords } from "../document/planFile";
 import { formMatterText } from "./formMatters";
 import { linesWords } from "./linesAtForm";
 import { levelWords, lineWords } from "./pictures";
+import { writtenLength } from "./writtenLength";
 
 /** The English of a plan: what a piece is called, where it goes, what to do about what stays short, in one unit. */
 export const planWords = (step: LengthStep): PlanWords => ({
   pieceName: pieceWords,
   piecePlace: (piece, levels) => piecePlace(piece, levels, step),
-  draft: (mayMiss) => `${linesWords.draft.note(formatLength(mayMiss, step))} ${linesWords.draft.makesFirm}`,
+  draft: (mayMiss) => `${linesWords.draft.note(writtenLength(mayMiss, step))} ${linesWords.draft.makesFirm}`,
   formMatter: (matter) => formMatterText(matter, step),
   shortfallAdvice: (shortfall, cause) => shortfallAdvice(shortfall, step, cause),
   seamShift: (shift) => seamShiftText(shift, step),
@@ -89,14 +90,14 @@ function edgePlace(depth: number, levels: readonly PlannedLevel[], step: LengthS
   );
   if (nearest === null) return "";
   const below = depth - nearest.depthBelowNape.value;
-  const distance = formatLength(mm(Math.abs(below)), step);
+  const distance = writtenLength(mm(Math.abs(below)), step);
   const line = `the ${lineWords[nearest.name]}`;
   if (/^0 /.test(distance)) return line;
   return `${distance} ${below > 0 ? "below" : "above"} ${line}`;
 }
 
 function seamShiftText({ level, perSide, towards }: SeamShift, step: LengthStep): string {
-  return `At the ${levelWords[level]}, mark the side seam ${formatLength(perSide, step)} farther ${towards === "front" ? "forward" : "back"} on each side.`;
+  return `At the ${levelWords[level]}, mark the side seam ${writtenLength(perSide, step)} farther ${towards === "front" ? "forward" : "back"} on each side.`;
 }
 
 function shortfallAdvice(shortfall: Shortfall, step: LengthStep, cause: "form" | "padding"): string {
@@ -162,6 +163,6 @@ const helpsLength: {
 
 /** An amount too small for the step is still named, as less than one step. */
 const atLeastOneStep = (amount: Millimetres, step: LengthStep): string => {
-  const text = formatLength(amount, step);
+  const text = writtenLength(amount, step);
   return /^0 /.test(text) ? `less than ${step}` : text;
 };

@@ -1,10 +1,11 @@
 import type { MeasurementProblem } from "../core/body/plausibility";
 import type { BattingProblem } from "../core/checkBatting";
-import { formatLength, type LengthProblem, type LengthStep, type LengthUnit, lengthSteps } from "../core/lengthText";
+import { type LengthProblem, type LengthStep, type LengthUnit, lengthSteps } from "../core/lengthText";
 import type { Millimetres } from "../core/units";
 import type { FilePath, FittingProblem, PieceProblem } from "../document/fittingProblem";
 import { measurementInSentence } from "./measurements";
 import { thinText } from "./thinText";
+import { writtenLength } from "./writtenLength";
 
 /**
  * One sentence or two for every problem: what was read, what was expected, and what to do now, in the unit of the
@@ -24,7 +25,7 @@ export function lengthProblemText(problem: LengthProblem, step: LengthStep): str
     case "unknownUnit":
       return `“${problem.unitRead}” is not a unit this tool reads. Use in, cm or mm, ${example}.`;
     case "tooLong":
-      return `“${problem.read}” is longer than any tape; the most is ${formatLength(problem.longest, step)}. Check the unit.`;
+      return `“${problem.read}” is longer than any tape; the most is ${writtenLength(problem.longest, step)}. Check the unit.`;
     case "ambiguous":
       return `“${problem.read}” can mean ${exactly(problem.either)} or ${exactly(problem.or)}. Type it without the mark, or with another unit.`;
   }
@@ -43,7 +44,7 @@ export function measurementProblemText(problem: MeasurementProblem, step: Length
   if (problem.code === "notALength") {
     return `${whose} ${first} is ${problem.got}, which is no length. Type what the tape shows, such as ${examples[lengthSteps[step].unit]}.`;
   }
-  const length = (value: Millimetres): string => formatLength(value, step);
+  const length = (value: Millimetres): string => writtenLength(value, step);
   const got = length(problem.got);
   const { most } = problem.expected;
   const inUnit = `${whose} ${listed(names)}: ${got}${names.length > 1 ? " and so on" : ""}`;

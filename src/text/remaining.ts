@@ -1,9 +1,10 @@
 import { isConfirmed, type NowReading, type TapePart } from "../app/progress/padProgress";
-import { formatLength, type LengthStep, lengthSteps, roundLength } from "../core/lengthText";
+import { type LengthStep, lengthSteps, roundLength } from "../core/lengthText";
 import { tapeAgreement } from "../core/tolerances";
 import { type Millimetres, mm } from "../core/units";
 import { type RemainingKind, remainingSentence, type Standing } from "./padding";
 import { shownLength } from "./shownLength";
+import { writtenLength } from "./writtenLength";
 
 /** What is left to go between a reading and the one wanted: a kind, and an amount that is never negative. */
 interface Remaining {
@@ -28,7 +29,7 @@ export const remainingText = (wanted: Millimetres, now: Millimetres, step: Lengt
 
 /** An amount that is something, at the step of all lengths: one step at least. */
 export function amountText(amount: Millimetres, step: LengthStep): string {
-  const isNothing = formatLength(amount, step, "bare") === "0";
+  const isNothing = writtenLength(amount, step, "bare") === "0";
   return isNothing ? shownLength(oneStep(step), step) : shownLength(amount, step);
 }
 

@@ -1,12 +1,13 @@
-import { fineStep, formatLength, type LengthStep, type LengthUnit, tapeStep } from "../core/lengthText";
+import { fineStep, type LengthStep, type LengthUnit, tapeStep } from "../core/lengthText";
 import type { Millimetres } from "../core/units";
 import type { FittingSettings } from "../document/fitting";
+import { writtenLength } from "./writtenLength";
 
 /**
  * A length in words that are shown: the number, its fraction and its unit stay on one line, for half a length at the end
  * of a line is read as another length. Never for a field, a file or the command, whose text is typed back.
  */
-export const shownLength = (length: Millimetres, step: LengthStep): string => unbroken(formatLength(length, step));
+export const shownLength = (length: Millimetres, step: LengthStep): string => unbroken(writtenLength(length, step));
 
 /** The same for a sentence somebody else wrote: every length in it keeps together. */
 export const unbroken = (sentence: string): string =>

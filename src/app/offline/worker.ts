@@ -30,7 +30,12 @@ interface Worker {
   addEventListener(name: "message", listener: (event: Message) => void): void;
 }
 
-declare const padwrightBuild: { readonly version: string; readonly files: readonly KeptFile[] };
+declare const padwrightBuild: {
+  readonly version: string;
+  readonly files: readonly KeptFile[];
+  /** Folders below this one, each ending in a stroke, that hold another build with a worker of its own. */
+  readonly others: readonly string[];
+};
 
 const worker = self as unknown as Worker;
 const prefix = "padwright build ";
@@ -39,6 +44,7 @@ const { scope } = worker.registration;
 const address = (path: string): string => new URL(path, scope).href;
 const page = address("index.html");
 const kept: ReadonlyMap<string, KeptFile> = new Map(padwrightBuild.files.map((file) => [address(file.path), file]));
+const others = padwrightBuild.others.map(address);
 /** Where a build keeps the list of its own files, for the worker of the build after it. */
 const listAddress = address("sw.js?files");
 
@@ -51,14 +57,16 @@ worker.addEventListener("message", (event) => {
 worker.addEventListener("fetch", (event) => {
   const { request } = event;
   if (request.method !== "GET" || !request.url.startsWith(scope)) return;
+  if (others.some((other) => request.url.startsWith(other))) return;
   event.respondWith(answer(request));
 });
 
 async function keepBuild(): Promise<void> {
   const cache = await caches.open(ownCache);
   try {
-    for (const file of padwrightBuild.files) await cache.put(address(file.path), await checkedFile(file));
+    // First, for by its list a cache is known as one of this place.
     await cache.put(listAddress, new Response(JSON.stringify(padwrightBuild.files)));
+    for (const file of padwrightBuild.files) await cache.put(address(file.path), await checkedFile(file));
   } catch (trouble) {
     await caches.delete(ownCache);
     throw trouble;
@@ -84,9 +92,14 @@ async function isAsBuilt(response: Response, { hash }: KeptFile): Promise<boolea
   return btoa(String.fromCharCode(...new Uint8Array(digest))) === hash;
 }
 
-/** Newest last. */
-const ourCaches = async (): Promise<readonly string[]> =>
-  (await caches.keys()).filter((name) => name.startsWith(prefix));
+/** Those of this place alone, newest last: the tool in another language keeps its own beside them. */
+async function ourCaches(): Promise<readonly string[]> {
+  const ours: string[] = [];
+  for (const name of (await caches.keys()).filter((name) => name.startsWith(prefix))) {
+    if (await (await caches.open(name)).match(listAddress)) ours.push(name);
+  }
+  return ours;
+}
 
 /** Pages of the build before may still be open and may still want its files, so that one is kept as well. */
 async function takeOver(): Promise<void> {

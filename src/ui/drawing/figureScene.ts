@@ -12,6 +12,7 @@ import { figureSections, silhouette } from "./silhouette";
 import { closedPath, openPath, segment } from "./pathText";
 import { at, between, type Frame, label, type Label, mark, type Mark, type PicturePoint, type Scene } from "./scene";
 import { scaleBar } from "./rulers";
+import { pictureTexts } from "../../text/pictureTexts";
 
 /**
  * The form with its padding and the body round it, from the front, the back or the left side, built from the plan's own
@@ -65,10 +66,8 @@ export function figureScene({
   const bar = scaleBar(at(frame.x + textSize * 0.5, frame.y + frame.height - textSize * 0.5), lengths, textSize);
   const seen = placed.filter(({ strips }) => strips.length > 0).map(({ piece }) => String(piece.order));
   return {
-    title: now === undefined ? `All pieces, ${viewWords[view]}` : `Piece ${String(now)}, ${viewWords[view]}`,
-    description: `The form with its padding ${viewWords[view]}, and the person’s outline around it. ${
-      seen.length === 0 ? "No piece shows from here." : `Pieces that show from here: ${seen.join(", ")}.`
-    }`,
+    title: pictureTexts.figure(now, viewWords[view]),
+    description: pictureTexts.figureShows(viewWords[view], seen),
     frame,
     textSize,
     marks: [

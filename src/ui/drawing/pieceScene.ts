@@ -10,6 +10,7 @@ import { cutOutline, type CutWidth, type FlatCut, isEven } from "../../core/padd
 import { featherMarks, ticksInward } from "./featherMarks";
 import { circle, closedPath, dimension, openPath, segment } from "./pathText";
 import { at, label, type Label, mark, type PicturePoint, type Scene } from "./scene";
+import { pictureTexts } from "../../text/pictureTexts";
 
 /** One layer of a piece as it is cut: outline, anchor line, the band that is feathered, and every size it takes to cut it. */
 export function pieceScene(picture: PiecePicture): Scene {
@@ -50,7 +51,7 @@ function discScene({ layer, title, lengths, shownOn = "paper" }: PiecePicture, d
   const left = -radius - (width - diameter - discWordRoom * size) / 2;
   return {
     title,
-    description: `A disc ${lengths.write(diameter)} across.`,
+    description: pictureTexts.disc(lengths.write(diameter)),
     frame: { x: left, y: -radius - size * 0.5, width, height: diameter + size },
     textSize: size,
     marks: [
@@ -88,8 +89,8 @@ export function testSquareScene(lengths: LengthWriter): Scene {
     .filter((from) => from < side)
     .flatMap((from) => [segment(at(from, 0), at(from, 2.5)), segment(at(0, from), at(2.5, from))]);
   return {
-    title: "Test square",
-    description: `Printed at its true size this square measures ${lengths.write(side)} each way.`,
+    title: pictureTexts.testSquare,
+    description: pictureTexts.testSquareShows(lengths.write(side)),
     frame: { x: -2, y: -2, width: 96, height: 62 },
     textSize: 3.6,
     marks: [mark("ground", closedPath([at(0, 0), at(side, 0), at(side, side), at(0, side)]), ...inside)],

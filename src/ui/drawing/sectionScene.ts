@@ -9,6 +9,7 @@ import { arrow, closedPath, openPath, segment } from "./pathText";
 import { at, type Frame, label, type Label, mark, type Mark, type PicturePoint, type Scene } from "./scene";
 import { scaleBar } from "./rulers";
 import { numberCallouts } from "./callouts";
+import { pictureTexts } from "../../text/pictureTexts";
 
 /**
  * One level seen from above, to scale, front towards the reader: the form, every piece of batting that lies across this
@@ -39,7 +40,7 @@ export function sectionScene({ level, pieces, pinned, seamShift, lengths }: Sect
   const bar = scaleBar(at(frame.x + textSize * 0.6, foot), lengths, textSize);
   const seams = seamMarks(level, layered, seamShift, textSize);
   return {
-    title: `${levelWords[level.name]}, seen from above`,
+    title: pictureTexts.section(levelWords[level.name]),
     description: describe(level, layered, lengths),
     frame,
     textSize,
@@ -158,13 +159,15 @@ function bodyLeader(back: readonly PicturePoint[], frame: Frame, size: number): 
 
 function describe(level: PlannedLevel, layered: LayeredSection, lengths: LengthWriter): string {
   const { body, form, predicted } = level;
-  const known = (kind: "measured" | "estimated", value: Millimetres): string =>
-    `${lengths.write(value)}${kind === "estimated" ? " (estimated)" : ""}`;
-  const numbers = layered.layers.map(({ piece }) => String(piece.order));
-  return [
-    `The person measures ${known(body.girth.kind, body.girth.value)} all around here,`,
-    `${known(body.frontArc.kind, body.frontArc.value)} of it in front.`,
-    `The form measures ${known(form.girth.kind, form.girth.value)}, and should measure ${lengths.write(predicted.girth)} with all its padding.`,
-    numbers.length === 0 ? "No batting is shown." : `Batting shown: ${numbers.join(", ")}.`,
-  ].join(" ");
+  const known = ({ kind, value }: { readonly kind: "measured" | "estimated"; readonly value: Millimetres }) => ({
+    length: lengths.write(value),
+    isEstimated: kind === "estimated",
+  });
+  return pictureTexts.sectionShows({
+    person: known(body.girth),
+    front: known(body.frontArc),
+    form: known(form.girth),
+    padded: lengths.write(predicted.girth),
+    orders: layered.layers.map(({ piece }) => String(piece.order)),
+  });
 }

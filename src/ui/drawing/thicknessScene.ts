@@ -2,6 +2,7 @@ import { pictureWords } from "../../text/pictures";
 import { inchMm, type LengthWriter } from "../../text/lengthWriter";
 import { circle, closedPath, segment } from "./pathText";
 import { at, type Label, label, type Mark, mark, type Scene } from "./scene";
+import { pictureTexts } from "../../text/pictureTexts";
 
 /**
  * What one layer is taken to add, against the readings that say so: the estimate from before as a hatched band, each
@@ -121,10 +122,11 @@ function bandHatch(from: number, to: number): string {
 }
 
 function describe({ before, now, readings, lengths }: ThicknessPicture): string {
-  const span = ({ low, middle, high }: PosteriorLength): string =>
-    `${lengths.writeFine(middle)}, most likely ${lengths.writeFine(low)} to ${lengths.writeFine(high)}`;
-  const list = readings.map((reading) => `${reading.name} ${lengths.writeFine(reading.middle)}`).join("; ");
-  return `Starting figure: ${span(before)}. From your tape: ${span(now)}. ${
-    list === "" ? "Nothing has been measured yet." : `Measurements: ${list}.`
-  }`;
+  const told = ({ low, middle, high }: PosteriorLength) => ({
+    low: lengths.writeFine(low),
+    middle: lengths.writeFine(middle),
+    high: lengths.writeFine(high),
+  });
+  const each = readings.map((reading) => `${reading.name} ${lengths.writeFine(reading.middle)}`);
+  return pictureTexts.thickness(told(before), told(now), each);
 }

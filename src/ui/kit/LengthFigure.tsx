@@ -1,5 +1,6 @@
-import { formatLength, type LengthStep } from "../../core/lengthText";
+import type { LengthStep } from "../../core/lengthText";
 import type { Millimetres } from "../../core/units";
+import { writtenLength } from "../../text/writtenLength";
 
 /**
  * A length set large: the whole number, its fraction stacked beside it as on a paper chart, and the unit. A screen
@@ -13,7 +14,7 @@ interface LengthFigureProps {
 }
 
 export function LengthFigure({ length, step, estimated = false, unitShown = true }: LengthFigureProps) {
-  const text = formatLength(length, step);
+  const text = writtenLength(length, step);
   const { whole, over, under, unit } = partsOf(text);
   return (
     <span className={estimated ? "length length-guess" : "length"}>

@@ -97,7 +97,8 @@ export function usePadInto(key: string): (pressed: PadKey) => void {
 /** Keys work on the text of the field and know nothing of lengths, so whatever was typed by hand stays readable to them. */
 export const digitKeys = ["1", "2", "3", "4", "5", "6", "7", "8", "9", "0"] as const;
 export const eighthKeys = ["1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8"] as const;
-const halfKeys = [".5"] as const;
+/** With the mark of the language; both are read. */
+const halfKeys = [fieldWords.half] as const;
 
 export type PadKey =
   | (typeof digitKeys)[number]
@@ -117,9 +118,9 @@ export function pressKey(text: string, key: PadKey, untouched: boolean): string 
   if (key === "clear") return "";
   if (key === "back") return withoutLast(text);
   const { whole, part } = splitText(text) ?? { whole: "", part: "" };
-  if (isDigit(key)) return untouched || (part !== "" && part !== ".") ? key : `${whole}${part}${key}`;
+  if (isDigit(key)) return untouched || (part !== "" && !/^[.,]$/.test(part)) ? key : `${whole}${part}${key}`;
   if (part === key) return whole;
-  if (key === ".5") return `${whole === "" ? "0" : whole}${key}`;
+  if (key === fieldWords.half) return `${whole === "" ? "0" : whole}${key}`;
   return whole === "" ? key : `${whole} ${key}`;
 }
 
@@ -127,7 +128,7 @@ const isDigit = (key: PadKey): boolean => /^\d$/.test(key);
 
 /** Whole number and part of a text the pad could have made; null when it was typed some other way. */
 function splitText(text: string): { readonly whole: string; readonly part: string } | null {
-  const match = /^\s*(\d*)(?:(\.\d*)|(?:^|\s+)(\d\/\d))?\s*$/.exec(text);
+  const match = /^\s*(\d*)(?:([.,]\d*)|(?:^|\s+)(\d\/\d))?\s*$/.exec(text);
   return match ? { whole: match[1] ?? "", part: match[2] ?? match[3] ?? "" } : null;
 }
 

@@ -1,5 +1,5 @@
 import { type KeyboardEvent, type RefObject, useId } from "react";
-import { formatLength, type LengthUnit } from "../../../core/lengthText";
+import type { LengthUnit } from "../../../core/lengthText";
 import { useAnnounce } from "../Announcer";
 import { fieldWords } from "../../../text/field";
 import { lengthProblemText } from "../../../text/problems";
@@ -7,6 +7,7 @@ import { unitMarks, unitNames } from "../../../text/workroom";
 import { useLater } from "../useSoon";
 import { useLengths } from "../useStore";
 import type { LengthFieldState } from "../../../app/session/lengthFieldState";
+import { writtenLength } from "../../../text/writtenLength";
 
 /**
  * The field a length is typed into. It takes whatever a person writes, says what it understood, and explains in words
@@ -40,7 +41,7 @@ export function LengthField(props: LengthFieldProps) {
   const isEmpty = useLater(state.text === "") || state.text === "";
   const unreadable = state.meaning !== null && !state.meaning.ok ? state.meaning.problem : null;
   const isWrong = (unreadable !== null && !isHalfTyped(state.text)) || props.problem !== undefined;
-  const echo = state.isForeign && state.meaning?.ok ? fieldWords.means(formatLength(state.meaning.value, step)) : null;
+  const echo = state.isForeign && state.meaning?.ok ? fieldWords.means(writtenLength(state.meaning.value, step)) : null;
 
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
     // An Enter that ends the composing of a character belongs to the input method.
@@ -73,7 +74,7 @@ export function LengthField(props: LengthFieldProps) {
             spellCheck={false}
             maxLength={40}
             placeholder={isEmpty ? ghost : undefined}
-            value={state.text}
+            value={state.isDraft ? state.text : fieldWords.shown(state.text)}
             aria-invalid={isWrong}
             aria-describedby={props.describedBy === undefined ? `${id}-note` : `${id}-note ${props.describedBy}`}
             onChange={(event) => state.type(event.target.value)}

@@ -1,7 +1,6 @@
 import { useMemo } from "react";
 import { isBare } from "../../../app/progress/isBare";
 import { openQuestions, type Question } from "../../../app/progress/questions";
-import { formatLength } from "../../../core/lengthText";
 import type { Plan } from "../../../core/plan/plan";
 import { linesWords } from "../../../text/linesAtForm";
 import { measurementInSentence } from "../../../text/measurements";
@@ -15,6 +14,7 @@ import { useOpenDemo } from "../shelf/useDemo";
 import { useDerived } from "../useDerived";
 import { useFitting, useLengths } from "../useStore";
 import "./draftNote.css";
+import { writtenLength } from "../../../text/writtenLength";
 
 /** No plan yet: what is missing, and where to go for it. */
 export function PlanWaiting() {
@@ -96,7 +96,7 @@ export function DraftNote({ plan }: { readonly plan: Plan }) {
 export function NextQuestions({ plan }: { readonly plan: Plan }) {
   const { step, write } = useLengths();
   const questions = useOpenQuestions(plan);
-  const told = questions.filter(({ gain }) => !/^0\b/.test(formatLength(gain, step))).slice(0, mostAsked);
+  const told = questions.filter(({ gain }) => !/^0\b/.test(writtenLength(gain, step))).slice(0, mostAsked);
   if (told.length === 0) return null;
   return (
     <section className="next-questions">

@@ -1,7 +1,6 @@
 import type { LineAtForm } from "../../../app/progress/linesAtForm";
 import { levelNames } from "../../../core/body/vocabulary";
 import { lineParts } from "../../../core/form/linePart";
-import { formatLength } from "../../../core/lengthText";
 import type { Plan, PlannedLevel } from "../../../core/plan/plan";
 import { mm } from "../../../core/units";
 import { linesSheetWords, linesWords } from "../../../text/linesAtForm";
@@ -12,6 +11,7 @@ import { HeadCells } from "../HeadCells";
 import { useDerived } from "../useDerived";
 import { useLengths } from "../useStore";
 import { SheetBox } from "./SheetPage";
+import { writtenLength } from "../../../text/writtenLength";
 
 export interface LinesProps {
   readonly plan: Plan;
@@ -28,7 +28,7 @@ export function LinesTable({ plan, lines }: LinesProps) {
     <>
       <p className="lines-nape">
         <strong>{linesWords.prepare.nape.label}:</strong>{" "}
-        {nape === undefined ? <span className="sheet-write" /> : formatLength(nape, step)}
+        {nape === undefined ? <span className="sheet-write" /> : writtenLength(nape, step)}
       </p>
       <table className="sheet-table lines-table">
         <thead>
@@ -72,14 +72,14 @@ function LineRow({ planned, line, nape }: LineRowProps) {
   if (planned === undefined || line === undefined) return null;
   const { name, depthBelowNape, body } = planned;
   const shown = ({ kind, value }: typeof depthBelowNape): string =>
-    `${kind === "estimated" ? "≈ " : ""}${formatLength(value, step, "bare")}`;
+    `${kind === "estimated" ? "≈ " : ""}${writtenLength(value, step, "bare")}`;
   return (
     <tr>
       <th scope="row">{levelWords[name]}</th>
       <td>
         <strong>{shown(depthBelowNape)}</strong>
       </td>
-      <td>{nape === undefined ? "" : formatLength(mm(nape - depthBelowNape.value), step, "bare")}</td>
+      <td>{nape === undefined ? "" : writtenLength(mm(nape - depthBelowNape.value), step, "bare")}</td>
       <td>
         <SheetBox isTicked={line.isMarked} />
       </td>
@@ -89,7 +89,7 @@ function LineRow({ planned, line, nape }: LineRowProps) {
         const read = line.read[part];
         return (
           <td key={part} className="lines-room">
-            {read === undefined ? "" : formatLength(read, step, "bare")}
+            {read === undefined ? "" : writtenLength(read, step, "bare")}
           </td>
         );
       })}

@@ -1,6 +1,6 @@
 import { Fragment, useMemo } from "react";
 import { stepFacts } from "../../../app/steps/stepFacts";
-import { type LengthStep, formatLength } from "../../../core/lengthText";
+import type { LengthStep } from "../../../core/lengthText";
 import type { LayerCut } from "../../../core/padding/layerCut";
 import type { Plan, PlannedPiece } from "../../../core/plan/plan";
 import { useCutFrom, useDerived } from "../useDerived";
@@ -18,6 +18,7 @@ import { SheetBox } from "./SheetPage";
 import { SheetReadings } from "./SheetReadings";
 import type { SheetPart, SheetStep } from "../../../app/steps/sheetSteps";
 import { StepRoom, TuningLegend, TuningTable } from "./StepRoom";
+import { writtenLength } from "../../../text/writtenLength";
 
 /** Every step of the work in its order, in the sentences that the screen and the command say, with boxes to tick and room to write. */
 export function PrintSteps({ plan, parts }: { readonly plan: Plan; readonly parts: readonly SheetPart[] }) {
@@ -85,7 +86,7 @@ function PieceSteps({
   const read = takenByLevel(taken).map(({ level, parts }) =>
     printingWords.readAt(
       levelWords[level],
-      parts.map((one) => [one.part, formatLength(one.length, step, "bare")] as const),
+      parts.map((one) => [one.part, writtenLength(one.length, step, "bare")] as const),
     ),
   );
   return (
@@ -104,10 +105,10 @@ function PieceSteps({
 
 function sizeText(cut: LayerCut, step: LengthStep): string {
   if (cut.shape === "bought") return printingWords.readyMade;
-  if (cut.shape === "disc") return printingWords.across(formatLength(cut.diameter, step));
+  if (cut.shape === "disc") return printingWords.across(writtenLength(cut.diameter, step));
   const sides = cut.shape === "strip" ? [] : cut.widths.map(({ left, right }) => left + right);
   const widest = Math.max(cut.topWidth, cut.bottomWidth, ...sides) as typeof cut.height;
-  return `${formatLength(widest, step, "bare")} × ${formatLength(cut.height, step)}`;
+  return `${writtenLength(widest, step, "bare")} × ${writtenLength(cut.height, step)}`;
 }
 
 function StepList({ plan, steps }: { readonly plan: Plan; readonly steps: readonly SheetStep[] }) {

@@ -3,7 +3,7 @@ import { readAbove } from "../../../app/above/madeAbove";
 import { readingsOfPlace } from "../../../app/steps/placeReadings";
 import type { Step } from "../../../app/steps/step";
 import type { BuildAbove } from "../../../core/above/buildAbove";
-import { formatLength } from "../../../core/lengthText";
+import { writtenLength } from "../../../text/writtenLength";
 import { mm } from "../../../core/units";
 import { aboveReadingLabel } from "../../../text/above";
 import { levelWords } from "../../../text/pictures";
@@ -19,7 +19,7 @@ interface Row {
 /** A cell for every reading, with what is expected in its corner; what was read already is filled in. */
 function ReadingCells({ heads, rows }: { readonly heads: readonly string[]; readonly rows: readonly Row[] }) {
   const { step } = useLengths();
-  const bare = (value: number | undefined) => (value === undefined ? "" : formatLength(mm(value), step, "bare"));
+  const bare = (value: number | undefined) => (value === undefined ? "" : writtenLength(mm(value), step, "bare"));
   return (
     <table className="sheet-table sheet-readings-room">
       <thead>

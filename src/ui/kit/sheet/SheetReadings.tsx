@@ -2,7 +2,6 @@ import { readingName, type TapePart, tapeParts } from "../../../app/progress/pad
 import type { Step } from "../../../app/steps/step";
 import type { Reading } from "../../../core/body/reading";
 import type { LevelName, MeasurementName } from "../../../core/body/vocabulary";
-import { formatLength } from "../../../core/lengthText";
 import type { Plan, PlannedPiece } from "../../../core/plan/plan";
 import { onTarget } from "../../../core/tolerances";
 import { mm } from "../../../core/units";
@@ -12,6 +11,7 @@ import { unitNames } from "../../../text/workroom";
 import { useFitting, useLengths } from "../useStore";
 import { readingsAfter } from "../../../app/progress/readingsAfter";
 import { HeadCells } from "../HeadCells";
+import { writtenLength } from "../../../text/writtenLength";
 
 /** What the tape should read at every line, room for what it reads, and after the structure for what is still missing. */
 interface SheetReadingsProps {
@@ -29,7 +29,7 @@ export function SheetReadings({ plan, step, after }: SheetReadingsProps) {
   const isLast = after === (plan.pieces.at(-1) ?? null);
   const taken = readingsAfter(useFitting()).get(after?.id ?? "") ?? [];
   const bare = (value: number | undefined): string =>
-    value === undefined ? "" : formatLength(mm(value), lengths, "bare");
+    value === undefined ? "" : writtenLength(mm(value), lengths, "bare");
   const read = (name: MeasurementName) => bare(taken.find((one) => one.name === name)?.length);
   const heads = [readHead.expect, readHead.reads, ...(isLast ? [] : [readHead.end, readHead.short])];
   const cells = (level: LevelName, part: (typeof parts)[number]): readonly string[] => {
@@ -81,7 +81,7 @@ function endOf({ levels, shortfalls }: Plan, level: LevelName, part: TapePart): 
 export function PrintMeasurements({ plan }: { readonly plan: Plan }) {
   const { unit, step } = useLengths();
   const { measureHead } = printingWords;
-  const bare = (value: Reading["value"]): string => formatLength(value, step, "bare");
+  const bare = (value: Reading["value"]): string => writtenLength(value, step, "bare");
   const shown = ({ kind, value }: Reading): string => `${kind === "estimated" ? "≈ " : ""}${bare(value)}`;
   const parts = { body: tapeParts, form: ["girth", "frontArc"] } as const;
   return (

@@ -2,16 +2,17 @@ import type { Step } from "../../../app/steps/step";
 import { tuningWidths } from "../../../app/print/tuningWidths";
 import { linesBetween } from "../../../core/cover/coverGround";
 import type { MeasurementName } from "../../../core/body/vocabulary";
-import { formatLength, type LengthUnit } from "../../../core/lengthText";
+import type { LengthUnit } from "../../../core/lengthText";
 import { leastHalfWidth } from "../../../core/padding/sideLevel";
 import type { Plan, PlannedPiece } from "../../../core/plan/plan";
 import { onTarget } from "../../../core/tolerances";
 import { type Millimetres, mm } from "../../../core/units";
-import { measurementTexts } from "../../../text/measurements";
+import { measurementInSentence } from "../../../text/measurements";
 import { levelWords } from "../../../text/pictures";
 import { printingWords } from "../../../text/printing";
 import { useDerived } from "../useDerived";
 import { useLengths } from "../useStore";
+import { writtenLength } from "../../../text/writtenLength";
 import { AboveReadingCells, CoverReadingCells } from "./ReadingCells";
 
 /** What is written down beside a step. */
@@ -36,7 +37,7 @@ export function StepRoom({ step, plan }: { readonly step: Step; readonly plan: P
         <Cells
           words={lookedAt.flatMap((name) => {
             const length = lengths.body[name];
-            return length === undefined ? [] : [`${measurementTexts[name].label.toLowerCase()} ${write(length)},`];
+            return length === undefined ? [] : [`${measurementInSentence(name)} ${write(length)},`];
           })}
         />
       );
@@ -109,7 +110,7 @@ export function TuningTable({ plan, piece }: { readonly plan: Plan; readonly pie
                     ? tuningNone
                     : width === "beyond"
                       ? tuningBeyond
-                      : formatLength(width, step, "bare")}
+                      : writtenLength(width, step, "bare")}
                 </td>
               ))}
             </tr>

@@ -1,7 +1,7 @@
 import { useMemo } from "react";
 import { layersByThickness } from "../../../app/print/layersByThickness";
 import { trialTurns } from "../../../app/steps/stepRecord";
-import { formatLength } from "../../../core/lengthText";
+import { writtenLength } from "../../../text/writtenLength";
 import { isStructure } from "../../../core/padding/piece";
 import type { PlanInput } from "../../../core/plan/basis";
 import type { Plan } from "../../../core/plan/plan";
@@ -19,7 +19,7 @@ export function TrialTable({ plan, input }: { readonly plan: Plan; readonly inpu
   const { step } = useLengths();
   const columns = useMemo(() => layersByThickness(input, plan, trialTurns), [input, plan]);
   const structure = plan.pieces.filter(isStructure);
-  const bare = (length: Millimetres | null) => (length === null ? null : formatLength(length, step, "bare"));
+  const bare = (length: Millimetres | null) => (length === null ? null : writtenLength(length, step, "bare"));
   const { how, gained, between, half, times } = printingWords.trial;
   if (structure.length === 0) return null;
   const rows = [

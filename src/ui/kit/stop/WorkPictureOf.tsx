@@ -6,7 +6,7 @@ import { Drawing } from "../../drawing/Drawing";
 import { coverScene } from "../../drawing/torso/coverScene";
 import { type WorkPicture, workScene } from "../../drawing/torso/workScene";
 import { measurementTexts } from "../../../text/measurements";
-import { levelWords } from "../../../text/pictures";
+import { levelWords, pictureWords } from "../../../text/pictures";
 import { phoneQuery, useMediaQuery } from "../useScreen";
 import { useLengths } from "../useStore";
 import type { StepAtHand } from "./useStep";
@@ -77,7 +77,7 @@ function edgeNotes(piece: Piece, write: (length: Piece["layers"][number]["thickn
   const cut = piece.cut.at(-1);
   if (cut === undefined || cut.shape === "disc" || cut.shape === "bought") return [];
   const note = ({ distance, side, level }: typeof cut.top) =>
-    [write(distance), `${side} the ${levelWords[level]}`] as const;
+    [write(distance), pictureWords.sideOf(side, level)] as const;
   return [
     { depth: top, lines: note(cut.top) },
     { depth: bottom, lines: note(cut.bottom) },

@@ -1,12 +1,13 @@
 import { Fragment } from "react";
 import { type TapePart, tapeParts } from "../../../app/progress/padProgress";
-import { formatLength, tapeStep } from "../../../core/lengthText";
+import { tapeStep } from "../../../core/lengthText";
 import { remaining, remainingText } from "../../../text/remaining";
 import { levelWords } from "../../../text/pictures";
 import { capital, classWords } from "../../../text/classView";
 import { stripSpan, type ClassView } from "../../../app/classView/classView";
 import { ClassStrip } from "./ClassStrip";
 import { HeadCells } from "../../kit/HeadCells";
+import { writtenLength } from "../../../text/writtenLength";
 
 /** The tape's figures at the level, large: wanted, after this piece, left to go; all round, front and back apart. */
 export function ClassFigures({ view }: { readonly view: ClassView }) {
@@ -59,7 +60,7 @@ function PartRow({ view, part }: { readonly view: ClassView; readonly part: Tape
   const { level, readings, unit, isRead, isCovered } = view;
   const wanted = level.body[part];
   const left = remaining(wanted.value, readings[part]);
-  const write = (length: typeof wanted.value): string => formatLength(length, tapeStep[unit], "bare");
+  const write = (length: typeof wanted.value): string => writtenLength(length, tapeStep[unit], "bare");
   return (
     <tr className={`class-row class-row-${left.kind}${isRead[part] ? "" : " class-row-unread"}`}>
       <th scope="row">{classWords.parts[part]}</th>

@@ -1,7 +1,6 @@
 import { doneness, type LevelDoneness } from "../../../app/progress/doneness";
 import type { PadProgress } from "../../../app/progress/padProgress";
 import { levelNames } from "../../../core/body/vocabulary";
-import { formatLength } from "../../../core/lengthText";
 import type { Plan } from "../../../core/plan/plan";
 import { homeTape, tapeAgreement } from "../../../core/tolerances";
 import { doneSentence, doneWords, levelList } from "../../../text/learning";
@@ -9,6 +8,7 @@ import { levelWords } from "../../../text/pictures";
 import { amountText, remainingText } from "../../../text/remaining";
 import "../../kit/learning/learning.css";
 import { useLengths } from "../../kit/useStore";
+import { writtenLength } from "../../../text/writtenLength";
 
 /**
  * Whether it is done: one answer for all, and each level there, not yet or over. What was not read over the cover is only
@@ -24,7 +24,7 @@ interface DoneBoardProps {
 export function DoneBoard({ plan, progress, hasCover }: DoneBoardProps) {
   const { unit, step } = useLengths();
   const { levels, overall } = doneness(plan, progress);
-  const aim = unit === "cm" ? formatLength(tapeAgreement, "1 mm") : amountText(tapeAgreement, step);
+  const aim = unit === "cm" ? writtenLength(tapeAgreement, "1 mm") : amountText(tapeAgreement, step);
   return (
     <section className="done stitched">
       <h2>{doneWords.title}</h2>

@@ -2,7 +2,6 @@ import { type ReactNode, useMemo } from "react";
 import type { CurrentStep } from "../../../app/steps/currentStep";
 import { makingOfStep } from "../../../app/steps/makingSteps";
 import { type StepName, step } from "../../../app/steps/step";
-import { formatLength } from "../../../core/lengthText";
 import type { CautionPlace } from "../../../text/cautions";
 import { finishingWords } from "../../../text/finishing";
 import { armStep, makingThen } from "../../../text/makingSteps";
@@ -20,6 +19,7 @@ import { CoverChoice } from "./CoverChoice";
 import { MakingPicture } from "./MakingPicture";
 import { SidesStop } from "./SidesStop";
 import { WaistTapeStop } from "./WaistTapeStop";
+import { writtenLength } from "../../../text/writtenLength";
 
 interface MakingStopProps {
   readonly current: CurrentStep;
@@ -145,7 +145,7 @@ function Then({ at: { step, facts } }: { readonly at: StepAtHand }) {
         : ["", undefined];
   return length === undefined ? null : (
     <p className="stop-then">
-      {words} <strong>{formatLength(length, lengths)}</strong>
+      {words} <strong>{writtenLength(length, lengths)}</strong>
     </p>
   );
 }

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { type ComparedMeasurement, comparedBodies } from "../../../app/share/comparison";
 import type { FittingStorage } from "../../../app/storage/fittingStorage";
-import { formatLength, type LengthStep } from "../../../core/lengthText";
+import type { LengthStep } from "../../../core/lengthText";
 import type { Millimetres } from "../../../core/units";
 import { compareWords, libraryWords } from "../../../text/library";
 import { measurementTexts } from "../../../text/measurements";
@@ -9,6 +9,7 @@ import { HeadCells } from "../../kit/HeadCells";
 import { useLengths } from "../../kit/useStore";
 import { type ListedEntry, useOpened, useProgress } from "./fittingEntry";
 import { dayText } from "../../../text/moment";
+import { writtenLength } from "../../../text/writtenLength";
 
 interface CompareProps {
   readonly storage: FittingStorage;
@@ -89,8 +90,8 @@ function Comparison({ storage, earlier, later }: Rounds & { readonly storage: Fi
           {rows.map((row) => (
             <tr key={row.name}>
               <th scope="row">{measurementTexts[row.name].label}</th>
-              <td>{row.kind === "onlyAfter" ? "" : formatLength(row.before, step)}</td>
-              <td>{row.kind === "onlyBefore" ? "" : formatLength(row.after, step)}</td>
+              <td>{row.kind === "onlyAfter" ? "" : writtenLength(row.before, step)}</td>
+              <td>{row.kind === "onlyBefore" ? "" : writtenLength(row.after, step)}</td>
               <td>{changeText(row, step)}</td>
             </tr>
           ))}
@@ -103,7 +104,7 @@ function Comparison({ storage, earlier, later }: Rounds & { readonly storage: Fi
 function changeText(row: ComparedMeasurement, step: LengthStep): string {
   if (row.kind === "onlyBefore") return compareWords.onlyThen;
   if (row.kind === "onlyAfter") return compareWords.onlyNow;
-  const size = formatLength(Math.abs(row.change) as Millimetres, step);
-  if (formatLength(row.before, step) === formatLength(row.after, step)) return compareWords.same;
+  const size = writtenLength(Math.abs(row.change) as Millimetres, step);
+  if (writtenLength(row.before, step) === writtenLength(row.after, step)) return compareWords.same;
   return row.change > 0 ? `+ ${size}` : `− ${size}`;
 }

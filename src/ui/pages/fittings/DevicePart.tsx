@@ -2,7 +2,9 @@ import { useEffect, useState } from "react";
 import type { Autosave } from "../../../app/storage/autosave";
 import { type KeepAnswer, keepAnswer } from "../../../app/storage/room";
 import { useAnnounce } from "../../kit/Announcer";
+import { LanguageLink } from "../../kit/LanguageLink";
 import { newFitting } from "../../../app/session/newFitting";
+import { languageWords } from "../../../text/language";
 import { deviceWords } from "../../../text/library";
 import { useUnit } from "../../kit/useStore";
 import { refusalOf } from "../../../text/fileSentences";
@@ -21,6 +23,9 @@ export function DevicePart({ autosave }: { readonly autosave: Autosave }) {
       <h2>{deviceWords.title}</h2>
       <p>{deviceWords.offline[offline.kind]}</p>
       {answer !== null && <p>{deviceWords.kept[answer]}</p>}
+      <p>
+        {languageWords.title}: <LanguageLink page="fittings" />
+      </p>
       <EraseEverything autosave={autosave} />
     </section>
   );

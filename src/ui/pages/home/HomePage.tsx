@@ -1,6 +1,8 @@
+import { LanguageLink } from "../../kit/LanguageLink";
 import { goTo } from "../../kit/page";
 import { latePart } from "../../kit/rescue/latePart";
 import { PartBoundary } from "../../kit/rescue/PageBoundary";
+import { draftTranslation } from "../../../text/language";
 import { homeWords } from "../../../text/workroom";
 import { useFitting, useFittingState } from "../../kit/useStore";
 import { useOpenDemo } from "../../kit/shelf/useDemo";
@@ -31,6 +33,16 @@ export function HomePage() {
             </button>
             <p className="quiet">{isBegun ? homeWords.demoReplaces : homeWords.demoNote}</p>
           </div>
+        </div>
+        <div>
+          {draftTranslation === null ? null : (
+            <p className="quiet">
+              <strong>{draftTranslation.title}.</strong> {draftTranslation.sentence}
+            </p>
+          )}
+          <p>
+            <LanguageLink page="home" />
+          </p>
         </div>
       </div>
       <div className="home-figures">

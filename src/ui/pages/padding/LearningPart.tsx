@@ -1,6 +1,5 @@
 import { isLeftOutable } from "../../../app/session/commands";
 import type { MeasurementName } from "../../../core/body/vocabulary";
-import { formatLength } from "../../../core/lengthText";
 import { type BattingRole, battingRoles } from "../../../core/material";
 import { type Millimetres, mm } from "../../../core/units";
 import { type Entry, entryLength, type SettledFitting, type WorkEntry } from "../../../document/fitting";
@@ -12,6 +11,7 @@ import { useDerived } from "../../kit/useDerived";
 import { useDispatch, useFitting, useLengths, useUnit } from "../../kit/useStore";
 import { ThicknessPart } from "./ThicknessPart";
 import { Segments } from "../../kit/Segments";
+import { writtenLength } from "../../../text/writtenLength";
 
 /** What the tape has shown: how much a layer adds with its plot, how closely is measured, and the readings behind it. */
 export function LearningPart() {
@@ -41,7 +41,7 @@ function ReadingCare() {
   const unit = useUnit();
   const dispatch = useDispatch();
   if (lengths === null) return null;
-  const write = (errorMm: number) => formatLength(mm(errorMm), unit === "in" ? "1/16 in" : "1 mm");
+  const write = (errorMm: number) => writtenLength(mm(errorMm), unit === "in" ? "1/16 in" : "1 mm");
   return (
     <fieldset className="reading-care">
       <legend>{errorWords.title}</legend>

@@ -1,7 +1,7 @@
 import { memo, useMemo } from "react";
 import type { ThicknessHistory } from "../../../app/progress/thicknessHistory";
 import type { PosteriorThickness } from "../../../core/calibration/calibration";
-import { formatLength, type LengthUnit } from "../../../core/lengthText";
+import type { LengthUnit } from "../../../core/lengthText";
 import type { BattingRole } from "../../../core/material";
 import { stackedThickness } from "../../../core/plan/replanFitting";
 import { mm } from "../../../core/units";
@@ -14,6 +14,7 @@ import { type ThicknessPicture, type ThicknessReading, thicknessScene } from "..
 import { useDerived } from "../../kit/useDerived";
 import { useUnit } from "../../kit/useStore";
 import { useAnswer } from "../../kit/useAnswer";
+import { writtenLength } from "../../../text/writtenLength";
 
 /** What a layer of one batting adds: in words, and drawn reading by reading. */
 export function ThicknessPart({ role, isNamed }: { readonly role: BattingRole; readonly isNamed: boolean }) {
@@ -94,7 +95,7 @@ function ThicknessText({ thickness, role, standing }: ThicknessTextProps) {
 /** How the plot of a layer's thickness writes: sixteenths beside inches, tenths of a millimetre otherwise. */
 const thinWriter = (unit: LengthUnit): LengthWriter => (unit === "in" ? lengthWriter("in") : inTenths);
 
-const tenths = (style: "withUnit" | "bare") => (length: number) => formatLength(mm(length), "0.1 mm", style);
+const tenths = (style: "withUnit" | "bare") => (length: number) => writtenLength(mm(length), "0.1 mm", style);
 const inTenths: LengthWriter = {
   unit: "mm",
   write: tenths("withUnit"),

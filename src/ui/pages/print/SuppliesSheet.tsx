@@ -3,7 +3,7 @@ import type { Plan } from "../../../core/plan/plan";
 import { clothWidths } from "../../../core/supplies/goods";
 import { battingNames } from "../../../text/batting";
 import { finishingWords } from "../../../text/finishing";
-import { pieceName } from "../../../text/plan";
+import { pieceWords } from "../../../text/plan";
 import {
   battingToHave,
   clothPictureWords,
@@ -44,7 +44,7 @@ export function SuppliesSheet({ plan }: { readonly plan: Plan }) {
               {leftWords(layout, step)}
             </p>
             <LayoutPicture layout={layout} name={names[role]} />
-            <p>{pieces.map((piece) => `${piece.order} ${pieceName(piece).toLowerCase()}`).join(", ")}.</p>
+            <p>{pieces.map((piece) => `${piece.order} ${pieceWords(piece)}`).join(", ")}.</p>
           </div>
         ))}
         {battings.length === 0 ? (

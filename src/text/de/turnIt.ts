@@ -1,0 +1,1 @@
+export const turnIt = "In 3D ansehen";
