@@ -52,10 +52,7 @@ export function stepWords(step: Step, saying: StepSaying): StepWords {
     case "pin":
       return piece === null ? nothing : [pinSentence(piece), atPlace(piece, saying)];
     case "carry-lines":
-      return [
-        `Die Linien nach außen übertragen, über ${listed(named(step.pieceIds, saying))}.`,
-        "Das Markierband wieder auf jede Linie legen. Jede Linie, die vordere und hintere Mitte und die Seiten mit langen Stichen in Kontrastfarbe nähen, nur durch die äußerste Lage: Darunter werden später Ausgleichsstücke geschoben.",
-      ];
+      return carryWords(step, saying);
     case "read":
     case "read-all":
       return readWords(step);
@@ -74,12 +71,7 @@ export function stepWords(step: Step, saying: StepSaying): StepWords {
         "Über dem Polster messen: Höhe und Abstand der Brustpunkte, Rückenlänge und vordere Taillenlänge.",
       ];
     case "check":
-      if (step.isTwice)
-        return ["Zwei verschiedene Maße von einer Stelle.", "Angeben, welches stimmt, oder noch einmal messen."];
-      return [
-        `${upperFirst(levelList(step.levels, levelNames.length))} noch einmal messen.`,
-        "Was eingetippt ist, ist mit diesen Polstern nicht möglich. Es bleibt stehen und wird nicht benutzt.",
-      ];
+      return checkWords(step);
     case "done":
       return [
         saying.pieces.length === 0 ? "Es gibt nichts zu polstern." : "Das Ebenbild ist fertig.",
@@ -88,6 +80,22 @@ export function stepWords(step: Step, saying: StepSaying): StepWords {
     default:
       return makingWords({ ...step, do: step.do }, saying);
   }
+}
+
+function checkWords(step: Step): StepWords {
+  if (step.isTwice)
+    return ["Zwei verschiedene Maße von einer Stelle.", "Angeben, welches stimmt, oder noch einmal messen."];
+  return [
+    `${upperFirst(levelList(step.levels, levelNames.length))} noch einmal messen.`,
+    "Was eingetippt ist, ist mit diesen Polstern nicht möglich. Es bleibt stehen und wird nicht benutzt.",
+  ];
+}
+
+function carryWords(step: Step, saying: StepSaying): StepWords {
+  return [
+    `Die Linien nach außen übertragen, über ${listed(named(step.pieceIds, saying))}.`,
+    "Das Markierband wieder auf jede Linie legen. Jede Linie, die vordere und hintere Mitte und die Seiten mit langen Stichen in Kontrastfarbe nähen, nur durch die äußerste Lage: Darunter werden später Ausgleichsstücke geschoben.",
+  ];
 }
 
 const nothing: StepWords = ["", ""];
