@@ -41,12 +41,7 @@ export function stepWords(step: Step, saying: StepSaying): StepWords {
         `Die Taille messen, einen ${shownLength(trialHeight, saying.lengths)} hohen Streifen dreimal herumlegen, glatt und ungedehnt, und wieder messen. Dann den Streifen abnehmen.`,
       ];
     case "cut":
-      return piece === null
-        ? nothing
-        : [
-            `${upperFirst(thePiece(piece))} zuschneiden.`,
-            cutSentence(piece, saying.lengths, saying.cutFrom?.(piece) ?? null),
-          ];
+      return piece === null ? nothing : cutWords(piece, saying);
     case "stack":
       return piece === null ? nothing : stackWords(piece);
     case "pin":
@@ -97,6 +92,11 @@ function carryWords(step: Step, saying: StepSaying): StepWords {
     "Das Markierband wieder auf jede Linie legen. Jede Linie, die vordere und hintere Mitte und die Seiten mit langen Stichen in Kontrastfarbe nähen, nur durch die äußerste Lage: Darunter werden später Ausgleichsstücke geschoben.",
   ];
 }
+
+const cutWords = (piece: PlannedPiece, { lengths, cutFrom }: StepSaying): StepWords => [
+  `${upperFirst(thePiece(piece))} zuschneiden.`,
+  cutSentence(piece, lengths, cutFrom?.(piece) ?? null),
+];
 
 const nothing: StepWords = ["", ""];
 
