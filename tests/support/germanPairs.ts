@@ -52,6 +52,8 @@ import * as plan from "../../src/text/plan";
 import * as planDe from "../../src/text/de/plan";
 import * as planning from "../../src/text/planning";
 import * as planningDe from "../../src/text/de/planning";
+import * as printing from "../../src/text/printing";
+import * as printingDe from "../../src/text/de/printing";
 import * as problems from "../../src/text/problems";
 import * as problemsDe from "../../src/text/de/problems";
 import * as questions from "../../src/text/questions";
@@ -125,6 +127,7 @@ export const germanPairs: { readonly [name: string]: Pair } = {
   pieces: pair(pieces, piecesDe),
   plan: pair(plan, planDe),
   planning: pair(planning, planningDe),
+  printing: pair(printing, printingDe),
   problems: pair(problems, problemsDe),
   questions: pair(questions, questionsDe),
   rescue: pair(rescue, rescueDe),

@@ -41,21 +41,13 @@ export function stepWords(step: Step, saying: StepSaying): StepWords {
         `Die Taille messen, einen ${shownLength(trialHeight, saying.lengths)} hohen Streifen dreimal herumlegen, glatt und ungedehnt, und wieder messen. Dann den Streifen abnehmen.`,
       ];
     case "cut":
-      return piece === null
-        ? nothing
-        : [
-            `${upperFirst(thePiece(piece))} zuschneiden.`,
-            cutSentence(piece, saying.lengths, saying.cutFrom?.(piece) ?? null),
-          ];
+      return piece === null ? nothing : cutWords(piece, saying);
     case "stack":
       return piece === null ? nothing : stackWords(piece);
     case "pin":
       return piece === null ? nothing : [pinSentence(piece), atPlace(piece, saying)];
     case "carry-lines":
-      return [
-        `Die Linien nach außen übertragen, über ${listed(named(step.pieceIds, saying))}.`,
-        "Das Markierband wieder auf jede Linie legen. Jede Linie, die vordere und hintere Mitte und die Seiten mit langen Stichen in Kontrastfarbe nähen, nur durch die äußerste Lage: Darunter werden später Ausgleichsstücke geschoben.",
-      ];
+      return carryWords(step, saying);
     case "read":
     case "read-all":
       return readWords(step);
@@ -76,12 +68,7 @@ export function stepWords(step: Step, saying: StepSaying): StepWords {
         "Über dem Polster messen: Höhe und Abstand der Brustpunkte, Rückenlänge und vordere Taillenlänge.",
       ];
     case "check":
-      if (step.isTwice)
-        return ["Zwei verschiedene Maße von einer Stelle.", "Angeben, welches stimmt, oder noch einmal messen."];
-      return [
-        `${upperFirst(levelList(step.levels, levelNames.length))} noch einmal messen.`,
-        "Was eingetippt ist, ist mit diesen Polstern nicht möglich. Es bleibt stehen und wird nicht benutzt.",
-      ];
+      return checkWords(step);
     case "done":
       return [
         saying.pieces.length === 0 ? "Es gibt nichts zu polstern." : "Das Ebenbild ist fertig.",
@@ -91,6 +78,27 @@ export function stepWords(step: Step, saying: StepSaying): StepWords {
       return makingWords({ ...step, do: step.do }, saying);
   }
 }
+
+function checkWords(step: Step): StepWords {
+  if (step.isTwice)
+    return ["Zwei verschiedene Maße von einer Stelle.", "Angeben, welches stimmt, oder noch einmal messen."];
+  return [
+    `${upperFirst(levelList(step.levels, levelNames.length))} noch einmal messen.`,
+    "Was eingetippt ist, ist mit diesen Polstern nicht möglich. Es bleibt stehen und wird nicht benutzt.",
+  ];
+}
+
+function carryWords(step: Step, saying: StepSaying): StepWords {
+  return [
+    `Die Linien nach außen übertragen, über ${listed(named(step.pieceIds, saying))}.`,
+    "Das Markierband wieder auf jede Linie legen. Jede Linie, die vordere und hintere Mitte und die Seiten mit langen Stichen in Kontrastfarbe nähen, nur durch die äußerste Lage: Darunter werden später Ausgleichsstücke geschoben.",
+  ];
+}
+
+const cutWords = (piece: PlannedPiece, { lengths, cutFrom }: StepSaying): StepWords => [
+  `${upperFirst(thePiece(piece))} zuschneiden.`,
+  cutSentence(piece, lengths, cutFrom?.(piece) ?? null),
+];
 
 const nothing: StepWords = ["", ""];
 

@@ -1,0 +1,136 @@
+import type { TapePartName } from "../padding";
+import { shortCautions } from "./cautions";
+import { upperFirst } from "./grammar/listed";
+import { tapePartNames } from "./padding";
+import { layerCount } from "./pieces";
+
+export const printingWords = {
+  title: "Drucken",
+  lead: "Jeder Schritt der Arbeit in seiner Reihenfolge und die Zuschneidezeichnungen dazu: alles, was ohne Strom nötig ist. Letter oder A4, schwarzweiß.",
+  waiting: "Noch gibt es keinen Plan, also nichts zum Polstern. Das leere Messblatt lässt sich schon drucken.",
+  toReadings: "Messen gehen",
+  print: "Drucken",
+  which: "Welche Blätter",
+  nameless: "Ohne den Namen: Keine Seite sagt, für wen sie ist",
+  sheets: {
+    lines: {
+      name: "Linien auf der Büste",
+      buys: "Wohin jede Linie der Person kommt, mit Platz für die Maße der nackten Büste.",
+    },
+    padding: { name: "Das Polsterblatt", buys: "Jeder Schritt, die Figur, Stellen, Maße, Platz zum Schreiben." },
+    smallCutting: {
+      name: "Kleine Zuschneidezeichnungen",
+      buys: "Jedes Polster mit seinen Größen, etwa acht je Seite.",
+    },
+    supplies: { name: "Material", buys: "Was zu kaufen ist, und wie die Teile auf Vlies und Stoff liegen." },
+    measuring: {
+      name: "Ein leeres Messblatt",
+      buys: "Eine Zeichnung und Platz für jedes Maß, die nötigen zuerst.",
+    },
+    cutting: {
+      name: "Zuschneidezeichnungen",
+      buys: "Größer, mit der Stelle für jedes Polster und einem Prüfquadrat.",
+    },
+  },
+  needsPlan: "braucht einen Plan",
+  noneChosen: "Wählen Sie ein Blatt, dann steht es hier, wie es gedruckt wird.",
+  sheetTitle: (name: string): string => (name === "" ? "Polsterblatt" : `Polsterblatt für ${name}`),
+  batting: (batting: string): string => `Vlies: ${batting}.`,
+  finishing: (batting: string): string => `Für außen: ${batting}.`,
+  layerAdds: (layer: string, readings: number): string =>
+    readings === 0
+      ? `Eine Lage kann unter dem Maßband etwa ${layer} ausmachen, ein Anfangswert.`
+      : `Eine Lage macht unter dem Maßband etwa ${layer} aus, nach ${readings === 1 ? "einem Maß" : `${readings} Maßen`}.`,
+  unused: "Davon wird nichts gebraucht.",
+  count: (pieces: number, shapes: number): string =>
+    `${pieces === 1 ? "Ein Polster" : `${pieces} Polster`}, ${shapes === 1 ? "ein Zuschnitt" : `${shapes} Zuschnitte`}.`,
+  measureHead: {
+    level: "Linie",
+    body: "Person",
+    form: "Nackte Büste",
+    parts: { girth: "rundum", frontArc: "vorn", backArc: "hinten" },
+  },
+  guessNote: "≈ steht vor einer Schätzung: Messen Sie, wenn es geht.",
+  parts: {
+    before: "Vor dem ersten Polster",
+    structure: "Aufbau, in der Reihenfolge des Aufsteckens",
+    tuning: "Ausgleichsstücke: zuletzt zuschneiden, nach dem, was das Maßband zeigt",
+    ending: "Wenn jede Linie am Ziel ist",
+    making: "Über dem Polster",
+  },
+  draft: (note: string): string =>
+    `${note} Zeichnen Sie zuerst die Linien an und messen Sie die nackte Büste: Wie, steht auf dem Blatt der Linien.`,
+  draftBegun: (note: string): string => `${note} Messen Sie nach jedem Polster jede Linie: Das gleicht es aus.`,
+  linesOverleaf: (around: string): string =>
+    `Vor dem Zuschneiden auf das Blatt der Linien schreiben. Weicht eine Linie um mehr als ${around} von der nackten Büste oben ab, eintippen und dieses Blatt neu drucken.`,
+  wearers: "Links und rechts gelten von der Person aus.",
+  lookAt: "An der Person, und hier:",
+  trialCells: ["vorher", "noch einmal", "danach", "noch einmal", "dazu"],
+  trial: (layer: string, least: string, most: string): string =>
+    `Sind ${least} bis ${most} dazugekommen, macht eine Lage etwa ${layer} aus, womit dieses Blatt rechnet; weiter. Sonst die Probe eintippen und dieses Blatt neu drucken. (Was dazukam, geteilt durch 19, ist eine Lage.)`,
+  readyMade: "fertig gekauft",
+  across: (diameter: string): string => `${diameter} Durchmesser`,
+  layers: (sizes: readonly string[]): string =>
+    `Breite × Höhe jeder Lage, von der Büste nach außen: ${sizes.join("; ")}. Breiten an den Linien: auf den Zuschneidezeichnungen.`,
+  lines: (sizes: readonly string[]): string =>
+    `Breite × Höhe: ${sizes.join("; ")}. Breiten an den Linien: auf der Zuschneidezeichnung.`,
+  readHead: {
+    line: "Linie",
+    girth: "rundum",
+    frontArc: "vorn",
+    back: "hinten",
+    expect: "erwartet",
+    expectRead: "erwartet, gemessen",
+    reads: "gemessen",
+    end: "am Ende",
+    short: "fehlt",
+  },
+  structureRead:
+    "„Fehlt“ ist, was bis zur Zahl am Ende noch fehlt. Was rundum fehlt, weniger was vorn fehlt, fehlt hinten.",
+  finalRead: (tolerance: string): string =>
+    `Auf ${tolerance} genau ist am Ziel: so lassen. Mehr zu viel: von dem abziehen, was als fehlend aufgeschrieben ist, und das Ausgleichsstück dort auf die Breite dafür schmaler machen. Mehr zu wenig: dazuzählen und die Lage neu zuschneiden. Höchstens zweimal; dann so lassen.`,
+  tuning: (half: "front" | "back"): string =>
+    `Der Plan erwartet die Größe oben; es entscheidet, was das Maßband zeigt. So breit an jeder Linie zuschneiden, zur Hälfte nach jeder Seite der Mittellinie, je nachdem, wie viel ${tapePartNames[half === "front" ? "frontArc" : "backArc"]} dort fehlt:`,
+  tuningShort: "es fehlen",
+  tuningNone: "–",
+  tuningBeyond: "zwei",
+  tuningLegend: (narrowest: string): string =>
+    `Die Breiten der Linien mit geraden Kanten verbinden. Fehlt nichts, oder –: dort ${narrowest} breit lassen. Zwei: so breit wie die letzte Zahl davor, und eine zweite Lage so breit, wie der Rest verlangt. Eine Zahl zwischen zwei Spalten liegt zwischen deren Breiten.`,
+  itRead: (readings: string): string => `Gemessen: ${readings}.`,
+  isPinned: "aufgesteckt",
+  readAt: (level: string, parts: readonly (readonly [part: TapePartName, length: string])[]): string =>
+    `${level} ${parts.map(([part, length]) => (part === "girth" ? length : `${tapePartNames[part]} ${length}`)).join(", ")}`,
+  continued: "Fortsetzung",
+  overleaf: "Weiter auf der nächsten Seite.",
+  limits: "Was Polstern nicht kann, und die Seitennähte: zuerst lesen",
+  pinsIn: "Nadeln hinein",
+  pinsOut: "Nadeln heraus",
+  none: "Es gibt nichts aufzustecken: An dieser Büste zeigt das Maßband schon dasselbe wie an der Person.",
+  noneShort: "An dieser Büste gibt es nichts aufzustecken: Polstern macht nur größer, und was oben steht, bleibt.",
+} as const;
+
+export const measuringSheetWords = {
+  title: "Messblatt",
+  blanks: ["Für", "Datum", "Einheit", "Gemessen von"],
+  how: "Wird ein BH getragen, ist er an. An der Taille ein schmales Gummiband umbinden. Das Maßband liegt richtig an, wenn es von selbst hält und noch ein Finger darunterpasst. Links und rechts gelten von der Person aus.",
+  form: "An der nackten Büste das Maßband ebenso anlegen.",
+  body: "Person",
+  onForm: "Büste",
+} as const;
+
+export const cuttingSheetWords = {
+  title: (name: string): string => (name === "" ? "Zuschneidezeichnungen" : `Zuschneidezeichnungen für ${name}`),
+  small: (name: string): string =>
+    name === "" ? "Kleine Zuschneidezeichnungen" : `Kleine Zuschneidezeichnungen für ${name}`,
+  howMany: (layers: number, batting: string | null, edge: string): string =>
+    `${upperFirst(layerCount(layers))} zuschneiden${batting === null ? "" : ` (${batting})`}; ${edge}.`,
+  square: (length: string): string =>
+    `Mit 100 % drucken. Misst das Quadrat nicht ${length} in jeder Richtung, verändert dieser Drucker die Größen.`,
+  how: [
+    "Die Zeichnungen sind verkleinert. Die Linien so weit auseinander zeichnen wie auf der Büste, jede Breite auf ihrer Linie anzeichnen, gleich weit nach beiden Seiten der Mittellinie, wenn nicht beides dasteht, beide Enden dazu, die Punkte verbinden und ausschneiden.",
+    "Die Oberkante ist oben, die linke Seite der Person rechts: Von einem vorderen Polster sehen Sie die Außenseite, von einem hinteren die Seite, die auf der Büste liegt.",
+    "Kurze Striche zeigen die Kante, die ausgezupft wird: Fasern mit den Fingern herausziehen, nie mit einer Klinge dünn schneiden.",
+    "Ein Streifen wird mit geraden Kanten zugeschnitten; die Breiten an seinen Linien gelten mit geschlossenen Abnähern. Ein Abnäher ist Breite × Länge; „nach beiden Seiten“ heißt über und unter der Linie. Wo ein Abnäher die nächste Linie erreicht, sind beide ein langer Abnäher, an jeder Linie so breit, wie es dasteht. Ausschneiden und die Kanten mit lockeren Stichen verbinden, Kante an Kante. Die Abnäher gleichmäßig verteilen, keinen auf eine Naht.",
+    shortCautions("cutting"),
+  ],
+} as const;
