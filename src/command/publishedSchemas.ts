@@ -1,8 +1,8 @@
 import { measurementNames } from "../core/body/vocabulary";
 import { fittingSchema } from "../document/fittingSchema";
+import { jsonSchema } from "../document/jsonSchema";
 import { planFileSchema } from "../document/planFile";
 import { stepFileSchema } from "../document/stepFile";
-import { z } from "zod/mini";
 import { measurementTexts } from "../text/measurements";
 
 /**
@@ -10,9 +10,9 @@ import { measurementTexts } from "../text/measurements";
  * key of each measurement stands what it is, in the words of the screen.
  */
 export const publishedSchemas: { readonly [file: string]: string } = {
-  "fitting.schema.json": schemaText(withMeasurements(z.toJSONSchema(fittingSchema, { io: "input" }))),
-  "plan.schema.json": schemaText(z.toJSONSchema(planFileSchema)),
-  "next.schema.json": schemaText(z.toJSONSchema(stepFileSchema)),
+  "fitting.schema.json": schemaText(withMeasurements(jsonSchema(fittingSchema, "input"))),
+  "plan.schema.json": schemaText(jsonSchema(planFileSchema)),
+  "next.schema.json": schemaText(jsonSchema(stepFileSchema)),
 };
 
 function schemaText(schema: object): string {

@@ -122,7 +122,7 @@ const betweenHeightsSchema = z
   .check(
     z.meta({
       description:
-        "How far below the nape it was measured below each of these levels (mm). Left out, where a cover is best measured.",
+        "How far below the nape it was measured beneath each of these level lines (mm). Left out, where a cover is best measured.",
     }),
   );
 const layersOfStack = z.exactOptional(z.int().check(z.minimum(0), z.maximum(mostLayersAbove)));

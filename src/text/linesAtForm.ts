@@ -193,6 +193,6 @@ const piecesWords = (count: number): string => (count === 1 ? "One piece" : `${c
 
 function addsWords(before: Millimetres, after: Millimetres, counted: LineChange["counted"], write: Write): string {
   const where = counted === "girth" ? "all around" : "in front";
-  const [was, is] = [before, after].map((length) => (/^0\b/.test(write(length)) ? "nothing" : write(length)));
+  const [was, is] = [before, after].map((length) => (/^0(?![.,\d])/.test(write(length)) ? "nothing" : write(length)));
   return was === is ? `adds ${is} ${where}, as before.` : `now adds ${is} ${where}, instead of ${was}.`;
 }

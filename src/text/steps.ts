@@ -73,22 +73,16 @@ export function stepWords(step: Step, saying: StepSaying): StepWords {
     case "baste":
       return basteWords(named(step.pieceIds, saying), saying.lengths);
     case "build-above":
-    case "mark-armhole":
-      return step.build === null ? nothing : buildWords(step.build, saying);
     case "correct-above":
-      return step.build === null || step.turn === null ? nothing : turnWords(step.build, step.turn, saying.lengths);
+    case "mark-armhole":
+      return step.build === null ? nothing : aboveStep(step.build, step, saying);
     case "look":
       return [
         "Look at the form from the front and from the side, beside the person.",
         "Measure apex height and spacing, back waist length and front waist length over the padding.",
       ];
     case "check":
-      if (step.isTwice)
-        return ["Two different measurements of one place.", "Say which one is correct, or measure again."];
-      return [
-        `Measure ${levelList(step.levels, levelNames.length)} once more.`,
-        "What is typed is not possible with these pieces on. It is kept, and not used.",
-      ];
+      return checkWords(step);
     case "done":
       return [saying.pieces.length === 0 ? "There is nothing to pad." : "The stand-in is done.", largerPlace(saying)];
     default:
@@ -97,6 +91,14 @@ export function stepWords(step: Step, saying: StepSaying): StepWords {
 }
 
 const nothing: StepWords = ["", ""];
+
+const checkWords = ({ isTwice, levels }: Step): StepWords =>
+  isTwice
+    ? ["Two different measurements of one place.", "Say which one is correct, or measure again."]
+    : [
+        `Measure ${levelList(levels, levelNames.length)} once more.`,
+        "What is typed is not possible with these pieces on. It is kept, and not used.",
+      ];
 
 /** The trial's strip, and how far inside an edge is basted. Common practice, no source. */
 const trialHeight = mm(76.2);
@@ -163,6 +165,9 @@ function tuneWords(act: TuneAct, { lengths, cutFrom }: StepSaying): StepWords {
       return [off, `${pinSentence(act.piece)} ${cutSentence(act.piece, lengths, cutFrom?.(act.piece) ?? null)}`];
   }
 }
+
+const aboveStep = (build: BuildAbove, { turn }: Step, saying: StepSaying): StepWords =>
+  turn === null ? buildWords(build, saying) : turnWords(build, turn, saying.lengths);
 
 /** A stack above the bust is basted at once, so that nothing under the cover is left on pins. */
 function buildWords(build: BuildAbove, { lengths, facts }: StepSaying): StepWords {

@@ -12,7 +12,9 @@ import * as field from "../../src/text/field";
 import * as fieldDe from "../../src/text/de/field";
 import * as files from "../../src/text/files";
 import * as filesDe from "../../src/text/de/files";
+import * as filledSheet from "../../src/text/filledSheet";
 import * as finishing from "../../src/text/finishing";
+import * as filledSheetDe from "../../src/text/de/filledSheet";
 import * as finishingDe from "../../src/text/de/finishing";
 import * as formKinds from "../../src/text/formKinds";
 import * as formKindsDe from "../../src/text/de/formKinds";
@@ -107,6 +109,7 @@ export const germanPairs: { readonly [name: string]: Pair } = {
   copyTitles: pair(copyTitles, copyTitlesDe),
   field: pair(field, fieldDe),
   files: pair(files, filesDe),
+  filledSheet: pair(filledSheet, filledSheetDe),
   finishing: pair(finishing, finishingDe),
   formKinds: pair(formKinds, formKindsDe),
   formMatters: pair(formMatters, formMattersDe),

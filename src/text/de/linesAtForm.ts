@@ -200,6 +200,6 @@ const piecesWords = (count: number): string => (count === 1 ? "Ein Polster" : `$
 
 function addsWords(before: Millimetres, after: Millimetres, counted: LineChange["counted"], write: Write): string {
   const where = counted === "girth" ? "rundum" : "vorn";
-  const [was, is] = [before, after].map((length) => (/^0\b/.test(write(length)) ? "nichts" : write(length)));
+  const [was, is] = [before, after].map((length) => (/^0(?![.,\d])/.test(write(length)) ? "nichts" : write(length)));
   return was === is ? `kommt ${where} ${is} dazu, wie zuvor.` : `kommt ${where} jetzt ${is} dazu, statt ${was}.`;
 }

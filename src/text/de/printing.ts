@@ -23,6 +23,10 @@ export const printingWords = {
       buys: "Jedes Polster mit seinen Größen, etwa acht je Seite.",
     },
     supplies: { name: "Material", buys: "Was zu kaufen ist, und wie die Teile auf Vlies und Stoff liegen." },
+    session: {
+      name: "Kursplan",
+      buys: "Für einen Kurs: jeder Schritt mit seinen Minuten, wo man aufhören kann, Kästchen zum Abhaken, Platz für die Tage.",
+    },
     measuring: {
       name: "Ein leeres Messblatt",
       buys: "Eine Zeichnung und Platz für jedes Maß, die nötigen zuerst.",
@@ -64,10 +68,16 @@ export const printingWords = {
   linesOverleaf: (around: string): string =>
     `Vor dem Zuschneiden auf das Blatt der Linien schreiben. Weicht eine Linie um mehr als ${around} von der nackten Büste oben ab, eintippen und dieses Blatt neu drucken.`,
   wearers: "Links und rechts gelten von der Person aus.",
-  lookAt: "An der Person, und hier:",
   trialCells: ["vorher", "noch einmal", "danach", "noch einmal", "dazu"],
-  trial: (layer: string, least: string, most: string): string =>
-    `Sind ${least} bis ${most} dazugekommen, macht eine Lage etwa ${layer} aus, womit dieses Blatt rechnet; weiter. Sonst die Probe eintippen und dieses Blatt neu drucken. (Was dazukam, geteilt durch 19, ist eine Lage.)`,
+  trial: {
+    see: "Die kleinen Zuschneidezeichnungen sagen, wie viele Lagen jedes Polster bei diesem Zuwachs bekommt. (Zuwachs geteilt durch 19: so viel bringt eine Lage.)",
+    how: "Nach der Probe: die Spalte mit dem Zuwachs des Streifens anstreichen und jedes Polster mit so vielen Lagen zuschneiden. Weniger als gezeichnet: die kleinsten weglassen, an der Büste. Mehr: die äußerste noch einmal zuschneiden.",
+    gained: "Zuwachs",
+    between: (from: string | null, to: string | null): string =>
+      from === null ? `unter ${to ?? ""}` : to === null ? `über ${from}` : `${from} bis ${to}`,
+    half: "Eine Lage bringt, vorn oder hinten",
+    times: "Feinlagen: was fehlt, mal",
+  },
   readyMade: "fertig gekauft",
   across: (diameter: string): string => `${diameter} Durchmesser`,
   layers: (sizes: readonly string[]): string =>
@@ -85,6 +95,7 @@ export const printingWords = {
     end: "am Ende",
     short: "fehlt",
   },
+  below: (level: string, distance: string): string => `${distance} unter ${level}`,
   structureRead:
     "„Fehlt“ ist, was bis zur Zahl am Ende noch fehlt. Was rundum fehlt, weniger was vorn fehlt, fehlt hinten.",
   finalRead: (tolerance: string): string =>

@@ -96,7 +96,7 @@ export function DraftNote({ plan }: { readonly plan: Plan }) {
 export function NextQuestions({ plan }: { readonly plan: Plan }) {
   const { step, write } = useLengths();
   const questions = useOpenQuestions(plan);
-  const told = questions.filter(({ gain }) => !/^0\b/.test(writtenLength(gain, step))).slice(0, mostAsked);
+  const told = questions.filter(({ gain }) => !/^0(?![.,\d])/.test(writtenLength(gain, step))).slice(0, mostAsked);
   if (told.length === 0) return null;
   return (
     <section className="next-questions">
