@@ -13,6 +13,8 @@ export interface TurningPicture {
   /** The piece at hand, by its order; null while none is. */
   readonly now: number | null;
   readonly body: "shown" | "hidden";
+  /** While it turns every other ring and point are enough. */
+  readonly isMoving: boolean;
 }
 
 interface Sheet {
@@ -31,7 +33,7 @@ export function paintFigure(
   size: { readonly width: number; readonly height: number },
   surface: SurfaceSheet,
 ): void {
-  const { model, view, count, now, body } = picture;
+  const { model, view, count, now, body, isMoving } = picture;
   const textPixels = Math.max(13, Math.min(26, size.width / 34));
   const words = textPixels * wordsAcross;
   const scale = Math.min(
@@ -42,6 +44,7 @@ export function paintFigure(
   const middle = look(0, 0, (crownTop + model.bottom) / 2);
   const sheet: Sheet = { context, colours, look, scale, textPixels };
   const rings = model.standingWith(count);
+  const drawn = isMoving ? thinned([...model.crown, ...rings]) : [...model.crown, ...rings];
   context.clearRect(0, 0, size.width, size.height);
   context.save();
   context.translate((size.width - words) / 2, size.height / 2 - middle.down * scale);
@@ -50,8 +53,8 @@ export function paintFigure(
   context.lineCap = "round";
   paintPole(sheet, rings.at(-1));
   if (body === "shown") paintShell(sheet, model, "behind");
-  paintFaces(sheet, [...model.crown, ...rings], surface, now);
-  line(sheet, sideEdges([...model.crown, ...rings], look), rgbText(colours.line), 1.5);
+  paintFaces(sheet, drawn, surface, { now, every: isMoving ? 2 : 1 });
+  line(sheet, sideEdges(drawn, look), rgbText(colours.line), 1.5);
   paintCap(sheet, model.crown[0]);
   paintEdges(sheet, model, rings, picture);
   paintLevels(sheet, model, rings);
@@ -134,7 +137,7 @@ function paintFaces(
   { context, colours, look }: Sheet,
   rings: readonly StandingRing[],
   { raster, ground, image }: SurfaceSheet,
-  now: number | null,
+  { now, every }: { readonly now: number | null; readonly every: number },
 ): void {
   const { canvas } = context;
   const { a: scale, e: left, f: top } = context.getTransform();
@@ -144,6 +147,7 @@ function paintFaces(
     place: { scale: scale * share, left: left * share, top: top * share },
     material: (ring, at) => materialOf(ring, at, colours, now),
     shading: colours.shading,
+    every,
   });
   ground.putImageData(image, 0, 0);
   context.save();
@@ -151,6 +155,10 @@ function paintFaces(
   context.drawImage(ground.canvas, 0, 0, canvas.width, canvas.height);
   context.restore();
 }
+
+/** Every other ring, with the first and the last. */
+const thinned = (rings: readonly StandingRing[]): readonly StandingRing[] =>
+  rings.filter((_, i) => i % 2 === 0 || i === rings.length - 1);
 
 /** What the surface is painted on before it goes onto the canvas of the page. */
 export interface SurfaceSheet {

@@ -31,11 +31,11 @@ export type Material = (ring: StandingRing, at: number) => Rgb;
 export function paintSurface(
   raster: Raster,
   rings: readonly StandingRing[],
-  { look, place, material, shading }: SurfaceLook,
+  { look, place, material, shading, every = 1 }: SurfaceLook,
 ): void {
   raster.near.fill(Number.NEGATIVE_INFINITY);
   raster.inks.fill(0);
-  const seen = rings.map((ring) => cornersOf(ring, look, place));
+  const seen = rings.map((ring) => cornersOf(ring, look, place, every));
   seen.forEach((ring, row) => {
     light(ring, seen[row - 1] ?? ring, seen[row + 1] ?? ring);
   });
@@ -45,7 +45,7 @@ export function paintSurface(
       const next = (at + 1) % lower.length;
       const [a, b, c] = [upper[at], upper[next], lower[next]];
       if (a === undefined || b === undefined || c === undefined) return;
-      const colour = material(ring, at);
+      const colour = material(ring, at * every);
       fillTriangle(raster, a, b, c, colour, shading);
       fillTriangle(raster, a, c, d, colour, shading);
     });
@@ -57,6 +57,8 @@ interface SurfaceLook {
   readonly place: PicturePlace;
   readonly material: Material;
   readonly shading: number;
+  /** Of so many points of a ring one is taken; every one if left out. */
+  readonly every?: number;
 }
 
 /** A corner of the surface on the picture, how near it is (mm), and how much light falls on it. */
@@ -67,8 +69,14 @@ interface Corner {
   light: number;
 }
 
-function cornersOf({ section: { points, depthBelowNape } }: StandingRing, look: Look, place: PicturePlace): Corner[] {
-  return Array.from({ length: points.length / 2 }, (_, at) => {
+function cornersOf(
+  { section: { points, depthBelowNape } }: StandingRing,
+  look: Look,
+  place: PicturePlace,
+  every: number,
+): Corner[] {
+  return Array.from({ length: points.length / 2 / every }, (_, i) => {
+    const at = i * every;
     const { across, down, near } = look(points[2 * at] ?? 0, points[2 * at + 1] ?? 0, depthBelowNape);
     return {
       across: place.left + across * place.scale,
