@@ -41,5 +41,5 @@ test("a note typed before class outlives a reload, is on the printed session pla
     expect(await rulesBroken(page)).toEqual([]);
   }
   await page.keyboard.press("PageUp");
-  await expect(note).toContainText("No note to this step");
+  await expect(note).toContainText("No note for this step");
 });

@@ -20,7 +20,7 @@ export const startWords = {
   help: `Builds Padwright, serves it from this machine and opens it in your browser.
 
   npm start                 only this machine can reach it
-  npm start -- --share      other devices in the same network can open it too, by an address or a square code`,
+  npm start -- --share      other devices on the same network can open it too, by an address or a square code`,
   demo: (address: string): string => `Padwright with a sample person:  ${address}`,
   alone: "Only this machine can reach it. Stop it with Ctrl-C.\n",
   shared: (network: readonly string[], hasColors: boolean): string => {
@@ -29,7 +29,7 @@ export const startWords = {
       return "This machine is in no network just now, so no other device can reach it. Stop it with Ctrl-C.\n";
     }
     return [
-      `\nOn another device in the same network, open:  ${first}`,
+      `\nOn another device on the same network, open:  ${first}`,
       ...more.map((address) => `                                         or:  ${address}`),
       `\n${squareCode(first, hasColors)}\n`,
       ...meaning,

@@ -207,23 +207,24 @@ export function turnWords(
   return what === "addLayer"
     ? [
         `Add one layer to the ${name}.`,
-        `${measured} is ${off} short. Cut the layer like the outermost one, pin it over all, feather its edge, and baste it; pins out and counted.`,
+        `${measured} is ${off} short. Cut the layer like the outermost one, pin it on top, feather its edge, and baste it. Take the pins out and count them.`,
       ]
     : [
         `Take the outermost layer off the ${name}.`,
-        `${measured} is ${off} over. Snip its basting, lift it off, and baste what lies beneath; count the needle in.`,
+        `${measured} is ${off} over. Snip only its own basting stitches, points away from the layers below. Lift it off, and baste the layer that is outermost now. Count every needle back into its cushion.`,
       ];
 }
 
 /** Around the tape over a build: what is typed, and what its button says. */
 export const readAboveWords = {
   measure: (build: Pick<BuildAbove, "kind" | "side">): string => `Measure over the ${aboveName(build)}.`,
-  how: "Level and snug. What is left empty is not asked again.",
-  pinned: "Basted: measure over it",
+  how: "Lay the tape as you did on the person, snug and not pressed in. A field left empty is not asked again.",
+  pinned: "Basted, pins out and counted: measure",
+  off: "It is off, needles counted: measure",
   back: "Back to the layers",
   should: (length: string): string => `should read about ${length}`,
   layers: (part: StackPart): string => (part === "whole" ? "Layers that lie there" : `Layers that lie in ${part}`),
-  fewer: "One layer less",
+  fewer: "One layer fewer",
   more: "One layer more",
   leave: "Leave it as it is",
 } as const;

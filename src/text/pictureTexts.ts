@@ -16,7 +16,7 @@ export const pictureTexts = {
       `The person measures ${known(person)} all around here,`,
       `${known(front)} of it in front.`,
       `The form measures ${known(form)}, and should measure ${padded} with all its padding.`,
-      orders.length === 0 ? "No batting is shown." : `Batting shown: ${orders.join(", ")}.`,
+      orders.length === 0 ? "No batting is shown." : `Pieces of batting shown: ${orders.join(", ")}.`,
     ].join(" "),
   thickness: (before: ThicknessTold, now: ThicknessTold, readings: readonly string[]): string =>
     `Starting figure: ${span(before)}. From your tape: ${span(now)}. ${

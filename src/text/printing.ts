@@ -65,18 +65,18 @@ export const printingWords = {
   trialCells: ["before", "again", "after", "again", "gain"],
   /** The table by which the work goes on whatever the strip told. */
   trial: {
-    see: "The small cut drawings say how many layers each piece gets by that gain. (The gain divided by 19 is what one layer adds.)",
-    how: "By the trial: mark the column of what the strip gained, and cut each piece of so many layers. Fewer than drawn: leave out the smallest, on the form. More: cut the outermost once more.",
+    see: "The small cut drawings say how many layers each piece gets for that gain. (The gain divided by 19 is what one layer adds.)",
+    how: "By the trial: mark the column of what the strip gained, and cut each piece in that many layers. If that is fewer than drawn, leave out the smallest, next to the form. If it is more, cut the outermost once more.",
     gained: "Strip gained",
     between: (from: string | null, to: string | null): string =>
       from === null ? `under ${to ?? ""}` : to === null ? `over ${from}` : `${from} to ${to}`,
     half: "One layer adds, in front or in back",
-    times: "For tuning: what is short, times",
+    times: "For tuning: multiply what is short by",
   },
   readyMade: "ready-made",
   across: (diameter: string): string => `${diameter} across`,
   layers: (sizes: readonly string[]): string =>
-    `Width × height of each layer, from the form outwards: ${sizes.join("; ")}. Widths at the lines: its cut drawings.`,
+    `Width × height of each layer, from the form outward: ${sizes.join("; ")}. Widths at the lines: its cut drawings.`,
   lines: (sizes: readonly string[]): string =>
     `Width × height: ${sizes.join("; ")}. Widths at the lines: its cut drawing.`,
   readHead: {

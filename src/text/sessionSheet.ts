@@ -8,12 +8,12 @@ import { numberedName } from "./pieces";
 /** Words of the session plan on paper. */
 export const sessionSheetWords = {
   title: (name: string): string => (name === "" ? "Session plan" : `Session plan for ${name}`),
-  blanks: ["Class", "Date", "Begins", "Ends"],
-  how: `Minutes are for one pair of hands, common practice, no source. Stop only at a thick line: there no pin is left in the form. ${shortCautions("firstPiece")}`,
-  heads: { done: "done", step: "Step, with its minutes", sum: "minutes", soFar: "in all", took: "it took" },
+  blanks: ["Class", "Date", "Start", "End"],
+  how: `Minutes are a rule of thumb for one pair of hands; there is no source for them. Stop only at a thick line: no pin is left in the form there. ${shortCautions("firstPiece")} ${shortCautions("securing")} ${shortCautions("covering")} ${shortCautions("fillingArm")}`,
+  heads: { done: "done", step: "Step, with its minutes", sum: "minutes", soFar: "so far", took: "it took" },
   stop: "Stop here.",
   days: "Days of the class",
-  dayHeads: ["Date", "began", "ended", "stopped after", "pins in", "pins out", "Next time"],
+  dayHeads: ["Date", "start", "end", "stopped after", "pins in", "pins out", "Next time"],
   already: "done",
 } as const;
 

@@ -31,7 +31,7 @@ export const stopWords = {
   takeOff: "Take this piece off again",
   takenOff: "Taken off again.",
   stack: { outermost: "outermost", inmost: "on the form" },
-  layers: "Layers, from the form outwards",
+  layers: "Layers, from the form outward",
   layer: (number: number, count: number): string =>
     number === count ? `${number}, outermost` : number === 1 ? "1, on the form" : String(number),
 } as const;

@@ -112,7 +112,7 @@ export const suppliesWords = {
     "Sizes are from memory, except the packet of 81 × 96 in, which a pamphlet names; look at what your packet says.",
   laidOut: (step: LengthStep): string =>
     `Laid ${shownLength(mm(layingGap), step)} apart, along or across: batting has no grain.`,
-  numbers: "A number is a piece in the order of pinning; 3.2 is the second layer of piece 3, from the form outwards.",
+  numbers: "A number is a piece in the order of pinning; 3.2 is the second layer of piece 3, from the form outward.",
   trialStrip: "the strip of the trial",
   trial: `${trialLabel} is the strip of the trial, a length for each turn.`,
   tooLarge: (names: readonly string[]): string =>

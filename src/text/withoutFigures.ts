@@ -13,4 +13,8 @@ export function withoutFigures(text: string): string {
     .trim();
 }
 
+/** Whether a text somebody wrote holds any number, written as digits, as a fraction sign or beside the name of a unit. */
+export const namesNumber = (text: string): boolean =>
+  /[\p{Nd}\p{No}]|\b(?:inch|inches|centimeters?|millimeters?|meters?)\b/iu.test(text);
+
 export const namesLength = (text: string): boolean => /\d[\s\u00a0]*(?:in|cm|mm)\b|\d\/\d/.test(text);

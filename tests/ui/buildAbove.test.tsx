@@ -95,7 +95,7 @@ describe("over what is built above the bust", () => {
   test("hands that stop a layer early say so, and the tape is then expected to read less", async () => {
     const { unmount, last } = await shown();
     const [planned, before] = [layers(), should("Upper back width")];
-    fireEvent.click(screen.getByRole("button", { name: "One layer less" }));
+    fireEvent.click(screen.getByRole("button", { name: "One layer fewer" }));
     expect(layers()).toBe(planned - 1);
     expect(should("Upper back width")).toBeLessThan(before);
     fireEvent.click(slab());

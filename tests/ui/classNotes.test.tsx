@@ -5,6 +5,7 @@ import { derivation } from "../../src/app/session/derived";
 import { fittingStore } from "../../src/app/session/store";
 import type { Fitting } from "../../src/document/fitting";
 import { longestStepNote } from "../../src/document/fittingLimits";
+import { namesNumber } from "../../src/text/withoutFigures";
 import { stepNoteWords } from "../../src/text/stepNotes";
 import { SessionSheet } from "../../src/ui/kit/sheet/SessionSheet";
 import { StoreProvider } from "../../src/ui/kit/useStore";
@@ -49,8 +50,7 @@ test("a note is shown at its own step alone, when it is asked for, and without f
   press("PageDown");
   expect(note()).toBe(stepNoteWords.none);
   press("PageDown");
-  expect(note()).toBe("Pass the strip around.\nThen ask.");
-  expect(container.textContent).toContain(stepNoteWords.covered);
+  expect(note()).toBe(stepNoteWords.covered);
   press("c");
   expect(note()).toBe(noted.stepNotes?.trial);
   press("m");
@@ -87,4 +87,12 @@ test("notes are typed to every step before class, and none is lost when the plan
   expect(rowOf("Count with me")).toMatch(/^Baste what is pinned/);
   expect(rowOf("Laser, not string")).toMatch(/^Mark the person’s level lines/);
   expect(rowOf("Of an earlier plan")).toContain(stepNoteWords.gone);
+});
+
+/** Seen to fail: on the rule for our own sentences, which knows digits before in, cm and mm alone. */
+test("a note that holds any number counts as one with a figure, however it is written", () => {
+  for (const text of ["It is 34.", "34 inches", '34"', "34½", "half a meter", "Take ¾ of it"])
+    expect(namesNumber(text), text).toBe(true);
+  for (const text of ["Laser, not string", "Pass the strip around.", "Once more in front"])
+    expect(namesNumber(text), text).toBe(false);
 });

@@ -220,14 +220,15 @@ export function turnWords(
       ]
     : [
         `Die äußerste Lage abnehmen: ${name}.`,
-        `${measured}: ${off} zu viel. Die Heftstiche aufschneiden, die Lage abheben und heften, was darunter liegt; die Nähnadel zählen.`,
+        `${measured}: ${off} zu viel. Nur ihre eigenen Heftstiche aufschneiden, die Spitzen von den Lagen darunter weg. Die Lage abheben und die nun äußerste heften. Jede Nähnadel zurück ins Kissen zählen.`,
       ];
 }
 
 export const readAboveWords = {
   measure: (build: Pick<BuildAbove, "kind" | "side">): string => `Darüber messen: ${aboveName(build)}.`,
-  how: "Waagerecht und anliegend. Was leer bleibt, wird nicht noch einmal gefragt.",
-  pinned: "Geheftet: darüber messen",
+  how: "Das Band wie an der Person anlegen, anliegend und ohne zu drücken. Was leer bleibt, wird nicht noch einmal gefragt.",
+  pinned: "Geheftet, Nadeln heraus und gezählt: messen",
+  off: "Abgenommen, Nähnadeln gezählt: messen",
   back: "Zurück zu den Lagen",
   should: (length: string): string => `soll etwa ${length} sein`,
   layers: (part: StackPart): string =>

@@ -1,4 +1,4 @@
-import { useMemo } from "react";
+import { useContext, useMemo } from "react";
 import { stepKeys } from "../../../app/steps/stepKeys";
 import { stepNoteWords } from "../../../text/stepNotes";
 import { paperJob, type SessionRow, sessionRows } from "../../../app/classView/sessionPlan";
@@ -9,6 +9,7 @@ import type { Plan } from "../../../core/plan/plan";
 import { sessionActs } from "../../../text/classView";
 import { sessionRowText } from "../../../text/sessionSheet";
 import { stepWords } from "../../../text/steps";
+import { NamePrinted } from "./SheetPage";
 import { useDerived } from "../useDerived";
 import { useFitting, useLengths } from "../useStore";
 
@@ -25,11 +26,13 @@ export function usePrintedRows(plan: Plan): readonly PrintedRow[] {
   const derived = useDerived();
   const fitting = useFitting();
   const { step: lengths } = useLengths();
+  const isNamed = useContext(NamePrinted);
   return useMemo(() => {
     const facts = stepFacts(plan, derived.lengths?.body ?? {}, fitting);
     const say = (step: Step): string =>
       stepWords(step, { lengths, levels: plan.levels, pieces: plan.pieces, facts })[0];
-    const { stepNotes = {} } = fitting;
+    // Without the name nobody should be found by what was said of them.
+    const stepNotes = isNamed ? (fitting.stepNotes ?? {}) : {};
     const job = paperJob(plan, derived, fitting);
     const keys = stepKeys(job.steps.map(({ step }) => step));
     const known = new Set(keys);
@@ -47,7 +50,7 @@ export function usePrintedRows(plan: Plan): readonly PrintedRow[] {
     const gone = Object.entries(stepNotes).flatMap(([key, note]) => (known.has(key) ? [] : [note]));
     if (gone.length === 0) return rows;
     return [...rows, { text: stepNoteWords.gone, notes: gone, minutes: null, isDone: false, mayStop: false }];
-  }, [plan, derived, fitting, lengths]);
+  }, [plan, derived, fitting, lengths, isNamed]);
 }
 
 /** Two lines fit into the least height; what is longer takes more. */

@@ -2,7 +2,7 @@ import type { ClassPerson } from "../../../app/classView/classPeople";
 import type { ClassView } from "../../../app/classView/classView";
 import { classControls } from "../../../text/classView";
 import { stepNoteWords } from "../../../text/stepNotes";
-import { withoutFigures } from "../../../text/withoutFigures";
+import { namesNumber } from "../../../text/withoutFigures";
 import { ClassPanel } from "./ClassPanel";
 
 interface NoteProps {
@@ -14,7 +14,8 @@ interface NoteProps {
 /** The teacher's own note to the step at hand; it goes along when the step does. */
 export function ClassNote({ person, view, onClose }: NoteProps) {
   const { note, isCovered } = view;
-  const shown = note !== null && isCovered ? withoutFigures(note) : note;
+  // A note in somebody's own words may say a length in any way: whatever holds a number is hidden whole.
+  const isHidden = note !== null && isCovered && namesNumber(note);
   const none = person.takeHome === null ? stepNoteWords.none : stepNoteWords.madeUpNone;
   return (
     <ClassPanel
@@ -24,9 +25,8 @@ export function ClassNote({ person, view, onClose }: NoteProps) {
       onClose={onClose}
     >
       <p className="class-note" aria-live="polite">
-        {shown ?? none}
+        {isHidden ? stepNoteWords.covered : (note ?? none)}
       </p>
-      {shown !== null && shown !== note ? <p>{stepNoteWords.covered}</p> : null}
       <div className="row">
         <button type="button" className="patch" onClick={onClose}>
           {classControls.closeKeys}

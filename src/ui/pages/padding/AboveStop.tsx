@@ -4,7 +4,6 @@ import { aboveDraftKey } from "../../../app/session/commands";
 import { layersAfter, readingWith } from "../../../core/above/aboveTurn";
 import type { AskedAbove, BuildAbove, MadeLayers, StackPart } from "../../../core/above/buildAbove";
 import { parseLength } from "../../../core/lengthText";
-import { mostLayersAbove } from "../../../document/fittingLimits";
 import { aboveReadingLabel, readAboveWords } from "../../../text/above";
 import { buildHow } from "../../../text/steps";
 import { doneWords, tapeTrail } from "../../../text/stops";
@@ -13,12 +12,14 @@ import { DraftLength } from "../../kit/field/DraftLength";
 import { StepFrame } from "../../kit/stop/StepFrame";
 import type { StepAtHand } from "../../kit/stop/useStep";
 import { useDrafts, useLengths } from "../../kit/useStore";
+import { LayerCount } from "./LayerCount";
 import { LayersOfBuild } from "./LayersOfBuild";
 
 /** A build above the bust, or its correction: first the hands, then the tape. How many layers lie there and what it reads are noted together. */
 export function AboveStop({ at, build }: { readonly at: StepAtHand; readonly build: BuildAbove }) {
   const { step, words } = at;
   const [isMeasuring, setMeasuring] = useState(false);
+  const isOff = step.turn?.what === "takeOff";
   if (isMeasuring) return <MeasureOver at={at} build={build} onBack={() => setMeasuring(false)} />;
   return (
     <StepFrame
@@ -27,9 +28,14 @@ export function AboveStop({ at, build }: { readonly at: StepAtHand; readonly bui
       kind="working"
       sentence={step.turn === null ? buildHow(build, at.saying) : words[1]}
       picture={<LayersOfBuild build={build} title={words[0]} />}
-      slab={{ words: readAboveWords.pinned, press: () => setMeasuring(true), isReady: true }}
+      slab={{
+        words: isOff ? readAboveWords.off : readAboveWords.pinned,
+        press: () => setMeasuring(true),
+        isReady: true,
+      }}
       ways={step.turn === null ? null : <LeaveIt at={at} build={build} />}
     >
+      {isOff ? null : <Cautions at="laterPiece" />}
       <Cautions at="securing" />
     </StepFrame>
   );
@@ -113,28 +119,6 @@ function ReadOver({
     </div>
   );
 }
-
-interface LayerCountProps {
-  readonly label: string;
-  readonly count: number;
-  readonly onCount: (count: number) => void;
-}
-
-/** Hands stop a layer early, or need one more: how many really lie there. */
-const LayerCount = ({ label, count, onCount }: LayerCountProps) => (
-  <fieldset className="layer-count">
-    <legend>{label}</legend>
-    <button type="button" className="patch" disabled={count === 0} onClick={() => onCount(count - 1)}>
-      <span aria-hidden="true">−</span>
-      <span className="unseen">{readAboveWords.fewer}</span>
-    </button>
-    <output>{count}</output>
-    <button type="button" className="patch" disabled={count === mostLayersAbove} onClick={() => onCount(count + 1)}>
-      <span aria-hidden="true">+</span>
-      <span className="unseen">{readAboveWords.more}</span>
-    </button>
-  </fieldset>
-);
 
 /** The layers stay as they were, and what was read over them asks for nothing more. */
 function LeaveIt({ at: { record }, build }: { readonly at: StepAtHand; readonly build: BuildAbove }) {
