@@ -9,13 +9,13 @@ test("a note typed before class outlives a reload, is on the printed session pla
 }) => {
   await openDemo(page, "print");
   await page.getByRole("checkbox", { name: /^Session plan/ }).check();
-  await page.getByText("Notes to the steps").click();
+  await page.getByText("Notes for the steps").click();
   const field = page.getByRole("textbox", { name: /Try the batting/ });
   await field.fill("Pass the strip around the room");
   expect(await rulesBroken(page)).toEqual([]);
   await page.reload();
   await page.getByRole("checkbox", { name: /^Session plan/ }).check();
-  await page.getByText("Notes to the steps").click();
+  await page.getByText("Notes for the steps").click();
   await expect(field).toHaveValue("Pass the strip around the room");
   for (const format of ["Letter", "A4"] as const) {
     const pages = await pdfPages(await page.pdf({ format, printBackground: true }));

@@ -12,6 +12,7 @@ const stillEnglish = (page: Page): Promise<readonly string[]> =>
   page.evaluate((pattern) => {
     const pictures = [...document.querySelectorAll("title, desc")].map(({ textContent }) => textContent ?? "");
     const named = [...document.querySelectorAll("[aria-label]")].map(({ ariaLabel }) => ariaLabel ?? "");
+    // biome-ignore lint/performance/useDomNodeTextContent: only what is seen counts
     const lines = [...document.body.innerText.split("\n"), ...pictures, ...named];
     // What a size chart is called stays as it was published.
     return lines.filter((line) => !line.includes("keine Norm: ") && new RegExp(pattern, "i").test(line));
@@ -67,13 +68,13 @@ test("in German from Home to the first pin, in centimeters, on a phone", async (
   const slab = page.locator(".stop-slab");
   for (let i = 0; i < 20; i += 1) {
     await page.waitForFunction(() => document.querySelector(".padding-page")?.ariaBusy === "false");
-    const title = await page.getByRole("heading", { level: 1 }).innerText();
+    const title = (await page.getByRole("heading", { level: 1 }).textContent()) ?? "";
     await look(page, title);
     const way = page.getByRole("button", { name: /^(?:Den Rest auslassen|Die Probe auslassen)$/ });
-    const isPin = (await slab.count()) > 0 && (await slab.innerText()).trim() === "Aufgesteckt";
+    const isPin = (await slab.count()) > 0 && ((await slab.textContent()) ?? "").trim() === "Aufgesteckt";
     await ((await way.count()) > 0 ? way : slab).first().click();
     if (isPin) break;
-    await page.waitForFunction((before) => document.querySelector("h1")?.innerText !== before, title, {
+    await page.waitForFunction((before) => document.querySelector("h1")?.textContent !== before, title, {
       timeout: 20_000,
     });
   }

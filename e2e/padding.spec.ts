@@ -170,6 +170,11 @@ test("what is built above the bust is read, and takes one layer more, in sight o
   const { commandWalk, fittingOf, writeFitting } = await besides();
   const { last } = commandWalk(fittingOf("shared/demo/whole-job.json"), { until: "build-above" });
   await openFile(page, writeFitting(last), "above the bust");
+  // Opening may lead to its own page a moment after this one was asked for.
+  await expect(async () => {
+    await page.goto("/#padding");
+    await expect(title(page)).toHaveText(/^Pin the upper back panel/, { timeout: 3_000 });
+  }).toPass({ timeout: 30_000 });
   const isAt = async (words: RegExp, step: string) => {
     await expect(title(page)).toHaveText(words);
     await expect(page.locator(".padding-page")).toHaveAttribute("aria-busy", "false");

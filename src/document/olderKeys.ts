@@ -25,7 +25,7 @@ export function withKeysOfToday(file: unknown): unknown {
 
 /** Legs were a kind of form once; they are said beside what the form is made of, which was not said then. */
 function legsApart(form: unknown): unknown {
-  if (!isRecord(form) || form["kind"] !== "legs") return form;
+  if (!isRecord(form) || form.kind !== "legs") return form;
   const { kind: _, ...rest } = form;
   return { ...rest, legs: true };
 }

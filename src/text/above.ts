@@ -218,7 +218,7 @@ export function turnWords(
 /** Around the tape over a build: what is typed, and what its button says. */
 export const readAboveWords = {
   measure: (build: Pick<BuildAbove, "kind" | "side">): string => `Measure over the ${aboveName(build)}.`,
-  how: "Lay the tape as you did on the person, snug and not pressed in. A field left empty is not asked again.",
+  how: "As on the person, and snug. A field left empty is not asked again.",
   pinned: "Basted, pins out and counted: measure",
   off: "It is off, needles counted: measure",
   back: "Back to the layers",

@@ -84,6 +84,7 @@ export const cautionPlaces = {
   cutting: ["blades", "dust"],
   firstPiece: ["pinsIn", "pinsDropped", "dust", "blades", "base"],
   laterPiece: ["pinsOut", "pinsIn"],
+  buildingAbove: ["pinsIn", "pinsOut", "needles"],
   securing: ["pinsOut", "needles"],
   sewing: ["iron", "needles"],
   cuttingFabric: ["shears"],

@@ -226,7 +226,7 @@ export function turnWords(
 
 export const readAboveWords = {
   measure: (build: Pick<BuildAbove, "kind" | "side">): string => `Darüber messen: ${aboveName(build)}.`,
-  how: "Das Band wie an der Person anlegen, anliegend und ohne zu drücken. Was leer bleibt, wird nicht noch einmal gefragt.",
+  how: "Wie an der Person, anliegend. Was leer bleibt, wird nicht noch einmal gefragt.",
   pinned: "Geheftet, Nadeln heraus und gezählt: messen",
   off: "Abgenommen, Nähnadeln gezählt: messen",
   back: "Zurück zu den Lagen",

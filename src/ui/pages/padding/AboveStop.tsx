@@ -35,8 +35,7 @@ export function AboveStop({ at, build }: { readonly at: StepAtHand; readonly bui
       }}
       ways={step.turn === null ? null : <LeaveIt at={at} build={build} />}
     >
-      {isOff ? null : <Cautions at="laterPiece" />}
-      <Cautions at="securing" />
+      <Cautions at={isOff ? "securing" : "buildingAbove"} />
     </StepFrame>
   );
 }
