@@ -23,7 +23,6 @@ export function TurningCanvas({ model, view, count, now, body }: Omit<TurningPic
   const surface = useMemo(() => (size.width === 0 ? null : surfaceSheet(size)), [size]);
   const colours = useRef<{ readonly scheme: number; readonly are: TurningColours } | null>(null);
 
-  // biome-ignore lint/correctness/useExhaustiveDependencies: a change of the scheme changes what the style sheet answers
   useEffect(() => {
     const element = canvas.current;
     const context = element?.getContext("2d") ?? null;
