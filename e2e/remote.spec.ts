@@ -23,7 +23,7 @@ test("a phone moves the class view of a laptop: it comes in by the code, sees th
   const [network] = server.network;
   const panel = laptop.getByRole("region", { name: "A phone as remote" });
   if (network === undefined) {
-    await expect(panel).toContainText("in no network");
+    await expect(panel).toContainText("not on a network");
     return;
   }
   const code = (await laptop.locator(".class-code").textContent()) ?? "";
@@ -39,7 +39,7 @@ test("a phone moves the class view of a laptop: it comes in by the code, sees th
   await field.fill(code);
   await phone.getByRole("button", { name: "Connect" }).click();
   await expect(phone.locator(".remote-act")).toHaveText("Make the form ready.");
-  await expect(panel).toContainText("A phone moves the class view.");
+  await expect(panel).toContainText("A phone controls the class view.");
   await laptop.keyboard.press("Escape");
 
   for (const [button, act] of [
@@ -74,7 +74,7 @@ test("a phone moves the class view of a laptop: it comes in by the code, sees th
 
   await laptop.keyboard.press("r");
   await panel.getByRole("button", { name: "Disconnect the phone" }).click();
-  await expect(phone.getByRole("alert")).toContainText("let this phone go");
+  await expect(phone.getByRole("alert")).toContainText("disconnected this phone");
   await expect(laptop.locator(".class-code")).not.toHaveText(code);
   for (const page of [laptop, phone, other]) await page.close();
 });
@@ -87,5 +87,5 @@ test("where the tool is not shared the class view says nothing of a remote, and 
   await page.waitForLoadState("networkidle");
   await expect(page.getByRole("button", { name: "Remote" })).toHaveCount(0);
   await page.goto("/#remote");
-  await expect(page.getByText("Here is no class view to move")).toBeVisible();
+  await expect(page.getByText("No class view can be reached here")).toBeVisible();
 });

@@ -6,6 +6,8 @@ const figure = (page: Page) => page.getByRole("slider", { name: "Turn the figure
 /** What is on the canvas, as one number that changes with it. */
 const painted = (page: Page) =>
   page.evaluate(async () => {
+    // While it turns it is painted with fewer points; once it stands, with all of them.
+    await new Promise((done) => setTimeout(done, 300));
     await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
     const canvas = document.querySelector("canvas");
     const data = canvas?.getContext("2d")?.getImageData(0, 0, canvas.width, canvas.height).data ?? [];

@@ -9,7 +9,7 @@ import { numberedName } from "./pieces";
 export const sessionSheetWords = {
   title: (name: string): string => (name === "" ? "Session plan" : `Session plan for ${name}`),
   blanks: ["Class", "Date", "Start", "End"],
-  how: `Minutes are a rule of thumb for one pair of hands; there is no source for them. Stop only at a thick line: no pin is left in the form there. ${shortCautions("firstPiece")} ${shortCautions("securing")} ${shortCautions("covering")} ${shortCautions("fillingArm")}`,
+  how: `Minutes are a rule of thumb for one pair of hands; there is no source for them. Stop only at a thick line: no pin is left in the form there. ${shortCautions("firstPiece")} ${shortCautions("securing")}`,
   heads: { done: "done", step: "Step, with its minutes", sum: "minutes", soFar: "so far", took: "it took" },
   stop: "Stop here.",
   days: "Days of the class",
