@@ -137,6 +137,18 @@ export const noLengths: readonly string[] = Object.keys(saysNoLength);
 export const measurementEntries = (form: FormEntries): Entries =>
   Object.fromEntries(Object.entries(form).filter(([key]) => !noLengths.includes(key)));
 
+/** What can be read of entries, each under its name (mm). */
+export const readLengths = <Name extends string>(
+  entries: { readonly [name in Name]?: Entry },
+  unit: LengthUnit,
+): { readonly [name in Name]?: Millimetres } =>
+  Object.fromEntries(
+    (Object.entries(entries) as [Name, Entry][]).flatMap(([name, entry]) => {
+      const length = entryLength(entry, unit);
+      return length.ok ? [[name, length.value] as const] : [];
+    }),
+  ) as { readonly [name in Name]?: Millimetres };
+
 /** The piece that a log entry describes, whichever version wrote it. */
 export const pieceFromWork = (file: AnyPieceFile): Piece =>
   "kind" in file ? pieceFromFile(file) : pieceFromFileV1(file);

@@ -9,7 +9,7 @@ import {
 import { type FormLines, type LineReading, lineReadingNames } from "../core/form/formLines";
 import { onLine } from "../core/tolerances";
 import { type Millimetres, mm } from "../core/units";
-import { entryLength, type Fitting, type WorkEntry } from "./fitting";
+import { readLengths, type Fitting, type WorkEntry } from "./fitting";
 
 /**
  * The bare form on the person's lines, as a fitting tells it: typed for the form where `readAtBodyLines` says so, or
@@ -30,13 +30,10 @@ export function bareEntries(work: Fitting["work"]): readonly MeasuredEntry[] {
 export function measuredLines(entries: readonly MeasuredEntry[], unit: Fitting["unit"]): FormLines {
   const lines = new Map<LevelName, LineReading>();
   for (const { readings, belowNapeMm } of entries) {
-    const lengths = Object.entries(readings).flatMap(([name, entry]) => {
-      const length = entryLength(entry, unit);
-      return length.ok ? [[name, length.value] as const] : [];
-    });
+    const lengths = readLengths(readings, unit);
     for (const level of levelNames) {
       const place = belowNapeMm?.[level];
-      const line = lineOf(level, Object.fromEntries(lengths), place === undefined ? null : mm(place));
+      const line = lineOf(level, lengths, place === undefined ? null : mm(place));
       if (line !== null) lines.set(level, together(lines.get(level), line));
     }
   }

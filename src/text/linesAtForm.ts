@@ -1,3 +1,4 @@
+import { isNought } from "./shownLength";
 import type { LinePart } from "../core/form/linePart";
 import type { LineChange } from "../core/plan/lineChange";
 import { type Millimetres, mm } from "../core/units";
@@ -193,6 +194,6 @@ const piecesWords = (count: number): string => (count === 1 ? "One piece" : `${c
 
 function addsWords(before: Millimetres, after: Millimetres, counted: LineChange["counted"], write: Write): string {
   const where = counted === "girth" ? "all around" : "in front";
-  const [was, is] = [before, after].map((length) => (/^0(?![.,\d])/.test(write(length)) ? "nothing" : write(length)));
+  const [was, is] = [before, after].map((length) => (isNought(write(length)) ? "nothing" : write(length)));
   return was === is ? `adds ${is} ${where}, as before.` : `now adds ${is} ${where}, instead of ${was}.`;
 }

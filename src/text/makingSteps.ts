@@ -1,3 +1,4 @@
+import { handLengths, tiltTold } from "../app/steps/handLengths";
 import type { StepFacts } from "../app/steps/stepFacts";
 import type { MakingStepName } from "../app/steps/makingSteps";
 import type { CoverOff, Step, StepName } from "../app/steps/step";
@@ -23,8 +24,7 @@ interface MakingSaying {
 
 type Words = readonly [act: string, how: string];
 
-/** Allowances and insets of the trade (mm). Common practice, no source. */
-const [wideAllowance, usualAllowance, hemAllowance] = [mm(25.4), mm(9.525), mm(50.8)];
+const { fitted, seam, hem } = handLengths.allowance;
 
 /** Steps that say the same for everybody. Common practice, no source. */
 const always = {
@@ -56,7 +56,7 @@ export function makingWords(step: Step & { readonly do: AfterPaddingName }, { fa
     case "cut-cover":
       return [
         "Cut the cover panels.",
-        `Print the patterns at true size, and cut each panel along the solid line; above the bust line leave the fabric uncut. The allowances are ${write(wideAllowance)} at the sides and at center back, ${write(hemAllowance)} at the hem, ${write(usualAllowance)} elsewhere.`,
+        `Print the patterns at true size, and cut each panel along the solid line; above the bust line leave the fabric uncut. The allowances are ${write(fitted)} at the sides and at center back, ${write(hem)} at the hem, ${write(seam)} elsewhere.`,
       ];
     case "fit-cover":
       return fitWords(facts);
@@ -100,7 +100,7 @@ function closeWords(facts: StepFacts | undefined, write: (length: number) => str
       ]
     : [
         "Sew the sides, and close the back.",
-        `Mark along the pins, take them out and count them. Take the cover off, sew the sides, trim to ${write(wideAllowance)}, turn it, and pull it on again. Close center back ${opening}.`,
+        `Mark along the pins, take them out and count them. Take the cover off, sew the sides, trim to ${write(fitted)}, turn it, and pull it on again. Close center back ${opening}.`,
       ];
 }
 
@@ -148,14 +148,8 @@ function correctWords(off: readonly CoverOff[], write: (length: number) => strin
   ];
 }
 
-/** From here on a cover stands off the back at the waist unless it is sewn down (mm). A judgement. */
-const sewnInFrom = mm(35);
-
 /** Asked where the waist tape goes on. */
 export const sewnInTick = "It stands so far off: sewn into the padding";
-
-/** A tilt that adds less than this to the waist (mm) is less than a tape tells. */
-const tiltTold = 2;
 
 function waistTapeWords(facts: StepFacts | undefined, write: (length: number) => string): Words {
   const tape = facts?.waistTape ?? null;
@@ -170,7 +164,7 @@ function waistTapeWords(facts: StepFacts | undefined, write: (length: number) =>
       ? ""
       : ` In front it lies ${write(Math.abs(tilt.front - tilt.back))} ${tilt.front < tilt.back ? "lower" : "higher"} than in back${tape.tiltAdds < tiltTold ? "" : `: along that tilt a tape reads about ${write(tape.tiltAdds)} more than level`}.`;
   const sewn = hasCover(facts)
-    ? `Long stitches along the upper edge, through the cover alone; where a straight edge from shoulder blades to seat stands ${write(sewnInFrom)} or more off the waist, into the padding.`
+    ? `Long stitches along the upper edge, through the cover alone; where a straight edge from shoulder blades to seat stands ${write(handLengths.sewnInFrom)} or more off the waist, into the padding.`
     : "Long stitches along the upper edge, through the outermost layer of batting alone.";
   return [
     "Sew on the waist tape.",

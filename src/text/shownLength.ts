@@ -17,6 +17,9 @@ export const unbroken = (sentence: string): string =>
       [whole, ...(fraction === undefined ? [] : [fraction]), ...unit.split(" ")].join(noBreakSpace),
   );
 
+/** Whether a written length rounds to nought: "0 cm", but not "0.5 cm". */
+export const isNought = (written: string): boolean => /^0(?![.,\d])/.test(written);
+
 export const noBreakSpace = "\u00a0";
 
 /** The step lengths are written to: as fine as a tape is read, or a sixteenth where the person asked for it. */

@@ -1,11 +1,12 @@
 import type { BuildAbove } from "../core/above/buildAbove";
 import { levelNames } from "../core/body/vocabulary";
+import { handLengths, largerLine } from "../app/steps/handLengths";
 import type { StepFacts } from "../app/steps/stepFacts";
+import { trialHeight } from "../core/plan/trialPiece";
 import type { Step, TuneAct } from "../app/steps/step";
 import type { LengthStep } from "../core/lengthText";
 import type { PieceName } from "../core/padding/piece";
 import type { PlannedPiece } from "../core/plan/plan";
-import { tapeAgreement } from "../core/tolerances";
 import { mm } from "../core/units";
 import { aboveWords, turnWords } from "./above";
 import { levelList } from "./learning";
@@ -100,10 +101,6 @@ const checkWords = ({ isTwice, levels }: Step): StepWords =>
         "What is typed is not possible with these pieces on. It is kept, and not used.",
       ];
 
-/** The trial's strip, and how far inside an edge is basted. Common practice, no source. */
-const trialHeight = mm(76.2);
-const basteInset = mm(19);
-
 /** A form larger than the person is said before any work goes into it. */
 function prepareWords(saying: StepSaying): StepWords {
   const ready = readyWords(saying.facts?.form ?? unsaidForm, saying.lengths);
@@ -116,9 +113,8 @@ function prepareWords(saying: StepSaying): StepWords {
 
 /** Where the bare form is larger than the person, the worst place first, and what to do about it. */
 function largerPlace({ levels, lengths }: StepSaying): string {
-  const over = ({ body, form }: StepSaying["levels"][number]) => form.girth.value - body.girth.value;
-  const [worst] = levels.filter((level) => over(level) > tapeAgreement).toSorted((a, b) => over(b) - over(a));
-  return worst === undefined ? "" : girthTooLarge(worst.name, shownLength(mm(over(worst)), lengths));
+  const worst = largerLine(levels);
+  return worst === null ? "" : girthTooLarge(worst.name, shownLength(worst.over, lengths));
 }
 
 const linesBelow = ({ levels, lengths }: StepSaying): string =>
@@ -185,7 +181,7 @@ export function buildHow(build: BuildAbove, { lengths, facts }: StepSaying): str
 }
 
 function basteWords(names: readonly string[], lengths: LengthStep): StepWords {
-  const inset = shownLength(basteInset, lengths);
+  const inset = shownLength(handLengths.basteInset, lengths);
   const how = "Take the pins out and count them: as many as went in. You can stop for the day here.";
   return names.length < 3
     ? [`Baste ${listed(names)}.`, `With long stitches, ${inset} inside the edges. ${how}`]

@@ -14,6 +14,7 @@ import {
 } from "../core/supplies/goods";
 import { type Millimetres, mm } from "../core/units";
 import { upperFirst } from "./pieces";
+import { clothSize } from "./clothSize";
 import { noBreakSpace, shownLength, unbroken } from "./shownLength";
 
 /** A length as a shop cuts it: yards and eighths, or meters and tenths. What is given is already such a step. */
@@ -90,17 +91,6 @@ export const layoutWords = (
     length: isRoll ? shopLength(length, unit) : size(length),
     left: left === null ? null : "left over",
   };
-};
-
-/** What the same width is called in either unit. */
-const clothSizes: { readonly [width in ClothWidthId]: { readonly in: number; readonly cm: number } } = {
-  "150-cm": { in: 60, cm: 150 },
-  "115-cm": { in: 45, cm: 115 },
-};
-
-const clothSize = (width: ClothWidthId, unit: LengthUnit): string => {
-  const named = unit === "in" ? "in" : "cm";
-  return `${clothSizes[width][named]}${noBreakSpace}${named}`;
 };
 
 export const clothWidthName = (width: ClothWidthId, unit: LengthUnit): string => `${clothSize(width, unit)} wide`;

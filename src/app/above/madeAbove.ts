@@ -1,6 +1,6 @@
 import { type AboveTurn, aboveTurn, type ReadAbove } from "../../core/above/aboveTurn";
 import { type BuildAbove, type MadeLayers, stackParts } from "../../core/above/buildAbove";
-import { entryLength, type Fitting } from "../../document/fitting";
+import { type Fitting, readLengths } from "../../document/fitting";
 
 type Log = Pick<Fitting, "work" | "unit">;
 
@@ -27,11 +27,8 @@ export const turnsAbove = (
 export function readAbove(id: string, { work, unit }: Log): ReadAbove | null {
   const last = work.findLast((entry) => entry.did === "builtAbove" && entry.build === id);
   if (last?.did !== "builtAbove" || last.readings === undefined) return null;
-  const read = Object.entries(last.readings).flatMap(([name, entry]) => {
-    const length = entryLength(entry, unit);
-    return length.ok ? [[name, length.value] as const] : [];
-  });
-  return read.length === 0 ? null : Object.fromEntries(read);
+  const read = readLengths(last.readings, unit);
+  return Object.keys(read).length === 0 ? null : read;
 }
 
 /** Whether a layer was ever taken off it again. */

@@ -5,7 +5,7 @@ import { coverGround, coverLines } from "../../core/cover/coverGround";
 import { coverMatters } from "../../core/cover/coverMatters";
 import { type FittedCover, fittedCover } from "../../core/cover/fittedCover";
 import type { PlanInput } from "../../core/plan/basis";
-import { entryLength, type Fitting } from "../../document/fitting";
+import { type Fitting, readLengths } from "../../document/fitting";
 import { lastChange } from "../progress/lastChange";
 import type { CurrentStep } from "../steps/currentStep";
 
@@ -48,11 +48,5 @@ function readBetween({ work, unit }: Pick<Fitting, "work" | "unit">): {
   const changed = lastChange(work);
   const read = work.findLast((entry, i) => i > changed && entry.did === "measuredBetween");
   if (read?.did !== "measuredBetween") return { readings: {}, at: {} };
-  const readings = Object.fromEntries(
-    Object.entries(read.readings).flatMap(([name, entry]) => {
-      const length = entryLength(entry, unit);
-      return length.ok ? [[name, length.value] as const] : [];
-    }),
-  );
-  return { readings, at: read.belowNapeMm ?? {} };
+  return { readings: readLengths(read.readings, unit), at: read.belowNapeMm ?? {} };
 }

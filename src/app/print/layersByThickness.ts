@@ -1,5 +1,5 @@
-import type { LevelOutline } from "../../core/padding/layerThickness";
-import { piecesThickness } from "../../core/padding/layerThickness";
+import { mostLayers } from "../../core/above/layersThatFit";
+import { type LevelOutline, piecesThickness } from "../../core/padding/layerThickness";
 import { isStructure } from "../../core/padding/piece";
 import type { PlanInput } from "../../core/plan/basis";
 import type { Plan, PlannedPiece, TapeReading } from "../../core/plan/plan";
@@ -22,9 +22,6 @@ export interface LayersOfThickness {
 /** As far as published thicknesses of battings of one weight lie apart; each a fifth to a quarter from the next. */
 const shares = [0.65, 0.8, 1, 1.25, 1.55] as const;
 
-/** A stack higher than this is no work for hands, as above the bust. A judgement. */
-const mostLayers = 12;
-
 /**
  * How many layers each piece of the structure gets for several thicknesses of one layer, so that the work goes on by the trial
  * with nothing but paper. The pieces keep their outlines. In the order of pinning each gets the
@@ -34,13 +31,16 @@ const mostLayers = 12;
  */
 export function layersByThickness(input: PlanInput, plan: Plan, trialTurns: number): readonly LayersOfThickness[] {
   const each = input.batting.layerThickness;
+  const { levelSections } = basisOf(input);
+  const structure = plan.pieces.filter(isStructure);
+  const drawn = structure.map((_, place) => levelSections.map((at) => readingOf(structure.slice(0, place + 1), at)));
   const gainOf = (share: number) => mm(trialTurns * 2 * Math.PI * each * share);
   return shares.map((share, i) => {
     const [before, after] = [shares[i - 1], shares[i + 1]];
     return {
       layer: mm(each * share),
       share,
-      layers: layersFor(input, plan, share),
+      layers: layersFor({ structure, drawn, levelSections }, share),
       gain: {
         from: before === undefined ? null : gainOf(Math.sqrt(before * share)),
         to: after === undefined ? null : gainOf(Math.sqrt(share * after)),
@@ -49,17 +49,21 @@ export function layersByThickness(input: PlanInput, plan: Plan, trialTurns: numb
   });
 }
 
-function layersFor(input: PlanInput, plan: Plan, share: number): readonly number[] {
-  const { levelSections } = basisOf(input);
-  const structure = plan.pieces.filter(isStructure);
+/** The structure as it is drawn, and what the tape reads after each of its pieces, line by line. */
+interface DrawnStructure {
+  readonly structure: readonly PlannedPiece[];
+  readonly drawn: readonly (readonly TapeReading[])[];
+  readonly levelSections: readonly LevelOutline[];
+}
+
+function layersFor({ structure, drawn, levelSections }: DrawnStructure, share: number): readonly number[] {
   const on: PlannedPiece[] = [];
   return structure.map((piece, place) => {
-    const planned = levelSections.map((at) => readingOf(structure.slice(0, place + 1), at));
     const isOver = (count: number): boolean => {
       const pinned = [...on, withLayers(piece, count, share)];
       return levelSections.some((at, i) => {
-        const [read, drawn] = [readingOf(pinned, at), planned[i] as TapeReading];
-        return (["girth", "frontArc", "backArc"] as const).some((part) => read[part] > drawn[part] + tapeAgreement);
+        const [read, wanted] = [readingOf(pinned, at), drawn[place]?.[i] as TapeReading];
+        return (["girth", "frontArc", "backArc"] as const).some((part) => read[part] > wanted[part] + tapeAgreement);
       });
     };
     const off = (count: number) => Math.abs(count * share - piece.layers.length);

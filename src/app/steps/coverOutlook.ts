@@ -4,7 +4,7 @@ import { levelNames, type MeasurementName } from "../../core/body/vocabulary";
 import type { Plan, TapeReading } from "../../core/plan/plan";
 import type { Replan } from "../../core/plan/replanFitting";
 import { onTarget, tapeAgreement } from "../../core/tolerances";
-import { entryLength, type Fitting } from "../../document/fitting";
+import { type Fitting, readLengths } from "../../document/fitting";
 import { lastChange } from "../progress/lastChange";
 import type { CoverOff } from "./step";
 
@@ -63,14 +63,11 @@ function addedAt({ girth, frontArc }: LevelPosterior, bare: TapeReading) {
 function readOverCover({ work, unit }: Pick<Fitting, "work" | "unit">): {
   readonly [name in MeasurementName]?: number;
 } {
-  const changed = lastChange(work);
-  return Object.fromEntries(
-    work.slice(changed + 1).flatMap((entry) => {
-      if (entry.did !== "measured" || entry.over !== "cover") return [];
-      return Object.entries(entry.readings).flatMap(([name, typed]) => {
-        const length = entryLength(typed, unit);
-        return length.ok ? [[name, length.value] as const] : [];
-      });
-    }),
+  const since = work.slice(lastChange(work) + 1);
+  return Object.assign(
+    {},
+    ...since.flatMap((entry) =>
+      entry.did === "measured" && entry.over === "cover" ? [readLengths(entry.readings, unit)] : [],
+    ),
   );
 }

@@ -49,14 +49,12 @@ export const stackParts = ["whole", "front", "back"] as const;
 export type StackPart = (typeof stackParts)[number];
 export type MadeLayers = { readonly [part in StackPart]?: number };
 
-/** Layers that lie on each other, and what one more would do. */
+/** Layers that lie on each other, and what one more would do. It is cut like the outermost. */
 export interface AboveStack {
   readonly part: StackPart;
   readonly layers: number;
   /** By how much one layer more changes a reading (mm); negative where the tape reads less for it. */
   readonly oneMore: { readonly [name in AboveReadingName]?: number };
-  /** What one layer more is cut like: it lies over all. */
-  readonly next: PatternPart;
 }
 
 /**

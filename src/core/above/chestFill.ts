@@ -4,7 +4,6 @@ import type { BuildAbove } from "./buildAbove";
 import { isRoomFor, mostLayers, type ReadWith } from "./layersThatFit";
 import { aboveFeather, layerShares, type Oval, ovalParts, ovalThickness } from "./ovalLayers";
 import { aboveReading } from "./aboveReading";
-import { wholeStack } from "./stack";
 import { tautPath } from "./tautPath";
 import { acrossLength } from "./upperBack";
 import { needed, sideLength } from "./needed";
@@ -35,7 +34,7 @@ export function chestFill(input: AboveInput): readonly BuildAbove[] {
     const { readings, oneMore } = fillReadings(readable, counts, i as 0 | 1, input.layer);
     if (count === 0) return { ...build, act: { what: "none" }, readings };
     const cut = (layers: number) => ovalParts(build.id, ground.oval, layerShares(layers), "side neck to apex");
-    const stacks = [wholeStack(count, cut, oneMore)];
+    const stacks = [{ part: "whole" as const, layers: count, oneMore: oneMore }];
     // Before the right side is built, too, the tape across the chest says nothing of either.
     const isLast = side === "right" || counts[1] === 0;
     const asks = [wayName[i as 0 | 1], ...(isLast ? (["acrossChest"] as const) : [])];

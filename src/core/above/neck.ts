@@ -5,7 +5,6 @@ import type { BuildAbove } from "./buildAbove";
 import { layersThatFit } from "./layersThatFit";
 import { layerShares } from "./ovalLayers";
 import { aboveReading } from "./aboveReading";
-import { wholeStack } from "./stack";
 import { needed } from "./needed";
 
 /** Narrow wraps around the root of the neck, their ends meeting at center back; each adds 2π·t to what the tape reads there. */
@@ -26,7 +25,7 @@ export function neck({ body, form, layer, made }: AboveInput): BuildAbove {
     layerShares(wraps, lowest / tallest).map((share, i) =>
       stripPart(`${build.id}-layer-${i + 1}`, build.id, formGirth + adds * i, share * tallest),
     );
-  const stacks = [wholeStack(count, cut, { neckGirth: adds })];
+  const stacks = [{ part: "whole" as const, layers: count, oneMore: { neckGirth: adds } }];
   return {
     ...build,
     act: { what: "layers", layers: cut(count), feather: mm(10), stacks, asks: ["neckGirth"] },

@@ -6,7 +6,6 @@ import type { BuildAbove } from "./buildAbove";
 import { layersThatFit } from "./layersThatFit";
 import { aboveFeather } from "./ovalLayers";
 import { aboveReading } from "./aboveReading";
-import { wholeStack } from "./stack";
 import { needed, sideLength } from "./needed";
 import { tautPath } from "./tautPath";
 
@@ -40,7 +39,7 @@ function shoulderHeight({ body, form, layer, made }: AboveInput, side: "left" | 
     wedgeLengths(layers, formLength).map((length, i) =>
       wedgePart(`${build.id}-layer-${i + 1}`, build.id, side, length, formLength),
     );
-  const stacks = [wholeStack(count, cut, { [name]: -lift })];
+  const stacks = [{ part: "whole" as const, layers: count, oneMore: { [name]: -lift } }];
   return {
     ...build,
     act: { what: "layers", layers: cut(count), feather: aboveFeather, stacks, asks: [name] },

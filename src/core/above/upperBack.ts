@@ -5,7 +5,6 @@ import type { BuildAbove } from "./buildAbove";
 import { layersThatFit, type ReadWith } from "./layersThatFit";
 import { aboveFeather, layerShares, type Oval, ovalParts, ovalThickness } from "./ovalLayers";
 import { aboveReading } from "./aboveReading";
-import { wholeStack } from "./stack";
 import { tautPath } from "./tautPath";
 import { needed } from "./needed";
 
@@ -63,7 +62,7 @@ export function upperBack({ body, form, layer, added, made }: AboveInput): Build
   });
   if (count === 0) return { ...build, act: { what: "none" }, readings };
   const cut = (layers: number) => ovalParts(build.id, oval, layerShares(layers), "center back");
-  const stacks = [wholeStack(count, cut, oneMore)];
+  const stacks = [{ part: "whole" as const, layers: count, oneMore: oneMore }];
   return { ...build, act: { what: "layers", layers: cut(count), feather: aboveFeather, stacks, asks }, readings };
 }
 

@@ -49,7 +49,6 @@ export function upperChest({ body, form, layer, added, made }: AboveInput): Buil
     part: half,
     layers: layers[half],
     oneMore: { upperChestGirth: adds, [`upperChest${half === "front" ? "Front" : "Back"}Arc`]: adds },
-    next: cut(half, layers[half] + 1).at(-1) as PatternPart,
   }));
   const parts = [...cut("front", layers.front), ...cut("back", layers.back)];
   const asks = ["upperChestGirth", "upperChestFrontArc"] as const;

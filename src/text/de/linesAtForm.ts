@@ -1,3 +1,4 @@
+import { isNought } from "../shownLength";
 import type { LinePart } from "../../core/form/linePart";
 import type { LineChange } from "../../core/plan/lineChange";
 import type { Millimetres } from "../../core/units";
@@ -200,6 +201,6 @@ const piecesWords = (count: number): string => (count === 1 ? "Ein Polster" : `$
 
 function addsWords(before: Millimetres, after: Millimetres, counted: LineChange["counted"], write: Write): string {
   const where = counted === "girth" ? "rundum" : "vorn";
-  const [was, is] = [before, after].map((length) => (/^0(?![.,\d])/.test(write(length)) ? "nichts" : write(length)));
+  const [was, is] = [before, after].map((length) => (isNought(write(length)) ? "nichts" : write(length)));
   return was === is ? `kommt ${where} ${is} dazu, wie zuvor.` : `kommt ${where} jetzt ${is} dazu, statt ${was}.`;
 }

@@ -1,4 +1,5 @@
 import type { CoverOff, Step, StepName } from "../../app/steps/step";
+import { handLengths, tiltTold } from "../../app/steps/handLengths";
 import type { StepFacts } from "../../app/steps/stepFacts";
 import { levelNames } from "../../core/body/vocabulary";
 import type { LengthStep } from "../../core/lengthText";
@@ -23,7 +24,7 @@ interface MakingSaying {
 
 type Words = readonly [act: string, how: string];
 
-const [wideAllowance, usualAllowance, hemAllowance] = [mm(25.4), mm(9.525), mm(50.8)];
+const { fitted, seam, hem } = handLengths.allowance;
 
 const always = {
   "choose-cover": [
@@ -53,7 +54,7 @@ export function makingWords(step: Step & { readonly do: AfterPaddingName }, { fa
     case "cut-cover":
       return [
         "Die Teile des Bezugs zuschneiden.",
-        `Die Schnittteile in wahrer Größe drucken und jedes auf der durchgezogenen Linie ausschneiden; oberhalb der Brustlinie den Stoff stehen lassen. Die Nahtzugaben sind ${write(wideAllowance)} an den Seiten und in der hinteren Mitte, ${write(hemAllowance)} am Saum, sonst ${write(usualAllowance)}.`,
+        `Die Schnittteile in wahrer Größe drucken und jedes auf der durchgezogenen Linie ausschneiden; oberhalb der Brustlinie den Stoff stehen lassen. Die Nahtzugaben sind ${write(fitted)} an den Seiten und in der hinteren Mitte, ${write(hem)} am Saum, sonst ${write(seam)}.`,
       ];
     case "fit-cover":
       return fitWords(facts);
@@ -96,7 +97,7 @@ function closeWords(facts: StepFacts | undefined, write: (length: number) => str
       ]
     : [
         "Die Seiten nähen und hinten schließen.",
-        `An den Nadeln entlang anzeichnen, sie herausziehen und zählen. Den Bezug abnehmen, die Seiten nähen, auf ${write(wideAllowance)} zurückschneiden, wenden und wieder überziehen. Die hintere Mitte ${opening} schließen.`,
+        `An den Nadeln entlang anzeichnen, sie herausziehen und zählen. Den Bezug abnehmen, die Seiten nähen, auf ${write(fitted)} zurückschneiden, wenden und wieder überziehen. Die hintere Mitte ${opening} schließen.`,
       ];
 }
 
@@ -142,11 +143,7 @@ function correctWords(off: readonly CoverOff[], write: (length: number) => strin
   ];
 }
 
-const sewnInFrom = mm(35);
-
 export const sewnInTick = "So weit steht er ab: ins Polster genäht";
-
-const tiltTold = 2;
 
 function waistTapeWords(facts: StepFacts | undefined, write: (length: number) => string): Words {
   const tape = facts?.waistTape ?? null;
@@ -162,7 +159,7 @@ function waistTapeWords(facts: StepFacts | undefined, write: (length: number) =>
       ? ""
       : ` Vorn liegt es ${write(Math.abs(tilt.front - tilt.back))} ${tilt.front < tilt.back ? "tiefer" : "höher"} als hinten${tape.tiltAdds < tiltTold ? "" : `: So geneigt zeigt ein Maßband etwa ${write(tape.tiltAdds)} mehr als waagerecht`}.`;
   const sewn = hasCover(facts)
-    ? `Lange Stiche an der Oberkante, nur durch den Bezug; wo eine gerade Kante von den Schulterblättern zum Gesäß an der Taille ${write(sewnInFrom)} oder mehr absteht, bis ins Polster.`
+    ? `Lange Stiche an der Oberkante, nur durch den Bezug; wo eine gerade Kante von den Schulterblättern zum Gesäß an der Taille ${write(handLengths.sewnInFrom)} oder mehr absteht, bis ins Polster.`
     : "Lange Stiche an der Oberkante, nur durch die äußerste Lage Vlies.";
   return [
     "Das Taillenband annähen.",

@@ -1,8 +1,9 @@
+import { handLengths, largerLine } from "../../app/steps/handLengths";
+import { trialHeight } from "../../core/plan/trialPiece";
 import type { Step, TuneAct } from "../../app/steps/step";
 import type { BuildAbove } from "../../core/above/buildAbove";
 import { levelNames } from "../../core/body/vocabulary";
 import type { PlannedPiece } from "../../core/plan/plan";
-import { tapeAgreement } from "../../core/tolerances";
 import { mm } from "../../core/units";
 import { shownLength } from "../shownLength";
 import type { StepSaying, StepWords } from "../steps";
@@ -102,9 +103,6 @@ const cutWords = (piece: PlannedPiece, { lengths, cutFrom }: StepSaying): StepWo
 
 const nothing: StepWords = ["", ""];
 
-const trialHeight = mm(76.2);
-const basteInset = mm(19);
-
 function prepareWords(saying: StepSaying): StepWords {
   const ready = readyWords(saying.facts?.form ?? unsaidForm, saying.lengths);
   const how = [
@@ -121,9 +119,8 @@ function prepareWords(saying: StepSaying): StepWords {
 }
 
 function largerPlace({ levels, lengths }: StepSaying): string {
-  const over = ({ body, form }: StepSaying["levels"][number]) => form.girth.value - body.girth.value;
-  const [worst] = levels.filter((level) => over(level) > tapeAgreement).toSorted((a, b) => over(b) - over(a));
-  return worst === undefined ? "" : girthTooLarge(worst.name, shownLength(mm(over(worst)), lengths));
+  const worst = largerLine(levels);
+  return worst === null ? "" : girthTooLarge(worst.name, shownLength(worst.over, lengths));
 }
 
 const linesBelow = ({ levels, lengths }: StepSaying): string =>
@@ -192,7 +189,7 @@ export function buildHow(build: BuildAbove, { lengths, facts }: StepSaying): str
 }
 
 function basteWords(names: readonly string[], { lengths }: StepSaying): StepWords {
-  const inset = shownLength(basteInset, lengths);
+  const inset = shownLength(handLengths.basteInset, lengths);
   const how =
     "Die Nadeln herausziehen und zählen: so viele, wie hineingekommen sind. Hier können Sie für heute aufhören.";
   return names.length < 3

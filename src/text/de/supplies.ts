@@ -7,6 +7,7 @@ import { trialLabel } from "../../app/supplies/trialStrip";
 import { type LengthStep, type LengthUnit, tapeStep } from "../../core/lengthText";
 import { type BattingGood, type BattingGoodId, boughtLength, type ClothWidthId } from "../../core/supplies/goods";
 import { type Millimetres, mm } from "../../core/units";
+import { clothSize } from "../clothSize";
 import { noBreakSpace, shownLength } from "../shownLength";
 import { shopLength as englishShopLength } from "../supplies";
 import { upperFirst } from "./grammar/listed";
@@ -80,16 +81,6 @@ export const layoutWords = (
     length: isRoll ? shopLength(length, unit) : size(length),
     left: left === null ? null : "bleibt übrig",
   };
-};
-
-const clothSizes: { readonly [width in ClothWidthId]: { readonly in: number; readonly cm: number } } = {
-  "150-cm": { in: 60, cm: 150 },
-  "115-cm": { in: 45, cm: 115 },
-};
-
-const clothSize = (width: ClothWidthId, unit: LengthUnit): string => {
-  const named = unit === "in" ? "in" : "cm";
-  return `${clothSizes[width][named]}${noBreakSpace}${named}`;
 };
 
 export const clothWidthName = (width: ClothWidthId, unit: LengthUnit): string => `${clothSize(width, unit)} breit`;

@@ -1,3 +1,4 @@
+import { isNought } from "../../../text/shownLength";
 import { useMemo } from "react";
 import { isBare } from "../../../app/progress/isBare";
 import { openQuestions, type Question } from "../../../app/progress/questions";
@@ -96,7 +97,7 @@ export function DraftNote({ plan }: { readonly plan: Plan }) {
 export function NextQuestions({ plan }: { readonly plan: Plan }) {
   const { step, write } = useLengths();
   const questions = useOpenQuestions(plan);
-  const told = questions.filter(({ gain }) => !/^0(?![.,\d])/.test(writtenLength(gain, step))).slice(0, mostAsked);
+  const told = questions.filter(({ gain }) => !isNought(writtenLength(gain, step))).slice(0, mostAsked);
   if (told.length === 0) return null;
   return (
     <section className="next-questions">

@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from "react";
-import { isRemoteOffered, openRoom, type OpenRoom } from "../../../app/classRemote/remoteLink";
+import { openRoom, type OpenRoom } from "../../../app/classRemote/remoteLink";
 import { longestAct, type RemoteMove } from "../../../app/classRemote/remoteWords";
+import { useRemoteOffered } from "../../kit/useRemoteOffered";
 import { remoteWords } from "../../../text/remote";
 import { withoutFigures } from "../../../text/withoutFigures";
 
@@ -24,7 +25,7 @@ export interface ClassRemote {
 
 /** A phone's moves do what the keys do; the phone is told the act of the step, without any figure. */
 export function useClassRemote(headline: string, onMove: (does: RemoteMove) => void): ClassRemote {
-  const [isOffered, setOffered] = useState(false);
+  const isOffered = useRemoteOffered() === true;
   const [standing, setStanding] = useState<RemoteStanding>({ kind: "off" });
   const room = useRef<OpenRoom | null>(null);
   const moved = useRef(onMove);
@@ -32,17 +33,13 @@ export function useClassRemote(headline: string, onMove: (does: RemoteMove) => v
   useEffect(() => {
     moved.current = onMove;
   }, [onMove]);
-  useEffect(() => {
-    let isHere = true;
-    void isRemoteOffered().then((is) => {
-      if (isHere) setOffered(is);
-    });
-    return () => {
-      isHere = false;
+  useEffect(
+    () => () => {
       room.current?.end();
       room.current = null;
-    };
-  }, []);
+    },
+    [],
+  );
   useEffect(() => {
     if (standing.kind !== "off") room.current?.sayAct(act);
   }, [act, standing.kind]);

@@ -27,7 +27,7 @@ export function FilledSheet({ plan }: { readonly plan: Plan }) {
   const doAndSay = useDoAndSay();
   const on = pinnedPieces(fitting.work);
   const left = plan.pieces.filter(({ id }) => !on.has(id));
-  const [layers, setLayers] = useState<{ readonly [id: string]: number | null }>({});
+  const [layers, setLayers] = useState<LayersOfPieces>({});
   const [isBasted, setBasted] = useState(false);
   const layersOf = (piece: PlannedPiece) => layers[piece.id] ?? 0;
   const typed = (moment: SheetMoment) =>
@@ -75,9 +75,14 @@ export function FilledSheet({ plan }: { readonly plan: Plan }) {
   );
 }
 
+/** How many layers each piece was cut of; none while it is not ticked. */
+interface LayersOfPieces {
+  readonly [id: string]: number;
+}
+
 interface PiecesOnSheetProps {
   readonly pieces: readonly PlannedPiece[];
-  readonly layers: { readonly [id: string]: number | null };
+  readonly layers: LayersOfPieces;
   readonly onLayers: (id: string, count: number) => void;
 }
 

@@ -1,6 +1,7 @@
 import { type FormEvent, useEffect, useId, useState } from "react";
-import { isRemoteOffered, listenAsPhone, pairPhone, sendMove } from "../../../app/classRemote/remoteLink";
+import { listenAsPhone, pairPhone, sendMove } from "../../../app/classRemote/remoteLink";
 import { codeDigits, remoteMoves, type RemoteMove } from "../../../app/classRemote/remoteWords";
+import { useRemoteOffered } from "../../kit/useRemoteOffered";
 import { remoteWords } from "../../../text/remote";
 import "./remote.css";
 
@@ -44,17 +45,8 @@ const keptPhone = "padwright remote";
 function Pairing({ news, onPaired }: { readonly news: string; readonly onPaired: (phone: string) => void }) {
   const [code, setCode] = useState("");
   const [problem, setProblem] = useState(news);
-  const [isOffered, setOffered] = useState<boolean | null>(null);
+  const isOffered = useRemoteOffered();
   const id = useId();
-  useEffect(() => {
-    let isHere = true;
-    void isRemoteOffered().then((is) => {
-      if (isHere) setOffered(is);
-    });
-    return () => {
-      isHere = false;
-    };
-  }, []);
   const connect = async (event: FormEvent) => {
     event.preventDefault();
     const paired = await pairPhone(code.replace(/\D/g, ""));
