@@ -157,6 +157,8 @@ test("the tool in two languages is kept side by side, and neither answers for th
   await expect
     .poll(() => page.evaluate(() => navigator.serviceWorker.controller?.scriptURL ?? ""), patiently)
     .toBe(`${server.address}de/sw.js`);
+  // The English worker gave way: that is no newer release.
+  await expect(page.getByText("In einem anderen Tab")).toHaveCount(0);
   await server.stop();
   for (const [path, language] of [
     ["de/", "de"],

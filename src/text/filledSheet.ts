@@ -3,6 +3,7 @@ export const filledSheetWords = {
   fold: "Enter a filled-in padding sheet",
   lead: "You worked with paper alone? Tick what is pinned and type what you wrote down. The steps are marked done as if you had tapped each one. You can undo it.",
   pieces: "Pinned, in the order of the sheet",
+  layersUnit: "layers",
   layers: (piece: string): string => `Layers of ${piece}`,
   moments: { structure: "Over the structure", end: "At the end" },
   basted: "Everything is basted; as many pins came out as went in",

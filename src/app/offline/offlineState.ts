@@ -38,7 +38,9 @@ export function startOffline(options: OfflineOptions): Offline {
     state = next;
     onState(next);
   };
-  const hadWorker = Boolean(container?.controller);
+  // A worker of another language, whose scope lies around this one, may have opened the page: ours was not here before.
+  const controller = container?.controller ?? null;
+  const hadWorker = controller !== null && controller.scriptURL === new URL(workerAddress, document.baseURI).href;
   container?.addEventListener("controllerchange", () => {
     if (isAsked) loadAnew();
     else if (hadWorker) show({ kind: "newReleaseElsewhere" });

@@ -3,6 +3,7 @@ export const filledSheetWords = {
   fold: "Ein ausgefülltes Arbeitsblatt übernehmen",
   lead: "Sie haben nur mit Papier gearbeitet? Haken Sie an, was aufgesteckt ist, und tippen Sie ein, was Sie aufgeschrieben haben. Es wird festgehalten, als wäre jeder Schritt gleich eingetragen worden, und lässt sich zurücknehmen.",
   pieces: "Aufgesteckt, in der Reihenfolge des Blattes",
+  layersUnit: "Lagen",
   layers: (piece: string): string => `Lagen: ${piece}`,
   moments: { structure: "Über dem Aufbau", end: "Am Ende" },
   basted: "Alles ist geheftet, und die Nadeln sind gezählt",

@@ -9,7 +9,7 @@ import type { Plan, PlannedPiece } from "../../../core/plan/plan";
 import { mostLayersAbove } from "../../../document/fittingLimits";
 import { filledSheetWords } from "../../../text/filledSheet";
 import { tapePartNames } from "../../../text/padding";
-import { numberedName } from "../../../text/pieces";
+import { numberedName, upperFirst } from "../../../text/pieces";
 import { levelWords } from "../../../text/pictures";
 import { planWords } from "../../../text/plan";
 import { DraftLength } from "../../kit/field/DraftLength";
@@ -101,20 +101,23 @@ function PiecesOnSheet({ pieces, layers, onLayers }: PiecesOnSheetProps) {
                 checked={count > 0}
                 onChange={({ target }) => onLayers(piece.id, target.checked ? piece.layers.length : 0)}
               />
-              <span>{name}</span>
+              <span>{upperFirst(name)}</span>
             </label>
             {isStructure(piece) && count > 0 ? (
-              <input
-                className="line-input sheet-layers"
-                type="number"
-                min={1}
-                max={mostLayersAbove}
-                aria-label={filledSheetWords.layers(name)}
-                value={count}
-                onChange={({ target }) =>
-                  onLayers(piece.id, Math.max(1, Math.min(mostLayersAbove, Math.round(Number(target.value)) || 1)))
-                }
-              />
+              <span className="row">
+                <input
+                  className="line-input sheet-layers"
+                  type="number"
+                  min={1}
+                  max={mostLayersAbove}
+                  aria-label={filledSheetWords.layers(name)}
+                  value={count}
+                  onChange={({ target }) =>
+                    onLayers(piece.id, Math.max(1, Math.min(mostLayersAbove, Math.round(Number(target.value)) || 1)))
+                  }
+                />
+                <span aria-hidden="true">{filledSheetWords.layersUnit}</span>
+              </span>
             ) : null}
           </div>
         );
@@ -127,17 +130,19 @@ function PiecesOnSheet({ pieces, layers, onLayers }: PiecesOnSheetProps) {
 function SheetFields({ plan, moment }: { readonly plan: Plan; readonly moment: SheetMoment }) {
   const name = filledSheetWords.moments[moment];
   return (
-    <fieldset className="sheet-fields">
+    <fieldset>
       <legend>{name}</legend>
-      {plan.levels.flatMap((level) =>
-        parts.map((part) => (
-          <DraftLength
-            key={`${level.name}${part}`}
-            draftKey={sheetDraftKey(moment, readingName(level.name, part))}
-            label={`${levelWords[level.name]}, ${tapePartNames[part]}`}
-          />
-        )),
-      )}
+      <div className="sheet-columns">
+        {plan.levels.flatMap((level) =>
+          parts.map((part) => (
+            <DraftLength
+              key={`${level.name}${part}`}
+              draftKey={sheetDraftKey(moment, readingName(level.name, part))}
+              label={upperFirst(`${levelWords[level.name]}, ${tapePartNames[part]}`)}
+            />
+          )),
+        )}
+      </div>
     </fieldset>
   );
 }
