@@ -33,7 +33,9 @@ const stories: { readonly [story: string]: { readonly [state: string]: (page: Pa
     plan: async (page) => {
       await openDemo(page);
       await unfoldPlan(page);
-      await page.getByRole("button", { name: "Show piece 3 on the figure" }).first().click();
+      await page.locator(".piece-tile").nth(2).click();
+      const back = page.getByRole("button", { name: "Back to the plan" });
+      if (await back.isVisible()) await back.click();
       await page.getByRole("button", { name: "Change the batting" }).click();
     },
     body: at("body"),

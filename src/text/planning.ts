@@ -35,7 +35,6 @@ export const planningWords = {
   cannot: "What padding cannot do",
   otherForm: "Look at other sizes",
   seams: "Where to mark the side seams",
-  where: "Where it goes",
   levels: "Line by line",
   level: "Level line",
   pieceList: "Pieces, in the order of pinning",
@@ -50,8 +49,9 @@ export const planningWords = {
   measureBreadth: "Measure a width straight across",
   rows: { girth: "all around", frontArc: "front", backArc: "back", depthBelowNape: "below the nape" },
   guessed: "estimated",
-  figure: { front: "Front", back: "Back", side: "Side" },
-  showPiece: (order: number): string => `Show piece ${order} on the figure`,
+  larger: "Larger drawing",
+  backToPlan: "Back to the plan",
+  chooseLevel: "Which level line is shown",
 } as const;
 
 export const listed = (words: readonly string[]): string =>

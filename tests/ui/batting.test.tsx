@@ -13,7 +13,7 @@ import { BattingLine } from "../../src/ui/kit/batting/BattingLine";
 import { secondBatting } from "../../src/text/battingText";
 import { step } from "../../src/app/steps/step";
 import { StepStop } from "../../src/ui/pages/padding/StepStop";
-import { PlanPieces } from "../../src/ui/pages/plan/PlanPieces";
+import { OpenPiece } from "../../src/ui/pages/plan/OpenPiece";
 import { PrintSheet } from "../../src/ui/kit/sheet/PrintSheet";
 import { CutSheet } from "../../src/ui/pages/print/CutSheet";
 import { battingGuesses, twoBattingNames } from "../../src/text/batting";
@@ -78,7 +78,7 @@ test("what cannot be read stays in the field as it was typed, and the second bat
 });
 
 const places: { readonly [place: string]: React.ReactNode } = {
-  plan: <PlanPieces plan={plan} shown={null} onShow={() => {}} />,
+  plan: plan.pieces.map((piece) => <OpenPiece key={piece.id} plan={plan} piece={piece} onLarger={() => {}} />),
   "padding sheet": <PrintSheet plan={plan} />,
   "cut drawings": <CutSheet plan={plan} />,
 };

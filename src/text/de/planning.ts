@@ -38,7 +38,6 @@ export const planningWords = {
   cannot: "Was Polstern nicht kann",
   otherForm: "Andere Größen ansehen",
   seams: "Wo die Seitennähte anzuzeichnen sind",
-  where: "Wo es hinkommt",
   levels: "Linie für Linie",
   level: "Linie",
   pieceList: "Polster, in der Reihenfolge des Aufsteckens",
@@ -53,8 +52,9 @@ export const planningWords = {
   measureBreadth: "Eine Breite gerade hindurch messen",
   rows: { girth: "rundum", frontArc: "vorn", backArc: "hinten", depthBelowNape: "unter dem Nacken" },
   guessed: "geschätzt",
-  figure: { front: "Vorn", back: "Hinten", side: "Seite" },
-  showPiece: (order: number): string => `Polster ${order} an der Figur zeigen`,
+  larger: "Größere Zeichnung",
+  backToPlan: "Zurück zum Plan",
+  chooseLevel: "Welche Linie zu sehen ist",
 } as const;
 
 export const listed = (words: readonly string[]): string => joined(words);

@@ -30,7 +30,8 @@ export interface WorkPicture {
   readonly tape?: { readonly level: LevelName; readonly isHalf: boolean };
   /** Words to the right of a height (mm below the nape), as the distance of an edge from a line. */
   readonly notes: readonly { readonly depth: number; readonly lines: readonly [string, string] }[];
-  readonly names: { readonly [level in LevelName]: string };
+  /** What the level lines are called at their left ends; null in a picture too small for words. */
+  readonly names: { readonly [level in LevelName]: string } | null;
   /** Seen close, from this height to that one. */
   readonly crop: { readonly top: number; readonly bottom: number } | null;
   readonly textSize: number;
@@ -80,6 +81,10 @@ export function workScene(picture: WorkPicture): Scene {
     labels: [...nameLabels(picture, frame), ...noteLabels(picture, frame)],
   };
 }
+
+/** Seen from where most of it lies. */
+export const viewOfPieces = (pieces: readonly Piece[]): FigureView =>
+  pieces.length > 0 && pieces.every(({ anchor }) => anchor === "centerBack") ? "back" : "front";
 
 /** What the hands are on now. */
 const isYellow: ReadonlySet<WorkPicture["doing"]> = new Set(["pin", "plan"]);
@@ -139,11 +144,11 @@ const pinMarks = (pins: ReturnType<typeof pinsAlong>): readonly Mark[] => [
 ];
 
 /** The whole form with room for names left and notes right, or the part that matters seen close. */
-function frameOf({ crop, textSize, notes, doing, view }: WorkPicture, shape: TorsoShape): Frame {
+function frameOf({ crop, textSize, names, notes, doing, view }: WorkPicture, shape: TorsoShape): Frame {
   const reach = (depth: number) =>
     view === "side" ? Math.max(shape.front(depth), shape.back(depth)) : shape.half(depth);
   const half = Math.max(shape.shoulderHalf, ...levelNames.map((name) => reach(shape.levels[name].depthBelowNape))) + 14;
-  const left = doing === "look" ? 12 : nameRoom * textSize;
+  const left = doing === "look" || names === null ? 12 : nameRoom * textSize;
   const right = notes.length === 0 ? 12 : noteRoom * textSize;
   const [top, bottom] = crop === null ? [-92, shape.hem + 40] : [crop.top, crop.bottom];
   return { x: -half - left, y: top, width: 2 * half + left + right, height: bottom - top };
@@ -154,7 +159,7 @@ const nameRoom = 4.9;
 const noteRoom = 7.4;
 
 const nameLabels = ({ levels, names, doing }: WorkPicture, frame: Frame): readonly Label[] =>
-  doing === "look"
+  doing === "look" || names === null
     ? []
     : levels
         .filter(({ depthBelowNape }) => depthBelowNape.value > frame.y && depthBelowNape.value < frame.y + frame.height)

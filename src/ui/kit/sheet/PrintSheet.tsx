@@ -1,7 +1,7 @@
 import type { Plan } from "../../../core/plan/plan";
 import { shortfallCause } from "../../../app/progress/shortfallCause";
 import { isBare } from "../../../app/progress/isBare";
-import { FigureOf } from "../plan/PlanFigures";
+import { FigureOf } from "./FigureOf";
 import { linesWords } from "../../../text/linesAtForm";
 import { planWords } from "../../../text/plan";
 import { printingWords } from "../../../text/printing";
@@ -37,8 +37,8 @@ export function PrintSheet({ plan }: { readonly plan: Plan }) {
         <div className="sheet-top">
           {plan.pieces.length === 0 ? null : (
             <div className="sheet-figures">
-              <FigureOf plan={plan} view="front" shown={null} shownOn="paper" />
-              <FigureOf plan={plan} view="back" shown={null} shownOn="paper" isNamed={false} />
+              <FigureOf plan={plan} view="front" isNamed />
+              <FigureOf plan={plan} view="back" isNamed={false} />
             </div>
           )}
           <PrintMeasurements plan={plan} />

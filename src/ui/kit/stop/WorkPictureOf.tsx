@@ -4,7 +4,7 @@ import { type Piece, pieceExtent } from "../../../core/padding/piece";
 import type { Plan } from "../../../core/plan/plan";
 import { Drawing } from "../../drawing/Drawing";
 import { coverScene } from "../../drawing/torso/coverScene";
-import { type WorkPicture, workScene } from "../../drawing/torso/workScene";
+import { viewOfPieces, type WorkPicture, workScene } from "../../drawing/torso/workScene";
 import { measurementTexts } from "../../../text/measurements";
 import { levelWords, pictureWords } from "../../../text/pictures";
 import { phoneQuery, useMediaQuery } from "../useScreen";
@@ -32,7 +32,7 @@ export function WorkPictureOf({ plan, on, now = noPieces, doing, view, tape, tit
         on: on.filter(({ id }) => !now.some((piece) => piece.id === id)),
         now,
         doing,
-        view: view ?? viewOf(now),
+        view: view ?? viewOfPieces(now),
         ...(tape === undefined ? {} : { tape }),
         notes: doing === "pin" ? now.flatMap((piece) => edgeNotes(piece, write)) : [],
         names: levelWords,
@@ -66,10 +66,6 @@ export const ReadingPicture = memo(function ReadingPicture({
 });
 
 const noPieces: readonly Piece[] = [];
-
-/** Seen from where most of it lies. */
-const viewOf = (pieces: readonly Piece[]): WorkPicture["view"] =>
-  pieces.length > 0 && pieces.every(({ anchor }) => anchor === "centerBack") ? "back" : "front";
 
 /** How far its upper and lower edge lie from the nearest line. */
 function edgeNotes(piece: Piece, write: (length: Piece["layers"][number]["thickness"]) => string) {

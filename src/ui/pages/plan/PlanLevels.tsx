@@ -1,41 +1,48 @@
-import { useMemo } from "react";
+import { useMemo, useState } from "react";
 import { torsoReadings } from "../../../core/body/levelReadings";
-import type { Reading } from "../../../core/body/reading";
 import type { LevelName } from "../../../core/body/vocabulary";
 import type { Plan, PlannedLevel } from "../../../core/plan/plan";
 import { tapeAgreement } from "../../../core/tolerances";
-import { mm, type Millimetres } from "../../../core/units";
-import { tapeParts } from "../../../app/progress/padProgress";
+import { mm } from "../../../core/units";
 import { Drawing } from "../../drawing/Drawing";
 import { lengthWriter } from "../../../text/lengthWriter";
 import { sectionScene } from "../../drawing/sectionScene";
 import { formStanding } from "../../../app/session/formStanding";
-import { LengthFigure } from "../../kit/LengthFigure";
 import { pageAddress } from "../../kit/page";
 import { levelWords } from "../../../text/pictures";
 import { listed, planningWords } from "../../../text/planning";
+import { LevelTable } from "./LevelTable";
 import { useDerived } from "../../kit/useDerived";
 import { useFitting, useLengths } from "../../kit/useStore";
-import { HeadCells } from "../../kit/HeadCells";
+import { Segments } from "../../kit/Segments";
 
-/** Every level from the top down: its section to scale, and what the tape reads on the body, on the form and after. */
+/** One level at a time, of all that can be chosen: its section to scale, and what the tape reads on the body, on the form and after. */
 export function PlanLevels({ plan }: { readonly plan: Plan }) {
   const fitting = useFitting();
   const { planning } = useDerived();
+  const [chosen, setChosen] = useState<LevelName>("waist");
+  const level = plan.levels.find(({ name }) => name === chosen) ?? plan.levels[0];
   const isFormMeasured = formStanding(fitting, planning).kind === "measured";
+  if (level === undefined) return null;
   return (
     <>
-      <GuessedSides plan={plan} />
-      <ul className="levels">
-        {plan.levels.map((level) => (
-          <li key={level.name} className="level">
-            <h3>{capital(levelWords[level.name])}</h3>
-            <LevelSection plan={plan} level={level} />
-            <FormHeight level={level} />
-            <LevelTable level={level} bare={plan.bareForm[level.name]} isFormMeasured={isFormMeasured} />
-          </li>
-        ))}
-      </ul>
+      <fieldset className="plan-level-choice">
+        <legend className="unseen">{planningWords.chooseLevel}</legend>
+        <Segments
+          choices={plan.levels.map(({ name }) => ({
+            key: name,
+            words: capital(levelWords[name]),
+            isChosen: name === level.name,
+            choose: () => setChosen(name),
+          }))}
+        />
+      </fieldset>
+      <div className="level">
+        <LevelSection plan={plan} level={level} />
+        <FormHeight level={level} />
+        <LevelTable level={level} bare={plan.bareForm[level.name]} isFormMeasured={isFormMeasured} />
+        <GuessedSides plan={plan} />
+      </div>
     </>
   );
 }
@@ -73,10 +80,9 @@ const capital = (word: string): string => word.charAt(0).toUpperCase() + word.sl
 interface LevelSectionProps {
   readonly plan: Plan;
   readonly level: PlannedLevel;
-  readonly pinned?: number;
 }
 
-function LevelSection({ plan, level, pinned }: LevelSectionProps) {
+function LevelSection({ plan, level }: LevelSectionProps) {
   const { unit, step } = useLengths();
   const scene = useMemo(() => {
     const seamShift = plan.seamShifts.find((shift) => shift.level === level.name);
@@ -84,62 +90,8 @@ function LevelSection({ plan, level, pinned }: LevelSectionProps) {
       level,
       pieces: plan.pieces,
       lengths: lengthWriter(unit, step),
-      ...(pinned === undefined ? {} : { pinned }),
       ...(seamShift === undefined ? {} : { seamShift }),
     });
-  }, [plan, level, pinned, unit, step]);
+  }, [plan, level, unit, step]);
   return <Drawing scene={scene} />;
-}
-
-interface LevelTableProps {
-  readonly level: PlannedLevel;
-  readonly bare: Plan["bareForm"][LevelName];
-  /** Whether the form's own girths were read; a table only supposes them. */
-  readonly isFormMeasured: boolean;
-}
-
-function LevelTable({ level, bare, isFormMeasured }: LevelTableProps) {
-  const { tableHead, rows, formSupposed } = planningWords;
-  return (
-    <table className="figures-table">
-      <thead>
-        <tr>
-          <td />
-          <HeadCells words={[tableHead.body, isFormMeasured ? tableHead.form : formSupposed, tableHead.add]} />
-        </tr>
-      </thead>
-      <tbody>
-        {tapeParts.map((part) => (
-          <tr key={part}>
-            <th scope="row">{rows[part]}</th>
-            <td>
-              <KnownFigure value={level.body[part].value} known={level.body[part].kind} />
-            </td>
-            <td>
-              <KnownFigure value={bare[part]} known={isFormMeasured ? level.form[part].kind : "estimated"} />
-            </td>
-            <td>
-              <Figure value={mm(Math.max(0, level.predicted[part] - bare[part]))} />
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
-}
-
-function Figure({ value }: { readonly value: Millimetres }) {
-  const { step } = useLengths();
-  return <LengthFigure length={value} step={step} unitShown={false} />;
-}
-
-/** A figure that was read stands plain; any other on a dashed line, with the word for it beneath. */
-function KnownFigure({ value, known }: { readonly value: Millimetres; readonly known: Reading["kind"] }) {
-  const { step } = useLengths();
-  return (
-    <>
-      <LengthFigure length={value} step={step} estimated={known !== "measured"} unitShown={false} />
-      {known === "measured" ? null : <span className="figures-known">{planningWords.guessed}</span>}
-    </>
-  );
 }

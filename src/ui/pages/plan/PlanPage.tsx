@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { isBattingSupposed } from "../../../app/session/newFitting";
 import { formStanding } from "../../../app/session/formStanding";
 import { isContradiction } from "../../../core/body/plausibility";
 import type { Plan } from "../../../core/plan/plan";
@@ -11,23 +11,22 @@ import { BattingLine } from "../../kit/batting/BattingLine";
 import { UnitSlipButton } from "../../kit/measure/MeasureProblems";
 import { pageAddress } from "../../kit/page";
 import { DraftNote, NextQuestions, PlanWaiting } from "../../kit/plan/PlanWaiting";
-import { PlanFigures } from "../../kit/plan/PlanFigures";
 import { useDerived } from "../../kit/useDerived";
 import { useFitting, useLengths } from "../../kit/useStore";
+import { PlanBoard } from "./PlanBoard";
 import { BeforeCutting, PlanLimits, PlanPart } from "./PlanParts";
 import { PlanLevels } from "./PlanLevels";
-import { PlanPieces } from "./PlanPieces";
 
-/** The plan: in a sentence, in pictures, what comes before the cutting, level by level, and piece by piece. */
+/** The plan on two screens: the pieces in their order, one of them open; and what comes before the cutting, with each level line. */
 export function PlanPage() {
   const { planning } = useDerived();
   if (planning.kind === "waiting") return <PlanWaiting />;
   return <PlanOnTable plan={planning.plan} />;
 }
 
+/** The pieces, and below them what they rest on: each fills a tablet's screen. */
 function PlanOnTable({ plan }: { readonly plan: Plan }) {
-  const [shownPiece, setShownPiece] = useState<number | null>(null);
-  const isFirm = plan.basis === "lines";
+  const isBattingAsked = isBattingSupposed(useFitting());
   return (
     <>
       <div className="place-head stack">
@@ -36,34 +35,39 @@ function PlanOnTable({ plan }: { readonly plan: Plan }) {
         <PlanChecks />
         <DraftNote plan={plan} />
         <PlanSummary plan={plan} />
-        <NextQuestions plan={plan} />
         <FormQuestion />
-        <BattingLine plan={plan} />
-        <div className="row">
-          <a className={isFirm ? "patch patch-main" : "patch"} href={pageAddress("padding")}>
-            {planningWords.toPadding}
-          </a>
-          <a className="patch" href={pageAddress("print")}>
-            {planningWords.toPrint}
-          </a>
-        </div>
+        {isBattingAsked ? <BattingLine plan={plan} /> : null}
       </div>
-      <PlanPart title={planningWords.where} className="plan-where" onPhone="open">
-        <PlanFigures plan={plan} shown={shownPiece} onShow={setShownPiece} />
-        <a className="patch" href={pageAddress("view3d")}>
-          {turnIt}
-        </a>
-      </PlanPart>
-      <BeforeCutting plan={plan} />
-      <PlanPart title={planningWords.levels}>
-        <PlanLevels plan={plan} />
-      </PlanPart>
-      <PlanPart title={planningWords.pieceList}>
-        <PlanPieces plan={plan} shown={shownPiece} onShow={setShownPiece} />
-      </PlanPart>
+      <PlanBoard plan={plan} />
+      <PlanDoing isFirm={plan.basis === "lines"} />
+      <div className="plan-rests-on">
+        <PlanPart title={planningWords.beforeCutting} className="stack">
+          <BeforeCutting plan={plan} />
+          {isBattingAsked ? null : <BattingLine plan={plan} />}
+          <NextQuestions plan={plan} />
+        </PlanPart>
+        <PlanPart title={planningWords.levels}>
+          <PlanLevels plan={plan} />
+        </PlanPart>
+      </div>
     </>
   );
 }
+
+/** What can be done with the plan. */
+const PlanDoing = ({ isFirm }: { readonly isFirm: boolean }) => (
+  <div className="row">
+    <a className={isFirm ? "patch patch-main" : "patch"} href={pageAddress("padding")}>
+      {planningWords.toPadding}
+    </a>
+    <a className="patch" href={pageAddress("print")}>
+      {planningWords.toPrint}
+    </a>
+    <a className="patch" href={pageAddress("view3d")}>
+      {turnIt}
+    </a>
+  </div>
+);
 
 /** Asked once, in one line, until the person says which form it is or lays a tape round it. */
 function FormQuestion() {

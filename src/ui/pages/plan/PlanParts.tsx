@@ -19,20 +19,16 @@ import { useBattingSupplies } from "../../kit/supplies/useBattingSupplies";
 import { phoneQuery, useMediaQuery } from "../../kit/useScreen";
 import { useFitting, useLengths } from "../../kit/useStore";
 
-/**
- * A part of the plan under its heading. On a phone it is folded, so that the plan's own sentence fills the first screen; the
- * part that asks something lies open below it.
- */
+/** A part of the plan under its heading. On a phone it is folded, so that the pieces fill the first screen. */
 interface PlanPartProps {
   readonly title: string;
   readonly className?: string;
-  readonly onPhone?: "folded" | "open";
   readonly children: ReactNode;
 }
 
-export function PlanPart({ title, className = "", onPhone = "folded", children }: PlanPartProps) {
+export function PlanPart({ title, className = "", children }: PlanPartProps) {
   const isPhone = useMediaQuery(phoneQuery);
-  if (!isPhone || onPhone === "open") {
+  if (!isPhone) {
     return (
       <section className={`stitched ${className}`}>
         <h2>{title}</h2>
@@ -58,7 +54,7 @@ export function BeforeCutting({ plan }: { readonly plan: Plan }) {
     [plan, step],
   );
   return (
-    <PlanPart title={planningWords.beforeCutting} className="stack" onPhone="open">
+    <>
       <h3>{markLinesWords.title}</h3>
       <p>{markLinesSentence(plan.levels, step)}</p>
       <p className="quiet">
@@ -66,7 +62,7 @@ export function BeforeCutting({ plan }: { readonly plan: Plan }) {
       </p>
       <PlanShopping plan={plan} />
       <Cautions at="cutting" />
-    </PlanPart>
+    </>
   );
 }
 

@@ -1,46 +1,10 @@
-import { useMemo, useState } from "react";
+import { useMemo } from "react";
 import type { PlannedPiece } from "../../../core/plan/plan";
-import { cutSize } from "../../../text/pieces";
 import { pieceName } from "../../../text/plan";
 import { stopWords } from "../../../text/stops";
 import { Drawing } from "../../drawing/Drawing";
-import { lengthWriter } from "../../../text/lengthWriter";
 import { closedPath, segment } from "../../drawing/pathText";
-import { layerPictures, pieceScene } from "../../drawing/pieceScene";
 import { at, label, mark, type PicturePoint, type Scene } from "../../drawing/scene";
-import { useLengths } from "../../kit/useStore";
-import { Segments } from "../../kit/Segments";
-
-/** Every layer has its own drawing; the outermost, which is the largest, is shown first. */
-export function CutOfPiece({ piece }: { readonly piece: PlannedPiece }) {
-  const { unit, step } = useLengths();
-  const scenes = useMemo(
-    () => layerPictures(piece, pieceName(piece), lengthWriter(unit, step), "screen").map(pieceScene),
-    [piece, unit, step],
-  );
-  const [chosen, setChosen] = useState<number | null>(null);
-  const shown = Math.min(chosen ?? scenes.length - 1, scenes.length - 1);
-  const [scene, cut] = [scenes[shown], piece.cut[shown]];
-  if (scene === undefined) return null;
-  return (
-    <div className="cut-layers">
-      <div className="stop-picture-fill">
-        <Drawing scene={scene} />
-      </div>
-      {scenes.length < 2 ? null : (
-        <Segments
-          choices={scenes.map(({ title }, i) => ({
-            key: title,
-            words: stopWords.layer(i + 1, scenes.length),
-            isChosen: i === shown,
-            choose: () => setChosen(i),
-          }))}
-        />
-      )}
-      {cut === undefined || scenes.length < 2 ? null : <p className="unseen">{cutSize(cut, step)}</p>}
-    </div>
-  );
-}
 
 /** How the layers lie on each other: the smallest on the form, the largest outermost. */
 export function StackOfPiece({ piece }: { readonly piece: PlannedPiece }) {
