@@ -1,8 +1,15 @@
 import { expect, type Page, test } from "@playwright/test";
 import { rulesBroken } from "./support/rulesBroken";
-import { openDemo } from "./support/workroom";
+import { openDemo, unfoldPlan } from "./support/workroom";
 
 const second = (page: Page) => page.getByRole("group", { name: "A second batting to finish with" });
+
+/** On a phone it lies folded, with what comes before the cutting. */
+async function changeBatting(page: Page): Promise<void> {
+  await page.locator(".piece-tile").first().waitFor();
+  await unfoldPlan(page);
+  await page.getByRole("button", { name: "Change the batting" }).click();
+}
 
 test("a second batting: added, mistyped, kept over a reload, said of every piece, taken away", async ({ page }) => {
   await openDemo(page);
@@ -33,23 +40,30 @@ test("a second batting: added, mistyped, kept over a reload, said of every piece
   // From here on a phone.
   await page.setViewportSize({ width: 390, height: 844 });
   await page.reload();
-  await page.getByRole("button", { name: "Change the batting" }).click();
+  await changeBatting(page);
   await expect(layer).toHaveValue("thin");
   await layer.fill("3 mm");
   await layer.press("Enter");
   await expect(page.getByText(/finished with cotton felt, one layer about/)).toBeVisible();
 
-  const cards = page.locator(".pieces .piece");
-  const all = await cards.count();
+  const tiles = page.locator(".piece-tile");
+  const all = await tiles.count();
   expect(all).toBeGreaterThan(4);
-  await expect(cards.filter({ hasText: /from (cotton felt|high-loft batting)[:,]/ })).toHaveCount(all);
+  for (let i = 0; i < all; i += 1) {
+    await tiles.nth(i).click();
+    const open = page.getByRole("dialog");
+    await expect(open).toContainText(/from (cotton felt|high-loft batting)[:,]/);
+    await open.getByRole("button", { name: "Back to the plan" }).click();
+  }
   await page.goto("/#print");
   await expect(page.locator(".sheet-head").first()).toContainText("To finish: cotton felt");
 
   await page.goto("/#plan");
-  await page.getByRole("button", { name: "Change the batting" }).click();
+  await changeBatting(page);
   await page.getByRole("button", { name: "Remove the second batting" }).click();
   await expect(second(page)).toBeHidden();
   await expect(page.getByRole("button", { name: "Add a second batting" })).toBeFocused();
-  await expect(cards.filter({ hasText: /from high-loft batting[:,]/ })).toHaveCount(0);
+  await tiles.first().click();
+  await expect(page.getByRole("dialog")).toContainText("Cut");
+  await expect(page.getByRole("dialog")).not.toContainText("from high-loft batting");
 });

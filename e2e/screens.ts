@@ -31,7 +31,7 @@ interface Screen {
 const walk: readonly Screen[] = [
   { name: "home", reach: (page) => openPlace(page, "", heading("Make a dress form")) },
   { name: "person-empty", reach: (page) => openPlace(page, "person", heading("The person")) },
-  { name: "plan", reach: (page) => openPlace(page, "demo", ".figures svg") },
+  { name: "plan", reach: (page) => openPlace(page, "demo", ".piece-strip svg") },
   {
     name: "person",
     reach: async (page) => {

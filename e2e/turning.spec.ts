@@ -26,7 +26,7 @@ test("it is fetched only when asked for, from the plan, and the pieces go on one
     if (/TurningPage.*\.js/.test(request.url()) && request.serviceWorker() === null) scripts.push(request.url());
   });
   await openDemo(page);
-  await expect(page.locator(".figures").first()).toBeVisible();
+  await expect(page.locator(".piece-strip")).toBeVisible();
   expect(scripts).toEqual([]);
   await page.getByRole("link", { name: "See it in 3-D" }).click();
   await expect(figure(page)).toBeVisible();
@@ -41,7 +41,7 @@ test("it is fetched only when asked for, from the plan, and the pieces go on one
   await expect(page.getByText(/^3 of \d+ pieces on/)).toBeVisible();
   await page.getByRole("button", { name: "Stop" }).click();
   await page.getByRole("link", { name: "Front, side and back pictures" }).click();
-  await expect(page.locator(".figures").first()).toBeVisible();
+  await expect(page.locator(".piece-strip")).toBeVisible();
 });
 
 test("keys, buttons and drag turn it, a whole turn brings it back, and it never turns by itself", async ({ page }) => {

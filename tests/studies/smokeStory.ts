@@ -15,7 +15,7 @@ export const smokeStory: readonly SmokeStep[] = [
       await openPlace(browser, address, "demo");
       await see(browser, title("The plan"));
       const pieces = await wordsWhen(browser, piecesSentence, /^\d+ pieces of batting/);
-      const paths = await browser.ask<number>('document.querySelectorAll(".figures svg path").length');
+      const paths = await browser.ask<number>('document.querySelectorAll(".piece-strip svg path").length');
       expectThat(paths > 5, `the figures have only ${paths} lines`);
       return `${pieces} ${paths} lines drawn.`;
     },

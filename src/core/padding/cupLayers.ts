@@ -15,15 +15,19 @@ export function cupLayers({ cups, discs }: Pick<Shape, "cups" | "discs">, thickn
     kind: "cup",
     zone: side === "left" ? "leftCup" : "rightCup",
     anchor: "centerFront",
-    layers: cups[side].radii.slice(0, discs).map(
-      (radius): Layer => ({
-        batting: "building",
-        thickness: mm(thickness),
-        feather: mm(featherLength),
-        wrap: false,
-        rows: discRows(cups[side], radius, side === "left" ? 1 : -1),
-      }),
-    ),
+    // From the form outwards: the largest is the outermost.
+    layers: cups[side].radii
+      .slice(0, discs)
+      .toReversed()
+      .map(
+        (radius): Layer => ({
+          batting: "building",
+          thickness: mm(thickness),
+          feather: mm(featherLength),
+          wrap: false,
+          rows: discRows(cups[side], radius, side === "left" ? 1 : -1),
+        }),
+      ),
   }));
 }
 

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { guessed } from "../../../src/core/body/reading";
 import { sectionOutline } from "../../../src/core/geometry/outline";
+import { cupLayers } from "../../../src/core/padding/cupLayers";
 import { cupPlaces } from "../../../src/core/padding/cupPlace";
 import type { ShapingProblem } from "../../../src/core/padding/shapingProblem";
 
@@ -37,4 +38,16 @@ test("a cup lies where the apex is, along the surface, and no farther than three
   const { left, right } = places(150);
   expect([left.depth, right.depth]).toEqual([240, 255]);
   expect(right.fromFront).toBe(left.fromFront);
+});
+
+/** Broken on purpose: the discs in the order of their places, largest first. Seen to fail. */
+test("from the form outwards the discs of a cup pad grow: the largest is the outermost, against the cup", () => {
+  const pads = cupLayers({ cups: places(150), discs: 3 }, 6);
+  expect(pads.map(({ zone }) => zone)).toEqual(["leftCup", "rightCup"]);
+  for (const { layers } of pads) {
+    const widths = layers.map(({ rows }) => Math.max(...rows.map(({ start, end }) => end - start)));
+    expect(widths).toHaveLength(3);
+    expect(widths).toEqual(widths.toSorted((a, b) => a - b));
+    expect((widths[2] ?? 0) - (widths[0] ?? 0)).toBeGreaterThan(20);
+  }
 });
