@@ -46,7 +46,11 @@ describe("a whole job walked with nothing but the next step", () => {
     expect(misses.filter(({ miss }) => Math.abs(miss) > 12)).toEqual([]);
     for (const [id, called] of names) expect([...called], id).toHaveLength(1);
     expect(last.step.part).toBe("after");
-    const over = steps.slice(steps.lastIndexOf("look") + 1).filter((step) => step !== "correct-cover");
+    const making = steps.slice(steps.lastIndexOf("look") + 1);
+    // A cover that is corrected is measured again where it was off.
+    const corrected = making.indexOf("correct-cover");
+    if (corrected >= 0) expect(making[corrected + 1]).toBe("read-cover");
+    const over = corrected < 0 ? making : making.toSpliced(corrected, 2);
     expect(over).toEqual([
       ...[
         "choose-cover",

@@ -79,6 +79,12 @@ describe("over the cover", () => {
     });
     const correct = steps.find((step) => step.do === "correct-cover");
     expect(correct?.levels).toEqual(["waist"]);
+    // The waist is read once more, and no other level; corrected twice it is not, whatever the tape says then.
+    const after = steps.slice(steps.findIndex((step) => step.do === "correct-cover") + 1);
+    expect(after.slice(0, 2).map((step) => [step.do, step.levels])).toEqual([
+      ["read-cover", ["waist"]],
+      ["hem-cover", []],
+    ]);
     const cm = Number(/Take in ([\d.]+)\s?cm in all at the waist/.exec(correct?.say ?? "")?.[1]);
     const read = (steps.find((step) => step.do === "read-cover")?.expectedMm.waistGirth ?? 0) + 12;
     expect(Math.abs(10 * cm - (read - 800))).toBeLessThanOrEqual(2.5);

@@ -1,4 +1,4 @@
-import { levelNames } from "../../core/body/vocabulary";
+import { type LevelName, levelNames } from "../../core/body/vocabulary";
 import type { CoverCloth, Making } from "../../document/fittingLimits";
 import type { Outlook } from "./stepOutlook";
 import { type Step, type StepName, step } from "./step";
@@ -60,18 +60,22 @@ function coverStep(state: WorkState, { coverOff, expectedOverCover }: Outlook): 
   const open = firstToMake(state, [...sewn, "fit-cover", "close-cover"]);
   if (open !== null) return open;
   const unread = levelNames.filter((level) => !state.readOverCover.has(level));
-  if (unread.length > 0) {
-    const names = unread.flatMap((level) => [`${level}Girth`, `${level}FrontArc`] as const);
-    const known = names.flatMap((name) => {
-      const value = expectedOverCover[name];
-      return value === undefined ? [] : [[name, value] as const];
-    });
-    const expected = Object.fromEntries(known);
-    return step("read-cover", { levels: unread, names, expected });
-  }
-  if (coverOff.length > 0 && !state.made.has("coverCorrected"))
-    return step("correct-cover", { levels: coverOff.map(({ level }) => level), off: coverOff });
+  if (unread.length > 0) return readCover(unread, expectedOverCover);
+  const off = coverOff.map(({ level }) => level);
+  if (off.length > 0 && !state.made.has("coverCorrected")) return step("correct-cover", { levels: off, off: coverOff });
+  // Corrected is not yet right: the tape says so once, where it was off.
+  const again = state.leftOut.has("coverCorrected") ? [] : off.filter((level) => !state.readOverCorrected.has(level));
+  if (again.length > 0) return readCover(again, expectedOverCover);
   return firstToMake(state, ["hem-cover"]);
+}
+
+function readCover(levels: readonly LevelName[], expectedOverCover: Outlook["expectedOverCover"]): Step {
+  const names = levels.flatMap((level) => [`${level}Girth`, `${level}FrontArc`] as const);
+  const known = names.flatMap((name) => {
+    const value = expectedOverCover[name];
+    return value === undefined ? [] : [[name, value] as const];
+  });
+  return step("read-cover", { levels, names, expected: Object.fromEntries(known) });
 }
 
 export const isCutFromPanels = (cloth: CoverCloth): boolean => cloth === "knit" || cloth === "woven";

@@ -64,6 +64,8 @@ export interface WorkState {
   readonly readOverCover: ReadonlySet<LevelName>;
   /** Those of them that were passed over. */
   readonly unreadOverCover: ReadonlySet<LevelName>;
+  /** Levels read, or passed over, since the cover was corrected: what was read before tells nothing of how it fits now. */
+  readonly readOverCorrected: ReadonlySet<LevelName>;
 }
 
 export const nothingDone: WorkState = {
@@ -91,6 +93,7 @@ export const nothingDone: WorkState = {
   leftOut: new Set(),
   readOverCover: new Set(),
   unreadOverCover: new Set(),
+  readOverCorrected: new Set(),
 };
 
 /** The state after a log of facts, from the first to the last. */
@@ -135,9 +138,7 @@ export function workAfter(state: WorkState, fact: WorkFact): WorkState {
     case "coverChosen":
       return coverChosen(state, fact.cloth);
     case "made":
-      return fact.isPassedOver === true
-        ? passedOver(state, fact.what)
-        : { ...state, made: with1(state.made, fact.what), leftOut: without(state.leftOut, fact.what) };
+      return fact.isPassedOver === true ? passedOver(state, fact.what) : madeNow(state, fact.what);
   }
 }
 
@@ -205,6 +206,13 @@ function unpinned(state: WorkState, pieceId: string): WorkState {
   };
 }
 
+const madeNow = (state: WorkState, what: Making): WorkState => ({
+  ...state,
+  made: with1(state.made, what),
+  leftOut: without(state.leftOut, what),
+  ...(what === "coverCorrected" ? { readOverCorrected: nothingDone.readOverCorrected } : {}),
+});
+
 /** There is no cover once this was left out. */
 export const endsCover: ReadonlySet<Making> = new Set(["coverCut", "coverFitted"]);
 
@@ -244,6 +252,7 @@ function readOverCover(state: WorkState, names: readonly MeasurementName[]): Wor
   return {
     ...state,
     readOverCover: new Set([...state.readOverCover, ...levels]),
+    readOverCorrected: new Set(isPassedOver ? levelNames : [...state.readOverCorrected, ...levels]),
     unreadOverCover: new Set([
       ...[...state.unreadOverCover].filter((level) => !levels.includes(level)),
       ...(isPassedOver ? levels : []),

@@ -27,8 +27,17 @@ export function LinesStop({ plan, isAsked, onLater }: LinesStopProps) {
   const [change, setChange] = useState<LineChange | null>(null);
   const step = linesStepHere(next, openParts(lines), skipped, chosen);
   const news = change === null ? null : <ChangeNews change={change} />;
-  /** What was left out is not asked for again, and the work goes on. */
+  /**
+   * What was left out is not asked for again, and the work goes on. Away from a width, the way leads first to a line that has
+   * no reading all around, as one that was marked again.
+   */
   const passOver = () => {
+    const open = openParts(lines);
+    if (step.do === "read" && step.part !== "girth" && open.some(({ part }) => part === "girth")) {
+      setSkipped(open.filter(({ part }) => part !== "girth"));
+      setChosen(null);
+      return;
+    }
     if (next.do === "read")
       dispatch({ does: "record", entry: { did: "measured", readings: {}, at: new Date().toISOString() } });
     if (isAsked) goTo("padding");
