@@ -2,6 +2,7 @@ import type { StepName } from "../../app/steps/step";
 import type { LengthUnit } from "../../core/lengthText";
 import type { TapePartName } from "../padding";
 import { upperFirst } from "./grammar/listed";
+import { sampleTitle } from "./workroom";
 
 export { capital, clockText, durationText } from "../classView";
 
@@ -35,8 +36,8 @@ export const classWords = {
   },
   own: "Ihre eigene Anprobe",
   ownCovered: "Ihre eigene Anprobe, die Zahlen verdeckt",
-  /** Sample people have their names in English; what a person wrote stays as it is. */
-  madeUp: (name: string): string => `${name.replace(/ \(sample person\)$/, "")} (Beispielperson)`,
+  madeUp: (name: string): string =>
+    sampleTitle(name).endsWith("(Beispielperson)") ? sampleTitle(name) : `${name} (Beispielperson)`,
   picture: "Der Querschnitt",
   linesPicture: "Die Linien auf der Büste",
   figures: "Was das Maßband zeigt",
