@@ -4,8 +4,24 @@ import { type CutFrom, battingGuesses as englishGuesses, battingWords as english
 
 export type { CutFrom } from "../batting";
 
+const [needled, thin, bonded, highLoft] = englishGuesses;
+
+/** What the English page and the files of the sample people call a batting. */
+const germanNames: { readonly [name: string]: string } = {
+  [english.usual]: "übliches Vlies",
+  [needled.name]: "genadelte Baumwolle",
+  [thin.name]: "dünnes Volumenvlies",
+  [bonded.name]: "Volumenvlies",
+  [highLoft.name]: "hochbauschiges Volumenvlies",
+  batting: "Vlies",
+  "Needled cotton": "genadelte Baumwolle",
+  "Bonded polyester, the thin one": "Volumenvlies aus Polyester, dünn",
+  "Bonded polyester, the middle weight": "Volumenvlies aus Polyester, mittel",
+  "Thick bonded polyester": "Volumenvlies aus Polyester, dick",
+};
+
 /** A fitting keeps the name it began with, in English; as long as nobody says another one it is shown in German. */
-const shownName = (name: string): string => (name === english.usual ? "übliches Vlies" : name);
+const shownName = (name: string): string => (Object.hasOwn(germanNames, name) ? (germanNames[name] ?? name) : name);
 
 export const battingWords = {
   title: "Das Vlies",
@@ -67,11 +83,9 @@ export function battingNames({
     : twoBattingNames(batting.name, finishingBatting.name);
 }
 
-const [needled, thin, bonded, highLoft] = englishGuesses;
-
 export const battingGuesses = [
-  { name: "genadelte Baumwolle", layer: needled.layer },
-  { name: "dünnes Volumenvlies", layer: thin.layer },
-  { name: "Volumenvlies", layer: bonded.layer },
-  { name: "hochbauschiges Volumenvlies", layer: highLoft.layer },
+  { name: shownName(needled.name), layer: needled.layer },
+  { name: shownName(thin.name), layer: thin.layer },
+  { name: shownName(bonded.name), layer: bonded.layer },
+  { name: shownName(highLoft.name), layer: highLoft.layer },
 ] as const;
