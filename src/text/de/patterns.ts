@@ -5,6 +5,7 @@ import type { FittedCover } from "../../core/cover/fittedCover";
 import type { LengthStep } from "../../core/lengthText";
 import { aboveLayerWords } from "./above";
 import { armPartWords } from "./arm";
+import { battingName } from "./grammar/battingName";
 import { pictureWords } from "./pictures";
 import { featherWords, upperFirst } from "./pieces";
 import { pieceName, planWords } from "./plan";
@@ -17,14 +18,14 @@ export const patternTitles = (step: LengthStep): PatternTitles => ({
     title:
       piece.layers.length === 1 ? pieceName(piece) : pictureWords.layerOf(pieceName(piece), layer, piece.layers.length),
     says: [
-      `1-mal zuschneiden (${batting}).`,
+      `1-mal zuschneiden (${battingName(batting)}).`,
       `${upperFirst(featherWords(piece.layers[layer - 1]?.feather ?? 0, step))}.`,
       `${upperFirst(planWords(step).piecePlace(piece, levels))}.`,
     ],
   }),
   panel: panelWords,
   armPart: armPartWords,
-  above: (build, layer, batting) => aboveLayerWords(build, layer, batting, step),
+  above: (build, layer, batting) => aboveLayerWords(build, layer, battingName(batting), step),
 });
 
 export const panelNames: { readonly [name in CoverPanelName]: string } = {
