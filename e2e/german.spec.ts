@@ -2,6 +2,8 @@ import { readFileSync } from "node:fs";
 import { expect, type Page, test } from "@playwright/test";
 import { expectReadable, rooms, viewSeen } from "./support/backRow";
 import { pdfPages } from "./support/pdfText";
+import { toolServer } from "../src/command/toolServer";
+import { freePort } from "../tests/support/freePort";
 import { rulesBroken } from "./support/rulesBroken";
 import { heading, screens, typeGirths } from "./support/workroom";
 
@@ -141,6 +143,35 @@ for (const room of rooms)
       await page.keyboard.press("Escape");
     }
   });
+
+/** Seen to fail where the server answered the English page alone, and where the address led the phone to that page. */
+test("a phone moves the German class view from the German page", async ({ page, browser }) => {
+  const server = await toolServer({ isShared: true, port: await freePort() });
+  await page.goto(new URL("de/#class", server.local).href);
+  await expect(classTitle(page)).toHaveText("Die Büste vorbereiten.");
+  await page.getByRole("button", { name: "Fernbedienung" }).click();
+  const panel = page.getByRole("region", { name: "Ein Handy als Fernbedienung" });
+  const [network] = server.network;
+  if (network === undefined) await expect(panel).toContainText("in keinem Netz");
+  else {
+    await expect(panel.locator(".class-address")).toHaveText(`${network}de/#remote`);
+    const code = (await page.locator(".class-code").textContent()) ?? "";
+    const phone = await browser.newPage({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+    await phone.goto(`${network}de/#remote`);
+    await phone.getByRole("textbox", { name: "Der Code aus der Kursansicht" }).fill(code);
+    expect.soft(await stillEnglish(phone)).toEqual([]);
+    await phone.getByRole("button", { name: "Verbinden" }).click();
+    await expect(phone.locator(".remote-act")).toHaveText("Die Büste vorbereiten.");
+    await phone.getByRole("button", { name: "Nächster Schritt" }).click();
+    await expect(classTitle(page)).toHaveText("Die Linien der Person auf der Büste anzeichnen.");
+    await expect(panel).toContainText("Ein Handy steuert die Kursansicht.");
+    for (const screen of [page, phone]) expect.soft(await stillEnglish(screen)).toEqual([]);
+    expect(await phone.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+    expect.soft(await rulesBroken(phone)).toEqual([]);
+    await phone.close();
+  }
+  await server.close();
+});
 
 /** A sample person's fitting under a name of its own, opened in German. */
 async function openSample(page: Page, file: string): Promise<void> {
