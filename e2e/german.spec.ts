@@ -104,9 +104,7 @@ test("one link leads from either language to the other, on the same page and to 
 
 const classTitle = (page: Page) => page.getByRole("heading", { level: 1 });
 
-/**
- * Seen to fail on the class view in English, on longer words that ran over the edge of their column, and on an English word planted in a panel.
- */
+/** Seen to fail on one English word at the foot and one among the keys, and on words in a column too long for it, which cut off what is below. */
 for (const room of rooms)
   test(`the class view in German: every step and panel without an English word, read from the back row at ${room.width} × ${room.height}`, async ({
     page,
@@ -186,7 +184,7 @@ async function openSample(page: Page, file: string): Promise<void> {
   await expect(heading(page, "Die Person")).toBeVisible();
 }
 
-/** Seen to fail where the arm had no German, and on one English word planted on a part. */
+/** Seen to fail where the name of the batting was English, and on an English sentence planted on a part of the arm. */
 test("patterns in German: the parts of an arm, of a cover and every layer say in German what they are, on pages and in a drawing", async ({
   page,
 }) => {
@@ -217,7 +215,7 @@ test("patterns in German: the parts of an arm, of a cover and every layer say in
   expect(await stillEnglish(page)).toEqual([]);
 });
 
-/** Seen to fail on the plan in English, and on an English word planted among its heads. */
+/** Seen to fail on one English word among its heads. */
 test("the session plan in German is one sheet of paper on both papers, with where to stop, and says nothing in English", async ({
   page,
 }) => {

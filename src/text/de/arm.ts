@@ -20,10 +20,11 @@ export const armLineWords: { readonly [line in ArmLineName]: string } = {
   wrist: "Handgelenk",
 };
 
+/** In the picture, where the parts are narrow. */
 export const armPartLabels: { readonly [name in ArmPartName]: string } = {
-  upper: "oberes Teil",
-  under: "unteres Teil",
-  whole: "ganzer Arm",
+  upper: "oben",
+  under: "unten",
+  whole: "Arm",
   capDisc: "Schulterscheibe",
   wristDisc: "Handgelenkscheibe",
   tab: "Lasche",
@@ -39,7 +40,12 @@ const sides = {
 type Side = keyof typeof sides;
 const other = (side: Side): Side => (side === "left" ? "right" : "left");
 
-const partTitles: { readonly [name in ArmPartName]: string } = { ...armPartLabels, whole: "in einem Teil" };
+const partTitles: { readonly [name in ArmPartName]: string } = {
+  ...armPartLabels,
+  upper: "oberes Teil",
+  under: "unteres Teil",
+  whole: "in einem Teil",
+};
 
 export const armPartWords = (
   name: ArmPartName,
