@@ -3,6 +3,7 @@ import type { IncomingMessage, ServerResponse } from "node:http";
 import type { Plugin } from "vite";
 import { fieldsOf, isRemoteMove, longestAct } from "../app/classRemote/remoteWords";
 import { namesLength } from "../text/withoutFigures";
+import { languageTags } from "./languageBuild";
 import { RemoteRooms } from "./remoteRooms";
 
 /**
@@ -18,11 +19,14 @@ export function classRemote(addresses: () => readonly string[]): Plugin {
       httpServer.on("close", () => {
         for (const response of open) response.end();
       });
-      middlewares.use("/remote", (request, response) => {
-        void replyTo({ rooms, addresses, open }, request, response)
-          .catch(() => ({ status: 500 }))
-          .then((reply) => (reply === null ? undefined : send(response, reply)));
-      });
+      // The page of every language asks beside itself; the rooms are the same, so a phone may read another language.
+      for (const page of ["", ...languageTags.map((tag) => `/${tag}`)]) {
+        middlewares.use(`${page}/remote`, (request, response) => {
+          void replyTo({ rooms, addresses, open }, request, response)
+            .catch(() => ({ status: 500 }))
+            .then((reply) => (reply === null ? undefined : send(response, reply)));
+        });
+      }
     },
   };
 }

@@ -11,6 +11,9 @@ import * as en from "../text/language.ts";
  */
 const languages: { readonly [tag: string]: Pick<typeof en, "pageHead"> } = { de };
 
+/** The folders below the English page in which the same tool lies once more. */
+export const languageTags: readonly string[] = Object.keys(languages);
+
 const textFolder = normalizePath(resolve(import.meta.dirname, "../text"));
 
 /** What the build of a mode needs: the words of that language, or, after the English page, the builds of all others. */
@@ -86,7 +89,7 @@ function otherLanguages(): Plugin {
       async handler({ dir }) {
         if (dir === undefined) return;
         const { root, configFile, logLevel } = config;
-        for (const mode of Object.keys(languages)) {
+        for (const mode of languageTags) {
           const inner = { outDir: join(dir, mode), emptyOutDir: true, reportCompressedSize: false };
           await build({
             root,

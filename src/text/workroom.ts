@@ -54,6 +54,9 @@ export const pageStates = {
     read === levels ? "all pinned, every line measured" : `all pinned, ${read} of ${levels} lines measured`,
 } as const;
 
+/** What a sample person is called; only the name of one ends like this. */
+export const sampleTitle = (title: string): string => title;
+
 export const homeWords = {
   title: "Make a dress form stand in for one body",
   lead: "Measure the person and the form. You get every piece of batting to cut, where it is pinned, and what the tape should read after each one.",

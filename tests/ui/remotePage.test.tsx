@@ -57,7 +57,7 @@ beforeEach(() => {
     return new Response(status === 204 ? null : JSON.stringify(said), { status });
   });
   // The server that shares the tool speaks plain HTTP.
-  vi.stubGlobal("location", { ...window.location, protocol: "http:", hash: "" });
+  vi.stubGlobal("location", { ...window.location, protocol: "http:", pathname: "/", hash: "" });
 });
 afterEach(() => {
   vi.unstubAllGlobals();

@@ -1,11 +1,9 @@
 import type { BattingRole } from "../../core/material";
 import { pieceBatting } from "../../core/padding/piece";
-import { type CutFrom, battingGuesses as englishGuesses, battingWords as english } from "../batting";
+import { type CutFrom, battingGuesses as englishGuesses } from "../batting";
+import { battingName } from "./grammar/battingName";
 
 export type { CutFrom } from "../batting";
-
-/** A fitting keeps the name it began with, in English; as long as nobody says another one it is shown in German. */
-const shownName = (name: string): string => (name === english.usual ? "übliches Vlies" : name);
 
 export const battingWords = {
   title: "Das Vlies",
@@ -15,7 +13,7 @@ export const battingWords = {
   another: "Ein anderes, oder eines, das Sie gemessen haben",
   usual: "übliches Vlies",
   startsWith: (name: string): string =>
-    `Noch ist nicht bekannt, welches Vlies es ist: Der Plan rechnet mit „${shownName(name)}“ und einem Anfangswert. Mit einer Probe oder einem Namen wird es Ihres.`,
+    `Noch ist nicht bekannt, welches Vlies es ist: Der Plan rechnet mit „${battingName(name)}“ und einem Anfangswert. Mit einer Probe oder einem Namen wird es Ihres.`,
   name: "Wie es heißt",
   layer: (isRead: boolean): string =>
     isRead
@@ -23,7 +21,7 @@ export const battingWords = {
       : "So viel kann eine Lage unter straffem Maßband ausmachen",
   layerNote:
     "Auf der Packung steht es nicht: Veröffentlichte Zahlen für ein und dasselbe Gewicht weichen um mehr als das Doppelte ab. Wählen Sie einen Anfangswert; Ihr Maßband berichtigt ihn.",
-  layerShort: (name: string, layer: string): string => `${shownName(name)}, eine Lage etwa ${layer}`,
+  layerShort: (name: string, layer: string): string => `${battingName(name)}, eine Lage etwa ${layer}`,
   change: "Das Vlies ändern",
   guesses: "Anfangswerte",
   finishedWith: "außen mit",
@@ -36,12 +34,12 @@ export const battingWords = {
   added: "Ein zweites Vlies ist dazugekommen.",
   removed: "Das zweite Vlies ist weggelassen.",
   allOf: (name: string): string =>
-    `Für alle Polster dieses Plans nur ein Vlies: ${shownName(name)}. Das andere wird nicht gebraucht.`,
-  cutFrom: (name: string): string => `Vlies dafür: ${shownName(name)}.`,
+    `Für alle Polster dieses Plans nur ein Vlies: ${battingName(name)}. Das andere wird nicht gebraucht.`,
+  cutFrom: (name: string): string => `Vlies dafür: ${battingName(name)}.`,
 } as const;
 
 export function twoBattingNames(building: string, finishing: string): { readonly [role in BattingRole]: string } {
-  const names = { building: shownName(building.trim()), finishing: shownName(finishing.trim()) };
+  const names = { building: battingName(building.trim()), finishing: battingName(finishing.trim()) };
   if (names.building !== "" && names.building.toLowerCase() === names.finishing.toLowerCase()) {
     return { building: `${names.building} (das erste)`, finishing: `${names.finishing} (das zweite)` };
   }
@@ -61,7 +59,7 @@ export function battingNames({
   readonly batting: { readonly name: string };
   readonly finishingBatting?: { readonly name: string };
 }): { readonly [role in BattingRole]: string } {
-  const only = shownName(batting.name) || battingWords.usual;
+  const only = battingName(batting.name) || battingWords.usual;
   return finishingBatting === undefined
     ? { building: only, finishing: only }
     : twoBattingNames(batting.name, finishingBatting.name);
@@ -70,8 +68,8 @@ export function battingNames({
 const [needled, thin, bonded, highLoft] = englishGuesses;
 
 export const battingGuesses = [
-  { name: "genadelte Baumwolle", layer: needled.layer },
-  { name: "dünnes Volumenvlies", layer: thin.layer },
-  { name: "Volumenvlies", layer: bonded.layer },
-  { name: "hochbauschiges Volumenvlies", layer: highLoft.layer },
+  { name: battingName(needled.name), layer: needled.layer },
+  { name: battingName(thin.name), layer: thin.layer },
+  { name: battingName(bonded.name), layer: bonded.layer },
+  { name: battingName(highLoft.name), layer: highLoft.layer },
 ] as const;

@@ -14,5 +14,5 @@ export const languageWords = {
 export const draftTranslation: { readonly title: string; readonly sentence: string } | null = {
   title: "Diese Übersetzung ist ein Entwurf",
   sentence:
-    "Noch hat keine Schneiderin sie durchgesehen, und einzelne Teile stehen noch auf Englisch da. Wenn ein Wort nicht stimmt oder ein Satz unklar ist, sagen Sie es bitte der Person oder Stelle, von der Sie Padwright haben. Gilt im Zweifel: Der englische Text geht vor.",
+    "Noch hat keine Schneiderin sie durchgesehen. Wenn ein Wort nicht stimmt oder ein Satz unklar ist, sagen Sie es bitte der Person oder Stelle, von der Sie Padwright haben. Gilt im Zweifel: Der englische Text geht vor.",
 };

@@ -1,6 +1,7 @@
 import type { LevelName } from "../../core/body/vocabulary";
 import type { LengthUnit } from "../../core/lengthText";
 import type { DoneKind, LayerSpan } from "../learning";
+import { battingName } from "./grammar/battingName";
 import { theLevel } from "./grammar/levels";
 import { listed } from "./grammar/listed";
 import { thinText } from "./thinText";
@@ -22,7 +23,7 @@ export const learningWords = {
   readingsTitle: "Die Maße dahinter",
   read: (what: string, length: string): string => `${what} ${length}`,
   trialRead: (batting: string, before: string, after: string): string =>
-    `Probe mit ${batting}: ${before}, dann ${after}`,
+    `Probe mit ${battingName(batting)}: ${before}, dann ${after}`,
   leaveOut: "Dieses Maß nicht beachten",
   leaveOutOf: (reading: string): string => `Dieses Maß nicht beachten: ${reading}`,
   leftOut: "Wird nicht beachtet. „Zurück“ macht es rückgängig.",

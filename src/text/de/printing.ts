@@ -1,5 +1,6 @@
 import type { TapePartName } from "../padding";
 import { shortCautions } from "./cautions";
+import { battingName } from "./grammar/battingName";
 import { upperFirst } from "./grammar/listed";
 import { tapePartNames } from "./padding";
 import { layerCount } from "./pieces";
@@ -39,8 +40,8 @@ export const printingWords = {
   needsPlan: "braucht einen Plan",
   noneChosen: "Wählen Sie ein Blatt, dann steht es hier, wie es gedruckt wird.",
   sheetTitle: (name: string): string => (name === "" ? "Polsterblatt" : `Polsterblatt für ${name}`),
-  batting: (batting: string): string => `Vlies: ${batting}.`,
-  finishing: (batting: string): string => `Für außen: ${batting}.`,
+  batting: (batting: string): string => `Vlies: ${battingName(batting)}.`,
+  finishing: (batting: string): string => `Für außen: ${battingName(batting)}.`,
   layerAdds: (layer: string, readings: number): string =>
     readings === 0
       ? `Eine Lage kann unter dem Maßband etwa ${layer} ausmachen, ein Anfangswert.`

@@ -3,6 +3,7 @@ import type { BattingProblem } from "../../core/checkBatting";
 import { type LengthProblem, type LengthStep, type LengthUnit, lengthSteps } from "../../core/lengthText";
 import type { Millimetres } from "../../core/units";
 import type { FilePath, FittingProblem, PieceProblem } from "../../document/fittingProblem";
+import { battingName } from "./grammar/battingName";
 import { listed } from "./grammar/listed";
 import { measurementInSentence } from "./measurements";
 import { thinText } from "./thinText";
@@ -95,7 +96,7 @@ export function measurementProblemText(problem: MeasurementProblem, step: Length
 export function battingProblemText({ batting, got, least, most }: BattingProblem, step: LengthStep): string {
   const { unit } = lengthSteps[step];
   const bound = got > most ? `höchstens ${thinText(most, unit)}` : `mindestens ${thinText(least, unit)}`;
-  const what = batting === "" ? "dem Vlies" : `„${batting}“`;
+  const what = batting === "" ? "dem Vlies" : `„${battingName(batting)}“`;
   return `Für eine Lage von ${what} sind ${thinText(got, unit)} angegeben; unter straffem Maßband ist eine Lage ${bound} dick. Prüfen Sie die Einheit, zum Beispiel ${unit === "in" ? "1/4 in" : "6 mm"}.`;
 }
 

@@ -10,6 +10,7 @@ import { type Millimetres, mm } from "../../core/units";
 import { clothSize } from "../clothSize";
 import { noBreakSpace, shownLength } from "../shownLength";
 import { shopLength as englishShopLength } from "../supplies";
+import { battingName } from "./grammar/battingName";
 import { upperFirst } from "./grammar/listed";
 
 export { goodsOffered } from "../supplies";
@@ -47,7 +48,7 @@ export function boughtWords(layout: BattingLayout, unit: LengthUnit): string {
 }
 
 export const battingToHave = (name: string, layout: BattingLayout, unit: LengthUnit): string =>
-  `${upperFirst(name)}: ${boughtWords(layout, unit)}.`;
+  `${upperFirst(battingName(name))}: ${boughtWords(layout, unit)}.`;
 
 export const battingToHaveShort = (layout: BattingLayout, unit: LengthUnit): string =>
   `Bereitlegen: ${boughtWords(layout, unit)}.`;
@@ -75,7 +76,7 @@ export const layoutWords = (
   const isRoll = layout.good.kind === "roll";
   const size = (side: Millimetres) => shownLength(side, isRoll ? tapeStep[unit] : step);
   return {
-    title: `Auslegeplan: ${name}`,
+    title: `Auslegeplan: ${battingName(name)}`,
     description: `${shapes.length === 1 ? "1 Zuschnitt" : `${shapes.length} Zuschnitte`} auf ${goodSize(layout.good)}.`,
     width: size(width),
     length: isRoll ? shopLength(length, unit) : size(length),
@@ -123,7 +124,7 @@ export const suppliesWords = {
   noCloth: "Es wird kein Stoff gebraucht: Nichts ist mehr daraus zuzuschneiden.",
   washed: "Den Stoff zuerst waschen, so heiß, wie er je gewaschen wird.",
   notions: "Zutaten",
-  priceOf: (what: string, per: string): string => `Preis: ${what}, für ${per}`,
+  priceOf: (what: string, per: string): string => `Preis: ${battingName(what)}, für ${per}`,
   perWords: { packet: "eine Packung", yard: "ein Yard", meter: "einen Meter" },
   notionsPrice: "Preis aller Zutaten zusammen",
   notPrice: (read: string): string =>

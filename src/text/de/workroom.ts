@@ -53,6 +53,9 @@ export const pageStates = {
       : `alles aufgesteckt, ${read} von ${levels} Linien gemessen`,
 } as const;
 
+/** Her file says it in English. */
+export const sampleTitle = (title: string): string => title.replace(/\(sample person\)$/, "(Beispielperson)");
+
 export const homeWords = {
   title: "Aus einer Schneiderbüste wird das Ebenbild einer Person",
   lead: "Messen Sie die Person und die Büste. Sie erfahren, welche Polster aus Vlies Sie zuschneiden, wohin jedes gesteckt wird und was das Maßband nach jedem zeigen soll.",

@@ -2,13 +2,18 @@ import { readdirSync, readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { describe, expect, test } from "vitest";
 import { mm } from "../../../src/core/units";
+import { battingGuesses, battingWords } from "../../../src/text/batting";
+import { battingNames } from "../../../src/text/de/batting";
+import { classWords } from "../../../src/text/de/classView";
 import { dateText } from "../../../src/text/de/moment";
 import { pageHead } from "../../../src/text/language";
+import { namesNumber } from "../../../src/text/de/withoutFigures";
+import { sampleTitle } from "../../../src/text/de/workroom";
 import { writtenLength } from "../../../src/text/de/writtenLength";
 import { germanPairs } from "../../support/germanPairs";
 
 /** Words that are the same in both languages, and values that are no words. */
-const alike: ReadonlySet<string> = new Set(["Padwright", "T", "Arm", "Name", "Person", "cm", "mm", "in"]);
+const alike: ReadonlySet<string> = new Set(["Padwright", "T", "Arm", "Name", "Person", "cm", "mm", "in", "In cm"]);
 
 const root = resolve(import.meta.dirname, "../../..");
 const folder = resolve(root, "src/text/de");
@@ -75,6 +80,33 @@ describe("the German words", () => {
     expect(writtenLength(mm(-5), "0.5 cm")).toBe("-0,5 cm");
     expect(writtenLength(mm(882.65), "1/8 in")).toBe("34 3/4 in");
     expect(dateText("2031-03-09")).toBe("09.03.2031");
+  });
+
+  /** Seen to fail on names that only the usual batting had in German. */
+  test("call the battings of sample people and of the English page in German, and leave what a person wrote", () => {
+    const demos = readdirSync(resolve(root, "shared/demo")).map((name) => `shared/demo/${name}`);
+    const samples = ["shared/demo-fitting.json", ...demos].map((path) => {
+      return (JSON.parse(readFileSync(resolve(root, path), "utf8")) as Parameters<typeof battingNames>[0]).batting.name;
+    });
+    const shown = (name: string) => battingNames({ batting: { name } }).building;
+    expect(samples.length).toBeGreaterThan(5);
+    for (const name of [...samples, ...battingGuesses.map((guess) => guess.name), battingWords.usual])
+      expect(shown(name), name).toMatch(/vlies|Baumwolle/i);
+    expect(shown("bonded batting from Ilse")).toBe("bonded batting from Ilse");
+    expect(shown("constructor")).toBe("constructor");
+  });
+
+  test("hide a note with a figure beside a unit, in German as in English", () => {
+    for (const text of ["zwei Zentimeter mehr", "Eine Handbreit, zollbreit", "einen halben Meter", "34", "34 inches"])
+      expect(namesNumber(text), text).toBe(true);
+    for (const text of ["Laser statt Schnur", "Noch einmal vorn.", "Den Perimeter ansehen"])
+      expect(namesNumber(text), text).toBe(false);
+  });
+
+  test("name a sample person as one, once", () => {
+    expect(classWords.madeUp("Orla (sample person)")).toBe("Orla (Beispielperson)");
+    expect(classWords.madeUp("Orla")).toBe("Orla (Beispielperson)");
+    expect(sampleTitle("Ilse")).toBe("Ilse");
   });
 
   test("find the sentences of the page where they stand in English", () => {

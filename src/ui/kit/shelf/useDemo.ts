@@ -2,6 +2,7 @@ import { useCallback } from "react";
 import { demoFitting } from "../../../app/session/demoFitting";
 import type { FittingStore } from "../../../app/session/store";
 import { shelf, tell } from "./shelf";
+import { sampleTitle } from "../../../text/workroom";
 import { goTo } from "../page";
 import { useStoreItself } from "../useStore";
 
@@ -11,10 +12,11 @@ import { useStoreItself } from "../useStore";
  */
 export async function openDemo(store: FittingStore): Promise<void> {
   const { autosave } = shelf.getState();
+  const demo = { ...demoFitting, title: sampleTitle(demoFitting.title) };
   if (store.getState().fitting.id !== demoFitting.id) {
     if (autosave !== null) {
-      if ((await autosave.put(demoFitting)) !== "put") return tell({ kind: "tableNotKept" });
-    } else if (store.getState().cause === "load") store.load(demoFitting);
+      if ((await autosave.put(demo)) !== "put") return tell({ kind: "tableNotKept" });
+    } else if (store.getState().cause === "load") store.load(demo);
     else return tell({ kind: "tableNotKept" });
   }
   goTo("plan");

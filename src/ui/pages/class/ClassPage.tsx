@@ -3,6 +3,7 @@ import type { LengthUnit } from "../../../core/lengthText";
 import { useAnnounce } from "../../kit/Announcer";
 import { useFullScreen, useWakeLock } from "../../kit/useScreen";
 import { classWords } from "../../../text/classView";
+import { sampleTitle } from "../../../text/workroom";
 import { useAnswer } from "../../kit/useAnswer";
 import { useDerived } from "../../kit/useDerived";
 import { useFitting, useUnit } from "../../kit/useStore";
@@ -94,7 +95,7 @@ function ClassScreen({ own }: { readonly own: ClassPerson | null }) {
         hasRemote={remote.isOffered}
         act={act}
       />
-      <Spoken view={view} whose={person.name} />
+      <Spoken view={view} whose={sampleTitle(person.name)} />
     </div>
   );
 }

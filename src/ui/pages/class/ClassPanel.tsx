@@ -1,7 +1,8 @@
-import { type ReactNode, useEffect, useRef } from "react";
+import { type ReactNode, useEffect, useMemo, useRef } from "react";
 import type { Fitting } from "../../../document/fitting";
 import { takeHomeWords } from "../../../text/library";
 import { keyHelp, keyHelpWords, classControls } from "../../../text/classView";
+import { sampleTitle } from "../../../text/workroom";
 import { SharePanel } from "../../kit/shelf/SharePanel";
 
 /** A panel over the class view: it takes the focus, gives it back, and goes at Escape. */
@@ -81,10 +82,11 @@ export function ClassHelp({ lettersWork, onLetters, onTakeHome, onClose }: Class
 
 /** The made-up person in the class view as a link and as a code for the class to take home. Nobody's own fitting goes out here. */
 export function ClassTakeHome({ fitting, onClose }: { readonly fitting: Fitting; readonly onClose: () => void }) {
+  const named = useMemo(() => ({ ...fitting, title: sampleTitle(fitting.title) }), [fitting]);
   return (
     <ClassPanel id="class-home-title" title={takeHomeWords.title} className="class-home" onClose={onClose}>
       <p>{takeHomeWords.lead}</p>
-      <SharePanel fitting={fitting} title={fitting.title} isMadeUp />
+      <SharePanel fitting={named} title={named.title} isMadeUp />
       <button type="button" className="patch" onClick={onClose}>
         {classControls.closeKeys}
       </button>

@@ -41,6 +41,9 @@ export function ClassRemotePanel({ remote, onClose }: { readonly remote: ClassRe
   );
 }
 
+/** The phone opens the page that is open here: each language has its own. */
+const remoteAddress = (server: string): string => `${server}${window.location.pathname.slice(1)}#remote`;
+
 function Standing({ remote: { standing, start } }: { readonly remote: ClassRemote }) {
   const { opening, failed, again, paired, notYours, noNetwork, open, type, once } = classRemoteWords;
   switch (standing.kind) {
@@ -68,7 +71,7 @@ function Standing({ remote: { standing, start } }: { readonly remote: ClassRemot
       return (
         <>
           <p>
-            {open} <strong className="class-address">{`${address}#remote`}</strong> {type}
+            {open} <strong className="class-address">{remoteAddress(address)}</strong> {type}
           </p>
           <p className="class-code">{standing.code.replace(/(\d{3})(?=\d)/g, "$1 ")}</p>
           <p>{once}</p>
