@@ -104,7 +104,7 @@ test("one link leads from either language to the other, on the same page and to 
 
 const classTitle = (page: Page) => page.getByRole("heading", { level: 1 });
 
-/** Seen to fail on one English word at the foot and one among the keys, and on words in a column too long for it, which cut off what is below. */
+/** Seen to fail on one English word at the foot, and on words in a column too long for it, which cut off what is below. */
 for (const room of rooms)
   test(`the class view in German: every step and panel without an English word, read from the back row at ${room.width} × ${room.height}`, async ({
     page,
