@@ -48,7 +48,7 @@ test("everyone’s padding sheets print at one press: each page is one that prin
       .locator(".tag", { hasText: name })
       .getByRole("button", { name: /^(Open|Continue)/ })
       .click();
-    await expect(page.getByRole("heading", { name: "The person", level: 1 })).toBeVisible();
+    await expect(page.getByRole("heading", { name: "The plan", level: 1 })).toBeVisible();
     for (const paper of papers)
       alone[paper].push(...(await pagesOn(page, paper)).map(({ text }) => withFoot(text, name)));
   }

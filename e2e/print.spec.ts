@@ -187,7 +187,7 @@ test("the session plan is one sheet of paper: every step with its minutes, where
       .locator(".tag", { hasText: sessionNames[file] })
       .getByRole("button", { name: /^(Open|Continue)/ })
       .click();
-    await expect(page.getByRole("heading", { name: "The person", level: 1 })).toBeVisible();
+    await expect(page.getByRole("heading", { name: "The plan", level: 1 })).toBeVisible();
     await page.goto("/#print");
     await chooseOnly(page, "^Session plan");
     const rows = (await page.locator(".session-rows tbody td:nth-child(2)").allTextContents()).map((said) =>

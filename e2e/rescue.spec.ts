@@ -49,7 +49,7 @@ test("a page that fails says so, and keeps the fitting and all others in reach",
   await expect(heading(page, "Fittings")).toBeVisible();
   await page.goto("/#padding");
   await page.getByRole("button", { name: `Open ${demo} (copy)` }).click();
-  await expect(page).toHaveURL(/#person$/);
+  await expect(page).toHaveURL(/#plan$/);
   await expect(heading(page, failedTitle)).toBeHidden();
   await page.goto("/#fittings");
   await expect(page.locator(".tag-on-table")).toContainText("(copy)");

@@ -30,8 +30,8 @@ async function demoKept(page: Page): Promise<void> {
   const buffer = Buffer.from(JSON.stringify({ ...sampleFile, work: [prepared] }));
   await page.locator("input[type=file]").setInputFiles({ name: "kept.json", mimeType: "application/json", buffer });
   await page.getByRole("button", { name: `Open ${demo}` }).click();
-  // Opening leads to a page of its own once the fitting is there.
-  await page.waitForURL(/#person$/);
+  // Opening leads to where its work stands once the fitting is there.
+  await page.waitForURL(/#padding$/);
   await saved(page);
 }
 

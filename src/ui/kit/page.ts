@@ -1,4 +1,4 @@
-import { useSyncExternalStore } from "react";
+import { type RefCallback, useCallback, useSyncExternalStore } from "react";
 
 /**
  * Where in the workroom a person is. The place stands in the address after `#`, so that the back button, a reload and
@@ -44,12 +44,26 @@ const pageOf = (hash: string): Page => {
 /** The one thing the address asks for inside its place; null where it asks for none. */
 export const askedThingOf = (hash: string): string | null => partsOf(hash)[1] ?? null;
 
+/** What the address names to reach the list of what is bought. */
+export const suppliesThing = "supplies";
+
 const partsOf = (hash: string): readonly string[] => hash.replace(/^#/, "").split("/");
 
 export const usePage = (): Page => useSyncExternalStore(subscribe, () => pageOf(window.location.hash));
 
 export const useAskedThing = (): string | null =>
   useSyncExternalStore(subscribe, () => askedThingOf(window.location.hash));
+
+/** Comes into sight where the address asks for it. */
+export function usePlaceAsked(thing: string): RefCallback<HTMLElement> {
+  const isAsked = useAskedThing() === thing;
+  return useCallback(
+    (place: HTMLElement | null) => {
+      if (isAsked) place?.scrollIntoView?.();
+    },
+    [isAsked],
+  );
+}
 
 const subscribe = (changed: () => void): (() => void) => {
   window.addEventListener("hashchange", changed);

@@ -8,7 +8,7 @@ import { writeFitting } from "../../../document/fitting";
 import { momentText, presentInstant } from "../../../text/moment";
 import { useShelf } from "../shelf/shelf";
 import { useListing } from "../shelf/useListing";
-import { goTo } from "../page";
+import { useGoOn } from "../useGoOn";
 import { libraryWords } from "../../../text/library";
 import { rescueWords } from "../../../text/rescue";
 
@@ -26,6 +26,7 @@ export function OtherFittings() {
 function Others({ autosave }: { readonly autosave: Autosave }) {
   const found = useListing(autosave);
   const [said, setSaid] = useState("");
+  const goOn = useGoOn();
   if (found.kind === "looking") return <p className="quiet">{libraryWords.loading}</p>;
   if (found.kind === "notRead") return <p className="caution">{rescueWords.othersUnread}</p>;
   const others = found.listing.fittings.filter(
@@ -33,7 +34,7 @@ function Others({ autosave }: { readonly autosave: Autosave }) {
   );
   const open = async (id: string) => {
     const outcome = await autosave.open(id);
-    if (outcome === "open") goTo("body");
+    if (outcome === "open") goOn();
     else setSaid(outcome === "notKept" ? libraryWords.notKept : libraryWords.cannotOpen);
   };
   if (others.length === 0) return <p className="quiet">{rescueWords.noOthers}</p>;

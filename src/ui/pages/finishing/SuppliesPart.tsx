@@ -10,6 +10,7 @@ import { finishingWords } from "../../../text/finishing";
 import { notionLines, priceText, suppliesWords } from "../../../text/supplies";
 import { useBattingSupplies } from "../../kit/supplies/useBattingSupplies";
 import { type CoverAndNotions, useCoverSupply } from "../../kit/supplies/useCoverSupply";
+import { suppliesThing, usePlaceAsked } from "../../kit/page";
 import { useDerived } from "../../kit/useDerived";
 import { useDispatch, useFitting, useLengths } from "../../kit/useStore";
 import { ArmChoice } from "./ArmChoice";
@@ -34,7 +35,7 @@ export function SuppliesPart({ plan, onCover }: SuppliesProps) {
   const { lengths } = useDerived();
   const doneCount = plan.pieces.filter(({ id }) => done.has(id)).length;
   return (
-    <section className="stitched stack" id="supplies">
+    <section className="stitched stack" id="supplies" ref={usePlaceAsked(suppliesThing)}>
       <h2>{suppliesWords.title}</h2>
       {battings.length === 0 && plan.pieces.length > 0 ? <p>{suppliesWords.allCut}</p> : null}
       {battings.length > 0 && doneCount > 0 ? <p>{suppliesWords.someCut(doneCount)}</p> : null}

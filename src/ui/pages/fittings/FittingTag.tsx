@@ -1,5 +1,5 @@
 import { useId, useState } from "react";
-import { goTo } from "../../kit/page";
+import { useGoOn } from "../../kit/useGoOn";
 import { libraryWords } from "../../../text/library";
 import { ComparePanel } from "./ComparePanel";
 import { type TagPanel, type TagProps, titleOf, useOpened, useProgress } from "./fittingEntry";
@@ -15,6 +15,7 @@ export function FittingTag(props: TagProps) {
   const { entry } = listed;
   const [panel, setPanel] = useState<TagPanel | null>(null);
   const heading = useId();
+  const goOn = useGoOn();
   // The store is asked anew whenever the state of what is open changes.
   const isOnTable = useShelf(({ open }) => open !== null && autosave.openId() === entry.id);
   const progress = useProgress(autosave.context.storage, entry);
@@ -22,7 +23,7 @@ export function FittingTag(props: TagProps) {
   const isRemoved = entry.deletedAt !== null;
   const open = async () => {
     const outcome = await autosave.open(entry.id);
-    if (outcome === "open") goTo("body");
+    if (outcome === "open") goOn();
     else say(outcome === "notKept" ? libraryWords.notKept : libraryWords.cannotOpen);
     listMayHaveChanged();
   };

@@ -1,5 +1,5 @@
 import { LanguageLink } from "../../kit/LanguageLink";
-import { goTo } from "../../kit/page";
+import { useGoOn } from "../../kit/useGoOn";
 import { latePart } from "../../kit/rescue/latePart";
 import { PartBoundary } from "../../kit/rescue/PageBoundary";
 import { draftTranslation } from "../../../text/language";
@@ -15,6 +15,7 @@ export function HomePage() {
   const fitting = useFitting();
   const isBegun = useFittingState((state) => Object.keys(state.fitting.body).length > 0);
   const openDemo = useOpenDemo();
+  const goOn = useGoOn();
   return (
     <div className="home">
       <div className="home-lead stack">
@@ -22,7 +23,7 @@ export function HomePage() {
         <p className="home-sentence">{homeWords.lead}</p>
         <div className="home-ways">
           <div className="stack">
-            <button type="button" className="patch patch-main" onClick={() => goTo("body")}>
+            <button type="button" className="patch patch-main" onClick={goOn}>
               {isBegun ? homeWords.continueWith(fitting.title) : homeWords.ownStart}
             </button>
             <p className="quiet">{homeWords.ownStartNote}</p>

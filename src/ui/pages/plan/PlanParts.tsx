@@ -14,7 +14,7 @@ import { planningWords } from "../../../text/planning";
 import { unbroken } from "../../../text/shownLength";
 import { battingToHave } from "../../../text/supplies";
 import { Cautions } from "../../kit/Cautions";
-import { pageAddress } from "../../kit/page";
+import { pageAddress, suppliesThing } from "../../kit/page";
 import { useBattingSupplies } from "../../kit/supplies/useBattingSupplies";
 import { phoneQuery, useMediaQuery } from "../../kit/useScreen";
 import { useFitting, useLengths } from "../../kit/useStore";
@@ -83,7 +83,7 @@ function PlanShopping({ plan }: { readonly plan: Plan }) {
         ))}
       </ul>
       <p>
-        <a href={pageAddress("finishing")}>{planningWords.everythingElse}</a>
+        <a href={pageAddress("finishing", suppliesThing)}>{planningWords.everythingElse}</a>
       </p>
     </>
   );
