@@ -38,6 +38,11 @@ test("patterns are handed out at true size: layers and panels, as pages and as a
   const pages = await readPdf(new Uint8Array(bytes));
   expect(pages.length).toBeGreaterThan(20);
   expect(pages.map(({ width }) => Math.round(width)).every((width) => width === 210)).toBe(true);
+  await expect(page.getByText(`The patterns are drawn: ${pages.length} pages to tape together.`)).toBeVisible();
+
+  await page.getByRole("checkbox", { name: "the cover" }).uncheck();
+  const batting = outlinesOfSvg((await handedOut(page, "Drawing (SVG)")).bytes.toString("utf8"));
+  expect([...batting.keys()]).toEqual([...outlines.keys()].filter((id) => !id.startsWith("cover-")));
 });
 
 /** The points of a drawn path, in pixels of the page. */

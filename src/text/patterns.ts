@@ -101,6 +101,11 @@ export const patternScreenWords = {
     svg: "Drawing (SVG)",
     dxf: "Drawing for a cutter (DXF)",
   },
+  what: "What is drawn",
+  groups: { batting: "layers of batting", cover: "the cover", arm: "the arm" },
+  coverLater: "Cut the cover once the padding is done: until then its panels still change.",
+  made: (pages: number | null): string =>
+    pages === null ? "The patterns are drawn." : `The patterns are drawn: ${pages} pages to tape together.`,
   making: "Drawing the patterns…",
   failed: "The patterns could not be drawn. The page may have been loaded in part: load it again, and try once more.",
 } as const;

@@ -154,7 +154,7 @@ function pinSteps(piece: Piece | null, feather: string, form: FormFacts): readon
   if (piece?.kind === "tuning") {
     return [
       { title: "Unpin one side", text: "Slip it under the outermost layer, center on center." },
-      { title: "Pin again", text: `Slanted, middle first. ${feather}` },
+      { title: "Pin again", text: `Middle first. ${pinningWords(form)} ${feather}` },
     ];
   }
   if (piece?.kind === "cup") {

@@ -68,7 +68,7 @@ export const homeWords = {
   demoReplaces: "Your own fitting is saved first, as it is.",
   privacyTitle: "Nothing leaves this device",
   privacy:
-    "The measurements stay in this browser. There is no account, nothing is sent anywhere, and the tool works with the network switched off.",
+    "The measurements stay in this browser. There is no account, nothing is sent anywhere, and the tool works with the network switched off. A browser can lose what it keeps: save your fitting to a file now and then.",
   needTitle: "What you need",
   needs: [
     "A dress form smaller than the person. Padding only adds.",

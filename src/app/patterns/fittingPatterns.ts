@@ -37,8 +37,13 @@ export interface PatternTitles {
   readonly above: (build: BuildAbove, layer: number, batting: string) => PartWords;
 }
 
-/** What cover and arm are cut from, and whether there is to be a cover. */
+/** What can be cut by patterns, in the order of the work; what stands above the bust goes with the batting. */
+export const patternGroups = ["batting", "cover", "arm"] as const;
+export type PatternGroup = (typeof patternGroups)[number];
+
+/** What cover and arm are cut from, whether there is to be a cover, and what is left out of it all. */
 export interface PatternWish {
+  readonly leftOut?: ReadonlySet<PatternGroup>;
   readonly cloth: Cloth;
   readonly hasCover: boolean;
 }
@@ -47,7 +52,7 @@ export interface PatternWish {
 export function fittingPatterns(
   derived: Pick<Derived, "step" | "input" | "lengths">,
   fitting: SettledFitting,
-  { cloth, hasCover }: PatternWish,
+  { cloth, hasCover, leftOut = new Set() }: PatternWish,
   titles: PatternTitles,
 ): FittingPatterns | null {
   const current = derived.step();
@@ -55,16 +60,17 @@ export function fittingPatterns(
   assert(derived.input !== null, "a step has a plan, and a plan what it is made from");
   const arm = fittingArm(derived.input.body, cloth, armWish(fitting));
   const cover = coverOfStep(current, derived.input, cloth, fitting);
-  const parts = [
-    ...battingPatterns(current, fitting, titles.layer),
-    ...fittingBuilds(
-      { plan: current.plan, layer: current.replan.calibration.building.layer },
-      derived,
-      fitting,
-    ).flatMap((build) => abovePatterns(build, fitting.batting.name, titles.above)),
-    ...(hasCover ? coverPatterns(cover, titles.panel) : []),
-    ...armPatterns(arm, titles.armPart),
-  ];
+  const { plan, replan } = current;
+  const builds = fittingBuilds({ plan, layer: replan.calibration.building.layer }, derived, fitting);
+  const groups: { readonly [group in PatternGroup]: () => readonly TitledPart[] } = {
+    batting: () => [
+      ...battingPatterns(current, fitting, titles.layer),
+      ...builds.flatMap((build) => abovePatterns(build, fitting.batting.name, titles.above)),
+    ],
+    cover: () => (hasCover ? coverPatterns(cover, titles.panel) : []),
+    arm: () => armPatterns(arm, titles.armPart),
+  };
+  const parts = patternGroups.flatMap((group) => (leftOut.has(group) ? [] : groups[group]()));
   const girths = Object.fromEntries(levelNames.map((name) => [name, cover.girths[name]?.girth ?? 0]));
   return { file: patternFile(parts, girths, cloth.kind === "knit" ? cloth.stretch : 0), parts, arm };
 }

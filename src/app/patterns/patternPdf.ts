@@ -87,6 +87,9 @@ export async function tiledPdf(parts: readonly TitledPart[], paper: PaperName, w
   return document.save();
 }
 
+/** How many pages a written file has. */
+export const pageCount = async (pdf: Uint8Array): Promise<number> => (await PDFDocument.load(pdf)).getPageCount();
+
 /** Every part at its true size on sheets as tall as a roll is wide; taller where a part is. */
 export async function sheetPdf(parts: readonly TitledPart[], sheetName: SheetName, words: PatternPdfWords) {
   const { document, font, bold } = await newDocument(words.title);

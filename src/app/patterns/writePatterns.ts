@@ -1,6 +1,6 @@
 import type { FittingPatterns } from "./fittingPatterns";
 import { dxfOfParts } from "./patternDxf";
-import { type PatternPdfWords, rollWidths, sheetPdf, tiledPdf } from "./patternPdf";
+import { pageCount, type PatternPdfWords, rollWidths, sheetPdf, tiledPdf } from "./patternPdf";
 import { svgOfParts } from "./patternSvg";
 
 /** What can be asked for of all parts together. */
@@ -9,6 +9,8 @@ export type WrittenKind = "letter" | "a4" | "sheet" | "sheetA0" | "svg" | "dxf";
 export interface WrittenPatterns {
   readonly type: "pdf" | "svg" | "dxf";
   readonly content: string | Uint8Array<ArrayBuffer>;
+  /** How many pages there are to print and tape together; null where there is no such thing. */
+  readonly pages: number | null;
 }
 
 /** All parts of a fitting as one file. */
@@ -20,13 +22,19 @@ export async function writePatterns(
   switch (kind) {
     case "letter":
     case "a4":
-      return { type: "pdf", content: new Uint8Array(await tiledPdf(parts, kind, words)) };
+      return tiled(new Uint8Array(await tiledPdf(parts, kind, words)));
     case "sheet":
     case "sheetA0":
-      return { type: "pdf", content: new Uint8Array(await sheetPdf(parts, kind, words)) };
+      return { type: "pdf", content: new Uint8Array(await sheetPdf(parts, kind, words)), pages: null };
     case "svg":
-      return { type: "svg", content: svgOfParts(parts, rollWidths.sheet) };
+      return { type: "svg", content: svgOfParts(parts, rollWidths.sheet), pages: null };
     case "dxf":
-      return { type: "dxf", content: dxfOfParts(parts, rollWidths.sheet) };
+      return { type: "dxf", content: dxfOfParts(parts, rollWidths.sheet), pages: null };
   }
 }
+
+const tiled = async (content: Uint8Array<ArrayBuffer>): Promise<WrittenPatterns> => ({
+  type: "pdf",
+  content,
+  pages: await pageCount(content),
+});

@@ -48,4 +48,14 @@ function keysOf(whole: number, unit: LengthUnit): readonly TapeKey[] {
 export type Band = "less" | "onTarget" | "more";
 
 export const bandOf = (length: number, expected: number): Band =>
-  length < expected - onTarget - 0.05 ? "less" : length > expected + onTarget + 0.05 ? "more" : "onTarget";
+  length < expected - onTarget - hair ? "less" : length > expected + onTarget + hair ? "more" : "onTarget";
+
+/** The lowest and the highest mark of the tape that are on target (mm), the ones its keys show so: an eighth of an inch apart, or a millimeter. */
+export function targetMarks(expected: Millimetres, unit: LengthUnit): readonly [from: Millimetres, to: Millimetres] {
+  const mark = unit === "in" ? rowMm.in / 8 : 1;
+  const reach = onTarget + hair;
+  return [mm(Math.ceil((expected - reach) / mark) * mark), mm(Math.floor((expected + reach) / mark) * mark)];
+}
+
+/** Less than a tape shows (mm). */
+const hair = 0.05;

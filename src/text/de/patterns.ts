@@ -101,6 +101,13 @@ export const patternScreenWords = {
     svg: "Zeichnung (SVG)",
     dxf: "Zeichnung für einen Schneideplotter (DXF)",
   },
+  what: "Was gezeichnet wird",
+  groups: { batting: "Lagen Vlies", cover: "der Bezug", arm: "der Arm" },
+  coverLater: "Schneiden Sie den Bezug erst zu, wenn das Polstern fertig ist: Bis dahin ändern sich seine Teile noch.",
+  made: (pages: number | null): string =>
+    pages === null
+      ? "Die Schnittteile sind gezeichnet."
+      : `Die Schnittteile sind gezeichnet: ${pages} Seiten zum Zusammenkleben.`,
   making: "Die Schnittteile werden gezeichnet…",
   failed:
     "Die Schnittteile ließen sich nicht zeichnen. Vielleicht ist die Seite nur zum Teil geladen: Laden Sie sie neu, und versuchen Sie es noch einmal.",

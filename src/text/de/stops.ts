@@ -148,7 +148,7 @@ function pinSteps(piece: Piece | null, feather: string, form: FormFacts): readon
   if (piece?.kind === "tuning") {
     return [
       { title: "Eine Seite lösen", text: "Unter die äußerste Lage schieben, Mitte auf Mitte." },
-      { title: "Wieder stecken", text: `Schräg, zuerst in der Mitte. ${feather}` },
+      { title: "Wieder stecken", text: `Zuerst in der Mitte. ${pinningWords(form)} ${feather}` },
     ];
   }
   if (piece?.kind === "cup") {

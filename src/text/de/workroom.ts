@@ -67,7 +67,7 @@ export const homeWords = {
   demoReplaces: "Ihre eigene Anprobe wird vorher so gespeichert, wie sie ist.",
   privacyTitle: "Nichts verlässt dieses Gerät",
   privacy:
-    "Die Maße bleiben in diesem Browser. Es gibt kein Konto, nichts wird verschickt, und alles geht auch ohne Netz.",
+    "Die Maße bleiben in diesem Browser. Es gibt kein Konto, nichts wird verschickt, und alles geht auch ohne Netz. Ein Browser kann verlieren, was er behält: Sichern Sie Ihre Maße ab und zu in einer Datei.",
   needTitle: "Was Sie brauchen",
   needs: [
     "Eine Schneiderbüste, die kleiner ist als die Person. Polstern macht nur größer.",

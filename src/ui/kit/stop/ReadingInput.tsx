@@ -1,14 +1,14 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import { slippedUnit } from "../../../app/progress/lineProblem";
-import { type Band, bandOf } from "../../../app/steps/tapeKeys";
-import { onTarget } from "../../../core/tolerances";
-import { parseLength } from "../../../core/lengthText";
-import { type Millimetres, mm } from "../../../core/units";
+import { type Band, bandOf, targetMarks } from "../../../app/steps/tapeKeys";
+import { fineStep, parseLength, tapeStep } from "../../../core/lengthText";
+import type { Millimetres } from "../../../core/units";
 import { FractionPad, usePadInto } from "../field/FractionPad";
 import { LengthField } from "../field/LengthField";
 import { lengthFieldState } from "../../../app/session/lengthFieldState";
 import { LengthFigure } from "../LengthFigure";
 import { measuringWords } from "../../../text/measuring";
+import { shownLength } from "../../../text/shownLength";
 import { bandWords } from "../../../text/stops";
 import { phoneQuery, touchQuery, useMediaQuery } from "../useScreen";
 import { useDispatch, useDraft, useLengths } from "../useStore";
@@ -114,6 +114,9 @@ function useFiguresInto(input: { readonly current: HTMLInputElement | null }): v
   }, [input]);
 }
 
+/** As finely as the keys of the tape are marked. */
+const markStep = { in: tapeStep.in, cm: fineStep.cm, mm: fineStep.mm } as const;
+
 interface BandsProps {
   readonly expected: Millimetres;
   readonly value: Millimetres | null;
@@ -121,8 +124,8 @@ interface BandsProps {
 
 /** Less, on target, more, in the order of the tape, each with what this step makes of it. */
 export function Bands({ expected, value }: BandsProps) {
-  const { write } = useLengths();
-  const [low, high] = [write(mm(expected - onTarget)), write(mm(expected + onTarget))];
+  const { unit } = useLengths();
+  const [low, high] = targetMarks(expected, unit).map((mark) => shownLength(mark, markStep[unit])) as [string, string];
   const bands: readonly (readonly [Band, string])[] = [
     ["less", bandWords.less(low)],
     ["onTarget", bandWords.between(low, high)],

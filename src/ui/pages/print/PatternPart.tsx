@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { fittingPatterns } from "../../../app/patterns/fittingPatterns";
+import { fittingPatterns, type PatternGroup, patternGroups } from "../../../app/patterns/fittingPatterns";
 import type { TitledPart } from "../../../app/patterns/titledPart";
 import { chosenCloth } from "../../../app/steps/chosenCloth";
 import { fileName, offerFile } from "../../../app/share/fileOffer";
@@ -35,22 +35,27 @@ export function PatternPart() {
   const { kind: cover, cloth: chosen } = chosenCloth(fitting);
   const hasCover = cover !== "none";
   const [cloth, setCloth] = useState<Cloth["kind"]>(chosen.kind);
-  const wish = { cloth: cloth === chosen.kind ? chosen : cloths[cloth], hasCover };
-  const [state, setState] = useState<"ready" | "making" | "failed">("ready");
+  const [leftOut, setLeftOut] = useState<ReadonlySet<PatternGroup>>(new Set());
+  const wish = { cloth: cloth === chosen.kind ? chosen : cloths[cloth], hasCover, leftOut };
+  const [said, setSaid] = useState("");
   const arm = derived.input === null ? null : armReading(derived.input.body);
+  const there = patternGroups.filter(
+    (group) => group === "batting" || (group === "cover" ? hasCover : arm?.kind === "whole"),
+  );
+  const isNothing = there.every((group) => leftOut.has(group));
   const notes = arm === null ? [] : armNotes(arm, fittingStep(fitting));
   const offer = async (kind: PatternKind) => {
-    setState("making");
+    setSaid(patternScreenWords.making);
     try {
       const patterns = fittingPatterns(derived, fitting, wish, patternTitles(fittingStep(fitting)));
       if (patterns !== null) {
         const { writePatterns } = await import("../../../app/patterns/writePatterns");
-        const { content, type } = await writePatterns(patterns, kind, patternWords);
+        const { content, type, pages } = await writePatterns(patterns, kind, patternWords);
         offerFile(document, fileName("patterns", "", presentInstant(), type), content, type);
+        setSaid(patternScreenWords.made(pages));
       }
-      setState("ready");
     } catch {
-      setState("failed");
+      setSaid(patternScreenWords.failed);
     }
   };
   const [thrown, setThrown] = useState<readonly TitledPart[] | null>(null);
@@ -66,6 +71,7 @@ export function PatternPart() {
       {notes.map((note) => (
         <p key={note}>{note}</p>
       ))}
+      {there.length < 2 ? null : <GroupTicks groups={there} leftOut={leftOut} onLeaveOut={setLeftOut} />}
       {hasCover || arm?.kind === "whole" ? (
         <fieldset className="stack">
           <legend>{patternScreenWords.cloth(hasCover)}</legend>
@@ -84,7 +90,7 @@ export function PatternPart() {
             key={kind}
             type="button"
             className="patch"
-            disabled={state === "making"}
+            disabled={isNothing || said === patternScreenWords.making}
             onClick={() => void offer(kind)}
           >
             {patternScreenWords.files[kind]}
@@ -93,14 +99,41 @@ export function PatternPart() {
       </div>
       <p>{projectionWords.openNote}</p>
       <div className="row">
-        <button type="button" className="patch" onClick={project}>
+        <button type="button" className="patch" disabled={isNothing} onClick={project}>
           {projectionWords.open}
         </button>
       </div>
       {thrown === null ? null : <ProjectionView parts={thrown} onClose={() => setThrown(null)} />}
-      <p role="status">
-        {state === "making" ? patternScreenWords.making : state === "failed" ? patternScreenWords.failed : ""}
-      </p>
+      <p role="status">{said}</p>
     </section>
   );
 }
+
+interface GroupTicksProps {
+  readonly groups: readonly PatternGroup[];
+  readonly leftOut: ReadonlySet<PatternGroup>;
+  readonly onLeaveOut: (leftOut: ReadonlySet<PatternGroup>) => void;
+}
+
+/** What of it all is drawn: whoever cuts batting today needs no panels yet. */
+function GroupTicks({ groups, leftOut, onLeaveOut }: GroupTicksProps) {
+  return (
+    <fieldset className="stack">
+      <legend>{patternScreenWords.what}</legend>
+      {groups.map((group) => (
+        <label key={group} className="tick">
+          <input
+            type="checkbox"
+            checked={!leftOut.has(group)}
+            onChange={() => onLeaveOut(new Set(leftOut.has(group) ? without(leftOut, group) : [...leftOut, group]))}
+          />
+          {patternScreenWords.groups[group]}
+        </label>
+      ))}
+      {groups.includes("cover") ? <p className="quiet">{patternScreenWords.coverLater}</p> : null}
+    </fieldset>
+  );
+}
+
+const without = (leftOut: ReadonlySet<PatternGroup>, group: PatternGroup): readonly PatternGroup[] =>
+  [...leftOut].filter((one) => one !== group);
