@@ -74,7 +74,7 @@ export function workScene(picture: WorkPicture): Scene {
       mark("thread", ...(doing === "baste" ? atHand.flatMap(({ ring }) => stitchesInside(ring)) : [])),
       mark("thread", ...(doing === "carry" ? carried(over, view) : [])),
       noteLines(picture, over, frame),
-      ...(doing === "pin" ? pinMarks(atHand.flatMap(({ ring }) => pinsAlong(ring))) : []),
+      ...(doing === "pin" ? pinMarks(outlines(now.filter(isPinned)).flatMap(({ ring }) => pinsAlong(ring))) : []),
       ...(tape === undefined ? [] : tapeAround(over, over.levels[tape.level].depthBelowNape, tape.isHalf)),
       ...(doing === "look" ? bodyMarks(levels, bodySurface(levels, top, bottom), view) : []),
     ],
@@ -138,6 +138,9 @@ const carried = (shape: TorsoShape, view: FigureView): readonly string[] => [
   segment(at(0, shape.levels.bust.depthBelowNape - 20), at(0, shape.hem - 30)),
 ];
 
+/** A cup pad is held by the cup. */
+const isPinned = ({ kind }: Piece): boolean => kind !== "cup";
+
 const pinMarks = (pins: ReturnType<typeof pinsAlong>): readonly Mark[] => [
   mark("pinShaft", ...pins.map(({ shaft }) => shaft)),
   mark("dot", ...pins.map(({ head }) => head)),
@@ -149,14 +152,17 @@ function frameOf({ crop, textSize, names, notes, doing, view }: WorkPicture, sha
     view === "side" ? Math.max(shape.front(depth), shape.back(depth)) : shape.half(depth);
   const half = Math.max(shape.shoulderHalf, ...levelNames.map((name) => reach(shape.levels[name].depthBelowNape))) + 14;
   const left = doing === "look" || names === null ? 12 : nameRoom * textSize;
-  const right = notes.length === 0 ? 12 : noteRoom * textSize;
+  const right = notes.length === 0 ? 12 : noteRoom(notes) * textSize;
   const [top, bottom] = crop === null ? [-92, shape.hem + 40] : [crop.top, crop.bottom];
   return { x: -half - left, y: top, width: 2 * half + left + right, height: bottom - top };
 }
 
-/** Room for the longest name of a level, and for a distance; in letters' heights. */
+/** Room for the longest name of a level, in letters' heights. */
 const nameRoom = 4.9;
-const noteRoom = 7.4;
+
+/** Room for the longest distance with its words, in letters' heights: a letter is about half as wide as it is high. */
+const noteRoom = (notes: WorkPicture["notes"]): number =>
+  Math.max(7.4, ...notes.flatMap(({ lines }) => lines.map((words) => 0.48 * words.length + 0.5)));
 
 const nameLabels = ({ levels, names, doing }: WorkPicture, frame: Frame): readonly Label[] =>
   doing === "look" || names === null
@@ -167,7 +173,7 @@ const nameLabels = ({ levels, names, doing }: WorkPicture, frame: Frame): readon
 
 const noteLabels = ({ notes, textSize }: WorkPicture, frame: Frame): readonly Label[] =>
   notes.flatMap(({ depth, lines: [amount, where] }) => {
-    const x = frame.x + frame.width - noteRoom * textSize + 0.4 * textSize;
+    const x = frame.x + frame.width - noteRoom(notes) * textSize + 0.4 * textSize;
     return [
       label("number", at(x, depth - 0.55 * textSize), amount, "start"),
       label("quiet", at(x, depth + 0.55 * textSize), where, "start"),
@@ -179,6 +185,6 @@ const noteLines = ({ notes, textSize }: WorkPicture, shape: TorsoShape, frame: F
   mark(
     "leader",
     ...notes.map(({ depth }) =>
-      segment(at(shape.half(depth) + 6, depth), at(frame.x + frame.width - noteRoom * textSize, depth)),
+      segment(at(shape.half(depth) + 6, depth), at(frame.x + frame.width - noteRoom(notes) * textSize, depth)),
     ),
   );
