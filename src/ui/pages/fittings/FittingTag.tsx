@@ -1,5 +1,7 @@
 import { useId, useState } from "react";
 import { goTo } from "../../kit/page";
+import { pageAtHand } from "../../kit/shelf/pageAtHand";
+import { useStoreItself } from "../../kit/useStore";
 import { libraryWords } from "../../../text/library";
 import { ComparePanel } from "./ComparePanel";
 import { type TagPanel, type TagProps, titleOf, useOpened, useProgress } from "./fittingEntry";
@@ -13,6 +15,7 @@ import { TagActions } from "./TagActions";
 export function FittingTag(props: TagProps) {
   const { autosave, listed, others, say } = props;
   const { entry } = listed;
+  const store = useStoreItself();
   const [panel, setPanel] = useState<TagPanel | null>(null);
   const heading = useId();
   // The store is asked anew whenever the state of what is open changes.
@@ -22,7 +25,7 @@ export function FittingTag(props: TagProps) {
   const isRemoved = entry.deletedAt !== null;
   const open = async () => {
     const outcome = await autosave.open(entry.id);
-    if (outcome === "open") goTo("body");
+    if (outcome === "open") goTo(pageAtHand(store.getState().fitting));
     else say(outcome === "notKept" ? libraryWords.notKept : libraryWords.cannotOpen);
     listMayHaveChanged();
   };
