@@ -3,7 +3,19 @@ import { toolServer } from "../src/command/toolServer";
 import { freePort } from "../tests/support/freePort";
 import { expectReadable, rooms, viewSeen } from "./support/backRow";
 import { rulesBroken } from "./support/rulesBroken";
-import { heading, openDemo } from "./support/workroom";
+import { heading, openDemo, row } from "./support/workroom";
+
+/** A fitting with a plan whose figures are nobody's of the sample people. */
+const openMeasured = async (page: Page) => {
+  await openDemo(page, "body");
+  await row(page, "waistGirth").click();
+  const field = page.getByRole("textbox", { name: "Waist, all around" });
+  await field.fill("31 5/8");
+  await field.press("Enter");
+  await expect(row(page, "waistGirth")).toContainText("31 5/8");
+  await page.goto("/#padding");
+  await expect(page.getByText(/0 of \d+ pinned/)).toBeVisible();
+};
 
 /** Past what comes before, to the trial: the first step with the tape on the form. */
 const openClassView = async (page: Page) => {
@@ -50,7 +62,7 @@ test("with an own fitting and a remote there are more controls, and still nothin
   await page.goto(new URL("#class", server.local).href);
   await page.locator(".class-action").waitFor();
   await page.keyboard.press("m");
-  for (const control of ["Own fitting", "Remote", "Note"])
+  for (const control of ["The open fitting", "Remote", "Note"])
     await expect(page.getByRole("button", { name: control, exact: true })).toBeVisible();
   for (const room of rooms) {
     await page.setViewportSize(room);
@@ -161,14 +173,22 @@ test("the clicker moves it, step by step, and at the last measurement the tape s
   // Back over dust bag, lines, waist tape and hem to the last measurement, over the cover.
   for (let i = 0; i < 5; i += 1) await page.keyboard.press("PageUp");
   await page.keyboard.press("3");
-  await expect(page.getByRole("row", { name: /^around/ })).toContainText("on target");
+  await expect(page.getByRole("columnheader", { name: "over the cover" })).toBeVisible();
+  const figures = await page
+    .getByRole("row", { name: /^around/ })
+    .locator(".class-figure")
+    .allTextContents();
+  const expected = (await page.locator(".class-expected").textContent()) ?? "";
+  const digits = (text = ""): string => text.replace(/\D/g, "");
+  // The foot has it twice: once for whoever listens.
+  expect(digits(expected)).toMatch(new RegExp(`^(?:${digits(figures[1])})+$`));
 });
 
 test("an own fitting comes on covered and is left as it was; a made-up person is one key away", async ({ page }) => {
-  await openDemo(page, "padding");
+  await openMeasured(page);
   await openClassView(page);
   const view = page.locator(".class-view");
-  await expect(view).toContainText("its figures covered");
+  await expect(view).toContainText("figures covered");
   await expect(page.locator(".class-figure")).toHaveCount(0);
   await page.keyboard.press("c");
   await expect(page.locator(".class-figure").first()).toBeVisible();
@@ -176,9 +196,12 @@ test("an own fitting comes on covered and is left as it was; a made-up person is
   await expect(view).toContainText("sample person");
   await page.keyboard.press("End");
   await page.keyboard.press("o");
-  await expect(view).toContainText("its figures covered");
+  await expect(view).toContainText("figures covered");
+  await page.keyboard.press("c");
   await page.getByRole("link", { name: /^Leave/ }).click();
   await expect(page.getByText(/0 of \d+ pinned/)).toBeVisible();
+  // Nothing but the waist was typed into it.
+  await page.getByRole("button", { name: "Undo" }).click();
   await expect(page.getByRole("button", { name: "Undo" })).toBeDisabled();
 });
 
@@ -220,10 +243,46 @@ test("what is taken home is seen whole, and its keys leave the class view alone"
   await expect(count).not.toHaveText(before ?? "");
 });
 
-test("a person whose figures were covered is not uncovered by leaving", async ({ page }) => {
-  await openDemo(page);
+/** Seen to fail: with the way back always to Fittings. */
+test("Leave goes back to where one came from, where nobody's figures are covered", async ({ page }) => {
+  await openDemo(page, "print");
   await page.goto("/#class");
-  await expect(page.getByText(/its figures covered/)).toBeVisible();
+  await expect(page.locator(".class-whose")).toContainText("Marta (sample person)");
+  await page.mouse.move(600, 810);
+  await page.getByRole("link", { name: /^Leave/ }).click();
+  await expect(heading(page, "Print")).toBeVisible();
+});
+
+/** Seen to fail: at a field that grew out of the stage. */
+test("what the class reads is typed on the screen itself, whole and large, and stands in the table", async ({
+  page,
+}) => {
+  await openClassView(page);
+  const stage = page.locator(".class-typed");
+  for (const room of rooms) {
+    await page.setViewportSize(room);
+    await page.getByRole("textbox", { name: "without the strip" }).fill("23 1/4");
+    await page.getByRole("textbox", { name: "over the strip" }).fill("28");
+    await page.keyboard.press("Enter");
+    await expect(stage).toContainText(/One layer adds about/);
+    const sizes = await stage.locator("input").evaluateAll((inputs) =>
+      inputs.map((input) => ({
+        type: Number.parseFloat(getComputedStyle(input).fontSize),
+        box: input.getBoundingClientRect().height,
+      })),
+    );
+    for (const { type, box } of sizes) {
+      expect(type).toBeGreaterThan(room.height / 40);
+      expect(box).toBeGreaterThan(24);
+    }
+    expectReadable(await viewSeen(page), room, "trial");
+  }
+});
+
+test("a person whose figures were covered is not uncovered by leaving", async ({ page }) => {
+  await openMeasured(page);
+  await page.goto("/#class");
+  await expect(page.locator(".class-whose")).toContainText("figures covered");
   await page.keyboard.press("m");
   await page.getByRole("link", { name: /^Leave/ }).click();
   await expect(heading(page, "Fittings")).toBeVisible();

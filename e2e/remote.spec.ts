@@ -28,9 +28,12 @@ test("a phone moves the class view of a laptop: it comes in by the code, sees th
   }
   const code = (await laptop.locator(".class-code").textContent()) ?? "";
   await expect(panel).toContainText(`${network}#remote`);
+  await expect(panel.getByRole("img", { name: "The address and the code as a square code" })).toBeVisible();
   expect(await rulesBroken(laptop)).toEqual([]);
 
-  await phone.goto(new URL("#remote", network).href);
+  // What the square code leads to has the digits filled in.
+  await phone.goto(new URL("#remote/123456", network).href);
+  await expect(phone.getByRole("textbox", { name: "The code on the class view" })).toHaveValue("123456");
   const field = phone.getByRole("textbox", { name: "The code on the class view" });
   await field.fill(code.startsWith("0") ? "100000" : "000000");
   await phone.getByRole("button", { name: "Connect" }).click();
@@ -79,13 +82,15 @@ test("a phone moves the class view of a laptop: it comes in by the code, sees th
   for (const page of [laptop, phone, other]) await page.close();
 });
 
-test("where the tool is not shared the class view says nothing of a remote, and the phone’s page says what is missing", async ({
+test("where the tool is not shared the class view offers no remote, R tells how to share, and the phone’s page says what is missing", async ({
   page,
 }) => {
   await page.goto("/#class");
   await expect(page.locator(".class-action")).toBeVisible();
   await page.waitForLoadState("networkidle");
   await expect(page.getByRole("button", { name: "Remote" })).toHaveCount(0);
+  await page.keyboard.press("r");
+  await expect(page.getByRole("region", { name: "A phone as remote" })).toContainText("npm start -- --share");
   await page.goto("/#remote");
   await expect(page.getByText("No class view can be reached here")).toBeVisible();
 });

@@ -75,7 +75,13 @@ const cautions = {
     short: "Loose fiber: wear a dust mask.",
     long: `Loose fiber flies as it is pulled apart. Open a window, keep it from flames and heaters, and let nobody with asthma do the filling. ${labels}`,
   },
+  glue: {
+    short: "No spray glue indoors: baste instead.",
+    long: `It is breathed in, it burns, and on a foam form its solvent eats the foam. Stitches hold as well and come out again. ${labels}`,
+  },
 } as const satisfies { readonly [name: string]: Caution };
+
+export type CautionName = keyof typeof cautions;
 
 /** Where the hand is, and what is said there. Each caution stands at the step it belongs to and at no other. */
 export const cautionPlaces = {
@@ -102,5 +108,8 @@ export const shortCautions = (place: CautionPlace): string =>
   cautionsAt(place)
     .map(({ short }) => short)
     .join(" ");
+
+/** Their short forms in one line. */
+export const shortOf = (names: readonly CautionName[]): string => names.map((name) => cautions[name].short).join(" ");
 
 export const cautionTitle = "With care";

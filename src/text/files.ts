@@ -53,6 +53,7 @@ export const intakeWords = {
   noLinkTaken: "Nothing was taken from the links.",
   fromLink: (number: number, sentence: string): string => `Link ${number}: ${sentence}`,
   undo: "Undo",
+  openAdded: "Open it",
   undone: "Undone: what was added is under “Deleted”.",
   addAnyway: (count: number): string => (count === 1 ? "Add a copy anyway" : `Add ${count} copies anyway`),
 } as const;

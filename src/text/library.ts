@@ -192,7 +192,7 @@ export const fileProblemTexts = {
   tooMuch: (most: number, what: string): string =>
     `The file holds more than any file of this tool: at most ${most} ${what} were expected. Choose a file that this tool saved.`,
   damaged:
-    "The file was damaged on its way, or changed by hand. If you changed it yourself, take out the line that begins with “check” and open it again.",
+    "The file was damaged on its way, or changed by hand. Save it once more where it comes from, or choose an earlier copy.",
   damagedFitting: (number: number): string =>
     `Fitting ${number} in the file was damaged on its way, or changed by hand.`,
   inFitting: (number: number, sentence: string): string => `Fitting ${number}: ${sentence}`,

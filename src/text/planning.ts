@@ -39,6 +39,7 @@ export const planningWords = {
   level: "Level line",
   pieceList: "Pieces, in the order of pinning",
   toPadding: "Start padding",
+  goOnPadding: "Go on padding",
   toPrint: "Print it",
   tableHead: { reading: "", body: "person", form: "form now", add: "to add", after: "after" },
   formSupposed: "form now (estimated)",

@@ -28,10 +28,13 @@ export const remoteWords = {
 
 export const classRemoteWords = {
   title: "A phone as remote",
+  notShared:
+    "No phone can reach this class view: the tool was not started to be shared. Close it where it was started, and start it there with “npm start -- --share”. Phones in the same network then reach it.",
   open: "On the phone open:",
   type: "and type this code:",
   noNetwork: "This computer is not on a network, so no phone can reach it.",
-  once: "The first phone that types it controls the class view; then the code no longer works.",
+  squares: "The address and the code as a square code",
+  once: "The first phone that types it controls the class view; then the code no longer works. Close this panel with R: the code stays good.",
   paired: "A phone controls the class view.",
   notYours: "If it is not yours, disconnect it: you will get a new code.",
   disconnect: "Disconnect the phone",

@@ -6,7 +6,7 @@ export const rosterWords = {
   everyone: "Everyone",
   nobody: "Nobody",
   nameless:
-    "Without names: Person 1, Person 2 and so on, in the order above, on paper and in the file. Notes stay out of the file.",
+    "Without names: everyone is Person and a number, on paper and in the file, and keeps the number when others come or go. Notes stay out of the file.",
   person: (number: number): string => `Person ${number}`,
   again: (name: string, number: number): string => `${name} (${number})`,
   calledThere: (title: string, name: string): string => `${title}, on paper ${name}`,
@@ -34,11 +34,15 @@ export const rosterWords = {
   file: "class",
 } as const;
 
-/** What everyone is called on paper and in the file: by their own names, each once, or by a number. */
-export function rosterNames(titles: readonly string[], isNamed: boolean): readonly string[] {
+/** What everyone is called on paper and in the file: by their own names, each once, or by their numbers, which count from 1 unless given. */
+export function rosterNames(
+  titles: readonly string[],
+  isNamed: boolean,
+  numbers: readonly number[] = titles.map((_, i) => i + 1),
+): readonly string[] {
   const taken = new Set<string>();
   return titles.map((title, i) => {
-    const own = isNamed && title.trim() !== "" ? title.trim() : rosterWords.person(i + 1);
+    const own = isNamed && title.trim() !== "" ? title.trim() : rosterWords.person(numbers[i] ?? i + 1);
     let name = own;
     for (let number = 2; taken.has(name); number += 1) name = rosterWords.again(own, number);
     taken.add(name);

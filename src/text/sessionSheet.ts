@@ -9,9 +9,11 @@ import { numberedName } from "./pieces";
 export const sessionSheetWords = {
   title: (name: string): string => (name === "" ? "Session plan" : `Session plan for ${name}`),
   blanks: ["Class", "Date", "Start", "End"],
-  how: `Minutes are a rule of thumb for one pair of hands; there is no source for them. Stop only at a thick line: no pin is left in the form there. ${shortCautions("firstPiece")} ${shortCautions("securing")}`,
+  how: `Minutes are a rule of thumb for one pair of hands; there is no source for them. Measuring the person is not in them. Stop only at a thick line: no pin holds a piece there. ${shortCautions("firstPiece")} ${shortCautions("securing")}`,
   heads: { done: "done", step: "Step, with its minutes", sum: "minutes", soFar: "so far", took: "it took" },
   stop: "Stop here.",
+  /** Where each day of the class goes as far as it can. */
+  dayEnds: (day: number): string => `End of day ${String(day)}, of 6 h.`,
   days: "Days of the class",
   dayHeads: ["Date", "start", "end", "stopped after", "pins in", "pins out", "Next time"],
   already: "done",

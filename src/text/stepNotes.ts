@@ -10,7 +10,8 @@ export const stepNoteWords = {
   onPaper: (act: string, note: string): string => `${act}: ${note}`,
   here: "Note",
   mark: "a note",
-  none: "No note for this step. Type notes under Print, next to the session plan.",
-  madeUpNone: "Sample people have no notes: notes belong to your own fitting.",
+  none: "No note for this step.",
+  madeUpNone: "No note for this step here: notes belong to the fitting that is open.",
+  toTyping: "Type notes, under Print",
   covered: "There is a number in this note, so it is hidden while the figures are covered.",
 } as const;

@@ -18,3 +18,6 @@ export const namesNumber = (text: string): boolean =>
   /[\p{Nd}\p{No}]|\b(?:inch|inches|centimeters?|millimeters?|meters?)\b/iu.test(text);
 
 export const namesLength = (text: string): boolean => /\d[\s\u00a0]*(?:in|cm|mm)\b|\d\/\d/.test(text);
+
+/** A place with its distances left out: `2 in above the waistline` is above the waistline. */
+export const placeWithoutFigures = (place: string): string => place.replace(/\d[\d\s/.,\u00a0]*(?:in|cm|mm)\s+/gu, "");

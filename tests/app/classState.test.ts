@@ -9,9 +9,11 @@ import {
   type ClassState,
 } from "../../src/app/classView/classState";
 
-const room: ClassRoom = { steps: 13, ownStep: 3, madeUpPeople: 4 };
+const room: ClassRoom = { steps: 13, ownStep: 3, isOwnMadeUp: false, madeUpPeople: 4, stepOf: (person) => person + 2 };
 const action: fc.Arbitrary<ClassAction> = fc.constantFrom<ClassAction[]>(
-  ...(["forward", "back", "first", "last", "cover", "madeUp", "own"] as const).map((does) => ({ does })),
+  ...(["forward", "back", "first", "last", "cover", "coverPerson", "coverForm", "madeUp", "own"] as const).map(
+    (does) => ({ does }),
+  ),
   { does: "level", level: "waist" },
   { does: "level", level: "follow" },
 );
@@ -21,6 +23,7 @@ const walked = (start: ClassState, actions: readonly ClassAction[]): ClassState 
 describe("what is in the class view", () => {
   test("an own body starts covered, where the padding stands; without one a made-up person starts open", () => {
     expect(classStart(room)).toEqual({ person: "own", step: 3, level: "follow", figures: "covered" });
+    expect(classStart({ ...room, isOwnMadeUp: true }).figures).toBe("shown");
     expect(classStart({ ...room, ownStep: null })).toEqual({ person: 0, step: 0, level: "follow", figures: "shown" });
   });
 
@@ -39,7 +42,7 @@ describe("what is in the class view", () => {
     fc.assert(
       fc.property(fc.array(action, { maxLength: 60 }), (actions) => {
         const cameOn = actions.findLastIndex(({ does }) => does === "madeUp");
-        const covers = actions.slice(cameOn + 1).filter(({ does }) => does === "cover").length;
+        const covers = actions.slice(cameOn + 1).filter(({ does }) => /^cover/.test(does)).length;
         const { person, figures } = walked(classStart(room), actions);
         fc.pre(person === "own" && covers === 0);
         expect(figures).toBe("covered");
@@ -58,6 +61,12 @@ describe("what is in the class view", () => {
     expect(first).toEqual({ ...middle, step: 0 });
     expect(classAfter(first, { does: "back" }, room)).toBe(first);
     expect(classAfter(middle, { does: "last" }, room)).toEqual({ ...middle, step: 12 });
+  });
+
+  test("another sample person comes at the step most like the one at hand, not at the first", () => {
+    const at = classAfter(classStart(room), { does: "madeUp" }, room);
+    expect(at).toMatchObject({ person: 0, step: 2, figures: "shown" });
+    expect(classAfter(at, { does: "madeUp" }, room)).toMatchObject({ person: 1, step: 3 });
   });
 
   test("there is no own body to go to without one", () => {
@@ -85,6 +94,9 @@ describe("keys", () => {
     [".", "cover"],
     ["m", "madeUp"],
     ["f", "fullScreen"],
+    ["x", "coverPerson"],
+    ["z", "coverForm"],
+    ["Enter", "type"],
   ])("%s does %s", (key, does) => {
     expect(press(key)).toEqual({ does });
   });
@@ -97,7 +109,7 @@ describe("keys", () => {
   });
 
   test("keys that are not ours do nothing", () => {
-    for (const key of ["6", "q", "Enter", "Tab", "Escape"]) expect(press(key)).toBeNull();
+    for (const key of ["6", "q", "Tab", "Escape"]) expect(press(key)).toBeNull();
     expect(press("c", { command: true })).toBeNull();
     expect(press("ArrowRight", { command: true })).toBeNull();
   });

@@ -3,8 +3,10 @@ import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { linksIn, mostLinks } from "../../src/app/share/linkImport";
 import { writeBundle, writeFittingFile } from "../../src/app/share/fittingFile";
 import { shareLink } from "../../src/app/share/shareLink";
+import { madeUpPerson } from "../../src/app/classView/classPeople";
+import { pieceToFile } from "../../src/document/pieceFile";
 import { newFitting } from "../../src/app/session/newFitting";
-import { fittingStore } from "../../src/app/session/store";
+import { type FittingStore, fittingStore } from "../../src/app/session/store";
 import { type Autosave, startAutosave } from "../../src/app/storage/autosave";
 import { fittingStorage } from "../../src/app/storage/fittingStorage";
 import { tabChannel } from "../../src/app/storage/tabChannel";
@@ -17,8 +19,12 @@ import { type MemoryStores, memoryStores } from "../app/storage/memoryStores";
 import { sampleTitled, sampleWithWaist } from "../app/storage/sampleFittings";
 import { renderedWithVoice } from "./withVoice";
 
+const [firstPiece] = madeUpPerson(0).plan.pieces;
+const onePiece = firstPiece === undefined ? null : pieceToFile(firstPiece, "piece", "place");
+
 let stores: MemoryStores;
 let autosave: Autosave;
+let store: FittingStore;
 
 beforeEach(() => {
   stores = memoryStores();
@@ -30,7 +36,8 @@ beforeEach(() => {
   const storage = fittingStorage(stores, { now: () => "2026-05-02T08:00:00.000Z", newId });
   const context = { storage, locks: undefined, channel: tabChannel(undefined), later: () => () => {} };
   const events = { onState: () => {}, onFirstSave: () => {}, onHistoryLost: () => {} };
-  autosave = startAutosave(fittingStore(newFitting("cm")), context, events);
+  store = fittingStore(newFitting("cm"));
+  autosave = startAutosave(store, context, events);
   shelf.setState({ autosave });
 });
 
@@ -41,10 +48,7 @@ afterEach(() => {
 
 function shown() {
   const listing = { fittings: [], toCome: 0, setAside: [], settings: {} };
-  const { container, heard } = renderedWithVoice(
-    fittingStore(newFitting("cm")),
-    <FilePart autosave={autosave} listing={listing} />,
-  );
+  const { container, heard } = renderedWithVoice(store, <FilePart autosave={autosave} listing={listing} />);
   const give = (files: readonly File[]) =>
     fireEvent.change(container.querySelector("input[type=file]") as HTMLInputElement, { target: { files } });
   const field = () => screen.getByRole("textbox", { name: intakeWords.links }) as HTMLTextAreaElement;
@@ -96,6 +100,28 @@ describe("files of a class", () => {
       listed.kind === "listed" &&
         listed.fittings.every((one) => one.kind === "fitting" && one.entry.deletedAt !== null),
     ).toBe(true);
+  });
+
+  /** Seen to fail: where a file of one was added and stayed closed, and where the one opened came up with the person. */
+  test("of one fitting: it is opened at a press, where its work stands; of several none is", async () => {
+    const { give, heard } = shown();
+    const pinned = {
+      ...sampleTitled("Ruth"),
+      work: [{ did: "pinned", piece: onePiece, at: "2026-05-01T08:00:00.000Z" }],
+    } as Fitting;
+    window.location.hash = "fittings";
+    give([fileOf("ruth.json", pinned)]);
+    await waitFor(() => expect(heard()).toContain("Ruth: added."));
+    fireEvent.click(screen.getByRole("button", { name: intakeWords.openAdded }));
+    await waitFor(() => expect(window.location.hash).toBe("#padding"));
+    expect(store.getState().fitting.title).toBe("Ruth");
+    give([fileOf("two.json", sampleTitled("Ida"), sampleTitled("Ines"))]);
+    await waitFor(() => expect(heard()).toContain("Ines: added."));
+    expect(screen.queryByRole("button", { name: intakeWords.openAdded })).toBeNull();
+    give([fileOf("olga.json", sampleTitled("Olga"))]);
+    await waitFor(() => expect(heard()).toContain("Olga: added."));
+    fireEvent.click(screen.getByRole("button", { name: intakeWords.openAdded }));
+    await waitFor(() => expect(window.location.hash).toBe("#person"));
   });
 
   test("the same fitting in two of them is taken once", async () => {

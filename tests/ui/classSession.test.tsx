@@ -51,7 +51,7 @@ test("the session plan lists the steps from the one at hand with their minutes, 
   ] as const) {
     press("Home");
     for (let i = 0; i < at; i += 1) press("PageDown");
-    fireEvent.click(within(panel()).getByRole("button", { name: durationText(length) }));
+    fireEvent.click(within(panel()).getByRole("button", { name: sessionWords.length(length) }));
     const plan = sessionPlan(job, at, length);
     expect(rows().reduce((sum, [, minutes]) => sum + minutesIn(minutes), 0)).toBe(plan.minutes);
     const lines = rows().map(([words]) => words ?? "");

@@ -1,4 +1,4 @@
-import { fireEvent, render, screen, within } from "@testing-library/react";
+import { cleanup, fireEvent, render, screen, within } from "@testing-library/react";
 import { describe, expect, test } from "vitest";
 import { demoFitting } from "../../src/app/session/demoFitting";
 import { apply } from "../../src/app/session/commands";
@@ -16,6 +16,8 @@ import { questionsWords } from "../../src/text/questions";
 import { finishingWords } from "../../src/text/finishing";
 import { levelToMeasure } from "../../src/app/progress/levelToMeasure";
 import { layerCount, numberedName } from "../../src/text/pieces";
+import { markLinesWords } from "../../src/text/levelLines";
+import { planningWords } from "../../src/text/planning";
 import { levelWords } from "../../src/text/pictures";
 import { StoreProvider } from "../../src/ui/kit/useStore";
 import { sampleBody, sampleInches } from "../support/sample";
@@ -30,6 +32,23 @@ function shown(fitting: Fitting, parts: React.ReactNode = <PlanPage />) {
   const { container } = render(<StoreProvider store={store}>{parts}</StoreProvider>);
   return { store, text: () => (container.textContent ?? "").replaceAll("\u00a0", " "), container };
 }
+
+/** Seen to fail: on a plan that said "Start padding" with a piece on the form. */
+test("once a piece is pinned the plan goes on, and what comes before the first piece is gone", () => {
+  const words = () => screen.queryAllByRole("link").map(({ textContent }) => textContent);
+  const bare = shown(demoFitting);
+  expect(words()).toContain(planningWords.toPadding);
+  expect(bare.text()).toContain(markLinesWords.title);
+  cleanup();
+  const { planning } = derivation()(demoFitting);
+  const [piece] = planning.kind === "planned" ? planning.plan.pieces : [];
+  if (piece === undefined) throw new Error("no piece");
+  const work = [{ did: "pinned", piece: pieceToFile(piece, "piece", "place") }] as const;
+  const begun = shown({ ...demoFitting, work });
+  expect(words()).toContain(planningWords.goOnPadding);
+  expect(words()).not.toContain(planningWords.toPadding);
+  expect(begun.text()).not.toContain(markLinesWords.title);
+});
 
 describe("what the plan rests on", () => {
   test("guesses: the lead says so, and what brings most is asked for, at most three, each with what it brings", () => {

@@ -2,6 +2,7 @@ import first from "../../../shared/demo/first.json";
 import longBack from "../../../shared/demo/long-back.json";
 import threeGirths from "../../../shared/demo/three-girths.json";
 import twoSides from "../../../shared/demo/two-sides.json";
+import { demoFitting } from "../session/demoFitting";
 import { type Derived, derivation } from "../session/derived";
 import type { PadProgress } from "../progress/padProgress";
 import { type JobSteps, jobSteps, plannedStep } from "../steps/plannedSteps";
@@ -13,7 +14,7 @@ import { lineDepths, workFacts } from "../steps/workFacts";
 import { nothingDone } from "../steps/workState";
 import { assert } from "../../core/result";
 import type { Plan } from "../../core/plan/plan";
-import type { Fitting, SettledFitting } from "../../document/fitting";
+import { type Fitting, readLengths, type SettledFitting } from "../../document/fitting";
 import type { StepNotes } from "../../document/stepNotesSchema";
 import { readFitting } from "../../document/readFitting";
 
@@ -23,7 +24,10 @@ const madeUpFiles: readonly { readonly title: string }[] = [first, twoSides, lon
 export const madeUpPeople = madeUpFiles.length;
 
 export interface ClassPerson {
+  /** The label of the fitting; empty where it has none. */
   readonly name: string;
+  /** Nobody was measured for this fitting. */
+  readonly isMadeUp: boolean;
   readonly plan: Plan;
   readonly progress: PadProgress;
   /** Every step of the job, and which is the next one. */
@@ -41,7 +45,7 @@ export function madeUpPerson(place: number): ClassPerson {
   const file = madeUpFiles[place % madeUpPeople] ?? first;
   const fitting = readFitting(file);
   assert(fitting.ok, "a sample fitting can be read");
-  const person = classPerson(file.title, derivation()(fitting.value), fitting.value, null);
+  const person = classPerson(derivation()(fitting.value), fitting.value, null);
   assert(person !== null, "a sample person has a plan");
   return { ...person, takeHome: fitting.value };
 }
@@ -51,7 +55,6 @@ export function madeUpPerson(place: number): ClassPerson {
  * `current`; before that it rests on the plan alone.
  */
 export function classPerson(
-  name: string,
   derived: Derived,
   fitting: SettledFitting,
   current: CurrentStep | null,
@@ -68,7 +71,8 @@ export function classPerson(
   const done = workFacts(fitting.work, lineDepths(plan));
   const step = (done.length === 0 ? null : current?.step) ?? plannedStep(plan, nothingDone, known);
   return {
-    name,
+    name: fitting.title.trim(),
+    isMadeUp: isSample(fitting),
     plan,
     progress,
     job: jobSteps({ plan, ...known }, done, step),
@@ -76,4 +80,34 @@ export function classPerson(
     notes: fitting.stepNotes ?? {},
     takeHome: null,
   };
+}
+
+/**
+ * Whether the body is that of a sample person, length by length: a label alone says nothing, for it stays when other measurements
+ * are typed over.
+ */
+export function isSample({ body, unit }: Pick<Fitting, "body" | "unit">): boolean {
+  const lengths = lengthsText(body, unit);
+  return samples().some((sample) => sample === lengths);
+}
+
+const lengthsText = (body: Fitting["body"], unit: Fitting["unit"]): string =>
+  Object.entries(readLengths(body, unit))
+    .map(([name, length]) => `${name} ${(length as number).toFixed(2)}`)
+    .toSorted()
+    .join();
+
+let sampleTexts: readonly string[] | null = null;
+
+/** Read once: the files do not change. */
+function samples(): readonly string[] {
+  sampleTexts ??= [
+    lengthsText(demoFitting.body, demoFitting.unit),
+    ...madeUpFiles.map((file) => {
+      const fitting = readFitting(file);
+      assert(fitting.ok, "a sample fitting can be read");
+      return lengthsText(fitting.value.body, fitting.value.unit);
+    }),
+  ];
+  return sampleTexts;
 }

@@ -12,11 +12,14 @@ export interface ClassState {
   readonly person: "own" | number;
   readonly step: number;
   readonly level: ClassLevel;
-  readonly figures: "covered" | "shown";
+  readonly figures: ClassCover;
 }
 
+/** What is covered: the person and the form, neither, or one of them; what follows from both is covered with either. */
+export type ClassCover = "covered" | "shown" | "personCovered" | "formCovered";
+
 export type ClassAction =
-  | { readonly does: "forward" | "back" | "first" | "last" | "cover" | "madeUp" | "own" }
+  | { readonly does: "forward" | "back" | "first" | "last" | "cover" | "coverPerson" | "coverForm" | "madeUp" | "own" }
   | { readonly does: "level"; readonly level: ClassLevel };
 
 /** What the class view has to know of the jobs to move among them. */
@@ -25,14 +28,24 @@ export interface ClassRoom {
   readonly steps: number;
   /** Where the own job stands, or null where there is no own plan. */
   readonly ownStep: number | null;
+  /** Nobody was measured for the fitting that is open: it is a sample person's. */
+  readonly isOwnMadeUp: boolean;
   readonly madeUpPeople: number;
+  /** The step of a made-up person's job that is most like the one at hand. */
+  readonly stepOf: (madeUp: number) => number;
 }
 
-/** An own body starts covered: nobody in the room is measured in public before she says so. */
-export const classStart = ({ ownStep }: ClassRoom): ClassState =>
+/** A body that was measured starts covered: nobody in the room is shown in public before she says so. */
+export const classStart = ({ ownStep, isOwnMadeUp }: Pick<ClassRoom, "ownStep" | "isOwnMadeUp">): ClassState =>
   ownStep === null
     ? { person: 0, step: 0, level: "follow", figures: "shown" }
-    : { person: "own", step: ownStep, level: "follow", figures: "covered" };
+    : { person: "own", step: ownStep, level: "follow", figures: isOwnMadeUp ? "shown" : "covered" };
+
+export const isPersonCovered = (figures: ClassCover): boolean => figures === "covered" || figures === "personCovered";
+export const isFormCovered = (figures: ClassCover): boolean => figures === "covered" || figures === "formCovered";
+
+const coverOf = (person: boolean, form: boolean): ClassCover =>
+  person ? (form ? "covered" : "personCovered") : form ? "formCovered" : "shown";
 
 /** The class view after an action; one that changes nothing gives back the very same state. */
 export function classAfter(state: ClassState, action: ClassAction, room: ClassRoom): ClassState {
@@ -49,12 +62,18 @@ export function classAfter(state: ClassState, action: ClassAction, room: ClassRo
       return state.level === action.level ? state : { ...state, level: action.level };
     case "cover":
       return { ...state, figures: state.figures === "covered" ? "shown" : "covered" };
-    case "madeUp":
-      return { ...state, person: nextMadeUp(state.person, room), step: 0, figures: "shown" };
+    case "coverPerson":
+      return { ...state, figures: coverOf(!isPersonCovered(state.figures), isFormCovered(state.figures)) };
+    case "coverForm":
+      return { ...state, figures: coverOf(isPersonCovered(state.figures), !isFormCovered(state.figures)) };
+    case "madeUp": {
+      const person = nextMadeUp(state.person, room);
+      return { ...state, person, step: room.stepOf(person), figures: "shown" };
+    }
     case "own":
       return room.ownStep === null || state.person === "own"
         ? state
-        : { ...state, person: "own", step: room.ownStep, figures: "covered" };
+        : { ...state, person: "own", step: room.ownStep, figures: room.isOwnMadeUp ? "shown" : "covered" };
   }
 }
 
@@ -76,7 +95,8 @@ export type ClassKey =
   | { readonly does: "note" }
   | { readonly does: "remote" }
   | { readonly does: "timer" }
-  | { readonly does: "takeHome" };
+  | { readonly does: "takeHome" }
+  | { readonly does: "type" };
 
 interface PressedKey {
   readonly key: string;
@@ -90,6 +110,7 @@ export function classKey({ key, shift, command }: PressedKey, lettersWork: boole
   if (key === " ") return { does: shift ? "back" : "forward" };
   const moving = movingKeys[key];
   if (moving !== undefined) return { does: moving };
+  if (key === "Enter") return { does: "type" };
   return lettersWork ? letterKey(key.toLowerCase()) : null;
 }
 
@@ -116,6 +137,8 @@ const letterKeys: { readonly [key: string]: ClassKey } = {
   c: { does: "cover" },
   b: { does: "cover" },
   ".": { does: "cover" },
+  x: { does: "coverPerson" },
+  z: { does: "coverForm" },
   m: { does: "madeUp" },
   o: { does: "own" },
   u: { does: "unit" },

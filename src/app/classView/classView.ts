@@ -5,10 +5,11 @@ import { stepKeys } from "../steps/stepKeys";
 import type { Step } from "../steps/step";
 import type { LevelName } from "../../core/body/vocabulary";
 import type { LengthUnit } from "../../core/lengthText";
-import type { Plan, PlannedLevel, PlannedPiece, TapeReading } from "../../core/plan/plan";
+import type { Plan, PlannedLevel, TapeReading } from "../../core/plan/plan";
 import { type Millimetres, mm } from "../../core/units";
 import type { ClassPerson } from "./classPeople";
-import type { ClassState } from "./classState";
+import { type ClassState, isFormCovered, isPersonCovered } from "./classState";
+import { askedAt, type ClassTyped, type TypedName, type TypedReadings, typedNow } from "./classTyped";
 
 /** What the parts of the class view show: one step of one job, looked at on one level. */
 export interface ClassView {
@@ -24,11 +25,16 @@ export interface ClassView {
   readonly readings: TapeReading;
   /** Which stretches a person read with just these pieces on. */
   readonly isRead: { readonly [part in TapePart]: boolean };
+  /** What is covered; what follows from both (left to go, sizes of pieces, what to expect) is covered with either. */
   readonly isCovered: boolean;
+  readonly covers: { readonly person: boolean; readonly form: boolean };
   readonly unit: LengthUnit;
   readonly facts: StepFacts;
   /** What the teacher wrote to this step. */
   readonly note: string | null;
+  /** What the class reads at this step and level, in the order it is typed in, and what was typed so far. */
+  readonly asked: readonly TypedName[];
+  readonly typed: TypedReadings;
 }
 
 /** Null only for a plan without levels. */
@@ -36,16 +42,23 @@ export function classView(
   { plan, progress, job, facts, notes }: ClassPerson,
   state: ClassState,
   unit: LengthUnit,
+  typed: ClassTyped = {},
 ): ClassView | null {
   const at = Math.min(state.step, job.steps.length - 1);
   const planned = job.steps[at];
   if (planned === undefined) return null;
   const { step, before } = planned;
   const pinned = before.pinned.size;
-  const name = state.level === "follow" ? followedLevel(plan, step.piece) : state.level;
+  const name = state.level === "follow" ? followedLevel(plan, step) : state.level;
   const level = plan.levels.find((one) => one.name === name) ?? plan.levels[0];
   if (level === undefined) return null;
-  const readAt = (part: TapePart): boolean => isReadWith(progress, level.name, part, pinned);
+  const plannedAt = (place: number): TapeReading => {
+    const { step, before } = job.steps[place] ?? planned;
+    return overCover(step, level.name, classReadings(plan, progress, level.name, before.pinned.size));
+  };
+  const now = typedNow(typed, level.name, at, plannedAt);
+  const readAt = (part: TapePart): boolean =>
+    now === null ? isReadWith(progress, level.name, part, pinned) : isConfirmed(now[part]);
   return {
     plan,
     step,
@@ -54,18 +67,31 @@ export function classView(
     count: job.steps.length,
     pinned,
     level,
-    readings: classReadings(plan, progress, level.name, pinned),
+    readings:
+      now === null
+        ? plannedAt(at)
+        : { girth: now.girth.value, frontArc: now.frontArc.value, backArc: now.backArc.value },
     isRead: { girth: readAt("girth"), frontArc: readAt("frontArc"), backArc: readAt("backArc") },
-    isCovered: state.figures === "covered",
+    isCovered: state.figures !== "shown",
+    covers: { person: isPersonCovered(state.figures), form: isFormCovered(state.figures) },
     unit,
     facts,
     note: notes[stepKeys(job.steps.map((one) => one.step))[at] ?? ""] ?? null,
+    asked: askedAt(step, level.name),
+    typed: typed[at] ?? {},
   };
 }
 
-/** The level that the piece at hand changes most. */
-const followedLevel = (plan: Plan, piece: PlannedPiece | null): LevelName =>
-  piece === null ? "waist" : levelToMeasure(plan, piece);
+/** The level that the piece at hand changes most; without a piece the waist, or what is read where that is not. */
+const followedLevel = (plan: Plan, { piece, levels }: Step): LevelName =>
+  piece !== null ? levelToMeasure(plan, piece) : levels.includes("waist") ? "waist" : (levels[0] ?? "waist");
+
+/** Over the cover the tape reads less than over the padding: what the step expects there. */
+function overCover(step: Step, level: LevelName, padded: TapeReading): TapeReading {
+  const [girth, front] = [step.expected[`${level}Girth`], step.expected[`${level}FrontArc`]];
+  if (step.do !== "read-cover" || girth === undefined || front === undefined) return padded;
+  return { girth: mm(girth), frontArc: mm(front), backArc: mm(girth - front) };
+}
 
 /**
  * What the tape reads at a level with so many pieces on. What a person read off the padded form counts from there on, as

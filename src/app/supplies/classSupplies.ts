@@ -1,4 +1,3 @@
-import { letters } from "../patterns/letters";
 import { battingGood, type BattingGoodId, boughtLength, type ClothWidthId } from "../../core/supplies/goods";
 import { type Millimetres, mm } from "../../core/units";
 import type { LengthUnit } from "../../core/lengthText";
@@ -35,8 +34,8 @@ export interface ShareOfClass {
   readonly notions: Notions;
 }
 
-/** Works one fitting out from the beginning, which takes as long as a plan does; null where it cannot be planned. */
-export function shareOfClass(fitting: SettledFitting, place: number): ShareOfClass | null {
+/** Works one fitting out from the beginning, which takes as long as a plan does; null where it cannot be planned. Its pieces bear its letter. */
+export function shareOfClass(fitting: SettledFitting, letter: string): ShareOfClass | null {
   const derived = derivation()(fitting);
   const current = derived.step();
   if (current === null || derived.input === null) return null;
@@ -46,7 +45,7 @@ export function shareOfClass(fitting: SettledFitting, place: number): ShareOfCla
     battings: battings.map(({ role, shapes }) => ({
       name: ((role === "finishing" ? fitting.finishingBatting?.name : undefined) ?? fitting.batting.name).trim(),
       good: chosenGood(fitting, role),
-      shapes: shapes.map((shape) => ({ ...shape, label: `${letters(place)}${shape.label}` })),
+      shapes: shapes.map((shape) => ({ ...shape, label: `${letter}${shape.label}` })),
     })),
     cloth:
       cover.ids.length === 0

@@ -1,6 +1,6 @@
-import { type CautionPlace, cautionPlaces } from "../cautions";
+import { type CautionName, type CautionPlace, cautionPlaces } from "../cautions";
 
-export { type CautionPlace, cautionPlaces } from "../cautions";
+export { type CautionName, type CautionPlace, cautionPlaces } from "../cautions";
 
 interface Caution {
   readonly short: string;
@@ -74,7 +74,11 @@ const cautions = {
     short: "Lose Fasern: eine Staubmaske tragen.",
     long: `Lose Füllwatte fliegt beim Auseinanderzupfen. Öffnen Sie ein Fenster, halten Sie sie von Flammen und Heizkörpern fern, und lassen Sie niemanden mit Asthma füllen. ${labels}`,
   },
-} as const satisfies { readonly [name in (typeof cautionPlaces)[CautionPlace][number]]: Caution };
+  glue: {
+    short: "Kein Sprühkleber im Zimmer: lieber heften.",
+    long: `Er wird eingeatmet, er brennt, und sein Lösungsmittel zersetzt Schaumstoff. Stiche halten ebenso gut und lassen sich wieder lösen. ${labels}`,
+  },
+} as const satisfies { readonly [name in CautionName]: Caution };
 
 export const cautionsAt = (place: CautionPlace): readonly Caution[] =>
   cautionPlaces[place].map((name) => cautions[name]);
@@ -83,5 +87,8 @@ export const shortCautions = (place: CautionPlace): string =>
   cautionsAt(place)
     .map(({ short }) => short)
     .join(" ");
+
+/** Their short forms in one line. */
+export const shortOf = (names: readonly CautionName[]): string => names.map((name) => cautions[name].short).join(" ");
 
 export const cautionTitle = "Mit Vorsicht";

@@ -52,6 +52,7 @@ export const intakeWords = {
   noLinkTaken: "Aus den Links wurde nichts übernommen.",
   fromLink: (number: number, sentence: string): string => `Link ${number}: ${sentence}`,
   undo: "Zurück",
+  openAdded: "Öffnen",
   undone: "Zurückgenommen: Was dazukam, liegt unter „Gelöscht“.",
   addAnyway: (count: number): string =>
     count === 1 ? "Trotzdem eine Kopie hinzufügen" : `Trotzdem ${count} Kopien hinzufügen`,

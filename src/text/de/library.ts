@@ -197,7 +197,7 @@ export const fileProblemTexts = {
   tooMuch: (most: number, what: string): string =>
     `Die Datei enthält mehr als jede, die hier gemacht wird: höchstens ${most} ${what} wurden erwartet. Wählen Sie eine Datei, die hier gespeichert wurde.`,
   damaged:
-    "Die Datei wurde unterwegs beschädigt oder von Hand geändert. Haben Sie sie selbst geändert, nehmen Sie die Zeile heraus, die mit „check“ beginnt, und öffnen Sie sie noch einmal.",
+    "Die Datei wurde unterwegs beschädigt oder von Hand geändert. Speichern Sie sie dort, woher sie kommt, noch einmal, oder wählen Sie eine frühere Kopie.",
   damagedFitting: (number: number): string =>
     `Anprobe ${number} in der Datei wurde unterwegs beschädigt oder von Hand geändert.`,
   inFitting: (number: number, sentence: string): string => `Anprobe ${number}: ${sentence}`,

@@ -42,6 +42,7 @@ export const planningWords = {
   level: "Linie",
   pieceList: "Polster, in der Reihenfolge des Aufsteckens",
   toPadding: "Mit dem Polstern beginnen",
+  goOnPadding: "Weiter polstern",
   toPrint: "Drucken",
   tableHead: { reading: "", body: "Person", form: "Büste jetzt", add: "dazu", after: "danach" },
   formSupposed: "Büste jetzt (geschätzt)",

@@ -27,10 +27,13 @@ export const remoteWords = {
 
 export const classRemoteWords = {
   title: "Ein Handy als Fernbedienung",
+  notShared:
+    "Kein Handy kann diese Kursansicht erreichen: Das Programm wurde nicht zum Teilen gestartet. Schließen Sie es dort, wo es gestartet wurde, und starten Sie es dort mit „npm start -- --share“. Dann erreichen es Handys im selben Netz.",
   open: "Öffnen Sie auf dem Handy:",
   type: "und tippen Sie diesen Code ein:",
   noNetwork: "Dieser Computer ist in keinem Netz, darum kann ihn kein Handy erreichen.",
-  once: "Das erste Handy, auf dem er eingetippt wird, steuert die Kursansicht; danach gilt der Code nicht mehr.",
+  once: "Das erste Handy, auf dem er eingetippt wird, steuert die Kursansicht; danach gilt der Code nicht mehr. Schließen Sie dieses Feld mit R: Der Code bleibt gültig.",
+  squares: "Die Adresse und der Code als quadratischer Code",
   paired: "Ein Handy steuert die Kursansicht.",
   notYours: "Ist es nicht Ihres, trennen Sie es: Dann gibt es einen neuen Code.",
   disconnect: "Das Handy trennen",

@@ -8,7 +8,7 @@ export const rosterWords = {
   everyone: "Alle",
   nobody: "Niemand",
   nameless:
-    "Ohne Namen: Person 1, Person 2 und so weiter, in der Reihenfolge oben, auf Papier und in der Datei. Notizen kommen nicht in die Datei.",
+    "Ohne Namen: Alle heißen Person und eine Nummer, auf Papier und in der Datei, und behalten sie, wenn andere kommen oder gehen. Notizen kommen nicht in die Datei.",
   person: (number: number): string => `Person ${number}`,
   again: (name: string, number: number): string => `${name} (${number})`,
   calledThere: (title: string, name: string): string => `${title}, auf Papier ${name}`,

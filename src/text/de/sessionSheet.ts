@@ -8,9 +8,10 @@ import { numberedName } from "./pieces";
 export const sessionSheetWords = {
   title: (name: string): string => (name === "" ? "Kursplan" : `Kursplan für ${name}`),
   blanks: ["Kurs", "Datum", "Beginn", "Ende"],
-  how: `Die Minuten sind eine Faustregel für ein Paar Hände; eine Quelle dafür gibt es nicht. Nur an einer dicken Linie aufhören: Dort steckt keine Nadel mehr in der Büste. ${shortCautions("firstPiece")} ${shortCautions("securing")}`,
+  how: `Die Minuten sind eine Faustregel für ein Paar Hände; eine Quelle dafür gibt es nicht. Das Messen der Person ist nicht dabei. Nur an einer dicken Linie aufhören: Dort hält keine Nadel mehr ein Polster. ${shortCautions("firstPiece")} ${shortCautions("securing")}`,
   heads: { done: "erledigt", step: "Schritt, mit seinen Minuten", sum: "Minuten", soFar: "bisher", took: "gebraucht" },
   stop: "Hier aufhören.",
+  dayEnds: (day: number): string => `Ende von Tag ${String(day)}, zu 6 h.`,
   days: "Kurstage",
   dayHeads: ["Datum", "Beginn", "Ende", "aufgehört nach", "Nadeln hinein", "Nadeln heraus", "Nächstes Mal"],
   already: "erledigt",

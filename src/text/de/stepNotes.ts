@@ -8,7 +8,8 @@ export const stepNoteWords = {
   onPaper: (act: string, note: string): string => `${act}: ${note}`,
   here: "Notiz",
   mark: "mit Notiz",
-  none: "Zu diesem Schritt gibt es keine Notiz. Notizen tippen Sie unter „Drucken“ ein, beim Kursplan.",
-  madeUpNone: "Beispielpersonen haben keine Notizen: Die gehören zu Ihrer eigenen Anprobe.",
+  none: "Zu diesem Schritt gibt es keine Notiz.",
+  madeUpNone: "Zu diesem Schritt gibt es hier keine Notiz: Notizen gehören zur geöffneten Anprobe.",
+  toTyping: "Notizen tippen, unter „Drucken“",
   covered: "In dieser Notiz steht eine Zahl; darum ist sie verdeckt, solange die Zahlen verdeckt sind.",
 } as const;

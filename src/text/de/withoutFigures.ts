@@ -1,6 +1,6 @@
 import { namesNumber as namesEnglishNumber } from "../withoutFigures";
 
-export { namesLength, withoutFigures } from "../withoutFigures";
+export { namesLength, placeWithoutFigures, withoutFigures } from "../withoutFigures";
 
 /** Also beside the name of a unit in German, alone, inflected or in a compound: `eine Handbreit und zwei Zentimeter`, `zollbreit`. */
 export const namesNumber = (text: string): boolean =>

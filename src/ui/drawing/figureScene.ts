@@ -29,6 +29,8 @@ interface FigurePicture {
   readonly shownOn?: FigurePlace;
   /** Whether the levels carry their names; of two figures side by side one may do. They do if left out. */
   readonly isNamed?: boolean;
+  /** Whether a line leads from each level to its name, for those who see it from afar. */
+  readonly isLed?: boolean;
 }
 
 export type FigurePlace = "screen" | "paper";
@@ -41,6 +43,7 @@ export function figureScene({
   lengths,
   shownOn = "screen",
   isNamed = true,
+  isLed = false,
 }: FigurePicture): Scene {
   const shown = pieces.filter(({ order }) => now === undefined || order <= now).toSorted((a, b) => a.order - b.order);
   const sectionAt = formCurveOf(levels);
@@ -76,6 +79,7 @@ export function figureScene({
       ...levelLines(levels, padded, view),
       ...pieceMarks(placed, now),
       ...bodyMarks(levels, body, view),
+      ...(isNamed && isLed ? [nameLeaders(levels, [padded, body], view, frame, textSize)] : []),
       ...numbers.marks,
       ...bar.marks,
     ],
@@ -146,6 +150,24 @@ export function levelLines(
       : segment(at(from.x, depthBelowNape.value), at(to.x, depthBelowNape.value));
   });
   return [mark("formLine", ...lines)];
+}
+
+/** From beyond the outline at each level to where its name begins. */
+function nameLeaders(
+  levels: readonly PlannedLevel[],
+  surfaces: readonly (readonly PaddedSection[])[],
+  view: FigureView,
+  frame: Frame,
+  size: number,
+): Mark {
+  const rights = surfaces.map((sections) => ({ sections, right: silhouette(sections, view).right }));
+  const edge = frame.x + frame.width - size * 0.3;
+  const lines = levels.map(({ name, depthBelowNape: { value: y } }) => {
+    const from = Math.max(...rights.map(({ sections, right }) => right[firstAtOrBelow(sections, y)]?.x ?? 0));
+    const to = edge - levelWords[name].length * size * 0.56;
+    return to - from < size * 0.6 ? "" : segment(at(from + size * 0.25, y), at(to, y));
+  });
+  return mark("leader", ...lines);
 }
 
 export function pieceMarks(

@@ -112,14 +112,15 @@ export interface PiecePicture {
   readonly shownOn?: ShownOn;
 }
 
-/** A small card on paper, a large drawing on paper, or a screen. */
-export type ShownOn = "paper" | "largePaper" | "screen";
+/** A small card on paper, a large drawing on paper, a screen, or the screen of a class, where the darts are told beside it. */
+export type ShownOn = "paper" | "largePaper" | "screen" | "class";
 
 /** How many lines of words would cover the whole picture across, and the piece in it down. */
 const linesOver: { readonly [place in ShownOn]: { readonly across: number; readonly down: number } } = {
   paper: { across: 28, down: 7.5 },
   largePaper: { across: 36, down: 12 },
   screen: { across: 24, down: 11 },
+  class: { across: 32, down: 13 },
 };
 
 /**
@@ -133,7 +134,7 @@ function panelScene({ piece, layer, title, lengths, shownOn = "paper" }: PiecePi
   const [right, left] = [Math.max(...outline.map((row) => row.right)), Math.max(...outline.map((row) => row.left))];
   const height = outline.at(-1)?.belowTop ?? 0;
   const { across, down } = linesOver[shownOn];
-  const beside = { left: even ? 1 : sideRoom, right: wordRoom };
+  const beside = { left: even ? 1 : sideRoom, right: shownOn === "class" ? wordRoom - 1.5 : wordRoom };
   const size = Math.max((right + left) / (across - beside.left - beside.right), height / down);
   const words = writtenWords(rows, even, lengths);
   const sizes = widthWords(rows, words, { left, right, height, size, even });
@@ -149,7 +150,7 @@ function panelScene({ piece, layer, title, lengths, shownOn = "paper" }: PiecePi
   const darts = cut.darts.map(({ from, count, width, depth }) =>
     pictureWords.darts(from, count, lengths.write(width), lengths.write(depth)),
   );
-  const foots = [tall, edges, centre, ...darts];
+  const foots = shownOn === "class" ? [tall, centre] : [tall, edges, centre, ...darts];
   const frameLeft = -right - beside.left * size - slack / 2;
   const middle = frameLeft + (across * size) / 2;
   return {

@@ -66,6 +66,17 @@ export function usePlaceAsked(thing: string): RefCallback<HTMLElement> {
 }
 
 const subscribe = (changed: () => void): (() => void) => {
-  window.addEventListener("hashchange", changed);
-  return () => window.removeEventListener("hashchange", changed);
+  const onHash = ({ oldURL }: HashChangeEvent) => {
+    const hash = /#.*$/.exec(oldURL)?.[0];
+    if (hash !== undefined) earlier = pageOf(hash);
+    else if (oldURL !== "") earlier = "home";
+    changed();
+  };
+  window.addEventListener("hashchange", onHash);
+  return () => window.removeEventListener("hashchange", onHash);
 };
+
+let earlier: Page | null = null;
+
+/** The page before this one; null where the tool was opened here. */
+export const pageBefore = (): Page | null => earlier;

@@ -45,7 +45,7 @@ function Head() {
 }
 
 function Rows({ rows }: { readonly rows: readonly PrintedRow[] }) {
-  const { heads, stop, already } = sessionSheetWords;
+  const { heads, stop, already, dayEnds } = sessionSheetWords;
   return (
     <table className="sheet-table session-rows">
       <thead>
@@ -54,13 +54,16 @@ function Rows({ rows }: { readonly rows: readonly PrintedRow[] }) {
         </tr>
       </thead>
       <tbody>
-        {rows.map(({ text, notes, minutes, isDone, mayStop }, i) => (
+        {rows.map(({ places, text, notes, minutes, isDone, mayStop, endsDay }, i) => (
           // A job may come to the same step twice.
           <tr key={`${text}${String(i)}`} className={mayStop ? "session-stop" : undefined}>
-            <td>{minutes === null ? null : <SheetBox isTicked={isDone} />}</td>
+            <td>
+              {minutes === null ? null : <SheetBox isTicked={isDone} />} {places}
+            </td>
             <td>
               {text}
               {mayStop && !isDone ? <strong> {stop}</strong> : null}
+              {endsDay === null ? null : <strong> {dayEnds(endsDay)}</strong>}
               {notes.map((note) => (
                 <p key={note} className="session-note">
                   {note}

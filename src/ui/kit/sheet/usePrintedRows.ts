@@ -14,7 +14,9 @@ import { useDerived } from "../useDerived";
 import { useFitting, useLengths } from "../useStore";
 
 /** A row with how many minutes have passed after it, from the first one that is not done, and the notes to its steps. */
-export interface PrintedRow extends Pick<SessionRow, "isDone" | "mayStop"> {
+export interface PrintedRow extends Pick<SessionRow, "isDone" | "mayStop" | "endsDay"> {
+  /** The numbers that its steps have in the class view. */
+  readonly places: string;
   readonly text: string;
   readonly notes: readonly string[];
   /** Null where only notes are left of a step that the plan has no longer. */
@@ -37,19 +39,21 @@ export function usePrintedRows(plan: Plan): readonly PrintedRow[] {
     const keys = stepKeys(job.steps.map(({ step }) => step));
     const known = new Set(keys);
     let [soFar, at] = [0, 0];
-    const rows = sessionRows(job).map(({ steps, minutes, isDone, mayStop }): PrintedRow => {
-      if (!isDone) soFar += minutes;
+    const rows = sessionRows(job).map(({ steps, minutes, from, to, ...row }): PrintedRow => {
+      if (!row.isDone) soFar += minutes;
       const notes = steps.flatMap((step, i) => {
         const note = stepNotes[keys[at + i] ?? ""];
         if (note === undefined) return [];
         return [steps.length === 1 ? note : stepNoteWords.onPaper(sessionActs[step.do] ?? say(step), note)];
       });
       at += steps.length;
-      return { text: sessionRowText(steps, say, true), notes, minutes: { own: minutes, soFar }, isDone, mayStop };
+      const places = from === to ? String(from) : `${from}–${to}`;
+      return { ...row, places, text: sessionRowText(steps, say, true), notes, minutes: { own: minutes, soFar } };
     });
     const gone = Object.entries(stepNotes).flatMap(([key, note]) => (known.has(key) ? [] : [note]));
     if (gone.length === 0) return rows;
-    return [...rows, { text: stepNoteWords.gone, notes: gone, minutes: null, isDone: false, mayStop: false }];
+    const lost = { places: "", text: stepNoteWords.gone, notes: gone, minutes: null, isDone: false };
+    return [...rows, { ...lost, mayStop: false, endsDay: null }];
   }, [plan, derived, fitting, lengths, isNamed]);
 }
 

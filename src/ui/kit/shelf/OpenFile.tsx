@@ -41,7 +41,7 @@ export function OpenFile({ autosave, titles, text = fileWords.openFile }: OpenFi
 }
 
 /** What came of the last files or links, with the way back, and the way to add what is here already. */
-export function IntakeSaid({ intake: { report, undo, addAnyway } }: { readonly intake: Intake }) {
+export function IntakeSaid({ intake: { report, undo, addAnyway, openAdded } }: { readonly intake: Intake }) {
   if (report.sentences.length === 0) return null;
   return (
     <div className="caution wide stack">
@@ -52,6 +52,7 @@ export function IntakeSaid({ intake: { report, undo, addAnyway } }: { readonly i
         ))}
       </ul>
       <div className="row">
+        {openAdded === null ? null : <Press text={intakeWords.openAdded} onPress={openAdded} />}
         {report.added.length > 0 && <Press text={intakeWords.undo} onPress={undo} />}
         {report.alreadyHere.length > 0 && (
           <Press text={intakeWords.addAnyway(report.alreadyHere.length)} onPress={addAnyway} />

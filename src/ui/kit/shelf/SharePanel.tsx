@@ -107,13 +107,13 @@ function Code({ picture }: { readonly picture: QrPicture }) {
   return (
     <>
       <div className="code">
-        <Squares picture={picture} />
+        <Squares picture={picture} label={shareWords.codeLabel} />
         <button type="button" className="patch" onClick={() => large.current?.showModal()}>
           {shareWords.large}
         </button>
       </div>
       <dialog ref={large} className="code-large" aria-label={shareWords.codeLabel}>
-        <Squares picture={picture} />
+        <Squares picture={picture} label={shareWords.codeLabel} />
         <button type="button" className="patch" onClick={() => large.current?.close()}>
           {shareWords.small}
         </button>
@@ -122,10 +122,16 @@ function Code({ picture }: { readonly picture: QrPicture }) {
   );
 }
 
+interface SquaresProps {
+  readonly picture: QrPicture;
+  /** What it is for, for those who do not see it. */
+  readonly label: string;
+}
+
 /** Always dark on white, whatever the colours of the page: cameras expect it. */
-function Squares({ picture: { size, path } }: { readonly picture: QrPicture }) {
+export function Squares({ picture: { size, path }, label }: SquaresProps) {
   return (
-    <svg viewBox={`0 0 ${size} ${size}`} role="img" aria-label={shareWords.codeLabel} shapeRendering="crispEdges">
+    <svg viewBox={`0 0 ${size} ${size}`} role="img" aria-label={label} shapeRendering="crispEdges">
       <rect width={size} height={size} fill="#fff" />
       <path d={path} fill="#000" />
     </svg>

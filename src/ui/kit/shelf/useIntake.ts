@@ -12,7 +12,9 @@ import { filesSentences, linksSentences, type OpenedFile, refusalAmong } from ".
 import { intakeWords } from "../../../text/files";
 import { libraryWords } from "../../../text/library";
 import { useAnnounce } from "../Announcer";
-import { useUnit } from "../useStore";
+import { goTo } from "../page";
+import { useStoreItself, useUnit } from "../useStore";
+import { whereWorkStands } from "../../../app/progress/whereWorkStands";
 import { listMayHaveChanged } from "./shelf";
 import { lookForGone } from "./useListing";
 
@@ -32,11 +34,14 @@ export interface Intake {
   readonly openLinks: (links: readonly string[]) => Promise<boolean>;
   readonly addAnyway: () => Promise<void>;
   readonly undo: () => Promise<void>;
+  /** Opens the one that was added; null where it was none or several. */
+  readonly openAdded: (() => Promise<void>) | null;
 }
 
 /** Takes fittings in from files and links, says what came of it, and offers to undo it, or to add what is here already. */
 export function useIntake(autosave: Autosave, titles: readonly string[]): Intake {
   const unit = useUnit();
+  const store = useStoreItself();
   const { storage } = autosave.context;
   const [report, setReport] = useState<IntakeReport>(reportOf([], []));
   const tell = useTell(autosave, setReport);
@@ -73,7 +78,14 @@ export function useIntake(autosave: Autosave, titles: readonly string[]): Intake
     const refusal = refusalAmong(await Promise.all(report.added.map((id) => storage.remove(id))));
     tell(refusal === null ? reportOf([intakeWords.undone], []) : { ...report, sentences: [refusal] });
   };
-  return { report, openFiles, openLinks, addAnyway, undo };
+  const [only] = report.added;
+  const openOnly = async (id: string) => {
+    const outcome = await autosave.open(id);
+    if (outcome === "open") goTo(whereWorkStands(store.getState().fitting));
+    else tell({ ...report, sentences: [outcome === "notKept" ? libraryWords.notKept : libraryWords.cannotOpen] });
+  };
+  const openAdded = only === undefined || report.added.length > 1 ? null : () => openOnly(only);
+  return { report, openFiles, openLinks, addAnyway, undo, openAdded };
 }
 
 type Taken = ImportOutcome | SheetImportOutcome | NonNullable<LinksOutcome["taken"]>;

@@ -1,34 +1,36 @@
 import { levelNames } from "../../../core/body/vocabulary";
-import { pageAddress } from "../../kit/page";
+import { type Page, pageAddress, pageBefore } from "../../kit/page";
 import { levelWords } from "../../../text/pictures";
 import { classControls, classWords } from "../../../text/classView";
 import { remoteWords } from "../../../text/remote";
 import type { FullScreen } from "../../kit/useScreen";
 import type { ClassKey, ClassState } from "../../../app/classView/classState";
+import type { ClassPerson } from "../../../app/classView/classPeople";
 import type { ClassView } from "../../../app/classView/classView";
+import { ClassControl } from "./ClassControl";
 import type { PanelName } from "./OpenPanel";
 
 /** The strip at the foot for whoever stands beside the class view: everything the keys do, each with its key. */
 interface ClassControlsProps {
   readonly state: ClassState;
   readonly view: ClassView;
-  readonly hasOwn: boolean;
+  /** The fitting that is open, where it has a plan. */
+  readonly own: ClassPerson | null;
   readonly screen: FullScreen;
   readonly panel: PanelName;
+  /** Without it the R key alone says how to share. */
   readonly hasRemote: boolean;
   readonly act: (key: ClassKey) => void;
 }
 
-export function ClassControls({ state, view, hasOwn, screen, panel, hasRemote, act }: ClassControlsProps) {
+export function ClassControls({ state, view, own, screen, panel, hasRemote, act }: ClassControlsProps) {
   const { place, count, unit, isCovered } = view;
   const isMadeUp = state.person !== "own";
-  // Leaving shows the padding of the person's own fitting: only where it is shown already.
-  const isOwnShown = !isMadeUp && !isCovered;
   return (
     <footer className="class-controls">
       <div className="class-group">
-        <Control name={classControls.back} mark="←" disabled={place === 1} onPress={() => act({ does: "back" })} />
-        <Control
+        <ClassControl name={classControls.back} mark="←" disabled={place === 1} onPress={() => act({ does: "back" })} />
+        <ClassControl
           name={classControls.forward}
           mark="→"
           disabled={place === count}
@@ -38,7 +40,7 @@ export function ClassControls({ state, view, hasOwn, screen, panel, hasRemote, a
       <fieldset className="class-group">
         <legend className="unseen">{classControls.levels}</legend>
         {(["follow", ...levelNames] as const).map((level, i) => (
-          <Control
+          <ClassControl
             key={level}
             name={level === "follow" ? classControls.follow : levelWords[level]}
             mark={String(i)}
@@ -48,42 +50,63 @@ export function ClassControls({ state, view, hasOwn, screen, panel, hasRemote, a
         ))}
       </fieldset>
       <div className="class-group class-group-end">
-        <Control
+        <ClassControl
           name={isCovered ? classControls.uncover : classControls.cover}
           mark="C"
           main
           onPress={() => act({ does: "cover" })}
         />
-        <Control
+        <ClassControl
           name={isMadeUp ? classControls.nextMadeUp : classControls.madeUp}
           mark="M"
           onPress={() => act({ does: "madeUp" })}
         />
-        {isMadeUp && hasOwn ? <Control name={classControls.own} mark="O" onPress={() => act({ does: "own" })} /> : null}
-        <Control name={classControls.unit[unit]} mark="U" onPress={() => act({ does: "unit" })} />
+        {isMadeUp && own !== null ? (
+          <ClassControl name={classControls.own} mark="O" onPress={() => act({ does: "own" })} />
+        ) : null}
+        <ClassControl name={classControls.unit[unit]} mark="U" onPress={() => act({ does: "unit" })} />
         {screen.allowed ? (
-          <Control
+          <ClassControl
             name={screen.on ? classControls.leaveFullScreen : classControls.fullScreen}
             mark="F"
             onPress={() => act({ does: "fullScreen" })}
           />
         ) : null}
-        <Control
+        <ClassControl
           name={classControls.session}
           mark="S"
           expanded={panel === "session"}
           onPress={() => act({ does: "session" })}
         />
-        <Control name={classControls.note} mark="N" expanded={panel === "note"} onPress={() => act({ does: "note" })} />
+        <ClassControl
+          name={classControls.note}
+          mark="N"
+          expanded={panel === "note"}
+          onPress={() => act({ does: "note" })}
+        />
         {hasRemote ? (
-          <Control
+          <ClassControl
             name={remoteWords.control}
             mark="R"
             expanded={panel === "remote"}
             onPress={() => act({ does: "remote" })}
           />
         ) : null}
-        <Control
+        <ClassControl
+          name={classControls.coverPerson}
+          mark="X"
+          keysOnly
+          pressed={view.covers.person}
+          onPress={() => act({ does: "coverPerson" })}
+        />
+        <ClassControl
+          name={classControls.coverForm}
+          mark="Z"
+          keysOnly
+          pressed={view.covers.form}
+          onPress={() => act({ does: "coverForm" })}
+        />
+        <ClassControl
           name={classControls.keys}
           mark="K"
           keysOnly
@@ -92,7 +115,7 @@ export function ClassControls({ state, view, hasOwn, screen, panel, hasRemote, a
         />
         <a
           className="patch class-control"
-          href={pageAddress(hasOwn && !isOwnShown ? "fittings" : "padding")}
+          href={pageAddress(pageAfter(own, isMadeUp, isCovered))}
           aria-label={`${classControls.leave}, ${classWords.title}`}
         >
           {classControls.leave}
@@ -102,37 +125,11 @@ export function ClassControls({ state, view, hasOwn, screen, panel, hasRemote, a
   );
 }
 
-interface ControlProps {
-  readonly name: string;
-  /** The key that does the same. */
-  readonly mark: string;
-  readonly onPress: () => void;
-  readonly main?: boolean;
-  /** Of use only where there are keys. */
-  readonly keysOnly?: boolean;
-  readonly disabled?: boolean;
-  readonly pressed?: boolean;
-  readonly expanded?: boolean;
-}
-
-function Control(props: ControlProps) {
-  const { name, mark, onPress, main = false, keysOnly = false, disabled = false, pressed, expanded } = props;
-  const kind = main ? " class-control-main" : keysOnly ? " class-control-keys" : "";
-  return (
-    <button
-      type="button"
-      className={`patch class-control${kind}`}
-      aria-disabled={disabled}
-      aria-pressed={pressed}
-      aria-expanded={expanded}
-      // A pointer leaves the focus where it is, so that the space bar goes on meaning one piece on.
-      onMouseDown={(event) => event.preventDefault()}
-      onClick={onPress}
-    >
-      {name}
-      <kbd className="class-key" aria-hidden>
-        {mark}
-      </kbd>
-    </button>
-  );
+/** Back where one came from; a person who was measured and is not shown here is not shown by leaving either. */
+function pageAfter(own: ClassPerson | null, isMadeUp: boolean, isCovered: boolean): Page {
+  const before = pageBefore();
+  const wouldShow = before === null || !["home", "fittings"].includes(before);
+  const mayShow = own === null || own.isMadeUp || (!isMadeUp && !isCovered);
+  if (wouldShow && !mayShow) return "fittings";
+  return before === null || before === "class" ? "padding" : before;
 }

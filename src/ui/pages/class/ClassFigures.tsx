@@ -27,7 +27,11 @@ export function ClassFigures({ view }: { readonly view: ClassView }) {
             <HeadCells
               words={[
                 classWords.wanted,
-                pinned === 0 ? classWords.afterBare : classWords.after(pinned),
+                view.step.do === "read-cover"
+                  ? classWords.overCover
+                  : pinned === 0
+                    ? classWords.afterBare
+                    : classWords.after(pinned),
                 classWords.left,
               ]}
             />
@@ -37,17 +41,13 @@ export function ClassFigures({ view }: { readonly view: ClassView }) {
           {tapeParts.map((part) => (
             <Fragment key={part}>
               <PartRow view={view} part={part} />
-              <tr aria-hidden className="class-strip-row">
-                <td colSpan={4}>
-                  <ClassStrip
-                    wanted={level.body[part]}
-                    now={view.readings[part]}
-                    span={span}
-                    unit={unit}
-                    isCovered={view.isCovered}
-                  />
-                </td>
-              </tr>
+              {view.isCovered ? null : (
+                <tr aria-hidden className="class-strip-row">
+                  <td colSpan={4}>
+                    <ClassStrip wanted={level.body[part]} now={view.readings[part]} span={span} unit={unit} />
+                  </td>
+                </tr>
+              )}
             </Fragment>
           ))}
         </tbody>
@@ -57,26 +57,28 @@ export function ClassFigures({ view }: { readonly view: ClassView }) {
 }
 
 function PartRow({ view, part }: { readonly view: ClassView; readonly part: TapePart }) {
-  const { level, readings, unit, isRead, isCovered } = view;
+  const { level, readings, unit, isRead, isCovered, covers } = view;
   const wanted = level.body[part];
   const left = remaining(wanted.value, readings[part]);
   const write = (length: typeof wanted.value): string => writtenLength(length, tapeStep[unit], "bare");
   return (
-    <tr className={`class-row class-row-${left.kind}${isRead[part] ? "" : " class-row-unread"}`}>
+    <tr
+      className={`class-row class-row-${isCovered ? "covered" : left.kind}${isRead[part] ? "" : " class-row-unread"}`}
+    >
       <th scope="row">{classWords.parts[part]}</th>
       <td>
-        <Figure text={write(wanted.value)} isCovered={isCovered} isGuess={wanted.kind === "estimated"} />
+        <Figure text={write(wanted.value)} isCovered={covers.person} isGuess={wanted.kind === "estimated"} />
       </td>
       <td>
-        <Figure text={write(readings[part])} isCovered={isCovered} />
+        <Figure text={write(readings[part])} isCovered={covers.form} />
       </td>
       <td className="class-left">
-        {left.kind === "there" ? (
+        {left.kind === "there" && !isCovered ? (
           <span className="class-there">{isRead[part] ? classWords.there : classWords.shouldBeThere}</span>
         ) : (
           <>
             <Figure text={remainingText(wanted.value, readings[part], tapeStep[unit])} isCovered={isCovered} />
-            {left.kind === "over" ? <span className="class-over"> {classWords.over}</span> : null}
+            {left.kind === "over" && !isCovered ? <span className="class-over"> {classWords.over}</span> : null}
           </>
         )}
       </td>

@@ -1,6 +1,7 @@
 import { useMemo } from "react";
 import type { LineAtForm } from "../../../app/progress/linesAtForm";
 import { tapeStep } from "../../../core/lengthText";
+import { Drawing } from "../../drawing/Drawing";
 import { MarkPicture } from "../../drawing/torso/MarkPicture";
 import { formMatterText } from "../../../text/formMatters";
 import { linesSheetWords, linesWords, markSpacing } from "../../../text/linesAtForm";
@@ -8,6 +9,7 @@ import { shownLength } from "../../../text/shownLength";
 import { phoneQuery, useMediaQuery } from "../../kit/useScreen";
 import { capital, classWords } from "../../../text/classView";
 import type { ClassView } from "../../../app/classView/classView";
+import { formScene } from "./formScene";
 
 /** The person's lines on the form, for the back row: the picture with every distance, and what two hands do, in order. */
 export function ClassLines({ view: { plan, step: now, level, unit, isCovered } }: { readonly view: ClassView }) {
@@ -41,15 +43,19 @@ export function ClassLines({ view: { plan, step: now, level, unit, isCovered } }
   return (
     <>
       <section className="class-lines" aria-label={classWords.linesPicture}>
-        <MarkPicture
-          plan={plan}
-          lines={lines}
-          level={level.name}
-          step={step}
-          isCovered={isCovered}
-          textSize={backRow}
-          isNarrow={isPhone}
-        />
+        {doing === "prepare-form" ? (
+          <BareForm plan={plan} unit={unit} />
+        ) : (
+          <MarkPicture
+            plan={plan}
+            lines={lines}
+            level={level.name}
+            step={step}
+            isCovered={isCovered}
+            textSize={doing === "read-lines" ? backRowLower : backRow}
+            isNarrow={isPhone}
+          />
+        )}
       </section>
       <ol className="class-lines-steps">
         {steps.map(({ title, text }) => (
@@ -65,5 +71,25 @@ export function ClassLines({ view: { plan, step: now, level, unit, isCovered } }
   );
 }
 
+/** Before anything is marked: the form as it was bought, from the front and from its left side. */
+function BareForm({ plan, unit }: Pick<ClassView, "plan" | "unit">) {
+  const scenes = useMemo(
+    () =>
+      (["front", "side"] as const).map((view) =>
+        formScene({ plan, view, now: 0, unit, isPersonCovered: true, isNamed: false }),
+      ),
+    [plan, unit],
+  );
+  return (
+    <div className="class-bare">
+      {scenes.map((scene) => (
+        <Drawing key={scene.title} scene={scene} />
+      ))}
+    </div>
+  );
+}
+
 /** Letters of the picture (mm of the drawing), readable from the back row where it fills two thirds of the screen. */
 const backRow = 42;
+/** The same where the picture is lower, for the fields under it. */
+const backRowLower = 48;

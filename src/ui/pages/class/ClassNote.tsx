@@ -1,8 +1,8 @@
 import type { ClassPerson } from "../../../app/classView/classPeople";
 import type { ClassView } from "../../../app/classView/classView";
-import { classControls } from "../../../text/classView";
 import { stepNoteWords } from "../../../text/stepNotes";
 import { namesNumber } from "../../../text/withoutFigures";
+import { pageAddress } from "../../kit/page";
 import { ClassPanel } from "./ClassPanel";
 
 interface NoteProps {
@@ -27,11 +27,9 @@ export function ClassNote({ person, view, onClose }: NoteProps) {
       <p className="class-note" aria-live="polite">
         {isHidden ? stepNoteWords.covered : (note ?? none)}
       </p>
-      <div className="row">
-        <button type="button" className="patch" onClick={onClose}>
-          {classControls.closeKeys}
-        </button>
-      </div>
+      <a className="patch" href={pageAddress("print", "notes")}>
+        {stepNoteWords.toTyping}
+      </a>
     </ClassPanel>
   );
 }

@@ -1,29 +1,24 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
-import type { LengthUnit } from "../../../core/lengthText";
-import { useAnnounce } from "../../kit/Announcer";
-import { useFullScreen, useWakeLock } from "../../kit/useScreen";
+import type { ClassKey } from "../../../app/classView/classState";
+import { classPerson, type ClassPerson } from "../../../app/classView/classPeople";
+import type { ClassView } from "../../../app/classView/classView";
 import { classWords } from "../../../text/classView";
 import { sampleTitle } from "../../../text/workroom";
+import { useAnnounce } from "../../kit/Announcer";
 import { useAnswer } from "../../kit/useAnswer";
 import { useDerived } from "../../kit/useDerived";
-import { useFitting, useUnit } from "../../kit/useStore";
-import {
-  classAfter,
-  type ClassKey,
-  type ClassRoom,
-  classStart,
-  type ClassState,
-} from "../../../app/classView/classState";
-import { useClassKeys } from "./useClassKeys";
-import "./class.css";
+import { useFullScreen, useWakeLock } from "../../kit/useScreen";
+import { useFitting } from "../../kit/useStore";
 import { ClassControls } from "./ClassControls";
-import { ClassFoot, ClassHead, classSaid } from "./ClassWords";
-import { isPanel, OpenPanel, type PanelName } from "./OpenPanel";
 import { ClassStage } from "./ClassStage";
+import { ClassTypedLine, focusTyped } from "./ClassTyped";
+import { ClassFoot, ClassHead, classSaid } from "./ClassWords";
+import { isPanel, OpenPanel, type PanelName, panelAfterMove } from "./OpenPanel";
+import { useClassKeys } from "./useClassKeys";
 import { useClassRemote } from "./useClassRemote";
+import { useClassScreen } from "./useClassScreen";
 import { useClassTimer } from "./useClassTimer";
-import { madeUpPeople, madeUpPerson, classPerson, type ClassPerson } from "../../../app/classView/classPeople";
-import { type ClassView, classView } from "../../../app/classView/classView";
+import "./class.css";
 
 /**
  * The view for the class view of a classroom: the plan piece by piece, large, moved by keys or a clicker. It reads the fitting
@@ -35,13 +30,7 @@ export function ClassPage() {
 }
 
 function ClassScreen({ own }: { readonly own: ClassPerson | null }) {
-  const ownStep = own === null ? null : own.job.now;
-  const [state, setState] = useState<ClassState>(() => classStart({ steps: 0, ownStep, madeUpPeople }));
-  const person = usePerson(state.person, own);
-  const steps = person.job.steps.length;
-  const room = useMemo((): ClassRoom => ({ steps, ownStep, madeUpPeople }), [steps, ownStep]);
-  const ownUnit = useUnit();
-  const [unit, setUnit] = useState<LengthUnit>(ownUnit);
+  const { state, person, view, move, turnUnit, keepTyped } = useClassScreen(own);
   const [panel, setPanel] = useState<PanelName>("none");
   const [lettersWork, setLettersWork] = useState(true);
   const screen = useFullScreen();
@@ -52,19 +41,22 @@ function ClassScreen({ own }: { readonly own: ClassPerson | null }) {
 
   const act = useCallback(
     (key: ClassKey) => {
-      if (key.does === "unit") setUnit((before) => (before === "in" ? "cm" : "in"));
+      if (key.does === "unit") turnUnit();
       else if (key.does === "fullScreen") toggleScreen();
       else if (key.does === "timer") toggleTimer();
+      else if (key.does === "type") focusTyped();
       else if (isPanel(key)) {
         const { does } = key;
         setPanel((before) => (before === does ? "none" : does));
-      } else setState((before) => classAfter(before, key, room));
+      } else {
+        setPanel((before) => panelAfterMove(before, key));
+        move(key);
+      }
     },
-    [toggleScreen, toggleTimer, room],
+    [toggleScreen, toggleTimer, turnUnit, move],
   );
   useClassKeys(act, lettersWork);
 
-  const view = useMemo(() => classView(person, state, unit), [person, state, unit]);
   const remote = useClassRemote(
     view === null ? "" : classSaid(view, view.step).headline,
     useCallback((does) => act({ does }), [act]),
@@ -72,9 +64,10 @@ function ClassScreen({ own }: { readonly own: ClassPerson | null }) {
   if (view === null) return null;
   return (
     <div className="class-view" data-figures={state.figures}>
-      <ClassHead person={person} whose={state.person === "own" ? "own" : "madeUp"} view={view} timer={timer} />
+      <ClassHead person={person} view={view} timer={timer} />
       <div className="class-stage">
         <ClassStage view={view} />
+        <ClassTypedLine view={view} keep={keepTyped} />
         <OpenPanel
           open={panel}
           person={person}
@@ -89,7 +82,7 @@ function ClassScreen({ own }: { readonly own: ClassPerson | null }) {
       <ClassControls
         state={state}
         view={view}
-        hasOwn={own !== null}
+        own={own}
         screen={screen}
         panel={panel}
         hasRemote={remote.isOffered}
@@ -100,19 +93,12 @@ function ClassScreen({ own }: { readonly own: ClassPerson | null }) {
   );
 }
 
-/** Who stands in the class view: without an own plan a made-up person. */
-function usePerson(shown: ClassState["person"], own: ClassPerson | null): ClassPerson {
-  const madeUp = useMemo(() => (shown === "own" ? null : madeUpPerson(shown)), [shown]);
-  const fallback = useMemo(() => madeUpPerson(0), []);
-  return madeUp ?? own ?? fallback;
-}
-
-/** The person's own fitting, once it is known where its work stands. */
+/** The fitting that is open, once it is known where its work stands. */
 function useOwnPerson(): ClassPerson | null | "working" {
   const derived = useDerived();
   const fitting = useFitting();
   const { answer, isWorking } = useAnswer("step");
-  const own = useMemo(() => classPerson(classWords.own, derived, fitting, answer), [derived, fitting, answer]);
+  const own = useMemo(() => classPerson(derived, fitting, answer), [derived, fitting, answer]);
   return isWorking && answer === null && fitting.work.length > 0 ? "working" : own;
 }
 
@@ -128,8 +114,8 @@ function Spoken({ view, whose }: { readonly view: ClassView; readonly whose: str
     const before = said.current;
     if (before.sentence === sentence && before.whose === whose && before.figures === figures) return;
     said.current = { sentence, whose, figures };
-    const first = [...(before.whose === whose ? [] : [`${whose}.`]), ...(before.figures === figures ? [] : [figures])];
-    announce([...first, sentence].join(" "));
+    const who = before.whose === whose || whose === "" ? [] : [`${whose}.`];
+    announce([...who, ...(before.figures === figures ? [] : [figures]), sentence].join(" "));
   }, [sentence, whose, figures, announce]);
   return null;
 }

@@ -35,7 +35,12 @@ export function ClassPanel({ id, title, className = "", onClose, children }: Cla
         if (event.key === "Escape" && !isInDialog) onClose();
       }}
     >
-      <h2 id={id}>{title}</h2>
+      <header className="class-help-head">
+        <h2 id={id}>{title}</h2>
+        <button type="button" className="patch" onClick={onClose}>
+          {classControls.closeKeys}
+        </button>
+      </header>
       {children}
     </section>
   );
@@ -71,9 +76,6 @@ export function ClassHelp({ lettersWork, onLetters, onTakeHome, onClose }: Class
             {takeHomeWords.control}
           </button>
         )}
-        <button type="button" className="patch" onClick={onClose}>
-          {classControls.closeKeys}
-        </button>
       </div>
       <p className="quiet">{keyHelpWords.private}</p>
     </ClassPanel>
@@ -87,9 +89,6 @@ export function ClassTakeHome({ fitting, onClose }: { readonly fitting: Fitting;
     <ClassPanel id="class-home-title" title={takeHomeWords.title} className="class-home" onClose={onClose}>
       <p>{takeHomeWords.lead}</p>
       <SharePanel fitting={named} title={named.title} isMadeUp />
-      <button type="button" className="patch" onClick={onClose}>
-        {classControls.closeKeys}
-      </button>
     </ClassPanel>
   );
 }

@@ -1,18 +1,13 @@
 import { useMemo } from "react";
 import { partOfStep } from "../../../app/steps/jobPart";
-import { tapeStep } from "../../../core/lengthText";
 import type { PlannedPiece } from "../../../core/plan/plan";
-import { cutSize, featherWords, layerCount } from "../../../text/pieces";
-import { pieceName, planWords } from "../../../text/plan";
-import { unbroken } from "../../../text/shownLength";
-import { capital, classWords } from "../../../text/classView";
+import { classWords } from "../../../text/classView";
 import { Drawing } from "../../drawing/Drawing";
-import { cutSketch } from "../../drawing/cutSketch";
-import { figureScene } from "../../drawing/figureScene";
+import { formScene } from "./formScene";
 import type { FigureView } from "../../drawing/figureView";
-import { lengthWriter } from "../../../text/lengthWriter";
 import { ClassFigures } from "./ClassFigures";
 import { ClassLines } from "./ClassLines";
+import { ClassCut, ClassPin, ClassStack } from "./ClassPiece";
 import { classScene } from "./classScene";
 import type { ClassView } from "../../../app/classView/classView";
 
@@ -29,11 +24,7 @@ export function ClassStage({ view }: { readonly view: ClassView }) {
     case "stack":
     case "pin":
     case "tune":
-      return view.step.piece === null ? (
-        <ClassForm view={view} piece={null} />
-      ) : (
-        <PieceAtHand view={view} piece={view.step.piece} />
-      );
+      return <PieceAtHand view={view} />;
     case "baste":
     case "carry-lines":
     case "look":
@@ -48,64 +39,35 @@ export function ClassStage({ view }: { readonly view: ClassView }) {
   }
 }
 
-function PieceAtHand({ view, piece }: { readonly view: ClassView; readonly piece: PlannedPiece }) {
-  const { plan, unit, isCovered } = view;
-  const step = tapeStep[unit];
-  const largest = piece.cut.at(-1);
-  const { facts } = classWords;
-  const rows: readonly (readonly [string, string])[] = [
-    [facts.layers, capital(layerCount(piece.layers.length))],
-    ...(isCovered || largest === undefined
-      ? []
-      : ([
-          [facts.cut, capital(cutSize(largest, step))],
-          [facts.place, capital(unbroken(planWords(step).piecePlace(piece, plan.levels)))],
-        ] as const)),
-    ...(isCovered ? [] : ([[facts.edge, capital(featherWords(piece.layers.at(-1)?.feather ?? 0, step))]] as const)),
-  ];
+/** What is done with one piece: its cut drawing with every size, its layers on the table, or the form where it goes. */
+function PieceAtHand({ view }: { readonly view: ClassView }) {
+  const { piece, do: doing } = view.step;
+  if (piece === null) return <ClassForm view={view} piece={null} />;
+  if (doing === "cut") return <ClassCut view={view} piece={piece} />;
+  if (doing === "stack") return <ClassStack view={view} piece={piece} />;
   return (
     <>
       <ClassForm view={view} piece={piece} />
-      <section className="class-piece" aria-label={pieceName(piece)}>
-        <div className="class-cut">
-          <Drawing scene={cutSketch(piece, pieceName(piece))} hidden />
-        </div>
-        <dl className="class-facts">
-          {rows.map(([name, words]) => (
-            <div key={name}>
-              <dt>{name}</dt>
-              <dd>{words}</dd>
-            </div>
-          ))}
-        </dl>
-      </section>
+      <ClassPin view={view} piece={piece} />
     </>
   );
 }
 
-/** The form as it stands, with the piece at hand where it goes; it bears no length while the figures are covered. */
+/** The form as it stands, with the piece at hand where it goes; it bears no length, and covered no outline of the person. */
 function ClassForm({
-  view: { plan, pinned, unit },
+  view: { plan, pinned, unit, covers },
   piece,
 }: {
   readonly view: ClassView;
   readonly piece: PlannedPiece | null;
 }) {
+  const isPersonCovered = covers.person;
   const scenes = useMemo(() => {
-    const picture = {
-      levels: plan.levels,
-      pieces: plan.pieces,
-      lengths: lengthWriter(unit),
-      shownOn: "paper",
-    } as const;
     // With every piece on, none is at hand.
-    const now = piece === null && pinned === plan.pieces.length ? {} : { now: piece?.order ?? pinned };
+    const now = piece === null && pinned === plan.pieces.length ? null : (piece?.order ?? pinned);
     const views: readonly FigureView[] = piece === null ? ["front", "side", "back"] : [viewOf(piece)];
-    return views.map((view) => {
-      const scene = figureScene({ ...picture, view, ...now });
-      return { ...scene, labels: scene.labels.filter(({ text }) => !/\d\s?(?:in|cm|mm)$/u.test(text)) };
-    });
-  }, [plan, pinned, unit, piece]);
+    return views.map((view) => formScene({ plan, view, now, unit, isPersonCovered }));
+  }, [plan, pinned, unit, piece, isPersonCovered]);
   return (
     <section className={piece === null ? "class-form class-form-whole" : "class-form"} aria-label={classWords.form}>
       {scenes.map((scene) => (
@@ -121,8 +83,12 @@ function viewOf({ zone }: PlannedPiece): FigureView {
 }
 
 /** The section at the level, filling up. It is drawn anew at each step, so that the new piece can come in. */
-function ClassSection({ view: { plan, level, pinned: step } }: { readonly view: ClassView }) {
-  const scene = useMemo(() => classScene({ level, pieces: plan.pieces, step }), [plan, level, step]);
+function ClassSection({ view: { plan, level, pinned: step, covers } }: { readonly view: ClassView }) {
+  const isPersonCovered = covers.person;
+  const scene = useMemo(
+    () => classScene({ level, pieces: plan.pieces, step, isPersonCovered }),
+    [plan, level, step, isPersonCovered],
+  );
   return (
     <section className="class-section" aria-label={classWords.picture}>
       <div className="class-picture" key={`${level.name}${String(step)}`}>

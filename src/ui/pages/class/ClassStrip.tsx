@@ -6,26 +6,25 @@ import { tapeScale } from "../../drawing/tapeScene";
 
 /**
  * The same difference as a length: the sewing tape with the batting lying on it as far as the tape now reads, and the pin
- * at the reading wanted. What lies bare between them is left to go. Without marks while the figures are covered, so that
- * nothing can be counted off it.
+ * at the reading wanted. What lies bare between them is left to go. It is not drawn while anything is covered: its parts tell as much
+ * as figures.
  */
 interface ClassStripProps {
   readonly wanted: Reading;
   readonly now: Millimetres;
   readonly span: number;
   readonly unit: LengthUnit;
-  readonly isCovered: boolean;
 }
 
 const width = 1000;
 const pinAt = 880;
 const height = 44;
 
-export function ClassStrip({ wanted, now, span, unit, isCovered }: ClassStripProps) {
+export function ClassStrip({ wanted, now, span, unit }: ClassStripProps) {
   const place = (reading: number): number => pinAt + ((reading - wanted.value) / span) * pinAt;
   const end = Math.min(width, Math.max(0, place(now)));
   const first = wanted.value - span;
-  const marks = isCovered ? [] : tapeScale(first, first + (span * width) / pinAt, lengthWriter(unit));
+  const marks = tapeScale(first, first + (span * width) / pinAt, lengthWriter(unit));
   return (
     <svg
       className="class-strip"

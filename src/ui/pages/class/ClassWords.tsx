@@ -5,13 +5,14 @@ import { levelNames } from "../../../core/body/vocabulary";
 import { tapeStep } from "../../../core/lengthText";
 import { onTarget } from "../../../core/tolerances";
 import { mm } from "../../../core/units";
-import { shortCautions } from "../../../text/cautions";
+import { shortOf } from "../../../text/cautions";
+import { stepCautions } from "../../../text/stepCautions";
 import { levelWords } from "../../../text/pictures";
 import { shownLength } from "../../../text/shownLength";
-import { withoutFigures } from "../../../text/withoutFigures";
+import { placeWithoutFigures, withoutFigures } from "../../../text/withoutFigures";
 import { stepNoteWords } from "../../../text/stepNotes";
 import { stepWords } from "../../../text/steps";
-import { classWords, clockText, durationText, sessionWords } from "../../../text/classView";
+import { classControls, classWords, clockText, durationText, sessionWords } from "../../../text/classView";
 import { LengthFigure } from "../../kit/LengthFigure";
 import type { ClassPerson } from "../../../app/classView/classPeople";
 import type { ClassView } from "../../../app/classView/classView";
@@ -20,15 +21,15 @@ import type { ClassTimer } from "./useClassTimer";
 /** At the top of the class view: what is done now, how far the job has come, and whose plan this is. */
 interface ClassHeadProps {
   readonly person: ClassPerson;
-  readonly whose: "own" | "madeUp";
   readonly view: ClassView;
   readonly timer: ClassTimer;
 }
 
-export function ClassHead({ person, whose, view, timer }: ClassHeadProps) {
+export function ClassHead({ person, view, timer }: ClassHeadProps) {
   const { plan, step, place, count, pinned, isCovered, note } = view;
   const { headline, rest } = classSaid(view, step);
-  const ownWords = isCovered ? classWords.ownCovered : classWords.own;
+  const name = person.isMadeUp ? classWords.madeUp(person.name) : person.name;
+  const care = shortOf(stepCautions[step.do] ?? []);
   const isSided = step.piece !== null && /left|right/i.test(step.piece.zone);
   return (
     <header className="class-head">
@@ -42,7 +43,7 @@ export function ClassHead({ person, whose, view, timer }: ClassHeadProps) {
             {sessionWords.timer(clockText(timer.seconds), durationText(stepMinutes(step)))}
           </span>
         )}
-        {whose === "own" ? ownWords : classWords.madeUp(person.name)}
+        {classWords.whose(name, isCovered)}
       </p>
       <ol className="class-pins" aria-hidden>
         {plan.pieces.map(({ id, order }) => (
@@ -57,7 +58,8 @@ export function ClassHead({ person, whose, view, timer }: ClassHeadProps) {
         {headline}
       </h1>
       <p className="class-where">
-        {[rest, isSided ? classWords.wearersSide : "", careOf(view)].filter((words) => words !== "").join(" ")}
+        {[rest, isSided ? classWords.wearersSide : ""].filter((words) => words !== "").join(" ")}
+        {care === "" ? null : <span className="class-care"> {care}</span>}
       </p>
     </header>
   );
@@ -66,20 +68,6 @@ export function ClassHead({ person, whose, view, timer }: ClassHeadProps) {
 /** A long act grows smaller until it fits on one line; on a screen that lies on its side never under an eighteenth of its height. */
 const actSize = ({ length }: string): string =>
   `max(min(5.6vh, 6vw), min(9.4vh, 5.2vw, ${(200 / Math.max(1, length)).toFixed(2)}vw))`;
-
-/** The caution belongs to the step where the hand is. */
-function careOf({ step }: ClassView): string {
-  switch (step.do) {
-    case "prepare-form":
-      return shortCautions("handlingForm");
-    case "cut":
-      return shortCautions("cutting");
-    case "baste":
-      return shortCautions("securing");
-    default:
-      return "";
-  }
-}
 
 /** The dark foot, the same in every state: the reading to expect in its corner, and what comes next. */
 export function ClassFoot({ view }: { readonly view: ClassView }) {
@@ -102,6 +90,9 @@ export function ClassFoot({ view }: { readonly view: ClassView }) {
         </>
       )}
       <p className="class-next">
+        <span className="class-keys-hint">
+          <kbd className="class-key">K</kbd> {classControls.keysHint}
+        </span>
         {next === null ? null : (
           <>
             {classWords.comesNext} <strong>{classSaid(view, next).headline}</strong>
@@ -135,5 +126,12 @@ export function classSaid(
 ): ClassSaid {
   const lengths = tapeStep[unit];
   const [headline, rest] = stepWords(step, { lengths, levels: plan.levels, pieces: plan.pieces, facts });
-  return { headline: isCovered ? withoutFigures(headline) : headline, rest: isCovered ? withoutFigures(rest) : rest };
+  if (!isCovered) return { headline, rest };
+  // Which measurements of a person contradict each other is nobody's business.
+  if (step.do === "check") return { headline: classWords.checkCovered, rest: "" };
+  const act = withoutFigures(headline);
+  return {
+    headline: act === "" ? classWords.tuneCovered : act,
+    rest: step.do === "pin" ? placeWithoutFigures(rest) : withoutFigures(rest),
+  };
 }

@@ -1,6 +1,6 @@
 import type { ComponentProps } from "react";
 import type { ClassPerson } from "../../../app/classView/classPeople";
-import type { ClassKey } from "../../../app/classView/classState";
+import type { ClassAction, ClassKey } from "../../../app/classView/classState";
 import type { ClassView } from "../../../app/classView/classView";
 import { ClassNote } from "./ClassNote";
 import { ClassHelp, ClassTakeHome } from "./ClassPanel";
@@ -15,6 +15,13 @@ export type PanelName = (typeof panelNames)[number] | "none";
 /** Whether a key opens a panel, or closes it. */
 export const isPanel = (key: ClassKey): key is ClassKey & { readonly does: (typeof panelNames)[number] } =>
   (panelNames as readonly string[]).includes(key.does);
+
+/** A panel that hides the work goes when the work moves on; the session plan and the note go along with it. */
+export const panelAfterMove = (open: PanelName, { does }: ClassAction): PanelName =>
+  moves.includes(does) && hiding.includes(open) ? "none" : open;
+
+const moves: readonly string[] = ["forward", "back", "first", "last"];
+const hiding: readonly PanelName[] = ["takeHome", "keys", "remote"];
 
 interface PanelProps {
   readonly open: PanelName;
@@ -31,7 +38,7 @@ export function OpenPanel({ open, person, view, timer, remote, letters, onOpen }
   const close = () => onOpen("none");
   if (open === "session") return <ClassSession job={person.job} view={view} timer={timer} onClose={close} />;
   if (open === "note") return <ClassNote person={person} view={view} onClose={close} />;
-  if (open === "remote") return remote.isOffered ? <ClassRemotePanel remote={remote} onClose={close} /> : null;
+  if (open === "remote") return <ClassRemotePanel remote={remote} onClose={close} />;
   if (open === "keys")
     return (
       <ClassHelp {...letters} onTakeHome={person.takeHome === null ? null : () => onOpen("takeHome")} onClose={close} />

@@ -11,17 +11,18 @@ import { classPicture } from "../../../text/classView";
 
 /**
  * One level seen from above for the back row: the form, the pieces that are on, the body, and tinted between them what
- * is still to fill. It holds no length, so that it can stay in the class view while the figures are covered; the frame has room
- * for the whole padding from the first step on, so that nothing jumps.
+ * is still to fill. It holds no length; the frame has room for the whole padding from the first step on, so that nothing jumps.
  */
 interface ClassPicture {
   readonly level: PlannedLevel;
   readonly pieces: readonly Piece[];
   /** How many pieces are on, in the order of pinning. */
   readonly step: number;
+  /** The person's outline, and with it what is left to fill, is not drawn. */
+  readonly isPersonCovered?: boolean;
 }
 
-export function classScene({ level, pieces, step }: ClassPicture): Scene {
+export function classScene({ level, pieces, step, isPersonCovered = false }: ClassPicture): Scene {
   const inOrder = pieces.toSorted((a, b) => a.order - b.order);
   const whole = layeredSection(level.formSection, level.depthBelowNape.value, inOrder);
   const layered = layeredSection(level.formSection, level.depthBelowNape.value, inOrder.slice(0, step));
@@ -35,15 +36,14 @@ export function classScene({ level, pieces, step }: ClassPicture): Scene {
   const side = frame.width / 2 - textSize * 0.2;
   return {
     title: classPicture.title(levelWords[level.name], step === 0 ? classPicture.bare : classPicture.after(step)),
-    description: classPicture.description(layered.layers.length),
+    description: (isPersonCovered ? classPicture.descriptionCovered : classPicture.description)(layered.layers.length),
     frame,
     textSize,
     marks: [
-      mark("shade2", closedPath(outline)),
+      ...(isPersonCovered ? [] : [mark("shade2", closedPath(outline))]),
       mark("form", closedPath(layered.form)),
       ...bandMarks(layered, step),
-      mark(level.body.frontArc.kind === "measured" ? "body" : "bodyGuess", openPath(body.front)),
-      mark(level.body.backArc.kind === "measured" ? "body" : "bodyGuess", openPath(body.back)),
+      ...(isPersonCovered ? [] : [personMark(level, "frontArc", body.front), personMark(level, "backArc", body.back)]),
       ...callout.marks,
     ],
     labels: [
@@ -58,6 +58,9 @@ export function classScene({ level, pieces, step }: ClassPicture): Scene {
     ],
   };
 }
+
+const personMark = (level: PlannedLevel, half: "frontArc" | "backArc", points: Parameters<typeof openPath>[0]) =>
+  mark(level.body[half].kind === "measured" ? "body" : "bodyGuess", openPath(points));
 
 /** Words a thirteenth of the picture's width: about a twentieth of the screen's height when it fills half a screen. */
 const textShare = 1 / 13;

@@ -17,8 +17,15 @@ export function useClassKeys(act: (key: ClassKey) => void, lettersWork: boolean)
   }, [act, lettersWork]);
 }
 
-/** Space presses the control that has the focus; in a field, in what is taken home and in a dialog all keys stay there. */
-const isForControl = ({ key, target }: KeyboardEvent): boolean =>
-  target instanceof HTMLElement &&
-  (target.closest("dialog, .class-home, input[type=text], input:not([type])") !== null ||
-    (key === " " && target.closest("button, a, input") !== null));
+/**
+ * Space and Enter press the control that has the focus. In a field letters, digits and arrows stay there, and in a dialog all keys
+ * do; a clicker's page keys turn the step wherever the focus is.
+ */
+const isForControl = ({ key, target }: KeyboardEvent): boolean => {
+  if (!(target instanceof HTMLElement)) return false;
+  if (target.closest("dialog") !== null) return true;
+  if (target.closest(fields) !== null) return key !== "PageDown" && key !== "PageUp";
+  return (key === " " || key === "Enter") && target.closest("button, a, input, summary") !== null;
+};
+
+const fields = "input[type=text], input:not([type]), textarea, select";

@@ -1,4 +1,6 @@
-import { useMemo, useState } from "react";
+import { useEffect, useMemo, useState } from "react";
+import { classNumbers, numbersToKeep } from "../../../app/classView/classNumbers";
+import type { DeviceSettings } from "../../../app/storage/deviceSettings";
 import { namelessCopy } from "../../../app/share/namelessCopy";
 import type { FittingStorage } from "../../../app/storage/fittingStorage";
 import { rosterWords } from "../../../text/roster";
@@ -9,7 +11,7 @@ import { ClassSuppliesFound } from "./ClassSuppliesFound";
 import type { ListedEntry } from "./fittingEntry";
 import { SaveMany } from "./SaveMany";
 import { type MadeForClass, useClassWork } from "./useClassWork";
-import { rosterOf, WhoTakesPart } from "./WhoTakesPart";
+import { byNames, rosterOf, WhoTakesPart } from "./WhoTakesPart";
 
 /** What prints for a class is fetched when somebody prints. */
 const ClassSheets = latePart(() => import("./ClassSheets").then(({ ClassSheets }) => ClassSheets));
@@ -17,14 +19,17 @@ const ClassSheets = latePart(() => import("./ClassSheets").then(({ ClassSheets }
 interface ClassProps {
   readonly storage: FittingStorage;
   readonly entries: readonly ListedEntry[];
+  /** What this device remembers, with the numbers of those who were on the list before. */
+  readonly settings: DeviceSettings;
 }
 
 /** The roster: who takes part, and what is printed, saved and added up for everyone at once. */
-export function ClassPart({ storage, entries }: ClassProps) {
+export function ClassPart({ storage, entries, settings }: ClassProps) {
   const unit = useUnit();
   const [unticked, setUnticked] = useState<ReadonlySet<string>>(new Set());
   const [isNamed, setNamed] = useState(true);
-  const all = useMemo(() => rosterOf(entries, isNamed), [entries, isNamed]);
+  const numbers = useNumbers(storage, entries, settings);
+  const all = useMemo(() => rosterOf(entries, isNamed, numbers), [entries, isNamed, numbers]);
   const students = all.filter(({ id }) => !unticked.has(id));
   const state = JSON.stringify(students);
   const { at, made, print, addUp, putAway } = useClassWork(storage, unit, students, state);
@@ -72,6 +77,27 @@ export function ClassPart({ storage, entries }: ClassProps) {
       ) : null}
     </>
   );
+}
+
+/** Everyone's number, given once and kept on this device. */
+function useNumbers(storage: FittingStorage, entries: readonly ListedEntry[], settings: DeviceSettings) {
+  // What was given in this visit is known before the list is read anew.
+  const [given, setGiven] = useState<DeviceSettings>({});
+  const numbers = useMemo(
+    () =>
+      classNumbers(
+        { ...settings, ...given },
+        byNames(entries).map(({ entry }) => entry.id),
+      ),
+    [entries, settings, given],
+  );
+  useEffect(() => {
+    const fresh = entries.length < 2 ? null : numbersToKeep({ ...settings, ...given }, numbers);
+    if (fresh === null) return;
+    setGiven((before) => ({ ...before, ...fresh }));
+    void storage.saveSettings(fresh);
+  }, [storage, entries, settings, given, numbers]);
+  return numbers;
 }
 
 function Made({ made, onPutAway }: { readonly made: MadeForClass; readonly onPutAway: () => void }) {

@@ -1,12 +1,11 @@
 import type { ClassSupplies } from "../../../app/supplies/classSupplies";
-import { letters } from "../../../app/patterns/letters";
 import { battingToHave, classSuppliesLines, classSuppliesWords, leftWords } from "../../../text/supplies";
 import { LayoutPicture } from "../../kit/supplies/LayoutPicture";
 import { useLengths } from "../../kit/useStore";
 
 interface FoundProps {
   readonly supplies: ClassSupplies;
-  /** Whose pieces have which letter. */
+  /** Whose pieces have which letter: the letter, then the name. */
   readonly names: readonly string[];
 }
 
@@ -28,7 +27,7 @@ export function ClassSuppliesFound({ supplies, names }: FoundProps) {
       ))}
       {names.length === 0 ? null : (
         <>
-          <p className="quiet">{classSuppliesWords.letters(names.map((name, i) => `${letters(i)} ${name}`))}</p>
+          <p className="quiet">{classSuppliesWords.letters(names)}</p>
           <ul className="plain-list">
             {classSuppliesLines(supplies, unit).map((line) => (
               <li key={line}>{line}</li>

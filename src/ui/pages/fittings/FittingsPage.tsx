@@ -39,6 +39,7 @@ function Shelf({ autosave }: { readonly autosave: Autosave }) {
       <FittingList autosave={autosave} listing={listing} />
       {listing.toCome === 0 && (
         <ClassPart
+          settings={listing.settings}
           storage={autosave.context.storage}
           entries={listing.fittings
             .filter((one) => one.kind === "fitting")

@@ -9,20 +9,32 @@ interface Listed extends Student {
 
 const byName = new Intl.Collator();
 
-/** By their names, and not by what was changed last, so that everyone's number stays the same from one print to the next. */
-export function rosterOf(entries: readonly ListedEntry[], isNamed: boolean): readonly Listed[] {
-  const sorted = entries.toSorted(
-    (one, other) => byName.compare(one.entry.title, other.entry.title) || (one.entry.id < other.entry.id ? -1 : 1),
-  );
+/** By their names on the list; each with the number that stays the same from one print to the next. */
+export function rosterOf(
+  entries: readonly ListedEntry[],
+  isNamed: boolean,
+  numbers: ReadonlyMap<string, number>,
+): readonly Listed[] {
+  const sorted = byNames(entries).map((listed) => ({ listed, number: numbers.get(listed.entry.id) ?? 0 }));
+  // Of two with one name the one with the lower number keeps it as it is.
+  const inOrder = sorted.toSorted((one, other) => one.number - other.number);
   const names = rosterNames(
-    sorted.map(({ entry }) => entry.title),
+    inOrder.map(({ listed }) => listed.entry.title),
     isNamed,
+    inOrder.map(({ number }) => number),
   );
-  return sorted.map((listed, i) => {
-    const { id, revision } = listed.entry;
-    return { id, revision, title: titleOf(listed), name: names[i] ?? "" };
+  return sorted.map((one) => {
+    const { id, revision } = one.listed.entry;
+    const name = names[inOrder.indexOf(one)] ?? "";
+    return { id, revision, title: titleOf(one.listed), name, number: one.number };
   });
 }
+
+/** The order in which numbers are given to those who have none. */
+export const byNames = (entries: readonly ListedEntry[]): readonly ListedEntry[] =>
+  entries.toSorted(
+    (one, other) => byName.compare(one.entry.title, other.entry.title) || (one.entry.id < other.entry.id ? -1 : 1),
+  );
 
 interface WhoProps {
   readonly all: readonly Listed[];

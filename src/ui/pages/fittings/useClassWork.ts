@@ -9,6 +9,7 @@ import {
 } from "../../../app/supplies/classSupplies";
 import type { LengthUnit } from "../../../core/lengthText";
 import type { Fitting } from "../../../document/fitting";
+import { letters } from "../../../app/patterns/letters";
 import { derivationOf } from "../../kit/useDerived";
 import type { ClassPaper, PersonOnPaper } from "./ClassSheets";
 import { openedEntry } from "./fittingEntry";
@@ -17,6 +18,8 @@ import { openedEntry } from "./fittingEntry";
 export interface Student {
   readonly id: string;
   readonly name: string;
+  /** Kept when others come or go; the letter of the pieces follows from it. */
+  readonly number: number;
 }
 
 /** What was made for everyone, without those who have no plan yet. */
@@ -60,12 +63,12 @@ export function useClassWork(
   }, []);
   const forEach: ForEach = async (take) => {
     const leftOut: string[] = [];
-    for (const [i, { id, name }] of students.entries()) {
+    for (const [i, { id, name, number }] of students.entries()) {
       setAt(i + 1);
       await afterPaint();
       const opened = await openedEntry(storage, id);
       if (!isHere.current) break;
-      if (opened === null || !take(opened.fitting, name)) leftOut.push(name);
+      if (opened === null || !take(opened.fitting, name, letters(number - 1))) leftOut.push(name);
     }
     setAt(null);
     return leftOut;
@@ -85,7 +88,7 @@ export function useClassWork(
 }
 
 /** Names those whom `take` could make nothing of. */
-type ForEach = (take: (fitting: Fitting, name: string) => boolean) => Promise<readonly string[]>;
+type ForEach = (take: (fitting: Fitting, name: string, letter: string) => boolean) => Promise<readonly string[]>;
 
 /** Shows everyone's sheets as soon as they are there. */
 async function plannedSheets(
@@ -113,11 +116,11 @@ async function blankSheets(students: readonly Student[]): Promise<MadeForClass> 
 async function addedUp(forEach: ForEach, unit: LengthUnit): Promise<MadeForClass> {
   const shares: ShareOfClass[] = [];
   const names: string[] = [];
-  const leftOut = await forEach((fitting, name) => {
-    const share = orNone(() => shareOfClass(fitting, shares.length));
+  const leftOut = await forEach((fitting, name, letter) => {
+    const share = orNone(() => shareOfClass(fitting, letter));
     if (share === null) return false;
     shares.push(share);
-    names.push(name);
+    names.push(`${letter} ${name}`);
     return true;
   });
   return { kind: "supplies", supplies: classSupplies(shares, unit), names, leftOut };

@@ -26,7 +26,9 @@ export function PlanPage() {
 
 /** The pieces, and below them what they rest on: each fills a tablet's screen. */
 function PlanOnTable({ plan }: { readonly plan: Plan }) {
-  const isBattingAsked = isBattingSupposed(useFitting());
+  const fitting = useFitting();
+  const isBattingAsked = isBattingSupposed(fitting);
+  const isBegun = fitting.work.some(({ did }) => did === "pinned");
   return (
     <>
       <div className="place-head stack">
@@ -39,10 +41,10 @@ function PlanOnTable({ plan }: { readonly plan: Plan }) {
         {isBattingAsked ? <BattingLine plan={plan} /> : null}
       </div>
       <PlanBoard plan={plan} />
-      <PlanDoing isFirm={plan.basis === "lines"} />
+      <PlanDoing isFirm={plan.basis === "lines"} isBegun={isBegun} />
       <div className="plan-rests-on">
         <PlanPart title={planningWords.beforeCutting} className="stack">
-          <BeforeCutting plan={plan} />
+          <BeforeCutting plan={plan} isBegun={isBegun} />
           {isBattingAsked ? null : <BattingLine plan={plan} />}
           <NextQuestions plan={plan} />
         </PlanPart>
@@ -55,10 +57,10 @@ function PlanOnTable({ plan }: { readonly plan: Plan }) {
 }
 
 /** What can be done with the plan. */
-const PlanDoing = ({ isFirm }: { readonly isFirm: boolean }) => (
+const PlanDoing = ({ isFirm, isBegun }: { readonly isFirm: boolean; readonly isBegun: boolean }) => (
   <div className="row">
-    <a className={isFirm ? "patch patch-main" : "patch"} href={pageAddress("padding")}>
-      {planningWords.toPadding}
+    <a className={isFirm || isBegun ? "patch patch-main" : "patch"} href={pageAddress("padding")}>
+      {isBegun ? planningWords.goOnPadding : planningWords.toPadding}
     </a>
     <a className="patch" href={pageAddress("print")}>
       {planningWords.toPrint}

@@ -46,8 +46,8 @@ export function PlanPart({ title, className = "", children }: PlanPartProps) {
   );
 }
 
-/** What is done before anything is cut: the lines on the form, and what to have ready. */
-export function BeforeCutting({ plan }: { readonly plan: Plan }) {
+/** What is done before anything is cut: the lines on the form, until a piece is on it, and what to have ready. */
+export function BeforeCutting({ plan, isBegun }: { readonly plan: Plan; readonly isBegun: boolean }) {
   const { step } = useLengths();
   const areHeightsGuessed = useMemo(
     () => levelLines(plan.levels, step).some(({ isGuessed }) => isGuessed),
@@ -55,11 +55,15 @@ export function BeforeCutting({ plan }: { readonly plan: Plan }) {
   );
   return (
     <>
-      <h3>{markLinesWords.title}</h3>
-      <p>{markLinesSentence(plan.levels, step)}</p>
-      <p className="quiet">
-        {markLinesWords.how} {areHeightsGuessed ? null : markLinesWords.why}
-      </p>
+      {isBegun ? null : (
+        <>
+          <h3>{markLinesWords.title}</h3>
+          <p>{markLinesSentence(plan.levels, step)}</p>
+          <p className="quiet">
+            {markLinesWords.how} {areHeightsGuessed ? null : markLinesWords.why}
+          </p>
+        </>
+      )}
       <PlanShopping plan={plan} />
       <Cautions at="cutting" />
     </>

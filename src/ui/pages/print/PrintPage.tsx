@@ -2,7 +2,7 @@ import { useState } from "react";
 import type { PadProgress } from "../../../app/progress/padProgress";
 import type { Plan } from "../../../core/plan/plan";
 import { printingWords } from "../../../text/printing";
-import { pageAddress } from "../../kit/page";
+import { pageAddress, useAskedThing } from "../../kit/page";
 import { LinesSheet } from "../../kit/sheet/LinesSheet";
 import { PrintSheet } from "../../kit/sheet/PrintSheet";
 import { SessionSheet } from "../../kit/sheet/SessionSheet";
@@ -31,7 +31,8 @@ export function PrintPage() {
 
 function PlanSheets({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
   const usual = usualSheets(plan.pieces.length > 0, plan.basis === "draft" && progress.pinnedCount === 0);
-  const [wished, setWished] = useState<readonly SheetKind[] | null>(null);
+  const areNotesAsked = useAskedThing() === "notes";
+  const [wished, setWished] = useState<readonly SheetKind[] | null>(areNotesAsked ? ["session"] : null);
   const [isNamed, setNamed] = useState(true);
   const shown = sheetKinds.filter((kind) => (wished ?? usual).includes(kind));
   return (
@@ -49,7 +50,7 @@ function PlanSheets({ plan, progress }: { readonly plan: Plan; readonly progress
         </div>
         {shown.length === 0 ? <p>{printingWords.noneChosen}</p> : null}
       </div>
-      {shown.includes("session") ? <StepNotesPart plan={plan} /> : null}
+      {shown.includes("session") ? <StepNotesPart plan={plan} isOpen={areNotesAsked} /> : null}
       <PatternPart />
       {shown.includes("lines") ? <LinesSheet plan={plan} /> : null}
       {shown.includes("padding") ? <PrintSheet plan={plan} /> : null}

@@ -9,14 +9,20 @@ import { stepWords } from "../../../text/steps";
 import { useDerived } from "../../kit/useDerived";
 import { useDispatch, useFitting, useLengths } from "../../kit/useStore";
 
+interface StepNotesProps {
+  readonly plan: Plan;
+  /** Whoever comes from the class view to type notes finds the fields open. */
+  readonly isOpen?: boolean;
+}
+
 /** Where the notes for a class are typed: a field for every step of the job, and for those that the plan has no longer. */
-export function StepNotesPart({ plan }: { readonly plan: Plan }) {
+export function StepNotesPart({ plan, isOpen = false }: StepNotesProps) {
   const { stepNotes = {} } = useFitting();
   const rows = useNotedSteps(plan);
   const known = new Set(rows.map(({ key }) => key));
   const gone = Object.keys(stepNotes).filter((key) => !known.has(key));
   return (
-    <details className="stitched step-notes unprinted">
+    <details className="stitched step-notes unprinted" open={isOpen}>
       <summary>
         <strong>{stepNoteWords.title}</strong>{" "}
         <span className="quiet">{stepNoteWords.count(Object.keys(stepNotes).length)}</span>

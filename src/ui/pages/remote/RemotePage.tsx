@@ -2,6 +2,7 @@ import { type FormEvent, useEffect, useId, useState } from "react";
 import { listenAsPhone, pairPhone, sendMove } from "../../../app/classRemote/remoteLink";
 import { codeDigits, remoteMoves, type RemoteMove } from "../../../app/classRemote/remoteWords";
 import { useRemoteOffered } from "../../kit/useRemoteOffered";
+import { useAskedThing } from "../../kit/page";
 import { remoteWords } from "../../../text/remote";
 import "./remote.css";
 
@@ -43,7 +44,9 @@ export function RemotePage() {
 const keptPhone = "padwright remote";
 
 function Pairing({ news, onPaired }: { readonly news: string; readonly onPaired: (phone: string) => void }) {
-  const [code, setCode] = useState("");
+  // A square code brings the digits along.
+  const asked = useAskedThing();
+  const [code, setCode] = useState(asked !== null && /^\d+$/.test(asked) ? asked : "");
   const [problem, setProblem] = useState(news);
   const isOffered = useRemoteOffered();
   const id = useId();
