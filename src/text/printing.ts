@@ -1,6 +1,7 @@
 import { shortCautions } from "./cautions";
 import { type TapePartName, tapePartNames } from "./padding";
 import { layerCount } from "./pieces";
+import { listed } from "./planning";
 
 /** Words on paper, and of the place where it is printed from. */
 export const printingWords = {
@@ -62,16 +63,21 @@ export const printingWords = {
   linesOverleaf: (around: string): string =>
     `Write them on the sheet of the level lines before you cut anything. If a line reads more than ${around} otherwise than the bare form above, type them in and print this sheet again.`,
   wearers: "Left and right are the wearer’s.",
-  trialCells: ["before", "again", "after", "again", "gain"],
-  /** The table by which the work goes on whatever the strip told. */
+  /** The trial, and the table by which the work goes on whatever its strip told. */
   trial: {
-    see: "The small cut drawings say how many layers each piece gets for that gain. (The gain divided by 19 is what one layer adds.)",
-    how: "By the trial: mark the column of what the strip gained, and cut each piece in that many layers. If that is fewer than drawn, leave out the smallest, next to the form. If it is more, cut the outermost once more.",
+    strip: (turn: string): string =>
+      `The strip is three lengths, up to ${turn} each: one for each turn, trimmed where its ends meet. Read the tape twice before, and twice with the strip on; of two readings take the middle.`,
+    cells: {
+      open: ["before", "once more", "over the strip", "once more", "gained"],
+      noted: ["before", "over the strip", "gained"],
+    },
+    waiting: "This plan does not count on that yet: update the remaining pieces under Padding, and print it again.",
+    how: "What the strip gained says how many layers each piece gets. Mark its column: the tuning tables ask for the same letter. Without a trial it is C, as drawn. Fewer layers than drawn: leave out the smallest, next to the form. More: cut the outermost once more.",
     gained: "Strip gained",
-    between: (from: string | null, to: string | null): string =>
-      from === null ? `under ${to ?? ""}` : to === null ? `over ${from}` : `${from} to ${to}`,
-    half: "One layer adds, in front or in back",
-    times: "For tuning: multiply what is short by",
+    between: (from: string, to: string): string => `${from} to ${to}`,
+    beyond: (least: string, most: string): string =>
+      `Under ${least}, or over ${most}: stop, this sheet does not hold. Try once more; if it stays so, type the readings in under Padding, update the pieces, and print it again.`,
+    wrap: "Each further layer of a wrap is longer than the one beneath it by a third of what the strip gained. Lay every layer of a wrap around, and trim it where its edges meet.",
   },
   readyMade: "ready-made",
   across: (diameter: string): string => `${diameter} across`,
@@ -93,16 +99,25 @@ export const printingWords = {
   /** A height between two level lines, in few letters. */
   below: (level: string, distance: string): string => `${distance} below the ${level}`,
   structureRead:
-    "Short is what is missing to the figure in the end. What is short all around less what is short in front is short in back.",
+    "Short: “in the end” less “it reads”. In back: what is short all around less what is short in front. Where the front is over, nothing is short there, and that much more is short in back.",
   finalRead: (tolerance: string): string =>
     `Within ${tolerance} is on target: leave it. Over by more: take what is over off the shortage you wrote down, and narrow the tuning layer there to the width for that. Short by more: add it, and cut the layer anew. At most twice; then leave it.`,
-  tuning: (half: "front" | "back"): string =>
-    `The plan expects the size above; what the tape reads decides. So wide to cut it at each line, half to each side of the center line, by how much the ${half} is short there:`,
+  tuning: (half: "front" | "back", isOpen: boolean): string =>
+    `First look up how wide to cut it at each line, half to each side of the center line: by what the ${half} is short there${isOpen ? ", in the row of the trial’s letter" : ""}. If everything reads as expected, it is as wide as drawn.`,
   tuningShort: "short by",
+  /** The row of one column of the trial's table. */
+  tuningColumn: (letter: string): string => `${letter}: short by`,
   tuningNone: "–",
   tuningBeyond: "two",
-  tuningLegend: (narrowest: string): string =>
-    `Join the widths of the lines with straight edges. Nothing short, or –: keep it ${narrowest} wide there. Two: as wide as the last figure before that, and a second layer as wide as the rest asks. A figure between two columns lies between their widths.`,
+  tuningLegend: (narrowest: string, tolerance: string): string =>
+    `Join the widths with straight edges. Change the top edge by as much as the line nearest to it, the lower edge likewise; the height stays. A figure between two columns lies between their widths. Nothing short, less than the first column, or –: ${narrowest} wide. Two: as wide as the last figure before it; slip it in, measure that line again, and if more than ${tolerance} is still short, slip in a second one by what is short then.`,
+  /** Between which pieces a tuning layer lies. */
+  tuningLies: (wrap: string | null, panels: readonly string[]): string =>
+    panels.length > 0
+      ? `It lies ${wrap === null ? "" : `over ${wrap}, `}under the outermost layer of ${listed(panels)}. Where it is itself outermost, sew the lines through it.`
+      : wrap === null
+        ? "It lies on the form itself."
+        : `It lies under the outermost layer of ${wrap}.`,
   itRead: (readings: string): string => `It read: ${readings}.`,
   isPinned: "pinned",
   /** `waist 32 1/4, front 17 1/4`: in the unit of the sheet. */
@@ -116,6 +131,9 @@ export const printingWords = {
   none: "There is nothing to pin: on this form the tape already reads as on the person.",
   noneShort: "There is nothing to pin on this form: padding only adds, and what is said above stays.",
 } as const;
+
+/** The columns of the trial's table; the middle one is what is drawn. */
+export const trialColumnNames = ["A", "B", "C", "D", "E"] as const;
 
 /** Words of the blank measuring sheet. */
 export const measuringSheetWords = {

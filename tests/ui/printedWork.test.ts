@@ -52,7 +52,7 @@ describe("which sheets are printed unless somebody chooses", () => {
     const cards = [...plan.pieces, ...plan.pieces].flatMap((piece) =>
       cutCards(piece, `Piece ${String(piece.order)}`, "Cut one.", lengthWriter("in"), "paper"),
     );
-    const pages = smallCutPages(cards, 0);
+    const pages = smallCutPages(cards);
     expect(pages.flatMap(({ parts }) => parts.flatMap((part) => part.cards))).toEqual(cards);
     expect(pages.length).toBeGreaterThan(1);
     expect(pages.length).toBeLessThan(5);

@@ -51,7 +51,7 @@ export function outlook({ above, plan, replan, input, replay, fitting }: Outlook
     ],
     coversLines: new Set(pinned.filter(coversLines).map(({ id }) => id)),
     expectedNow: expectedReadings(mapLevels((level) => mostProbable(replan.calibration.levels[level]))),
-    isTrialNews: isTrialSince(fitting.work) && !areAlike(structure, replan.plan.pieces.filter(isStructure)),
+    isTrialNews: isTrialNews({ structure, replan }, fitting),
     isLayerMissing: pinned.length > 0 && structure.length === 0 && replan.plan.pieces.some(isStructure),
     tunes: [...narrowing(replan, pinned, input, right), ...adding(replan, last, tuned, right)],
     doubtful: doubtful(replan, replay, fitting),
@@ -82,6 +82,12 @@ const mostProbable = ({ girth, frontArc, backArc }: LevelPosterior): TapeReading
 /** A trial since the last plan was made: what it told, or, where it was passed over, that the structure is counted with care. */
 const isTrialSince = (work: Fitting["work"]): boolean =>
   work.slice(work.findLastIndex(({ did }) => did === "replanned") + 1).some(({ did }) => did === "trial");
+
+/** Whether a trial since the last plan asks for other pieces of the structure than are left of it. */
+export const isTrialNews = (
+  { structure, replan }: { readonly structure: readonly Piece[]; readonly replan: Replan },
+  { work }: Pick<Fitting, "work">,
+): boolean => isTrialSince(work) && !areAlike(structure, replan.plan.pieces.filter(isStructure));
 
 /** Whether the same pieces would be cut, of as many layers: then there is nothing to update, whatever the trial told. */
 const areAlike = (left: readonly Piece[], anew: readonly Piece[]): boolean =>

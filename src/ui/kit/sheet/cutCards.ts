@@ -31,14 +31,9 @@ export const cutCards = (
 export const cutPages = (cards: readonly CutCard[]): readonly CardPage<CutCard>[] =>
   cardPages([{ heading: null, cards }], { heightOf: largeHeight, first: 470, later: 665, heading: 0, abreast: 1 });
 
-/** The small drawings lie two abreast, as many rows to a page as there is room for beneath the table of the trial. */
-export const smallCutPages = (cards: readonly CutCard[], tableRows: number): readonly CardPage<CutCard>[] => {
-  const table = tableRows === 0 ? 0 : tableRows * lineHeight + tableWords;
-  return cardPages([{ heading: null, cards }], { heightOf: smallHeight, first: 615 - table, later: 615, heading: 0 });
-};
-
-/** Two lines of words over the table of the trial, with the gap below it. */
-const tableWords = 40;
+/** The small drawings lie two abreast, as many rows to a page as there is room for; the first page says how to read them. */
+export const smallCutPages = (cards: readonly CutCard[]): readonly CardPage<CutCard>[] =>
+  cardPages([{ heading: null, cards }], { heightOf: smallHeight, first: 590, later: 700, heading: 0 });
 
 /** Points: the drawing at the width it has on Letter, with the edges of its card and the gap below. */
 const largeHeight = ({ scene: { frame } }: CutCard): number =>
