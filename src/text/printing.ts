@@ -53,13 +53,20 @@ export const printingWords = {
   parts: {
     before: "Before the first piece",
     structure: "Structure, in the order of pinning",
-    tuning: "Tuning layers: cut last, by what the tape reads",
+    tuning: "Tuning layers: cut last, by what the tape reads over the structure",
     ending: "When every line is on target",
     making: "Over the padding",
   },
+  draftNote: (length: string): string =>
+    `This plan is a draft: measurements may come out up to ${length} off, in one fitting of ten by more.`,
   draft: (note: string): string =>
-    `${note} Mark the lines and measure the bare form first: the sheet of the level lines says how.`,
+    `${note} Mark the lines and measure the bare form first: the sheet of the level lines says how. Then print this sheet again.`,
   draftBegun: (note: string): string => `${note} Measure each line after every piece: that makes up for it.`,
+  /** The first thing on the first page of a draft. */
+  linesFirst: (note: string): string =>
+    `Do this page first, before anything is cut. ${note} Mark these lines on the bare form, measure it there, type it in under Padding, and print the other pages again: their pieces change with it.`,
+  withoutPower: (around: string, made: string): string =>
+    `If nothing can be typed or printed: where a line reads within ${around} of what the padding sheet counts on, go on. Where it reads less, by up to ${made}, the tuning layers make it good, with a second one where their table says two. Where it reads more, stop: padding that is planned too thick does not come off again on paper.`,
   linesOverleaf: (around: string): string =>
     `Write them on the sheet of the level lines before you cut anything. If a line reads more than ${around} otherwise than the bare form above, type them in and print this sheet again.`,
   wearers: "Left and right are the wearer’s.",
@@ -68,7 +75,7 @@ export const printingWords = {
     strip: (turn: string): string =>
       `The strip is three lengths, up to ${turn} each: one for each turn, trimmed where its ends meet. Read the tape twice before, and twice with the strip on; of two readings take the middle.`,
     cells: {
-      open: ["before", "once more", "over the strip", "once more", "gained"],
+      open: ["before", "again", "over the strip", "again", "gained"],
       noted: ["before", "over the strip", "gained"],
     },
     waiting: "This plan does not count on that yet: update the remaining pieces under Padding, and print it again.",
@@ -125,7 +132,8 @@ export const printingWords = {
     `${level} ${parts.map(([part, length]) => (part === "girth" ? length : `${tapePartNames[part]} ${length}`)).join(", ")}`,
   continued: "continued",
   overleaf: "Continued on the next page.",
-  limits: "What padding cannot do, and the side seams: read this first",
+  limits: (hasSeams: boolean): string =>
+    `Read this first: what padding cannot do${hasSeams ? ", and where the side seams are marked" : ""}`,
   pinsIn: "Pins in",
   pinsOut: "pins out",
   none: "There is nothing to pin: on this form the tape already reads as on the person.",
@@ -154,10 +162,10 @@ export const cuttingSheetWords = {
   square: (length: string): string =>
     `Print at 100 %. If the square does not measure ${length} each way, this printer changes sizes.`,
   how: [
-    "The drawings are smaller than true size. Draw the level lines as far apart as on the form, mark each width on its line, evenly to both sides of the center line unless both are written, add both ends, join the marks, and cut.",
+    "The drawings are smaller than true size. Draw each level line as far below the top edge as is written, along the padding it lies on, which is a little more than straight down. Mark each width on its line, evenly to both sides of the center line unless both are written, add both ends, join the marks, and cut. Beside the ends stands where they come to lie on the form.",
     "The top edge is up and the wearer’s left is on the right: of a front piece you see the outer side, of a back piece the side that lies on the form.",
     "Short strokes mark the edge to feather: pull fibers away with the fingers, never cut it thin with a blade.",
-    "A strip is cut with straight edges; the widths at its lines are those with the darts taken in. A dart is so wide × so long; each way means above and below the line. Where one dart reaches the next line, both are one long dart, so wide at each of its lines. Cut it out and join its edges with loose stitches, edge to edge. Spread the darts evenly, none on a seam.",
+    "A strip is cut with straight edges; the widths at its lines are those with the darts taken in. A dart is so wide × so long; each way means above and below the line. Where one dart reaches the next line, both are one long dart, so wide at each of its lines. Cut it out and join its edges with loose stitches, edge to edge. Spread the darts evenly, as drawn; one may lie at a side seam.",
     shortCautions("cutting"),
   ],
 } as const;

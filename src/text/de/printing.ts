@@ -58,13 +58,19 @@ export const printingWords = {
   parts: {
     before: "Vor dem ersten Polster",
     structure: "Aufbau, in der Reihenfolge des Aufsteckens",
-    tuning: "Ausgleichsstücke: zuletzt zuschneiden, nach dem, was das Maßband zeigt",
+    tuning: "Ausgleichsstücke: zuletzt zuschneiden, nach dem, was das Maßband über dem Aufbau zeigt",
     ending: "Wenn jede Linie am Ziel ist",
     making: "Über dem Polster",
   },
+  draftNote: (length: string): string =>
+    `Dieser Plan ist ein Entwurf: Maße können bis zu ${length} danebenliegen, bei einer von zehn Personen noch mehr.`,
   draft: (note: string): string =>
-    `${note} Zeichnen Sie zuerst die Linien an und messen Sie die nackte Büste: Wie, steht auf dem Blatt der Linien.`,
+    `${note} Zeichnen Sie zuerst die Linien an und messen Sie die nackte Büste: Wie, steht auf dem Blatt der Linien. Dann dieses Blatt neu drucken.`,
   draftBegun: (note: string): string => `${note} Messen Sie nach jedem Polster jede Linie: Das gleicht es aus.`,
+  linesFirst: (note: string): string =>
+    `Diese Seite zuerst, vor jedem Zuschneiden. ${note} Zeichnen Sie die Linien auf der nackten Büste an, messen Sie dort, tippen Sie es unter Polstern ein und drucken Sie die anderen Seiten neu: Die Polster ändern sich damit.`,
+  withoutPower: (around: string, made: string): string =>
+    `Wenn nichts getippt oder gedruckt werden kann: Liegt eine Linie höchstens ${around} neben dem, womit das Polsterblatt rechnet, weitermachen. Ist es weniger, bis ${made}, gleichen die Ausgleichsstücke es aus, mit einem zweiten, wo ihre Tabelle „zwei“ sagt. Ist es mehr, aufhören: Was zu dick geplant ist, nimmt Papier nicht wieder weg.`,
   linesOverleaf: (around: string): string =>
     `Vor dem Zuschneiden auf das Blatt der Linien schreiben. Weicht eine Linie um mehr als ${around} von der nackten Büste oben ab, eintippen und dieses Blatt neu drucken.`,
   wearers: "Links und rechts gelten von der Person aus.",
@@ -72,7 +78,7 @@ export const printingWords = {
     strip: (turn: string): string =>
       `Der Streifen besteht aus drei Längen bis ${turn}: eine für jede Runde, gekürzt, wo ihre Enden sich treffen. Vorher zweimal messen und mit dem Streifen zweimal; von zwei Maßen gilt die Mitte.`,
     cells: {
-      open: ["vorher", "noch einmal", "über dem Streifen", "noch einmal", "dazu"],
+      open: ["vorher", "wieder", "über dem Streifen", "wieder", "dazu"],
       noted: ["vorher", "über dem Streifen", "dazu"],
     },
     waiting: "Dieser Plan rechnet noch nicht damit: Unter Polstern die übrigen Polster neu berechnen und neu drucken.",
@@ -125,7 +131,8 @@ export const printingWords = {
     `${level} ${parts.map(([part, length]) => (part === "girth" ? length : `${tapePartNames[part]} ${length}`)).join(", ")}`,
   continued: "Fortsetzung",
   overleaf: "Weiter auf der nächsten Seite.",
-  limits: "Was Polstern nicht kann, und die Seitennähte: zuerst lesen",
+  limits: (hasSeams: boolean): string =>
+    `Zuerst lesen: was Polstern nicht kann${hasSeams ? ", und wo die Seitennähte angezeichnet werden" : ""}`,
   pinsIn: "Nadeln hinein",
   pinsOut: "Nadeln heraus",
   none: "Es gibt nichts aufzustecken: An dieser Büste zeigt das Maßband schon dasselbe wie an der Person.",
@@ -152,10 +159,10 @@ export const cuttingSheetWords = {
   square: (length: string): string =>
     `Mit 100 % drucken. Misst das Quadrat nicht ${length} in jeder Richtung, verändert dieser Drucker die Größen.`,
   how: [
-    "Die Zeichnungen sind verkleinert. Die Linien so weit auseinander zeichnen wie auf der Büste, jede Breite auf ihrer Linie anzeichnen, gleich weit nach beiden Seiten der Mittellinie, wenn nicht beides dasteht, beide Enden dazu, die Punkte verbinden und ausschneiden.",
+    "Die Zeichnungen sind verkleinert. Jede Linie so weit unter der Oberkante zeichnen, wie es dasteht: am Polster entlang gemessen, etwas mehr als senkrecht. Jede Breite auf ihrer Linie anzeichnen, gleich weit nach beiden Seiten der Mittellinie, wenn nicht beides dasteht, beide Enden dazu, die Punkte verbinden und ausschneiden. Neben den Enden steht, wo sie auf der Büste liegen werden.",
     "Die Oberkante ist oben, die linke Seite der Person rechts: Von einem vorderen Polster sehen Sie die Außenseite, von einem hinteren die Seite, die auf der Büste liegt.",
     "Kurze Striche zeigen die Kante, die ausgezupft wird: Fasern mit den Fingern herausziehen, nie mit einer Klinge dünn schneiden.",
-    "Ein Streifen wird mit geraden Kanten zugeschnitten; die Breiten an seinen Linien gelten mit geschlossenen Abnähern. Ein Abnäher ist Breite × Länge; „nach beiden Seiten“ heißt über und unter der Linie. Wo ein Abnäher die nächste Linie erreicht, sind beide ein langer Abnäher, an jeder Linie so breit, wie es dasteht. Ausschneiden und die Kanten mit lockeren Stichen verbinden, Kante an Kante. Die Abnäher gleichmäßig verteilen, keinen auf eine Naht.",
+    "Ein Streifen wird mit geraden Kanten zugeschnitten; die Breiten an seinen Linien gelten mit geschlossenen Abnähern. Ein Abnäher ist Breite × Länge; „nach beiden Seiten“ heißt über und unter der Linie. Wo ein Abnäher die nächste Linie erreicht, sind beide ein langer Abnäher, an jeder Linie so breit, wie es dasteht. Ausschneiden und die Kanten mit lockeren Stichen verbinden, Kante an Kante. Die Abnäher gleichmäßig verteilen, wie gezeichnet; einer darf auf einer Seitennaht liegen.",
     shortCautions("cutting"),
   ],
 } as const;

@@ -76,7 +76,7 @@ export function PrintMeasurements({ plan }: { readonly plan: Plan }) {
   const { unit, step } = useLengths();
   const { measureHead } = printingWords;
   const bare = (value: Reading["value"]): string => writtenLength(value, step, "bare");
-  const shown = ({ kind, value }: Reading): string => `${kind === "estimated" ? "≈ " : ""}${bare(value)}`;
+  const shown = ({ kind, value }: Reading): string => `${kind === "estimated" ? "≈" : ""}${bare(value)}`;
   const parts = { body: tapeParts, form: ["girth", "frontArc"] } as const;
   return (
     <div>
