@@ -91,7 +91,7 @@ function LinesHow({ plan, lines }: LinesProps) {
 }
 
 /** Letters of the picture on paper (mm of the drawing): ten points where it is half a page wide. */
-const paperText = 42;
+const paperText = 43;
 
 /** The three readings of a line, each with its picture: on the waistline, as on every other. */
 function LineWays({ plan }: { readonly plan: Plan }) {
