@@ -175,6 +175,11 @@ describe("the padding sheet says the steps", () => {
     );
     expect(told.text).not.toContain(printingWords.trial.waiting);
     expect(paper({ ...demo, work: [trial] }).text).toContain(printingWords.trial.waiting);
+    const columns = [
+      ...(told.container.querySelectorAll(".sheet-tuning thead tr")[0]?.querySelectorAll("th") ?? []),
+    ].map((cell) => cell.textContent);
+    expect(columns.length).toBeGreaterThan(4);
+    expect(new Set(columns).size).toBe(columns.length);
     // Of thin layers no column is a second layer alone.
     const cells = [...told.container.querySelectorAll(".sheet-tuning tbody tr")].map((row) =>
       [...row.querySelectorAll("td")].map((cell) => cell.textContent),

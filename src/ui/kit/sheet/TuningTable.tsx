@@ -46,7 +46,7 @@ function WidthTable({ plan, piece, input }: TuningProps & { readonly input: Plan
               </th>
               {shortages.map((short) => (
                 <th key={short} scope="col">
-                  {writtenLength(mm(short * (share ?? 1)), isOpen ? fineStep[unit] : step, "bare")}
+                  {writtenLength(mm(short * (share ?? 1)), fineStep[unit], "bare")}
                 </th>
               ))}
             </tr>
