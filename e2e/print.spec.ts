@@ -71,7 +71,7 @@ test("the demo's steps are on four sides of paper, from whatever place they are 
     const cuts = pages.findIndex((text) => text.includes("Small cut drawings for"));
     // Four sides hold the whole work in letters of ten points; nothing is cut off, and every page is numbered.
     expect(cuts).toBe(4);
-    all.forEach((text, i) => expect(text).toMatch(new RegExp(`\\b${i + 1} / ${all.length}\\b`)));
+    for (const [i, text] of all.entries()) expect(text).toMatch(new RegExp(`\\b${i + 1} / ${all.length}\\b`));
     expect(all.join(" ")).not.toContain("Continued on the next page.");
     const sheets = pages.slice(0, cuts);
     const small = pages.slice(cuts).join(" ");

@@ -53,7 +53,7 @@ describe.each(["in", "cm"] as const)("a layer can be cut from what is written, i
     }
   });
 
-  /** Seen to fail: without those words; with the distance from the line above. */
+  /** Seen to fail: without those words. */
   test.each(["paper", "largePaper", "screen"] as const)(
     "how far below the top edge every line is drawn, on %s",
     (shownOn) => {

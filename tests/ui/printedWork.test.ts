@@ -55,7 +55,7 @@ describe("which sheets are printed unless somebody chooses", () => {
     const pages = cutPages(cards);
     expect(pages.flatMap(({ parts }) => parts.flatMap((part) => part.cards))).toEqual(cards);
     expect(pages.length).toBeGreaterThan(1);
-    expect(pages.length).toBeLessThan(8);
+    expect(pages.length).toBeLessThan(cards.length);
   });
 });
 
