@@ -9,30 +9,31 @@ import { inchText, sampleBody, sampleTitle } from "../tests/support/sample";
 
 const papers = ["Letter", "A4"] as const;
 
-/** The text of every page that this place prints on a paper. No word is smaller than eight points, in a picture or beside it. */
+/** The text of every page that this place prints on a paper. No word is smaller than said, in a picture or beside it. */
 async function printed(
   page: Page,
   format: (typeof papers)[number],
+  points: 8 | 10 = 10,
 ): Promise<{ readonly pages: readonly string[]; readonly words: readonly PdfWords[] }> {
   const pages = await pdfPages(await page.pdf({ format, printBackground: true }));
   const words = pages.flatMap((each) => each.words);
   expect(words.length).toBeGreaterThan(50);
-  // Text is set in 8.5 points and more; a hundredth is left for rounding.
-  expect(words.filter(({ size }) => size < 7.99)).toEqual([]);
+  // A hundredth is left for rounding.
+  expect(words.filter(({ size }) => size < points - 0.01)).toEqual([]);
   return { pages: pages.map(({ text }) => text), words };
 }
 
 const pieceNames = (page: Page): Promise<readonly string[]> =>
   page.locator(".sheet-piece h4").evaluateAll((heads) => heads.map((head) => head.textContent ?? ""));
 
-test("the demo's steps are on three sides of paper, from whatever place they are printed, and the cut drawings follow", async ({
+test("the demo's steps are on four sides of paper, from whatever place they are printed, and the cut drawings follow", async ({
   page,
 }) => {
   await openDemo(page, "padding");
   const elsewhere = (await printed(page, "A4")).pages;
   expect(elsewhere[0]).toContain("Level lines on the form");
   expect(elsewhere[1]).toContain(`Padding sheet for ${sampleTitle}`);
-  expect(elsewhere[4]).toContain("Small cut drawings for");
+  expect(elsewhere[5]).toContain("Small cut drawings for");
   await page.goto("/#print");
   await expect(page.locator(".sheet-figures .drawing")).toHaveCount(2);
   const names = await pieceNames(page);
@@ -41,8 +42,10 @@ test("the demo's steps are on three sides of paper, from whatever place they are
   const over = page.locator(".sheet-work [data-step=read-cover] .sheet-readings-room tbody td");
   const between = page.locator(".sheet-work [data-step=read-between] .sheet-write");
   expect([await over.count(), await between.count(), await cells.count()]).toEqual([10, 8, 10]);
+  const readings = page.locator(".sheet-work .sheet-readings tbody td");
+  expect(await readings.count()).toBeGreaterThan(60);
   // Room for a pencil: 8 mm at 96 pixels an inch.
-  for (const cell of await cells.all())
+  for (const cell of [...(await cells.all()), ...(await readings.all())])
     expect((await cell.boundingBox())?.height ?? 0).toBeGreaterThan((8 * 96) / 25.4);
   const flat = samplePieces()
     .flatMap(({ cut }) => cut)
@@ -66,8 +69,10 @@ test("the demo's steps are on three sides of paper, from whatever place they are
       expect(lines).toContain(part);
     expect(lines).toContain(sampleBody("waistGirth"));
     const cuts = pages.findIndex((text) => text.includes("Small cut drawings for"));
-    // Three sides hold the whole work in letters of ten points; nothing is cut off.
-    expect(cuts).toBe(3);
+    // Four sides hold the whole work in letters of ten points; nothing is cut off, and every page is numbered.
+    expect(cuts).toBe(4);
+    for (const [i, text] of all.entries()) expect(text).toMatch(new RegExp(`\\b${i + 1} / ${all.length}\\b`));
+    expect(all.join(" ")).not.toContain("Continued on the next page.");
     const sheets = pages.slice(0, cuts);
     const small = pages.slice(cuts).join(" ");
     for (const name of names) for (const text of [sheets.join(" "), small]) expect(text).toContain(name);
@@ -117,7 +122,7 @@ test("a blank measuring sheet has every reading once, the needed ones first, and
   await chooseOnly(page, "A blank measuring sheet");
   const sheets = await page.locator(".sheet").count();
   for (const format of papers) {
-    const { pages } = await printed(page, format);
+    const { pages } = await printed(page, format, 8);
     expect(pages).toHaveLength(sheets);
     expect(pages.length).toBeGreaterThan(2);
     const all = pages.join(" ");
@@ -231,7 +236,7 @@ test("without a plan the measuring sheet can be printed, and the others wait", a
   await expect(page.getByText("There is no plan yet")).toBeVisible();
   await expect(page.getByRole("checkbox", { name: /The padding sheet/ })).toBeDisabled();
   await expect(page.getByRole("checkbox", { name: /A blank measuring sheet/ })).toBeChecked();
-  const { pages } = await printed(page, "A4");
+  const { pages } = await printed(page, "A4", 8);
   expect(pages[0]).toContain("Bust, all around");
   expect(pages[0]).not.toContain("There is no plan yet");
 });

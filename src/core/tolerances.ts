@@ -13,6 +13,9 @@ export const tapeAgreement: Millimetres = mm(3);
 /** A reading within 1/4 in of the person's is right: nobody's tape at home tells closer. Used by the steps of the work. */
 export const onTarget: Millimetres = mm(6);
 
+/** The same where a reading is compared as it was written: a quarter of an inch is 6.35 mm, and it is on target. For the steps of the work. */
+export const onTargetAsRead: Millimetres = mm(6.4);
+
 /**
  * How far the side seam may be re-marked on each side of the padded form. A seam is a mark, not a place on the body, but
  * beyond about 15 mm a garment fitted on the form would hang from the wrong place. Common practice, no source.

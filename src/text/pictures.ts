@@ -38,6 +38,10 @@ export const pictureWords = {
   besideCentre: (right: string, left: string) =>
     `${right} to the wearer’s right and ${left} to the left of the center line`,
   butt: "edges meet, no overlap",
+  stripMiddle: "line in the middle: near the right side seam",
+  /** The first of the places where the level lines cross a cut. */
+  linesDown: (first: string) => `below the top edge: ${first}`,
+  lineDown: (level: LevelName, distance: string) => `${levelWords[level]} ${distance}`,
   diameter: (length: string) => `${length} across`,
   testSquare: (length: string) => `this square measures ${length} each way`,
   notRead: "not measured yet",

@@ -1,6 +1,7 @@
 import { shortCautions } from "./cautions";
 import { type TapePartName, tapePartNames } from "./padding";
 import { layerCount } from "./pieces";
+import { listed } from "./planning";
 
 /** Words on paper, and of the place where it is printed from. */
 export const printingWords = {
@@ -52,26 +53,38 @@ export const printingWords = {
   parts: {
     before: "Before the first piece",
     structure: "Structure, in the order of pinning",
-    tuning: "Tuning layers: cut last, by what the tape reads",
+    tuning: "Tuning layers: cut last, by what the tape reads over the structure",
     ending: "When every line is on target",
     making: "Over the padding",
   },
+  draftNote: (length: string): string =>
+    `This plan is a draft: measurements may come out up to ${length} off, in one fitting of ten by more.`,
   draft: (note: string): string =>
-    `${note} Mark the lines and measure the bare form first: the sheet of the level lines says how.`,
+    `${note} Mark the lines and measure the bare form first: the sheet of the level lines says how. Then print this sheet again.`,
   draftBegun: (note: string): string => `${note} Measure each line after every piece: that makes up for it.`,
+  /** The first thing on the first page of a draft. */
+  linesFirst: (note: string): string =>
+    `Do this page first, before anything is cut. ${note} Mark these lines on the bare form, measure it there, type it in under Padding, and print the other pages again: their pieces change with it.`,
+  withoutPower: (around: string, made: string): string =>
+    `If nothing can be typed or printed: where a line reads within ${around} of what the padding sheet counts on, go on. Where it reads less, by up to ${made}, the tuning layers make it good, with a second one where their table says two. Where it reads more, stop: padding that is planned too thick does not come off again on paper.`,
   linesOverleaf: (around: string): string =>
     `Write them on the sheet of the level lines before you cut anything. If a line reads more than ${around} otherwise than the bare form above, type them in and print this sheet again.`,
   wearers: "Left and right are the wearer’s.",
-  trialCells: ["before", "again", "after", "again", "gain"],
-  /** The table by which the work goes on whatever the strip told. */
+  /** The trial, and the table by which the work goes on whatever its strip told. */
   trial: {
-    see: "The small cut drawings say how many layers each piece gets for that gain. (The gain divided by 19 is what one layer adds.)",
-    how: "By the trial: mark the column of what the strip gained, and cut each piece in that many layers. If that is fewer than drawn, leave out the smallest, next to the form. If it is more, cut the outermost once more.",
+    strip: (turn: string): string =>
+      `The strip is three lengths, up to ${turn} each: one for each turn, trimmed where its ends meet. Read the tape twice before, and twice with the strip on; of two readings take the middle.`,
+    cells: {
+      open: ["before", "again", "over the strip", "again", "gained"],
+      noted: ["before", "over the strip", "gained"],
+    },
+    waiting: "This plan does not count on that yet: update the remaining pieces under Padding, and print it again.",
+    how: "What the strip gained says how many layers each piece gets. Mark its column: the tuning tables ask for the same letter. Without a trial it is C, as drawn. Fewer layers than drawn: leave out the smallest, next to the form. More: cut the outermost once more.",
     gained: "Strip gained",
-    between: (from: string | null, to: string | null): string =>
-      from === null ? `under ${to ?? ""}` : to === null ? `over ${from}` : `${from} to ${to}`,
-    half: "One layer adds, in front or in back",
-    times: "For tuning: multiply what is short by",
+    between: (from: string, to: string): string => `${from} to ${to}`,
+    beyond: (least: string, most: string): string =>
+      `Under ${least}, or over ${most}: stop, this sheet does not hold. Try once more; if it stays so, type the readings in under Padding, update the pieces, and print it again.`,
+    wrap: "Each further layer of a wrap is longer than the one beneath it by a third of what the strip gained. Lay every layer of a wrap around, and trim it where its edges meet.",
   },
   readyMade: "ready-made",
   across: (diameter: string): string => `${diameter} across`,
@@ -93,16 +106,25 @@ export const printingWords = {
   /** A height between two level lines, in few letters. */
   below: (level: string, distance: string): string => `${distance} below the ${level}`,
   structureRead:
-    "Short is what is missing to the figure in the end. What is short all around less what is short in front is short in back.",
+    "Short: “in the end” less “it reads”. In back: what is short all around less what is short in front. Where the front is over, nothing is short there, and that much more is short in back.",
   finalRead: (tolerance: string): string =>
     `Within ${tolerance} is on target: leave it. Over by more: take what is over off the shortage you wrote down, and narrow the tuning layer there to the width for that. Short by more: add it, and cut the layer anew. At most twice; then leave it.`,
-  tuning: (half: "front" | "back"): string =>
-    `The plan expects the size above; what the tape reads decides. So wide to cut it at each line, half to each side of the center line, by how much the ${half} is short there:`,
+  tuning: (half: "front" | "back", isOpen: boolean): string =>
+    `First look up how wide to cut it at each line, half to each side of the center line: by what the ${half} is short there${isOpen ? ", in the row of the trial’s letter" : ""}. If everything reads as expected, it is as wide as drawn.`,
   tuningShort: "short by",
+  /** The row of one column of the trial's table. */
+  tuningColumn: (letter: string): string => `${letter}: short by`,
   tuningNone: "–",
   tuningBeyond: "two",
-  tuningLegend: (narrowest: string): string =>
-    `Join the widths of the lines with straight edges. Nothing short, or –: keep it ${narrowest} wide there. Two: as wide as the last figure before that, and a second layer as wide as the rest asks. A figure between two columns lies between their widths.`,
+  tuningLegend: (narrowest: string, tolerance: string): string =>
+    `Join the widths with straight edges. Change the top edge by as much as the line nearest to it, the lower edge likewise; the height stays. A figure between two columns lies between their widths. Nothing short, less than the first column, or –: ${narrowest} wide. Two: as wide as the last figure before it; slip it in, measure that line again, and if more than ${tolerance} is still short, slip in a second one by what is short then.`,
+  /** Between which pieces a tuning layer lies. */
+  tuningLies: (wrap: string | null, panels: readonly string[]): string =>
+    panels.length > 0
+      ? `It lies ${wrap === null ? "" : `over ${wrap}, `}under the outermost layer of ${listed(panels)}. Where it is itself outermost, sew the lines through it.`
+      : wrap === null
+        ? "It lies on the form itself."
+        : `It lies under the outermost layer of ${wrap}.`,
   itRead: (readings: string): string => `It read: ${readings}.`,
   isPinned: "pinned",
   /** `waist 32 1/4, front 17 1/4`: in the unit of the sheet. */
@@ -110,12 +132,16 @@ export const printingWords = {
     `${level} ${parts.map(([part, length]) => (part === "girth" ? length : `${tapePartNames[part]} ${length}`)).join(", ")}`,
   continued: "continued",
   overleaf: "Continued on the next page.",
-  limits: "What padding cannot do, and the side seams: read this first",
+  limits: (hasSeams: boolean): string =>
+    `Read this first: what padding cannot do${hasSeams ? ", and where the side seams are marked" : ""}`,
   pinsIn: "Pins in",
   pinsOut: "pins out",
   none: "There is nothing to pin: on this form the tape already reads as on the person.",
   noneShort: "There is nothing to pin on this form: padding only adds, and what is said above stays.",
 } as const;
+
+/** The columns of the trial's table; the middle one is what is drawn. */
+export const trialColumnNames = ["A", "B", "C", "D", "E"] as const;
 
 /** Words of the blank measuring sheet. */
 export const measuringSheetWords = {
@@ -136,10 +162,10 @@ export const cuttingSheetWords = {
   square: (length: string): string =>
     `Print at 100 %. If the square does not measure ${length} each way, this printer changes sizes.`,
   how: [
-    "The drawings are smaller than true size. Draw the level lines as far apart as on the form, mark each width on its line, evenly to both sides of the center line unless both are written, add both ends, join the marks, and cut.",
+    "The drawings are smaller than true size. Draw each level line as far below the top edge as is written, along the padding it lies on, which is a little more than straight down. Mark each width on its line, evenly to both sides of the center line unless both are written, add both ends, join the marks, and cut. Beside the ends stands where they come to lie on the form.",
     "The top edge is up and the wearer’s left is on the right: of a front piece you see the outer side, of a back piece the side that lies on the form.",
     "Short strokes mark the edge to feather: pull fibers away with the fingers, never cut it thin with a blade.",
-    "A strip is cut with straight edges; the widths at its lines are those with the darts taken in. A dart is so wide × so long; each way means above and below the line. Where one dart reaches the next line, both are one long dart, so wide at each of its lines. Cut it out and join its edges with loose stitches, edge to edge. Spread the darts evenly, none on a seam.",
+    "A strip is cut with straight edges; the widths at its lines are those with the darts taken in. A dart is so wide × so long; each way means above and below the line. Where one dart reaches the next line, both are one long dart, so wide at each of its lines. Cut it out and join its edges with loose stitches, edge to edge. Spread the darts evenly, as drawn; one may lie at a side seam.",
     shortCautions("cutting"),
   ],
 } as const;

@@ -53,6 +53,27 @@ describe.each(["in", "cm"] as const)("a layer can be cut from what is written, i
     }
   });
 
+  /** Seen to fail: without those words. */
+  test.each(["paper", "largePaper", "screen"] as const)(
+    "how far below the top edge every line is drawn, on %s",
+    (shownOn) => {
+      for (const picture of pictures(unit, shownOn).filter(isFlat)) {
+        const words = pieceScene(picture).labels.map(({ text }) => text);
+        const from = words.findIndex((text) => text.startsWith("below the top edge: "));
+        expect(from === -1).toBe(picture.cut.widths.length === 0);
+        const told = words
+          .slice(from)
+          .join(" ")
+          .replaceAll("\u00a0", " ")
+          .replace(/^below the top edge: /, "");
+        for (const { level, belowTop } of picture.cut.widths) {
+          const [, found = ""] = new RegExp(`(?:^|, )${levelWords[level]} ([\\d /.]+ [a-z]+)`).exec(told) ?? [];
+          expect(Math.abs(read(found, unit) - belowTop), told).toBeLessThanOrEqual(rounded[unit] + 0.01);
+        }
+      }
+    },
+  );
+
   test("of a disc its diameter", () => {
     const discs = pictures(unit, "paper").flatMap((picture) =>
       picture.cut.shape === "disc" ? [{ picture, across: picture.cut.diameter }] : [],

@@ -121,7 +121,7 @@ describe("files of a class", () => {
     give([fileOf("olga.json", sampleTitled("Olga"))]);
     await waitFor(() => expect(heard()).toContain("Olga: added."));
     fireEvent.click(screen.getByRole("button", { name: intakeWords.openAdded }));
-    await waitFor(() => expect(window.location.hash).toBe("#person"));
+    await waitFor(() => expect(window.location.hash).toBe("#plan"));
   });
 
   test("the same fitting in two of them is taken once", async () => {

@@ -15,12 +15,16 @@ export interface LayersOfThickness {
   readonly share: number;
   /** How many layers each piece of the structure gets, in the order of pinning; the outermost is cut once more where there are more. */
   readonly layers: readonly number[];
-  /** By how much the waist may grow in the trial for this column to be the nearest (mm); null without an end. */
-  readonly gain: { readonly from: Millimetres | null; readonly to: Millimetres | null };
+  /** By how much the waist grows in the trial where this column holds (mm): of two neighbors the nearer, and no farther out than that. */
+  readonly gain: { readonly from: Millimetres; readonly to: Millimetres };
 }
 
 /** As far as published thicknesses of battings of one weight lie apart; each a fifth to a quarter from the next. */
-const shares = [0.65, 0.8, 1, 1.25, 1.55] as const;
+export const layerShares = [0.65, 0.8, 1, 1.25, 1.55] as const;
+
+/** The column beside; beyond the last one, as if another followed at the same distance. */
+const neighbor = (i: number, step: 1 | -1): number =>
+  layerShares[i + step] ?? (layerShares[i] as number) ** 2 / (layerShares[i - step] as number);
 
 /**
  * How many layers each piece of the structure gets for several thicknesses of one layer, so that the work goes on by the trial
@@ -35,15 +39,15 @@ export function layersByThickness(input: PlanInput, plan: Plan, trialTurns: numb
   const structure = plan.pieces.filter(isStructure);
   const drawn = structure.map((_, place) => levelSections.map((at) => readingOf(structure.slice(0, place + 1), at)));
   const gainOf = (share: number) => mm(trialTurns * 2 * Math.PI * each * share);
-  return shares.map((share, i) => {
-    const [before, after] = [shares[i - 1], shares[i + 1]];
+  return layerShares.map((share, i) => {
+    const [before, after] = [neighbor(i, -1), neighbor(i, 1)];
     return {
       layer: mm(each * share),
       share,
       layers: layersFor({ structure, drawn, levelSections }, share),
       gain: {
-        from: before === undefined ? null : gainOf(Math.sqrt(before * share)),
-        to: after === undefined ? null : gainOf(Math.sqrt(share * after)),
+        from: gainOf(Math.sqrt(before * share)),
+        to: gainOf(Math.sqrt(share * after)),
       },
     };
   });

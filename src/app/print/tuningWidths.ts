@@ -1,4 +1,6 @@
 import { type LevelName, levelNames } from "../../core/body/vocabulary";
+import type { LengthStep } from "../../core/lengthText";
+import { tapeAgreement } from "../../core/tolerances";
 import type { Outline } from "../../core/geometry/outline";
 import type { Layer, LayerRow } from "../../core/padding/layer";
 import { addLayer, type LevelOutline, piecesThickness } from "../../core/padding/layerThickness";
@@ -9,6 +11,7 @@ import type { Plan, PlannedPiece } from "../../core/plan/plan";
 import { tapeQuarters } from "../../core/tape/tape";
 import { type Millimetres, mm } from "../../core/units";
 import { basisOf } from "../progress/replay";
+import { plannedShortage } from "./tuningTarget";
 
 /** How wide to cut a tuning layer where a level line crosses it, by how much its half is short there. */
 export interface TuningWidths {
@@ -19,17 +22,21 @@ export interface TuningWidths {
 
 /**
  * The widths of a tuning layer for shortages in front or in back (mm), over the structure as it is planned: so that one layer can be cut
- * from what the tape reads with nothing but paper. A shortage beyond the widest layer asks for a second one.
+ * from what the tape reads with nothing but paper. A shortage beyond the widest layer asks for a second one. With `printedTo` the shortages
+ * are those that are reckoned from the figures of the sheet, rounded to that step: a tape that reads what the sheet expects
+ * gives the planned layer.
  */
 export function tuningWidths(
   input: PlanInput,
   plan: Plan,
   piece: PlannedPiece,
   shortages: readonly number[],
+  printedTo?: LengthStep,
 ): readonly TuningWidths[] {
   const structure = plan.pieces.filter(isStructure);
   const others = plan.pieces.filter(({ kind, id }) => kind === "tuning" && id !== piece.id);
   const { levelSections } = basisOf(input);
+  const half = piece.anchor === "centerBack" ? "backArc" : "frontArc";
   return levelNames.flatMap((level): readonly TuningWidths[] => {
     const cut = piece.cut.flatMap((own) =>
       own.shape === "panel" ? own.widths.filter((width) => width.level === level) : [],
@@ -37,17 +44,23 @@ export function tuningWidths(
     const levelSection = levelSections[levelNames.indexOf(level)];
     if (cut === undefined || levelSection === undefined) return [];
     const beneath = piecesThickness(structure, levelSection);
-    const gain = gainOf(piece, levelSection, beneath, piecesThickness([...structure, ...others], levelSection));
-    const stretched = stretchOf(piece, levelSection.depth, cut.left + cut.right);
+    const planned = cut.left + cut.right;
     const sides = cut.left === 0 || cut.right === 0 ? 1 : 2;
-    return [
-      {
-        level,
-        widths: shortages.map((short) =>
-          widthFor(short, gain, quarterOf(piece, levelSection.outline), sides * stretched),
-        ),
-      },
-    ];
+    const at: TunedLevel = {
+      gain: gainOf(piece, levelSection, beneath, piecesThickness([...structure, ...others], levelSection)),
+      most: quarterOf(piece, levelSection.outline),
+      stretched: sides * stretchOf(piece, levelSection.depth, planned),
+    };
+    if (printedTo === undefined) return [{ level, widths: shortages.map((short) => widthFor(short, at)) }];
+    const { exact, printed } = plannedShortage(plan, level, half, printedTo);
+    const found = widthFor(exact, at);
+    const scale = typeof found === "number" ? planned / found : 1;
+    const widths = shortages.map((short): TuningWidths["widths"][number] => {
+      if (typeof found === "number" && Math.abs(short - printed) < written) return mm(planned);
+      const width = widthFor(short + exact - printed, at);
+      return typeof width === "number" ? mm(Math.min(width * scale, Math.max(planned, at.most * at.stretched))) : width;
+    });
+    return [{ level, widths }];
   });
 }
 
@@ -99,16 +112,18 @@ const quarterOf = ({ anchor }: PlannedPiece, { quarters }: Outline): number =>
     ? Math.min(quarters.leftBack, quarters.rightBack)
     : Math.min(quarters.leftFront, quarters.rightFront);
 
-function widthFor(
-  short: number,
-  gain: (halfWidth: number) => number,
-  most: number,
-  stretched: number,
-): TuningWidths["widths"][number] {
+/** What a layer of a half-width adds to its half at one level, how wide half of it can be, and how much wider it is cut in all. */
+interface TunedLevel {
+  readonly gain: (halfWidth: number) => number;
+  readonly most: number;
+  readonly stretched: number;
+}
+
+function widthFor(short: number, { gain, most, stretched }: TunedLevel): TuningWidths["widths"][number] {
   let [from, to] = [leastHalfWidth, most];
   // The narrowest layer is right where it comes nearer than none.
   if (gain(from) > 2 * short) return "none";
-  if (gain(to) < short - agreement) return "beyond";
+  if (gain(to) < short - tapeAgreement) return "beyond";
   for (let i = 0; i < halvings; i++) {
     const middle = (from + to) / 2;
     if (gain(middle) < short) from = middle;
@@ -117,6 +132,8 @@ function widthFor(
   return mm(stretched * to);
 }
 
-/** A tape is read to a sixteenth of an inch (mm); widths are found to a tenth of a millimeter. */
-const agreement = 1.6;
+/** Printed lengths nearer than this (mm) are the same one. */
+const written = 0.1;
+
+/** Widths are found to a tenth of a millimeter. */
 const halvings = 11;

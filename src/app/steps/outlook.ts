@@ -11,7 +11,7 @@ import type { Replan } from "../../core/plan/replanFitting";
 import { coversLines, isStructure, type Piece } from "../../core/padding/piece";
 import type { Half } from "../../core/padding/sideLevel";
 import { entryLength, type Fitting } from "../../document/fitting";
-import { onTarget, tapeAgreement } from "../../core/tolerances";
+import { onTargetAsRead, tapeAgreement } from "../../core/tolerances";
 import { frontChangeAt } from "../../core/plan/shortfalls";
 import { mm } from "../../core/units";
 import { basisOf, type Replay } from "../progress/replay";
@@ -42,17 +42,19 @@ export function outlook({ above, plan, replan, input, replay, fitting }: Outlook
   const tuned = new Set(pinned.flatMap((piece) => tunePlaces(piece) ?? []));
   const last = replan.plan.pieces.filter((piece) => !isStructure(piece));
   const right = rightLevels(replan, replay.now.rereads);
+  // Once a tuning layer is in and every line reads right, the padding is left as it is, whatever a finer plan would add.
+  const isRight = pinned.some(({ kind }) => kind === "tuning") && right.size === plan.levels.length;
   const outer = [...plan.pieces, ...last].filter(({ kind, id }) => kind === "outerWrap" && !on.has(id));
   return {
     structure,
     tuning: [
-      ...last.filter((piece) => piece.kind === "tuning" && !liesOn(piece, tuned)),
-      ...(isFirstTuned(pinned, last) ? outer.slice(0, 1) : []),
+      ...last.filter((piece) => piece.kind === "tuning" && !liesOn(piece, tuned) && !isRight),
+      ...(isRight || isFirstTuned(pinned, last) ? outer.slice(0, 1) : []),
     ],
     coversLines: new Set(pinned.filter(coversLines).map(({ id }) => id)),
     expectedNow: expectedReadings(mapLevels((level) => mostProbable(replan.calibration.levels[level]))),
-    isTrialNews: isTrialSince(fitting.work) && !areAlike(structure, replan.plan.pieces.filter(isStructure)),
-    isLayerMissing: pinned.length > 0 && structure.length === 0 && replan.plan.pieces.some(isStructure),
+    isTrialNews: isTrialNews({ structure, replan }, fitting),
+    isLayerMissing: !isRight && pinned.length > 0 && structure.length === 0 && replan.plan.pieces.some(isStructure),
     tunes: [...narrowing(replan, pinned, input, right), ...adding(replan, last, tuned, right)],
     doubtful: doubtful(replan, replay, fitting),
     twice: pinned.length === 0 ? [] : twiceRead(replay, fitting),
@@ -83,6 +85,12 @@ const mostProbable = ({ girth, frontArc, backArc }: LevelPosterior): TapeReading
 const isTrialSince = (work: Fitting["work"]): boolean =>
   work.slice(work.findLastIndex(({ did }) => did === "replanned") + 1).some(({ did }) => did === "trial");
 
+/** Whether a trial since the last plan asks for other pieces of the structure than are left of it. */
+export const isTrialNews = (
+  { structure, replan }: { readonly structure: readonly Piece[]; readonly replan: Replan },
+  { work }: Pick<Fitting, "work">,
+): boolean => isTrialSince(work) && !areAlike(structure, replan.plan.pieces.filter(isStructure));
+
 /** Whether the same pieces would be cut, of as many layers: then there is nothing to update, whatever the trial told. */
 const areAlike = (left: readonly Piece[], anew: readonly Piece[]): boolean =>
   left.length === anew.length &&
@@ -103,7 +111,7 @@ function rightLevels({ plan }: Replan, rereads: readonly Reread[]): ReadonlySet<
     const [girth, front] = [lastRead(`${name}Girth`), lastRead(`${name}FrontArc`)];
     const moved = frontChangeAt(plan.seamShifts, name);
     const isNear = (read: number | undefined, wanted: number) =>
-      read !== undefined && Math.abs(read - wanted) <= onTarget;
+      read !== undefined && Math.abs(read - wanted) <= onTargetAsRead;
     return isNear(girth, body.girth.value) && isNear(front, body.frontArc.value - moved);
   });
   return new Set(right.map(({ name }) => name));

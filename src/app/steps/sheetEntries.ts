@@ -3,10 +3,12 @@ import type { PlannedPiece } from "../../core/plan/plan";
 import type { Entry, WorkEntry } from "../../document/fitting";
 import { pieceToFile } from "../../document/pieceFile";
 import { pieceWithLayers } from "../print/layersByThickness";
-import type { RecordFrom } from "./stepRecord";
+import { type RecordFrom, trialTurns } from "./stepRecord";
 
 /** What a person ticked and wrote on the padding sheet while the work was done with paper alone. */
 export interface FilledSheet {
+  /** The waist without the trial's strip and over it; null where no trial was written down. */
+  readonly trial: { readonly before: Entry; readonly after: Entry } | null;
   /** Pinned pieces of the structure in the order of the sheet, with how many layers they were cut of. */
   readonly structure: readonly { readonly piece: PlannedPiece; readonly layers: number }[];
   readonly overStructure: SheetReadingTexts;
@@ -18,7 +20,11 @@ export interface FilledSheet {
 export type SheetReadingTexts = { readonly [name in MeasurementName]?: Entry };
 
 /** What the log would hold if every step of the sheet had been noted when it was done, in that order. */
-export function sheetEntries(sheet: FilledSheet, { plan, words }: RecordFrom, at: string): readonly WorkEntry[] {
+export function sheetEntries(
+  sheet: FilledSheet,
+  { plan, fitting, words }: RecordFrom,
+  at: string,
+): readonly WorkEntry[] {
   const pinned = (piece: PlannedPiece): readonly WorkEntry[] => [
     { did: "cut", pieceId: piece.id, at },
     {
@@ -33,7 +39,11 @@ export function sheetEntries(sheet: FilledSheet, { plan, words }: RecordFrom, at
     layers === 0 ? [] : [pieceWithLayers(piece, layers)],
   );
   const pieceIds = [...structure, ...sheet.tuning].map(({ id }) => id);
+  const { name: batting } = fitting.batting;
   return [
+    ...(sheet.trial === null
+      ? []
+      : [{ did: "trial", batting, level: "waist", layers: trialTurns, ...sheet.trial, at } as const]),
     ...structure.flatMap(pinned),
     ...(structure.length === 0 ? [] : [{ did: "linesCarried", at } as const]),
     ...measured(sheet.overStructure),

@@ -54,6 +54,9 @@ export const pictureWords = {
   besideCentre: (right: string, left: string) =>
     `von der Mitte aus ${right} zur rechten und ${left} zur linken Seite der Person`,
   butt: "Kanten stoßen aneinander, nicht überlappen",
+  stripMiddle: "Linie in der Mitte: nahe der rechten Seitennaht",
+  linesDown: (first: string) => `unter der Oberkante: ${first}`,
+  lineDown: (level: LevelName, distance: string) => `${levelWords[level]} ${distance}`,
   diameter: (length: string) => `${length} Durchmesser`,
   testSquare: (length: string) => `dieses Quadrat misst ${length} in jeder Richtung`,
   notRead: "noch nicht gemessen",

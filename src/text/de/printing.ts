@@ -1,7 +1,7 @@
 import type { TapePartName } from "../padding";
 import { shortCautions } from "./cautions";
 import { battingName } from "./grammar/battingName";
-import { upperFirst } from "./grammar/listed";
+import { listed, upperFirst } from "./grammar/listed";
 import { tapePartNames } from "./padding";
 import { layerCount } from "./pieces";
 
@@ -59,25 +59,36 @@ export const printingWords = {
   parts: {
     before: "Vor dem ersten Polster",
     structure: "Aufbau, in der Reihenfolge des Aufsteckens",
-    tuning: "Ausgleichsstücke: zuletzt zuschneiden, nach dem, was das Maßband zeigt",
+    tuning: "Ausgleichsstücke: zuletzt zuschneiden, nach dem, was das Maßband über dem Aufbau zeigt",
     ending: "Wenn jede Linie am Ziel ist",
     making: "Über dem Polster",
   },
+  draftNote: (length: string): string =>
+    `Dieser Plan ist ein Entwurf: Maße können bis zu ${length} danebenliegen, bei einer von zehn Personen noch mehr.`,
   draft: (note: string): string =>
-    `${note} Zeichnen Sie zuerst die Linien an und messen Sie die nackte Büste: Wie, steht auf dem Blatt der Linien.`,
+    `${note} Zeichnen Sie zuerst die Linien an und messen Sie die nackte Büste: Wie, steht auf dem Blatt der Linien. Dann dieses Blatt neu drucken.`,
   draftBegun: (note: string): string => `${note} Messen Sie nach jedem Polster jede Linie: Das gleicht es aus.`,
+  linesFirst: (note: string): string =>
+    `Diese Seite zuerst, vor jedem Zuschneiden. ${note} Zeichnen Sie die Linien auf der nackten Büste an, messen Sie dort, tippen Sie es unter Polstern ein und drucken Sie die anderen Seiten neu: Die Polster ändern sich damit.`,
+  withoutPower: (around: string, made: string): string =>
+    `Wenn nichts getippt oder gedruckt werden kann: Liegt eine Linie höchstens ${around} neben dem, womit das Polsterblatt rechnet, weitermachen. Ist es weniger, bis ${made}, gleichen die Ausgleichsstücke es aus, mit einem zweiten, wo ihre Tabelle „zwei“ sagt. Ist es mehr, aufhören: Was zu dick geplant ist, nimmt Papier nicht wieder weg.`,
   linesOverleaf: (around: string): string =>
     `Vor dem Zuschneiden auf das Blatt der Linien schreiben. Weicht eine Linie um mehr als ${around} von der nackten Büste oben ab, eintippen und dieses Blatt neu drucken.`,
   wearers: "Links und rechts gelten von der Person aus.",
-  trialCells: ["vorher", "noch einmal", "danach", "noch einmal", "dazu"],
   trial: {
-    see: "Die kleinen Zuschneidezeichnungen sagen, wie viele Lagen jedes Polster bei diesem Zuwachs bekommt. (Zuwachs geteilt durch 19: so viel bringt eine Lage.)",
-    how: "Nach der Probe: die Spalte mit dem Zuwachs des Streifens anstreichen und jedes Polster mit so vielen Lagen zuschneiden. Weniger als gezeichnet: die kleinsten weglassen, an der Büste. Mehr: die äußerste noch einmal zuschneiden.",
+    strip: (turn: string): string =>
+      `Der Streifen besteht aus drei Längen bis ${turn}: eine für jede Runde, gekürzt, wo ihre Enden sich treffen. Vorher zweimal messen und mit dem Streifen zweimal; von zwei Maßen gilt die Mitte.`,
+    cells: {
+      open: ["vorher", "wieder", "über dem Streifen", "wieder", "dazu"],
+      noted: ["vorher", "über dem Streifen", "dazu"],
+    },
+    waiting: "Dieser Plan rechnet noch nicht damit: Unter Polstern die übrigen Polster neu berechnen und neu drucken.",
+    how: "Der Zuwachs sagt, wie viele Lagen jedes Polster bekommt. Seine Spalte anstreichen: Die Tabellen der Ausgleichsstücke fragen nach demselben Buchstaben. Ohne Probe gilt C, wie gezeichnet. Weniger Lagen als gezeichnet: die kleinsten weglassen, an der Büste. Mehr: die äußerste noch einmal zuschneiden.",
     gained: "Zuwachs",
-    between: (from: string | null, to: string | null): string =>
-      from === null ? `unter ${to ?? ""}` : to === null ? `über ${from}` : `${from} bis ${to}`,
-    half: "Eine Lage bringt, vorn oder hinten",
-    times: "Feinlagen: was fehlt, mal",
+    between: (from: string, to: string): string => `${from} bis ${to}`,
+    beyond: (least: string, most: string): string =>
+      `Unter ${least} oder über ${most}: aufhören, dieses Blatt gilt dann nicht. Noch einmal probieren; bleibt es dabei, die Maße unter Polstern eintippen, neu berechnen und neu drucken.`,
+    wrap: "Jede weitere Lage eines Rundpolsters ist um ein Drittel des Zuwachses länger als die darunter. Jede Lage eines Rundpolsters herumlegen und kürzen, wo ihre Kanten sich treffen.",
   },
   readyMade: "fertig gekauft",
   across: (diameter: string): string => `${diameter} Durchmesser`,
@@ -98,28 +109,38 @@ export const printingWords = {
   },
   below: (level: string, distance: string): string => `${distance} unter ${level}`,
   structureRead:
-    "„Fehlt“ ist, was bis zur Zahl am Ende noch fehlt. Was rundum fehlt, weniger was vorn fehlt, fehlt hinten.",
+    "„Fehlt“ ist „am Ende“ weniger „gemessen“. Hinten: was rundum fehlt, weniger was vorn fehlt. Ist vorn zu viel, fehlt dort nichts, und hinten fehlt um so viel mehr.",
   finalRead: (tolerance: string): string =>
     `Auf ${tolerance} genau ist am Ziel: so lassen. Mehr zu viel: von dem abziehen, was als fehlend aufgeschrieben ist, und das Ausgleichsstück dort auf die Breite dafür schmaler machen. Mehr zu wenig: dazuzählen und die Lage neu zuschneiden. Höchstens zweimal; dann so lassen.`,
-  tuning: (half: "front" | "back"): string =>
-    `Der Plan erwartet die Größe oben; es entscheidet, was das Maßband zeigt. So breit an jeder Linie zuschneiden, zur Hälfte nach jeder Seite der Mittellinie, je nachdem, wie viel ${tapePartNames[half === "front" ? "frontArc" : "backArc"]} dort fehlt:`,
+  tuning: (half: "front" | "back", isOpen: boolean): string =>
+    `Zuerst nachsehen, wie breit es an jeder Linie wird, zur Hälfte nach jeder Seite der Mittellinie: nach dem, was ${tapePartNames[half === "front" ? "frontArc" : "backArc"]} dort fehlt${isOpen ? ", in der Zeile mit dem Buchstaben der Probe" : ""}. Ist alles gemessen wie erwartet, ist es so breit wie gezeichnet.`,
   tuningShort: "es fehlen",
+  tuningColumn: (letter: string): string => `${letter}: es fehlen`,
   tuningNone: "–",
   tuningBeyond: "zwei",
-  tuningLegend: (narrowest: string): string =>
-    `Die Breiten der Linien mit geraden Kanten verbinden. Fehlt nichts, oder –: dort ${narrowest} breit lassen. Zwei: so breit wie die letzte Zahl davor, und eine zweite Lage so breit, wie der Rest verlangt. Eine Zahl zwischen zwei Spalten liegt zwischen deren Breiten.`,
+  tuningLegend: (narrowest: string, tolerance: string): string =>
+    `Die Breiten mit geraden Kanten verbinden. Die Oberkante um so viel ändern wie die Linie, die ihr am nächsten ist, die Unterkante ebenso; die Höhe bleibt. Eine Zahl zwischen zwei Spalten liegt zwischen deren Breiten. Fehlt nichts, weniger als in der ersten Spalte, oder –: ${narrowest} breit. Zwei: so breit wie die letzte Zahl davor; einschieben, die Linie wieder messen, und fehlt noch mehr als ${tolerance}, ein zweites nach dem, was dann fehlt.`,
+  tuningLies: (wrap: string | null, panels: readonly string[]): string =>
+    panels.length > 0
+      ? `Es liegt ${wrap === null ? "" : `über ${wrap}, `}unter der äußersten Lage: ${listed(panels)}. Wo es selbst außen liegt, die Linien durch das Stück nähen.`
+      : wrap === null
+        ? "Es liegt auf der Büste selbst."
+        : `Es liegt unter der äußersten Lage: ${wrap}.`,
   itRead: (readings: string): string => `Gemessen: ${readings}.`,
   isPinned: "aufgesteckt",
   readAt: (level: string, parts: readonly (readonly [part: TapePartName, length: string])[]): string =>
     `${level} ${parts.map(([part, length]) => (part === "girth" ? length : `${tapePartNames[part]} ${length}`)).join(", ")}`,
   continued: "Fortsetzung",
   overleaf: "Weiter auf der nächsten Seite.",
-  limits: "Was Polstern nicht kann, und die Seitennähte: zuerst lesen",
+  limits: (hasSeams: boolean): string =>
+    `Zuerst lesen: was Polstern nicht kann${hasSeams ? ", und wo die Seitennähte angezeichnet werden" : ""}`,
   pinsIn: "Nadeln hinein",
   pinsOut: "Nadeln heraus",
   none: "Es gibt nichts aufzustecken: An dieser Büste zeigt das Maßband schon dasselbe wie an der Person.",
   noneShort: "An dieser Büste gibt es nichts aufzustecken: Polstern macht nur größer, und was oben steht, bleibt.",
 } as const;
+
+export const trialColumnNames = ["A", "B", "C", "D", "E"] as const;
 
 export const measuringSheetWords = {
   title: "Messblatt",
@@ -139,10 +160,10 @@ export const cuttingSheetWords = {
   square: (length: string): string =>
     `Mit 100 % drucken. Misst das Quadrat nicht ${length} in jeder Richtung, verändert dieser Drucker die Größen.`,
   how: [
-    "Die Zeichnungen sind verkleinert. Die Linien so weit auseinander zeichnen wie auf der Büste, jede Breite auf ihrer Linie anzeichnen, gleich weit nach beiden Seiten der Mittellinie, wenn nicht beides dasteht, beide Enden dazu, die Punkte verbinden und ausschneiden.",
+    "Die Zeichnungen sind verkleinert. Jede Linie so weit unter der Oberkante zeichnen, wie es dasteht: am Polster entlang gemessen, etwas mehr als senkrecht. Jede Breite auf ihrer Linie anzeichnen, gleich weit nach beiden Seiten der Mittellinie, wenn nicht beides dasteht, beide Enden dazu, die Punkte verbinden und ausschneiden. Neben den Enden steht, wo sie auf der Büste liegen werden.",
     "Die Oberkante ist oben, die linke Seite der Person rechts: Von einem vorderen Polster sehen Sie die Außenseite, von einem hinteren die Seite, die auf der Büste liegt.",
     "Kurze Striche zeigen die Kante, die ausgezupft wird: Fasern mit den Fingern herausziehen, nie mit einer Klinge dünn schneiden.",
-    "Ein Streifen wird mit geraden Kanten zugeschnitten; die Breiten an seinen Linien gelten mit geschlossenen Abnähern. Ein Abnäher ist Breite × Länge; „nach beiden Seiten“ heißt über und unter der Linie. Wo ein Abnäher die nächste Linie erreicht, sind beide ein langer Abnäher, an jeder Linie so breit, wie es dasteht. Ausschneiden und die Kanten mit lockeren Stichen verbinden, Kante an Kante. Die Abnäher gleichmäßig verteilen, keinen auf eine Naht.",
+    "Ein Streifen wird mit geraden Kanten zugeschnitten; die Breiten an seinen Linien gelten mit geschlossenen Abnähern. Ein Abnäher ist Breite × Länge; „nach beiden Seiten“ heißt über und unter der Linie. Wo ein Abnäher die nächste Linie erreicht, sind beide ein langer Abnäher, an jeder Linie so breit, wie es dasteht. Ausschneiden und die Kanten mit lockeren Stichen verbinden, Kante an Kante. Die Abnäher gleichmäßig verteilen, wie gezeichnet; einer darf auf einer Seitennaht liegen.",
     shortCautions("cutting"),
   ],
 } as const;

@@ -122,7 +122,7 @@ function figureFrame(
 /** How many lines of words would cover the picture across and down. */
 const linesOver: { readonly [place in FigurePlace]: { readonly across: number; readonly down: number } } = {
   screen: { across: 21, down: 25.2 },
-  paper: { across: 16.5, down: 15.9 },
+  paper: { across: 15.8, down: 15.1 },
 };
 
 /** Room for a number of two digits, and for the longest name of a level; in lines of words. */

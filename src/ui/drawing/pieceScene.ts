@@ -117,8 +117,8 @@ export type ShownOn = "paper" | "largePaper" | "screen" | "class";
 
 /** How many lines of words would cover the whole picture across, and the piece in it down. */
 const linesOver: { readonly [place in ShownOn]: { readonly across: number; readonly down: number } } = {
-  paper: { across: 28, down: 7.5 },
-  largePaper: { across: 36, down: 12 },
+  paper: { across: 25, down: 7.5 },
+  largePaper: { across: 33, down: 12 },
   screen: { across: 24, down: 11 },
   class: { across: 32, down: 13 },
 };
@@ -145,12 +145,13 @@ function panelScene({ piece, layer, title, lengths, shownOn = "paper" }: PiecePi
   const slack = across * size - (beside.left + beside.right) * size - right - left;
   const foot = sizes.bottom + size * 0.9;
   const tall = pictureWords.topToLower(lengths.write(height));
-  const centre = layer.wrap ? pictureWords.butt : anchorWords[piece.anchor];
+  const centre = layer.wrap ? [pictureWords.butt, pictureWords.stripMiddle] : [anchorWords[piece.anchor]];
   const edges = pictureWords.edges(lengths.write(cut.topWidth), lengths.write(cut.bottomWidth));
   const darts = cut.darts.map(({ from, count, width, depth }) =>
     pictureWords.darts(from, count, lengths.write(width), lengths.write(depth)),
   );
-  const foots = shownOn === "class" ? [tall, centre] : [tall, edges, centre, ...darts];
+  const foots =
+    shownOn === "class" ? [tall, ...centre] : [tall, ...linesDown(rows, lengths, across), edges, ...centre, ...darts];
   const frameLeft = -right - beside.left * size - slack / 2;
   const middle = frameLeft + (across * size) / 2;
   return {
@@ -176,6 +177,27 @@ function panelScene({ piece, layer, title, lengths, shownOn = "paper" }: PiecePi
     ],
   };
 }
+
+/** How far each level line lies below the top edge, in as many rows of words as it takes. */
+function linesDown(rows: readonly CutWidth[], { write }: LengthWriter, across: number): readonly string[] {
+  const places = rows.flatMap(({ at: place, belowTop }) =>
+    "line" in place ? [pictureWords.lineDown(place.line, write(belowTop))] : [],
+  );
+  if (places.length === 0) return [];
+  return places.slice(1).reduce<readonly string[]>(
+    (lines, place) => {
+      const last = lines.at(-1) ?? "";
+      const joined = `${last}, ${place}`;
+      return joined.length < lettersPerSize * across
+        ? [...lines.slice(0, -1), joined]
+        : [...lines.slice(0, -1), `${last},`, place];
+    },
+    [pictureWords.linesDown(places[0] ?? "")],
+  );
+}
+
+/** Letters that surely fit into the width that one is high. */
+const lettersPerSize = 1.85;
 
 /** Every dart as a thin wedge, evenly spread: from an edge inward, through every line where it is still open. */
 const dartMarks = (cut: FlatCut): readonly string[] =>

@@ -6,14 +6,13 @@ import { SheetPage } from "./SheetPage";
 interface CutCardSheetProps {
   readonly title: string;
   readonly pages: readonly CardPage<CutCard>[];
-  readonly size: "small" | "large";
   /** What stands on a page above its cards. */
   readonly above: (page: number) => ReactNode;
   readonly card: (card: CutCard) => ReactNode;
 }
 
 /** The pages of cut drawings, card by card. */
-export function CutCardSheet({ title, pages, size, above, card }: CutCardSheetProps) {
+export function CutCardSheet({ title, pages, above, card }: CutCardSheetProps) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a narrow screen scrolls the sheet sideways, with keys as well.
     <section className="sheets" tabIndex={0} aria-label={title}>
@@ -22,7 +21,7 @@ export function CutCardSheet({ title, pages, size, above, card }: CutCardSheetPr
         return (
           <SheetPage key={cards[0]?.name ?? "first"} title={title} isFirst={i === 0} isLast={isLast}>
             {above(i)}
-            <div className={`sheet-cards sheet-cards-${size}`}>{cards.map(card)}</div>
+            <div className="sheet-cards sheet-cards-large">{cards.map(card)}</div>
           </SheetPage>
         );
       })}

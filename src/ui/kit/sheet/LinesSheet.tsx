@@ -8,6 +8,9 @@ import { formTorso } from "../../drawing/torso/torsoShape";
 import { readLineScene } from "../../drawing/torso/readLineScene";
 import { formMatterText } from "../../../text/formMatters";
 import { linesSheetWords, linesWords, markSpacing } from "../../../text/linesAtForm";
+import { printingWords } from "../../../text/printing";
+import { onTarget } from "../../../core/tolerances";
+import { mm } from "../../../core/units";
 import { lineWords } from "../../../text/pictures";
 import { useFitting, useLengths } from "../useStore";
 import { type LinesProps, LinesTable } from "./LinesTable";
@@ -29,7 +32,7 @@ export function LinesSheet({ plan }: { readonly plan: Plan }) {
         <LinesHow plan={plan} lines={lines} />
         <LinesTable plan={plan} lines={lines} />
         <LineWays plan={plan} />
-        <p>{linesSheetWords.after}</p>
+        {plan.basis === "draft" ? null : <p>{linesSheetWords.after}</p>}
       </SheetPage>
     </section>
   );
@@ -37,10 +40,21 @@ export function LinesSheet({ plan }: { readonly plan: Plan }) {
 
 function LinesHead({ plan }: { readonly plan: Plan }) {
   const { step, write } = useLengths();
-  const { note, makesFirm } = linesWords.draft;
+  const { draftNote, linesFirst, withoutPower } = printingWords;
+  // One more layer all around is what the tuning layers of both halves add.
+  const layer = plan.pieces[0]?.layers[0]?.thickness ?? 0;
   return (
     <>
-      <p>{plan.basis === "draft" ? `${note(write(plan.mayMiss))} ${makesFirm}` : linesSheetWords.isFirm}</p>
+      {plan.basis === "draft" ? (
+        <>
+          <p>
+            <strong>{linesFirst(draftNote(write(plan.mayMiss)))}</strong>
+          </p>
+          {layer === 0 ? null : <p>{withoutPower(write(onTarget), write(mm(2 * Math.PI * layer)))}</p>}
+        </>
+      ) : (
+        <p>{linesSheetWords.isFirm}</p>
+      )}
       {plan.matters.map((matter) => (
         <p key={`${matter.level}${matter.what}`}>
           <strong>{formMatterText(matter, step)}</strong>
@@ -77,7 +91,7 @@ function LinesHow({ plan, lines }: LinesProps) {
 }
 
 /** Letters of the picture on paper (mm of the drawing): ten points where it is half a page wide. */
-const paperText = 42;
+const paperText = 43;
 
 /** The three readings of a line, each with its picture: on the waistline, as on every other. */
 function LineWays({ plan }: { readonly plan: Plan }) {

@@ -2,7 +2,6 @@ import type { Plan } from "../../../core/plan/plan";
 import { shortfallCause } from "../../../app/progress/shortfallCause";
 import { isBare } from "../../../app/progress/isBare";
 import { FigureOf } from "./FigureOf";
-import { linesWords } from "../../../text/linesAtForm";
 import { planWords } from "../../../text/plan";
 import { printingWords } from "../../../text/printing";
 import { useDerived } from "../useDerived";
@@ -67,7 +66,7 @@ function Limits({ plan }: { readonly plan: Plan }) {
   if (limits.length === 0) return null;
   return (
     <section className="sheet-limits">
-      <h3 className="sheet-sub">{printingWords.limits}</h3>
+      <h3 className="sheet-sub">{printingWords.limits(seamShifts.length > 0)}</h3>
       <ul className="plain-list">
         {limits.map((limit) => (
           <li key={limit}>{limit}</li>
@@ -81,7 +80,7 @@ function Limits({ plan }: { readonly plan: Plan }) {
 function DraftLine({ plan, isBegun }: { readonly plan: Plan; readonly isBegun: boolean }) {
   const { write } = useLengths();
   if (plan.basis !== "draft") return null;
-  const note = linesWords.draft.note(write(plan.mayMiss));
+  const note = printingWords.draftNote(write(plan.mayMiss));
   return (
     <p>
       <strong>{isBegun ? printingWords.draftBegun(note) : printingWords.draft(note)}</strong>

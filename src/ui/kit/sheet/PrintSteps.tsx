@@ -17,7 +17,8 @@ import { readingsAfter, takenByLevel } from "../../../app/progress/readingsAfter
 import { SheetBox } from "./SheetPage";
 import { SheetReadings } from "./SheetReadings";
 import type { SheetPart, SheetStep } from "../../../app/steps/sheetSteps";
-import { StepRoom, TuningLegend, TuningTable } from "./StepRoom";
+import { StepRoom } from "./StepRoom";
+import { TuningLegend, TuningPlace, TuningTable } from "./TuningTable";
 import { writtenLength } from "../../../text/writtenLength";
 
 /** Every step of the work in its order, in the sentences that the screen and the command say, with boxes to tick and room to write. */
@@ -82,6 +83,7 @@ function PieceSteps({
   const { step } = useLengths();
   const taken = readingsAfter(useFitting()).get(piece.id) ?? [];
   const name = numberedName(piece);
+  const isTuning = piece.kind === "tuning";
   const sizes = piece.cut.map((cut) => sizeText(cut, step));
   const read = takenByLevel(taken).map(({ level, parts }) =>
     printingWords.readAt(
@@ -95,10 +97,11 @@ function PieceSteps({
         <h4>{name}</h4>
         <Drawing scene={cutSketch(piece, name)} hidden />
       </header>
+      {isTuning ? <TuningTable plan={plan} piece={piece} /> : null}
       <StepList plan={plan} steps={part.steps} />
+      {isTuning ? <TuningPlace plan={plan} piece={piece} /> : null}
       <p>{piece.cut.length > 1 ? printingWords.layers(sizes) : printingWords.lines(sizes)}</p>
       {read.length === 0 ? null : <p>{printingWords.itRead(read.join("; "))}</p>}
-      {part.kind === "tuning" && piece.kind === "tuning" ? <TuningTable plan={plan} piece={piece} /> : null}
     </section>
   );
 }

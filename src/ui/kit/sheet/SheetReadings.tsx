@@ -1,3 +1,4 @@
+import { tunedReading } from "../../../app/print/tuningTarget";
 import { readingName, type TapePart, tapeParts } from "../../../app/progress/padProgress";
 import type { Step } from "../../../app/steps/step";
 import type { Reading } from "../../../core/body/reading";
@@ -34,7 +35,7 @@ export function SheetReadings({ plan, step, after }: SheetReadingsProps) {
   const heads = [readHead.expect, readHead.reads, ...(isLast ? [] : [readHead.end, readHead.short])];
   const cells = (level: LevelName, part: (typeof parts)[number]): readonly string[] => {
     const name = readingName(level, part);
-    return [bare(step.expected[name]), read(name), ...(isLast ? [] : [bare(endOf(plan, level, part)), ""])];
+    return [bare(step.expected[name]), read(name), ...(isLast ? [] : [bare(tunedReading(plan, level, part)), ""])];
   };
   return (
     <>
@@ -70,19 +71,12 @@ export function SheetReadings({ plan, step, after }: SheetReadingsProps) {
   );
 }
 
-/** What the tape is to read in the end: what the person's does, wherever padding is not said to miss it. */
-function endOf({ levels, shortfalls }: Plan, level: LevelName, part: TapePart): number | undefined {
-  const at = levels.find(({ name }) => name === level);
-  const isMissed = shortfalls.some((one) => one.level === level && one.what === part);
-  return isMissed ? at?.predicted[part] : at?.body[part].value;
-}
-
 /** What the tape says of the body and of the bare form at each level, guesses marked as such. */
 export function PrintMeasurements({ plan }: { readonly plan: Plan }) {
   const { unit, step } = useLengths();
   const { measureHead } = printingWords;
   const bare = (value: Reading["value"]): string => writtenLength(value, step, "bare");
-  const shown = ({ kind, value }: Reading): string => `${kind === "estimated" ? "≈ " : ""}${bare(value)}`;
+  const shown = ({ kind, value }: Reading): string => `${kind === "estimated" ? "≈" : ""}${bare(value)}`;
   const parts = { body: tapeParts, form: ["girth", "frontArc"] } as const;
   return (
     <div>

@@ -1,38 +1,36 @@
 import { useMemo } from "react";
 import type { PadProgress } from "../../../app/progress/padProgress";
-import { isStructure, outermostLayer } from "../../../core/padding/piece";
+import { outermostLayer } from "../../../core/padding/piece";
 import type { Plan } from "../../../core/plan/plan";
 import { featherWords, numberedName } from "../../../text/pieces";
 import { cuttingSheetWords } from "../../../text/printing";
 import { Drawing } from "../../drawing/Drawing";
 import { lengthWriter } from "../../../text/lengthWriter";
-import { useCutFrom, useDerived } from "../useDerived";
+import { useCutFrom } from "../useDerived";
 import { useLengths } from "../useStore";
-import { CutCardSheet } from "./CutCardSheet";
-import { SheetBox, usePrintedName } from "./SheetPage";
-import { TrialTable, trialRows } from "./TrialTable";
-import { type CutCard, cutCards, smallCutPages } from "./cutCards";
+import { SheetBox, SheetPage, usePrintedName } from "./SheetPage";
+import { type CutCard, cutCards } from "./cutCards";
 
-/** Every piece drawn small, two abreast, to lie beside the padding sheet: its sizes, its centre line and its thin edge. */
+/**
+ * Every piece drawn small, two abreast, to lie beside the padding sheet: its sizes, its centre line and its thin edge. The paper breaks it
+ * between two rows of cards.
+ */
 export function SmallCutSheet({ plan, progress }: { readonly plan: Plan; readonly progress: PadProgress }) {
   const title = cuttingSheetWords.small(usePrintedName());
-  const { input } = useDerived();
-  const structure = plan.pieces.filter(isStructure).length;
-  const pages = smallCutPages(useSmallCards(plan), structure === 0 ? 0 : structure + trialRows);
+  const cards = useSmallCards(plan);
   const isPinned = (id: string): boolean => progress.pieces.some(({ piece, pinned }) => pinned && piece.id === id);
   return (
-    <CutCardSheet
-      title={title}
-      pages={pages}
-      size="small"
-      above={(page) => (
-        <>
-          <p className="sheet-how">{cuttingSheetWords.how.join(" ")}</p>
-          {page === 0 && input !== null ? <TrialTable plan={plan} input={input} /> : null}
-        </>
-      )}
-      card={(card) => <SmallCard key={card.name} card={card} isPinned={isPinned(card.piece.id)} />}
-    />
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a narrow screen scrolls the sheet sideways, with keys as well.
+    <section className="sheets" tabIndex={0} aria-label={title}>
+      <SheetPage title={title} isFirst isLast>
+        <p>{cuttingSheetWords.how.join(" ")}</p>
+        <div className="sheet-cards sheet-cards-small">
+          {cards.map((card) => (
+            <SmallCard key={card.name} card={card} isPinned={isPinned(card.piece.id)} />
+          ))}
+        </div>
+      </SheetPage>
+    </section>
   );
 }
 

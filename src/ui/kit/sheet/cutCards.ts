@@ -31,27 +31,11 @@ export const cutCards = (
 export const cutPages = (cards: readonly CutCard[]): readonly CardPage<CutCard>[] =>
   cardPages([{ heading: null, cards }], { heightOf: largeHeight, first: 470, later: 665, heading: 0, abreast: 1 });
 
-/** The small drawings lie two abreast, as many rows to a page as there is room for beneath the table of the trial. */
-export const smallCutPages = (cards: readonly CutCard[], tableRows: number): readonly CardPage<CutCard>[] => {
-  const table = tableRows === 0 ? 0 : tableRows * lineHeight + tableWords;
-  return cardPages([{ heading: null, cards }], { heightOf: smallHeight, first: 615 - table, later: 615, heading: 0 });
-};
-
-/** Two lines of words over the table of the trial, with the gap below it. */
-const tableWords = 40;
-
 /** Points: the drawing at the width it has on Letter, with the edges of its card and the gap below. */
 const largeHeight = ({ scene: { frame } }: CutCard): number =>
   Math.max(leastLarge, (largeWidth * frame.height) / frame.width) + 22;
 
-/** The same with the line of its name and how many to cut, or two where they are long. */
-const smallHeight = ({ scene: { frame }, name, words }: CutCard): number =>
-  (smallWidth * frame.height) / frame.width + 18 + lineHeight * Math.ceil((name.length + words.length) / lettersAcross);
-
-/** 120 mm, as the style sheet has it, and the width of half a page of Letter inside its card. */
+/** 120 mm, as the style sheet has it. */
 const largeWidth = 340;
-const smallWidth = 261;
 /** Name, what to cut and where it goes take seven lines beside a drawing. */
-const leastLarge = 84;
-const lineHeight = 13.5;
-const lettersAcross = 52;
+const leastLarge = 98;

@@ -7,10 +7,18 @@ import { useLengths } from "../useStore";
 import { useLetters } from "./useLetters";
 import "./supplies.css";
 
+interface LayoutPictureProps {
+  readonly layout: BattingLayout;
+  readonly name: string;
+  /** How many times smaller than the layout its letters are; as large as the screen asks for if left out. */
+  readonly lettersAs?: number;
+}
+
 /** Each packet or the roll with every layer where it lies; a long roll goes on below. */
-export function LayoutPicture({ layout, name }: { readonly layout: BattingLayout; readonly name: string }) {
+export function LayoutPicture({ layout, name, lettersAs }: LayoutPictureProps) {
   const { unit, step } = useLengths();
-  const letters = useLetters();
+  const onScreen = useLetters();
+  const letters = lettersAs ?? onScreen;
   const scenes = useMemo(
     () => layout.sheets.flatMap((sheet) => battingScenes(sheet, layoutWords(sheet, name, layout, unit, step), letters)),
     [layout, name, unit, step, letters],

@@ -19,7 +19,6 @@ export function CutSheet({ plan }: { readonly plan: Plan }) {
     <CutCardSheet
       title={title}
       pages={cutPages(cards)}
-      size="large"
       above={(page) => (
         <>
           {page === 0 ? <CutHead /> : null}

@@ -18,14 +18,12 @@ import { clothScene } from "../../drawing/layoutScene";
 import { SheetPage, usePrintedName } from "../../kit/sheet/SheetPage";
 import { LayoutPicture } from "../../kit/supplies/LayoutPicture";
 import { useBattingSupplies } from "../../kit/supplies/useBattingSupplies";
-import { useLetters } from "../../kit/supplies/useLetters";
 import { useSuppliesNow } from "../../kit/supplies/useSuppliesNow";
 import { useFitting, useLengths } from "../../kit/useStore";
 
 /** What to buy, on one page: each batting with its layout, the cloth of the cover with its own, and notions with boxes to tick. */
 export function SuppliesSheet({ plan }: { readonly plan: Plan }) {
   const { unit, step } = useLengths();
-  const letters = useLetters();
   const fitting = useFitting();
   const title = suppliesSheetTitle(usePrintedName());
   const battings = useBattingSupplies(plan);
@@ -43,7 +41,7 @@ export function SuppliesSheet({ plan }: { readonly plan: Plan }) {
               <span className="sheet-box" aria-hidden /> <strong>{battingToHave(names[role], layout, unit)}</strong>{" "}
               {leftWords(layout, step)}
             </p>
-            <LayoutPicture layout={layout} name={names[role]} />
+            <LayoutPicture layout={layout} name={names[role]} lettersAs={paperLetters} />
             <p>{pieces.map((piece) => `${piece.order} ${pieceWords(piece)}`).join(", ")}.</p>
           </div>
         ))}
@@ -69,7 +67,7 @@ export function SuppliesSheet({ plan }: { readonly plan: Plan }) {
                       made.cover.rows,
                       clothWidths[width],
                       ...clothPictureWords(made.cover, width, unit),
-                      letters,
+                      paperLetters,
                     )}
                   />
                 </div>
@@ -88,3 +86,6 @@ export function SuppliesSheet({ plan }: { readonly plan: Plan }) {
     </section>
   );
 }
+
+/** Ten points where a layout is as wide as the sheet of supplies lets it be. */
+const paperLetters = 30;
