@@ -56,8 +56,7 @@ export function FilledSheet({ plan }: { readonly plan: Plan }) {
     setBasted(false);
   };
   return (
-    <details className="filled-sheet">
-      <summary className="fold">{filledSheetWords.fold}</summary>
+    <>
       <p>{filledSheetWords.lead}</p>
       <PiecesOnSheet pieces={left} layers={layers} onLayers={(id, count) => setLayers({ ...layers, [id]: count })} />
       {moments.map((moment) => (
@@ -71,7 +70,7 @@ export function FilledSheet({ plan }: { readonly plan: Plan }) {
       <button type="button" className="patch" disabled={!isClear || ticked.length + all.length === 0} onClick={take}>
         {filledSheetWords.take}
       </button>
-    </details>
+    </>
   );
 }
 
