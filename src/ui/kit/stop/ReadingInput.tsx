@@ -153,8 +153,10 @@ const BandOf = memo(function BandOf({ band, range, isNow }: BandOfProps) {
       <strong>{range}</strong>
       <span className="kept-room band-make" data-short={short} data-longest={make}>
         <span>
-          <span className="band-short">{short} </span>
-          {make}
+          <span className="band-said">
+            <span className="band-short">{short} </span>
+            {make}
+          </span>
         </span>
       </span>
     </li>
