@@ -59,11 +59,14 @@ const expected = (name: "bustGirth" | "bustFrontArc", step: LengthStep = "1/8 in
 const slab = () => document.querySelector(".stop-slab") as HTMLButtonElement;
 const heading = () => screen.queryByRole("heading", { level: 1 })?.textContent ?? "";
 const field = () => document.querySelector(".reading-typed input") as HTMLInputElement;
-const isHeading = (words: string | RegExp) =>
-  waitFor(() => {
+const isHeading = async (words: string | RegExp) => {
+  await waitFor(() => {
     expect(heading()).toMatch(words);
     expect(document.querySelector("[aria-busy=true]")).toBeNull();
   }, patience);
+  // What has just been shown hears of the store a moment later; nobody presses within it.
+  await act(async () => {});
+};
 const work = (store: FittingStore) => store.getState().fitting.work;
 
 function shown(fitting: Fitting): FittingStore {
@@ -124,6 +127,43 @@ describe("measuring", () => {
     fireEvent.keyDown(field(), { key: "Enter" });
     expect(field().getAttribute("aria-invalid")).toBe("true");
     expect(store.getState().fitting.drafts.other[paddedDraftKey("bustGirth")]).toBe("thirty");
+  });
+
+  /** Seen to fail where the field was made anew for each reading, and where the instruction was only written. */
+  test("the field stays from reading to reading with the focus in it, and what is asked next is said", async () => {
+    const store = shown(structure);
+    await isHeading("Measure the bust, all around.");
+    const typedInto = field();
+    act(() => typedInto.focus());
+    fireEvent.change(typedInto, { target: { value: expected("bustGirth") } });
+    fireEvent.keyDown(typedInto, { key: "Enter" });
+    await isHeading("Measure the front bust.");
+    expect(field()).toBe(typedInto);
+    expect(document.activeElement).toBe(typedInto);
+    expect(typedInto.value).toBe("");
+    expect(document.querySelector("[aria-live=polite]")?.textContent).toContain("Measure the front bust.");
+    expect(store.getState().fitting.drafts.other[paddedDraftKey("bustGirth")]).toBe(expected("bustGirth"));
+  });
+
+  /** Seen to fail where a letter made the keys of the tape anew. */
+  test("a letter changes the field, the difference, the tape and the slab, and nothing else", async () => {
+    shown(structure);
+    await isHeading("Measure the bust, all around.");
+    fireEvent.change(field(), { target: { value: "3" } });
+    const touched: Element[] = [];
+    const watcher = new MutationObserver((changes) => {
+      for (const { target } of changes)
+        touched.push(target instanceof Element ? target : (target.parentElement as Element));
+    });
+    watcher.observe(document.body, { subtree: true, childList: true, characterData: true, attributes: true });
+    fireEvent.change(field(), { target: { value: expected("bustGirth") } });
+    await waitFor(() => expect(document.querySelector(".band[aria-current]")?.textContent).toContain("On target"));
+    watcher.disconnect();
+    expect(touched.length).toBeGreaterThan(0);
+    const beside = touched.filter(
+      (part) => part.closest(".reading-typed, .stop-slab, .band, .tape-key, .reading-parts") === null,
+    );
+    expect(beside).toEqual([]);
   });
 
   test("a girth before may be taken again; the front may be left out; and all of it", async () => {

@@ -114,10 +114,19 @@ export function SavedMark() {
   return (
     <a className={`saved-mark saved-mark-${state.kind}`} href={pageAddress("fittings")}>
       <span className="saved-mark-place">{savedWords.toFittings}</span>
-      <span className="saved-mark-state">{state.text}</span>
+      {state.kind === "quiet" && state.text !== "" ? (
+        <span className="saved-mark-state kept-room" data-longest={savedWords.saved(timeText(longTime))}>
+          <span>{state.text}</span>
+        </span>
+      ) : (
+        <span className="saved-mark-state">{state.text}</span>
+      )}
     </a>
   );
 }
+
+/** While letters are typed "saving" and "saved" take turns, and neither moves the band: a time of four figures is the longest. */
+const longTime = "2000-12-28T22:58:00";
 
 function stateOf(open: OpenState | null): { readonly kind: string; readonly text: string } {
   if (open?.access === "newer") return { kind: "elsewhere", text: savedWords.newer };

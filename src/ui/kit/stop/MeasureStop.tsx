@@ -9,21 +9,22 @@ import { bandWords, checkStop, tapeTrail } from "../../../text/stops";
 import { useDoAndSay } from "../shelf/useDone";
 import { useDerived } from "../useDerived";
 import { useLengths } from "../useStore";
-import { Bands, ReadingInput, useTypedLength } from "./ReadingInput";
+import { Bands } from "./Bands";
+import { ReadingInput } from "./ReadingInput";
+import { ReadingParts } from "./ReadingParts";
+import { SaveSlab } from "./SaveSlab";
 import { StepFrame } from "./StepFrame";
 import { ReadingPicture } from "./WorkPictureOf";
-import { type ReadingAsked, type StepAtHand, useReadingAsked } from "./useStep";
+import { type StepAtHand, useReadingAsked } from "./useStep";
 
 /** The readings of one level, one after the other: what is typed goes to the one that is asked, and the last one goes on by itself. */
 export function MeasureStop({ at }: { readonly at: StepAtHand }) {
   const { step, saying } = at;
-  const { write } = useLengths();
   const level = step.levels[0] ?? "waist";
   const names = step.names.filter((name) => name.startsWith(level));
   const reading = useReadingAsked(at, names);
   const { asked, next, keep, leaveOut } = reading;
   const draftKey = paddedDraftKey(asked);
-  const { length } = useTypedLength(draftKey);
   const expected = mm(step.expected[asked] ?? 0);
   const one = { ...step, levels: [level], names: [asked] };
   const [title, how] = step.do === "check" ? at.words : stepWords(one, saying);
@@ -39,55 +40,17 @@ export function MeasureStop({ at }: { readonly at: StepAtHand }) {
       speech={`${title} ${how}`}
       picture={<ReadingPicture at={at} name={asked} />}
       news={step.do === "check" ? <CheckReading at={at} name={asked} /> : null}
-      slab={{
-        words:
-          length === null ? bandWords.nothingYet : bandWords.save(write(length), next === null ? null : partOf(next)),
-        press: keep,
-        isReady: length !== null,
-      }}
-      route={names.length > 1 ? <Parts names={names} reading={reading} /> : null}
+      slab={<SaveSlab draftKey={draftKey} next={next} expected={expected} press={keep} />}
+      route={names.length > 1 ? <ReadingParts names={names} expected={step.expected} reading={reading} /> : null}
       ways={
         <button type="button" className="patch patch-plain" onClick={leaveOut}>
           {asked.endsWith("Girth") ? bandWords.leaveAllOut : bandWords.leaveOut}
         </button>
       }
     >
-      <ReadingInput key={asked} draftKey={draftKey} label={label} expected={expected} isRange onEnter={keep} />
-      <Bands expected={expected} value={length} />
+      <ReadingInput draftKey={draftKey} label={label} expected={expected} isRange onEnter={keep} />
+      <Bands draftKey={draftKey} expected={expected} />
     </StepFrame>
-  );
-}
-
-type Part = keyof typeof bandWords.parts;
-
-const partOf = (name: MeasurementName): string =>
-  bandWords.parts[(["Girth", "FrontArc", "BackArc"] as const).find((part) => name.endsWith(part)) ?? ("Girth" as Part)];
-
-interface PartsProps {
-  readonly names: readonly MeasurementName[];
-  readonly reading: ReadingAsked;
-}
-
-/** The readings of this level side by side, filled in as they come; a press takes one of them again. */
-function Parts({ names, reading }: PartsProps) {
-  return (
-    <ul className="reading-parts">
-      {names.map((name) => (
-        <li key={name}>
-          <PartButton name={name} reading={reading} />
-        </li>
-      ))}
-    </ul>
-  );
-}
-
-function PartButton({ name, reading }: { readonly name: MeasurementName; readonly reading: ReadingAsked }) {
-  const { write } = useLengths();
-  const { length } = useTypedLength(paddedDraftKey(name));
-  return (
-    <button type="button" aria-current={name === reading.asked ? "step" : undefined} onClick={() => reading.take(name)}>
-      {partOf(name)} <strong>{length === null ? "–" : write(length)}</strong>
-    </button>
   );
 }
 

@@ -1,18 +1,16 @@
-import { useCallback, useEffect, useRef, useState } from "react";
+import { useCallback, useLayoutEffect, useRef, useState } from "react";
 import { slippedUnit } from "../../../app/progress/lineProblem";
-import { type Band, bandOf, targetMarks } from "../../../app/steps/tapeKeys";
-import { fineStep, parseLength, tapeStep } from "../../../core/lengthText";
 import type { Millimetres } from "../../../core/units";
 import { FractionPad, usePadInto } from "../field/FractionPad";
 import { LengthField } from "../field/LengthField";
 import { lengthFieldState } from "../../../app/session/lengthFieldState";
 import { LengthFigure } from "../LengthFigure";
 import { measuringWords } from "../../../text/measuring";
-import { shownLength } from "../../../text/shownLength";
 import { bandWords } from "../../../text/stops";
 import { phoneQuery, touchQuery, useMediaQuery } from "../useScreen";
-import { useDispatch, useDraft, useLengths } from "../useStore";
+import { useDispatch, useLengths } from "../useStore";
 import { TapeKeys } from "./TapeKeys";
+import { useTypedLength } from "./useTypedLength";
 
 interface ReadingInputProps {
   /** Where its text is kept while it is typed. */
@@ -23,35 +21,24 @@ interface ReadingInputProps {
   readonly onEnter: () => void;
 }
 
-/** What is written for a reading, and what it means. */
-export function useTypedLength(draftKey: string): {
-  readonly text: string | undefined;
-  readonly length: Millimetres | null;
-} {
-  const { unit } = useLengths();
-  const text = useDraft("other", draftKey);
-  const typed = text === undefined ? null : parseLength(text, unit);
-  return { text, length: typed?.ok ? typed.value : null };
-}
-
-/** The keys of the tape and the field, which both write the reading that is asked; a figure typed anywhere goes there. */
+/**
+ * The keys of the tape and the field, which both write the reading that is asked; a figure typed anywhere goes there. A
+ * letter draws the field, and of the tape the mark that it names. Where another reading is asked, the field stays.
+ */
 export function ReadingInput({ draftKey, label, expected, isRange, onEnter }: ReadingInputProps) {
   const { unit, step } = useLengths();
-  const dispatch = useDispatch();
-  const [isPad, setPad] = useState(false);
+  const [padFor, setPadFor] = useState<string | null>(null);
+  const isPad = padFor === draftKey;
   const [isTouch, isPhone] = [useMediaQuery(touchQuery), useMediaQuery(phoneQuery)];
-  const { text: draft, length } = useTypedLength(draftKey);
-  const input = useRef<HTMLInputElement>(null);
-  const write = useCallback(
-    (text: string | null) => dispatch({ does: "draft", of: "other", key: draftKey, text }),
-    [dispatch, draftKey],
-  );
+  const write = useWriteDraft(draftKey);
   const press = usePadInto(draftKey);
-  useFiguresInto(input);
-  const state = lengthFieldState({ entry: undefined, draft, unit, step, onDraft: write, onCommit: () => {} });
-  const slip = length === null ? null : slippedUnit(length, expected, unit);
   const another = isTouch ? (
-    <button type="button" className="patch patch-plain" aria-pressed={isPad} onClick={() => setPad(!isPad)}>
+    <button
+      type="button"
+      className="patch patch-plain"
+      aria-pressed={isPad}
+      onClick={() => setPadFor(isPad ? null : draftKey)}
+    >
       {isPad ? bandWords.keys : bandWords.another}
     </button>
   ) : null;
@@ -64,21 +51,7 @@ export function ReadingInput({ draftKey, label, expected, isRange, onEnter }: Re
         <p>
           {bandWords.expected} {isRange ? bandWords.tolerance(unit === "in" ? "1/4 in" : "6 mm") : null}
         </p>
-        <div className="reading-typed">
-          <LengthField
-            label={label}
-            look="large"
-            state={state}
-            padInstead={isTouch}
-            inputRef={input}
-            onEnter={onEnter}
-          />
-          {slip === null ? null : (
-            <button type="button" className="patch" onClick={() => write(`${(draft ?? "").trim()} ${slip}`)}>
-              {measuringWords.theyAre(slip, 1)}
-            </button>
-          )}
-        </div>
+        <TypedField draftKey={draftKey} label={label} expected={expected} isTouch={isTouch} onEnter={onEnter} />
       </div>
       {isPad ? (
         <>
@@ -86,14 +59,7 @@ export function ReadingInput({ draftKey, label, expected, isRange, onEnter }: Re
           {another}
         </>
       ) : (
-        <TapeKeys
-          key={draftKey}
-          around={expected}
-          isRange={isRange}
-          rows={isPhone ? 2 : 3}
-          value={length}
-          onPick={write}
-        >
+        <TapeKeys draftKey={draftKey} around={expected} isRange={isRange} rows={isPhone ? 2 : 3} onPick={write}>
           {another}
         </TapeKeys>
       )}
@@ -101,9 +67,40 @@ export function ReadingInput({ draftKey, label, expected, isRange, onEnter }: Re
   );
 }
 
+function useWriteDraft(draftKey: string): (text: string | null) => void {
+  const dispatch = useDispatch();
+  return useCallback((text) => dispatch({ does: "draft", of: "other", key: draftKey, text }), [dispatch, draftKey]);
+}
+
+interface TypedFieldProps extends Pick<ReadingInputProps, "draftKey" | "label" | "expected" | "onEnter"> {
+  readonly isTouch: boolean;
+}
+
+/** The field itself, and below it the other unit where that is what was meant. */
+function TypedField({ draftKey, label, expected, isTouch, onEnter }: TypedFieldProps) {
+  const { unit, step } = useLengths();
+  const { text: draft, length } = useTypedLength(draftKey);
+  const input = useRef<HTMLInputElement>(null);
+  const write = useWriteDraft(draftKey);
+  useFiguresInto(input);
+  const state = lengthFieldState({ entry: undefined, draft, unit, step, onDraft: write, onCommit: () => {} });
+  const slip = length === null ? null : slippedUnit(length, expected, unit);
+  return (
+    <div className="reading-typed">
+      <LengthField label={label} look="large" state={state} padInstead={isTouch} inputRef={input} onEnter={onEnter} />
+      {slip === null ? null : (
+        <button type="button" className="patch" onClick={() => write(`${(draft ?? "").trim()} ${slip}`)}>
+          {measuringWords.theyAre(slip, 1)}
+        </button>
+      )}
+    </div>
+  );
+}
+
 /** A figure typed by a keyboard goes to the reading that is asked, wherever the focus is; inside another field it stays there. */
 function useFiguresInto(input: { readonly current: HTMLInputElement | null }): void {
-  useEffect(() => {
+  // Within the commit that shows the field: a figure typed right then is not missed.
+  useLayoutEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       const { key, target, ctrlKey, metaKey, altKey } = event;
       const isElsewhere = target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement;
@@ -112,37 +109,4 @@ function useFiguresInto(input: { readonly current: HTMLInputElement | null }): v
     window.addEventListener("keydown", onKey);
     return () => window.removeEventListener("keydown", onKey);
   }, [input]);
-}
-
-/** As finely as the keys of the tape are marked. */
-const markStep = { in: tapeStep.in, cm: fineStep.cm, mm: fineStep.mm } as const;
-
-interface BandsProps {
-  readonly expected: Millimetres;
-  readonly value: Millimetres | null;
-}
-
-/** Less, on target, more, in the order of the tape, each with what this step makes of it. */
-export function Bands({ expected, value }: BandsProps) {
-  const { unit } = useLengths();
-  const [low, high] = targetMarks(expected, unit).map((mark) => shownLength(mark, markStep[unit])) as [string, string];
-  const bands: readonly (readonly [Band, string])[] = [
-    ["less", bandWords.less(low)],
-    ["onTarget", bandWords.between(low, high)],
-    ["more", bandWords.more(high)],
-  ];
-  const now = value === null ? null : bandOf(value, expected);
-  return (
-    <ul className="bands">
-      {bands.map(([band, range]) => (
-        <li key={band} className={`band band-${band}`} aria-current={now === band ? "true" : undefined}>
-          <strong>{range}</strong>
-          <span>
-            <span className="band-short">{bandWords.short[band]} </span>
-            {bandWords.make[band]}
-          </span>
-        </li>
-      ))}
-    </ul>
-  );
 }

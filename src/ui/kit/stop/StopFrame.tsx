@@ -1,6 +1,8 @@
-import { type ReactNode, useCallback, useEffect, useRef } from "react";
+import { isValidElement, type ReactElement, type ReactNode, useCallback, useEffect, useRef } from "react";
 import { paddingWords } from "../../../text/padding";
 import { stopWords } from "../../../text/stops";
+import { useAnnounce } from "../Announcer";
+import { StopSlab, type StopSlabProps } from "./StopSlab";
 import "./stop.css";
 
 /**
@@ -27,7 +29,8 @@ export interface StopFrameProps<Act extends string> {
   readonly children: ReactNode;
   /** What comes after it, above the slab. */
   readonly after?: ReactNode;
-  readonly slab: { readonly words: ReactNode; readonly press: () => void; readonly isReady: boolean };
+  /** The one thing to press; a part of its own where its words follow every letter that is typed. */
+  readonly slab: StopSlabProps | ReactElement;
   /** Small ways out beside the work: never in the way of the slab. */
   readonly ways: ReactNode;
 }
@@ -51,12 +54,7 @@ export function StopFrame<Act extends string>(props: StopFrameProps<Act>) {
         <div className="stop-ways">{ways}</div>
         {after}
       </div>
-      <button type="button" className="stop-slab" disabled={!slab.isReady} onClick={slab.press}>
-        <span>{slab.words}</span>
-        <svg width="46" height="24" viewBox="0 0 46 24" aria-hidden focusable="false">
-          <path d="M0 12H42M32 3L43 12L32 21" fill="none" stroke="currentColor" strokeWidth="4" />
-        </svg>
-      </button>
+      {isValidElement(slab) ? slab : <StopSlab {...(slab as StopSlabProps)} />}
     </section>
   );
 }
@@ -65,7 +63,7 @@ function StopTop<Act extends string>({ trail, act, minutes, speech, route = null
   const acts = Object.keys(trail) as Act[];
   return (
     <div className="stop-top apart">
-      <ol className="stop-trail">
+      <ol className={route === null ? "stop-trail" : "stop-trail stop-trail-beside"}>
         {acts.map((name) => (
           <li key={name} aria-current={name === act ? "step" : undefined}>
             {trail[name]}
@@ -79,17 +77,22 @@ function StopTop<Act extends string>({ trail, act, minutes, speech, route = null
   );
 }
 
-/** A new instruction is where one looks and listens first; whoever goes on typing stays in the field. */
+/** A new instruction is where one looks and listens first; whoever goes on typing stays in the field, and hears it there. */
 function useHeadingFirst(title: string) {
+  const announce = useAnnounce();
   const heading = useRef<HTMLHeadingElement>(null);
   const last = useRef<string | null>(null);
   useEffect(() => {
     if (last.current === title) return;
+    const isAnother = last.current !== null;
     last.current = title;
-    if (document.activeElement instanceof HTMLInputElement) return;
+    if (document.activeElement instanceof HTMLInputElement) {
+      if (isAnother) announce(title);
+      return;
+    }
     heading.current?.focus({ preventScroll: true });
     heading.current?.closest(".place")?.scrollTo?.(0, 0);
-  }, [title]);
+  }, [title, announce]);
   return heading;
 }
 

@@ -62,13 +62,26 @@ export interface ReadingAsked {
   readonly take: (name: MeasurementName) => void;
 }
 
+/** How far one asking has come: which readings it is done with, and which one was chosen to be taken again. */
+interface Going {
+  readonly asking: string;
+  readonly settled: readonly MeasurementName[];
+  readonly chosen: MeasurementName | null;
+}
+
 /** Which reading is asked. Texts stay drafts until the level is done: they are noted together, as one look at the tape. */
-export function useReadingAsked({ record }: StepAtHand, names: readonly MeasurementName[]): ReadingAsked {
+export function useReadingAsked({ step, record }: StepAtHand, names: readonly MeasurementName[]): ReadingAsked {
   const store = useStoreItself();
   const { write } = useLengths();
-  const [settled, setSettled] = useState<readonly MeasurementName[]>([]);
-  const left = useRef(new Set<MeasurementName>());
-  const [chosen, setChosen] = useState<MeasurementName | null>(null);
+  const asking = `${step.do} ${names.join()}`;
+  const [going, setGoing] = useState<Going>({ asking, settled: [], chosen: null });
+  // Another level, or the same one asked again, begins anew; the field that is typed into stays.
+  const { settled, chosen }: Going = going.asking === asking ? going : { asking, settled: [], chosen: null };
+  const leftOut = useRef({ asking, names: new Set<MeasurementName>() });
+  const left = () => {
+    if (leftOut.current.asking !== asking) leftOut.current = { asking, names: new Set() };
+    return leftOut.current.names;
+  };
   const open = names.filter((name) => !settled.includes(name));
   const asked = chosen ?? open[0] ?? names[0] ?? "waistGirth";
   const next = open.find((name) => name !== asked) ?? null;
@@ -76,27 +89,27 @@ export function useReadingAsked({ record }: StepAtHand, names: readonly Measurem
     const { drafts, unit } = store.getState().fitting;
     return names.flatMap((name) => {
       const text = drafts.other[paddedDraftKey(name)];
-      const length = text === undefined || left.current.has(name) ? null : parseLength(text, unit);
+      const length = text === undefined || left().has(name) ? null : parseLength(text, unit);
       return text !== undefined && length?.ok ? [{ name, text: text.trim(), length: length.value }] : [];
     });
   };
   const goOn = () => {
-    setChosen(null);
-    if (next !== null) return setSettled([...settled, asked]);
+    setGoing({ asking, settled: next === null ? settled : [...settled, asked], chosen: null });
+    if (next !== null) return;
     const taken = readings();
     record(said(taken, write), { readings: Object.fromEntries(taken.map(({ name, text }) => [name, text])) });
   };
   return {
     asked,
     next,
-    take: setChosen,
+    take: (name) => setGoing({ asking, settled, chosen: name }),
     keep: () => {
-      left.current.delete(asked);
+      left().delete(asked);
       if (readings().some(({ name }) => name === asked)) goOn();
     },
     leaveOut: () => {
       if (asked.endsWith("Girth")) return void record(bandWords.leaveAllOut, { readings: {} });
-      left.current.add(asked);
+      left().add(asked);
       goOn();
     },
   };

@@ -9,7 +9,7 @@ import { finishingWords } from "../../../text/finishing";
 import { coverChoice } from "../../../text/makingSteps";
 import { doneWords } from "../../../text/stops";
 import { DraftLength } from "../../kit/field/DraftLength";
-import { useTypedLength } from "../../kit/stop/ReadingInput";
+import { useTypedLength } from "../../kit/stop/useTypedLength";
 import { StepFrame } from "../../kit/stop/StepFrame";
 import type { StepAtHand } from "../../kit/stop/useStep";
 import { useDrafts, useLengths } from "../../kit/useStore";

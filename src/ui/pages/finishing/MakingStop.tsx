@@ -32,7 +32,7 @@ export function MakingStop({ current, isWorking }: MakingStopProps) {
   const { step } = at;
   switch (step.do) {
     case "read-cover":
-      return <MeasureStop key={step.names.join()} at={at} />;
+      return <MeasureStop at={at} />;
     case "choose-cover":
       return <CoverChoice at={at} />;
     case "read-between":

@@ -63,8 +63,7 @@ export function FilledSheet({ plan }: { readonly plan: Plan }) {
     setBasted(false);
   };
   return (
-    <details className="filled-sheet">
-      <summary className="fold">{filledSheetWords.fold}</summary>
+    <>
       <p>{filledSheetWords.lead}</p>
       {openTrial(plan, fitting.work) ? <TrialFields /> : null}
       <PiecesOnSheet pieces={left} layers={layers} onLayers={(id, count) => setLayers({ ...layers, [id]: count })} />
@@ -79,7 +78,7 @@ export function FilledSheet({ plan }: { readonly plan: Plan }) {
       <button type="button" className="patch" disabled={!isClear || ticked.length + texts.length === 0} onClick={take}>
         {filledSheetWords.take}
       </button>
-    </details>
+    </>
   );
 }
 

@@ -43,8 +43,7 @@ export function StepStop({ current, isWorking, looked, onBack }: StepStopProps) 
     case "read":
     case "read-all":
     case "check":
-      // Another level, or the same one asked again, begins anew.
-      return step.isTwice ? <TwiceStop key={keyOf(current)} at={at} /> : <MeasureStop key={keyOf(current)} at={at} />;
+      return step.isTwice ? <TwiceStop key={`${step.do} ${step.names.join()}`} at={at} /> : <MeasureStop at={at} />;
     case "plan-anew":
       return <PlanAnewStop at={at} />;
     case "baste":
@@ -60,8 +59,6 @@ export function StepStop({ current, isWorking, looked, onBack }: StepStopProps) 
       return <WorkStop at={at} />;
   }
 }
-
-const keyOf = ({ step }: CurrentStep): string => `${step.do} ${step.names.join()}`;
 
 interface PieceLookProps {
   readonly at: StepAtHand;

@@ -11,6 +11,8 @@ import { useLengths } from "../../kit/useStore";
 import { useWakeLock } from "../../kit/useScreen";
 import { FilledSheet } from "./FilledSheet";
 import { LearningPart } from "./LearningPart";
+import { filledSheetWords } from "../../../text/filledSheet";
+import { LateFold } from "../../kit/LateFold";
 import { HeadCells } from "../../kit/HeadCells";
 
 /** Below the stop, and closed: every reading, what the tape has shown, a sheet filled in on paper, and the screen kept awake. */
@@ -18,13 +20,14 @@ export function StopFold({ plan, progress }: { readonly plan: Plan; readonly pro
   return (
     <div className="padding-more">
       <ScreenTools />
-      <details>
-        <summary className="fold">{stopWords.more}</summary>
+      <LateFold summary={stopWords.more}>
         <DraftNote plan={plan} />
         <ReadingsOverview plan={plan} progress={progress} />
         <LearningPart />
-      </details>
-      <FilledSheet plan={plan} />
+      </LateFold>
+      <LateFold className="filled-sheet" summary={filledSheetWords.fold}>
+        <FilledSheet plan={plan} />
+      </LateFold>
     </div>
   );
 }

@@ -3,7 +3,8 @@ import { trialDraftKeys } from "../../../app/session/commands";
 import { trialTurns } from "../../../app/steps/stepRecord";
 import { mm } from "../../../core/units";
 import { bandWords, firstTrail, trialStop } from "../../../text/stops";
-import { ReadingInput, useTypedLength } from "../../kit/stop/ReadingInput";
+import { ReadingInput } from "../../kit/stop/ReadingInput";
+import { useTypedLength } from "../../kit/stop/useTypedLength";
 import { StepFrame } from "../../kit/stop/StepFrame";
 import { WorkPictureOf } from "../../kit/stop/WorkPictureOf";
 import type { StepAtHand } from "../../kit/stop/useStep";
@@ -69,7 +70,6 @@ export function TrialStop({ at }: { readonly at: StepAtHand }) {
         ))}
       </ul>
       <ReadingInput
-        key={moment}
         draftKey={trialDraftKeys[moment]}
         label={trialStop.what[moment]}
         expected={expected}
