@@ -76,7 +76,7 @@ export function cutSentence({ cut, layers }: PlannedPiece, step: LengthStep, bat
 }
 
 export const featherWords = (feather: number, step: LengthStep): string =>
-  feather === 0 ? "leave the edges square" : `feather the edge over its last ${shownLength(mm(feather), step)}`;
+  feather === 0 ? "leave the edges square" : `feather the last ${shownLength(mm(feather), step)}`;
 
 export function cutSize(cut: LayerCut, step: LengthStep): string {
   switch (cut.shape) {

@@ -70,9 +70,7 @@ export function cutSentence({ cut, layers }: PlannedPiece, step: LengthStep, bat
 }
 
 export const featherWords = (feather: number, step: LengthStep): string =>
-  feather === 0
-    ? "die Kanten gerade lassen"
-    : `den Rand auf den letzten ${shownLength(mm(feather), step)} dünn auszupfen`;
+  feather === 0 ? "die Kanten gerade lassen" : `die letzten ${shownLength(mm(feather), step)} dünn auszupfen`;
 
 export function cutSize(cut: LayerCut, step: LengthStep): string {
   switch (cut.shape) {
