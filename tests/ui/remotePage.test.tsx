@@ -94,7 +94,7 @@ test("the phone comes in by the code, has three buttons and the act, and says wh
   expect(sessionStorage.length).toBe(0);
 });
 
-test("where no tool is shared the phone says what is missing, and the class view how to share it", async () => {
+test("where no tool is shared the phone says what is missing, and the class view offers nothing but how to share", async () => {
   isServed = false;
   render(<RemotePage />);
   expect(await screen.findByText(remoteWords.notOffered)).toBeTruthy();
@@ -108,6 +108,8 @@ test("where no tool is shared the phone says what is missing, and the class view
   expect(screen.queryByRole("button", { name: remoteWords.control })).toBeNull();
   fireEvent.keyDown(window, { key: "r" });
   expect(screen.getByText(classRemoteWords.notShared)).toBeTruthy();
+  expect(screen.queryByRole("button", { name: classRemoteWords.stop })).toBeNull();
+  await act(async () => {});
   expect(posted).toEqual([]);
 });
 
@@ -139,6 +141,9 @@ test("the class view shows the code, follows the phone, and tells it the act of 
   expect(covered()).toBe("shown");
   await tell("rooms/r1", { kind: "move", move: "cover" });
   expect(covered()).toBe("covered");
+  // The panel is out of the way once the phone moves; the phone stays.
+  expect(screen.queryByText(classRemoteWords.title)).toBeNull();
+  fireEvent.click(control);
   fireEvent.click(screen.getByRole("button", { name: classRemoteWords.disconnect }));
   expect(posted.at(-1)?.at).toBe("rooms/r1/free");
   fireEvent.click(screen.getByRole("button", { name: classRemoteWords.stop }));

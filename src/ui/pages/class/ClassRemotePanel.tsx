@@ -16,7 +16,12 @@ export function ClassRemotePanel({ remote, onClose }: { readonly remote: ClassRe
   }, [isAsked, isOffered, start]);
   if (!isOffered)
     return (
-      <ClassPanel id="class-remote-title" title={classRemoteWords.title} className="class-session" onClose={onClose}>
+      <ClassPanel
+        id="class-remote-title"
+        title={classRemoteWords.title}
+        className="class-session class-note-panel"
+        onClose={onClose}
+      >
         <p>{classRemoteWords.notShared}</p>
       </ClassPanel>
     );

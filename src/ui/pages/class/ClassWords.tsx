@@ -132,6 +132,9 @@ export function classSaid(
   const act = withoutFigures(headline);
   return {
     headline: act === "" ? classWords.tuneCovered : act,
-    rest: step.do === "pin" ? placeWithoutFigures(rest) : withoutFigures(rest),
+    rest: nobodysFigures.has(step.do) ? rest : step.do === "pin" ? placeWithoutFigures(rest) : withoutFigures(rest),
   };
 }
+
+/** How tall the strip of the trial is and how far from an edge is basted are the same for everybody. */
+const nobodysFigures: ReadonlySet<Step["do"]> = new Set(["trial", "baste"]);
