@@ -48,7 +48,6 @@ export const classWords = {
   shouldBeThere: "should be on target",
   over: "over",
   overCover: "over the cover",
-  measuredHere: "the tape reads",
   guessed: "estimated",
   covered: "covered",
   figuresCovered: "The figures are covered.",

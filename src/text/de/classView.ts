@@ -64,7 +64,6 @@ export const classWords = {
     readonly [part in TapePartName]: string;
   },
   overCover: "über dem Bezug",
-  measuredHere: "das Maßband zeigt",
   checkCovered: "Noch einmal messen.",
   tuneCovered: "Das Polster ausgleichen.",
   whose: (name: string, isCovered: boolean): string =>
