@@ -1,5 +1,5 @@
 import type { LengthUnit } from "../../core/lengthText";
-import { onTarget } from "../../core/tolerances";
+import { onTargetAsRead } from "../../core/tolerances";
 import { type Millimetres, mm } from "../../core/units";
 
 /**
@@ -48,14 +48,13 @@ function keysOf(whole: number, unit: LengthUnit): readonly TapeKey[] {
 export type Band = "less" | "onTarget" | "more";
 
 export const bandOf = (length: number, expected: number): Band =>
-  length < expected - onTarget - hair ? "less" : length > expected + onTarget + hair ? "more" : "onTarget";
+  length < expected - onTargetAsRead ? "less" : length > expected + onTargetAsRead ? "more" : "onTarget";
 
 /** The lowest and the highest mark of the tape that are on target (mm), the ones its keys show so: an eighth of an inch apart, or a millimeter. */
 export function targetMarks(expected: Millimetres, unit: LengthUnit): readonly [from: Millimetres, to: Millimetres] {
   const mark = unit === "in" ? rowMm.in / 8 : 1;
-  const reach = onTarget + hair;
-  return [mm(Math.ceil((expected - reach) / mark) * mark), mm(Math.floor((expected + reach) / mark) * mark)];
+  return [
+    mm(Math.ceil((expected - onTargetAsRead) / mark) * mark),
+    mm(Math.floor((expected + onTargetAsRead) / mark) * mark),
+  ];
 }
-
-/** Less than a tape shows (mm). */
-const hair = 0.05;
