@@ -34,7 +34,8 @@ function OpenTrialTable({ plan, input }: { readonly plan: Plan; readonly input: 
       <table className="sheet-table sheet-trial">
         <thead>
           <tr>
-            <HeadCells words={["", ...trialColumnNames]} />
+            <td />
+            <HeadCells words={trialColumnNames} />
           </tr>
           <tr>
             <HeadCells words={[gained, ...columns.map(({ gain }) => between(bare(gain.from), bare(gain.to)))]} />
