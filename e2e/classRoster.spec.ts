@@ -66,8 +66,8 @@ test("everyone’s padding sheets print at one press: each page is one that prin
   }
 });
 
-/** Pages of one person alone have no foot. */
-const withFoot = (text: string, name: string): string => `${name} ${text.trim()}`;
+/** At the foot of one person's own sheets stand their numbers, and of a stack for a class the name in their place. */
+const withFoot = (text: string, name: string): string => text.trim().replace(/^\d+ \/ \d+/, name);
 
 /** Broken on purpose: cells too high for one page. Seen to fail. */
 test("blank measuring sheets take a page each on both papers, named or by numbers, in letters of ten points", async ({
