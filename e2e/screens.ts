@@ -129,7 +129,6 @@ const walk: readonly Screen[] = [
       await openPlace(page, "class", ".class-action");
       await page.keyboard.press("Home");
       await page.keyboard.press("PageDown");
-      await page.keyboard.press("c");
       await page.locator(".class-lines").waitFor();
     },
   },
