@@ -1,3 +1,4 @@
+import { upperFirst } from "./upperFirst";
 import type { AboveTurn } from "../core/above/aboveTurn";
 import type {
   AboveReading,
@@ -11,7 +12,7 @@ import { halfLayers } from "../core/above/upperChest";
 import type { LengthStep } from "../core/lengthText";
 import type { PatternPart } from "../core/pattern/patternPart";
 import { measurementInSentence } from "./measurements";
-import { featherWords, layerCount, upperFirst } from "./pieces";
+import { featherWords, layerCount } from "./pieces";
 import { shownLength } from "./shownLength";
 import { writtenLength } from "./writtenLength";
 

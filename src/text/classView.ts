@@ -1,3 +1,4 @@
+import { upperFirst } from "./upperFirst";
 import type { LevelName } from "../core/body/vocabulary";
 import type { LengthUnit } from "../core/lengthText";
 import { levelWords } from "./pictures";
@@ -182,7 +183,7 @@ export const clockText = (seconds: number): string =>
 export const classPicture = {
   /** Above LEFT and RIGHT at the corners of the section. */
   wearers: "WEARER’S",
-  title: (level: string, where: string): string => `${capital(level)} seen from above, ${where}`,
+  title: (level: string, where: string): string => `${upperFirst(level)} seen from above, ${where}`,
   bare: "the bare form",
   after: (order: number): string => `after piece ${order}`,
   /** With the person covered the outline is not drawn. */
@@ -191,5 +192,3 @@ export const classPicture = {
   description: (count: number): string =>
     `The form in the middle, ${count === 0 ? "no batting" : count === 1 ? "one layer of batting" : `${count} layers of batting`} around it, and the person’s outline as a chalk line; the tint between them is what is still to fill.`,
 } as const;
-
-export const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);

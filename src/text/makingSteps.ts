@@ -1,3 +1,4 @@
+import { upperFirst } from "./upperFirst";
 import { handLengths, tiltTold } from "../app/steps/handLengths";
 import type { StepFacts } from "../app/steps/stepFacts";
 import type { MakingStepName } from "../app/steps/makingSteps";
@@ -144,7 +145,7 @@ function correctWords(off: readonly CoverOff[], write: (length: number) => strin
   const isShort = off.some(({ over }) => over < 0);
   return [
     "Correct the cover at the sides.",
-    `Unpick the side seams there. ${capital(each.join("; "))}: a quarter of it on every edge of both side seams. Sew them again, pins out and counted.${isShort ? " Where that is not enough, lay a thin piece of batting beneath." : ""}`,
+    `Unpick the side seams there. ${upperFirst(each.join("; "))}: a quarter of it on every edge of both side seams. Sew them again, pins out and counted.${isShort ? " Where that is not enough, lay a thin piece of batting beneath." : ""}`,
   ];
 }
 
@@ -210,8 +211,6 @@ const measureAgain = (facts: StepFacts | undefined): string =>
   facts?.measureAgain == null
     ? "Measure the person again in three months, or when a garment disagrees."
     : `Measure the person again on ${dateText(facts.measureAgain)}, or when a garment disagrees.`;
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** What the button says. */
 export const makingDone: { readonly [name in AfterPaddingName]: string } = {

@@ -1,3 +1,4 @@
+import { upperFirst } from "./upperFirst";
 /** Words of the padding: what to do next, and how far each stretch of the tape still has to go. */
 export const tapePartNames = { girth: "all around", frontArc: "front", backArc: "back" } as const;
 export type TapePartName = keyof typeof tapePartNames;
@@ -40,8 +41,7 @@ export const paddingWords = {
   follows: (length: string): string => `works out at ${length}`,
   pad: "Number pad for the measurement",
   keep: "Save the measurement",
-  kept: (what: string, length: string, left: string): string =>
-    `${what.charAt(0).toUpperCase()}${what.slice(1)} ${length}: ${left}.`,
+  kept: (what: string, length: string, left: string): string => `${upperFirst(what)} ${length}: ${left}.`,
   awake: "Leave the screen on while I pin",
   awakeOn: "The screen stays on.",
   awakeRefused: "This device did not allow it.",

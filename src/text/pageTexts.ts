@@ -1,3 +1,4 @@
+import { upperFirst } from "./upperFirst";
 import type { LevelName } from "../core/body/vocabulary";
 import type { MeasurementText } from "./measurementText";
 import { lineWords } from "./pictures";
@@ -29,7 +30,7 @@ export const heightText = (level: LevelName): MeasurementText => ({
   onBody: `Tape a measuring tape to a door frame with its zero at the floor, and stand side-on to it with the arm raised. Lead a square from ${landmarks[level]} to the tape and read it.`,
   alone: `Stick a small flag of removable tape to a door frame at the height of ${landmarks[level]}, look in a mirror that it is level, then step away and measure.`,
   onForm: `Stand a ruler or stick upright beside the form and mark the height of its ${lineWords[level]}. Measure the height of the mark; a table serves as the floor if all heights start there.`,
-  landmark: `${landmarks[level].charAt(0).toUpperCase()}${landmarks[level].slice(1)}, at the side.`,
+  landmark: `${upperFirst(landmarks[level])}, at the side.`,
   mistake: sameFloor,
 });
 

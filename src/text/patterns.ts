@@ -1,3 +1,4 @@
+import { upperFirst } from "./upperFirst";
 import { coverMatters } from "../core/cover/coverMatters";
 import type { CoverPanelName } from "../core/cover/coverPanels";
 import type { FittedCover } from "../core/cover/fittedCover";
@@ -7,7 +8,7 @@ import { armPartWords } from "./arm";
 import { aboveLayerWords } from "./above";
 import { pieceName, planWords } from "./plan";
 import { pictureWords } from "./pictures";
-import { featherWords, upperFirst } from "./pieces";
+import { featherWords } from "./pieces";
 
 /** What is written on every part at its true size, in one unit. */
 export const patternTitles = (step: LengthStep): PatternTitles => ({

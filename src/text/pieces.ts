@@ -1,3 +1,4 @@
+import { upperFirst } from "./upperFirst";
 import type { LengthStep } from "../core/lengthText";
 import type { LayerCut } from "../core/padding/layerCut";
 import type { PieceName } from "../core/padding/piece";
@@ -95,5 +96,3 @@ const widest = ({ widths, topWidth, bottomWidth }: Extract<LayerCut, { readonly 
   mm(Math.max(topWidth, bottomWidth, ...widths.map(({ left, right }) => left + right)));
 
 const countWords: { readonly [count: number]: string } = { 2: "two", 3: "three", 4: "four", 5: "five", 6: "six" };
-
-export const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

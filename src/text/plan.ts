@@ -1,3 +1,4 @@
+import { upperFirst } from "./upperFirst";
 import type { LevelName } from "../core/body/vocabulary";
 import type { LengthStep } from "../core/lengthText";
 import type { Anchor } from "../core/padding/layer";
@@ -46,7 +47,7 @@ const kindWords: { readonly [kind in PieceKind]: string } = {
 /** What a piece is called at the head of something. */
 export function pieceName(piece: PieceName): string {
   const words = pieceWords(piece);
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return upperFirst(words);
 }
 
 /** What a piece is called within a sentence: its place, what it is, and a number from the second such piece on. */

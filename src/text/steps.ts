@@ -1,3 +1,4 @@
+import { upperFirst } from "./upperFirst";
 import type { BuildAbove } from "../core/above/buildAbove";
 import { levelNames } from "../core/body/vocabulary";
 import { handLengths, largerLine } from "../app/steps/handLengths";
@@ -198,5 +199,3 @@ function listed(names: readonly string[]): string {
   const last = names[names.length - 1] ?? "";
   return names.length < 2 ? last : `${names.slice(0, -1).join(", ")} and ${last}`;
 }
-
-const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

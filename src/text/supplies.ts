@@ -1,3 +1,4 @@
+import { upperFirst } from "./upperFirst";
 import { type BattingLayout, type BattingSheet, layingGap, lengthOfRoll } from "../app/supplies/battingLayout";
 import type { ClassSupplies } from "../app/supplies/classSupplies";
 import type { CoverCloth } from "../app/supplies/coverCloth";
@@ -13,7 +14,6 @@ import {
   type ClothWidthId,
 } from "../core/supplies/goods";
 import { type Millimetres, mm } from "../core/units";
-import { upperFirst } from "./pieces";
 import { clothSize } from "./clothSize";
 import { noBreakSpace, shownLength, unbroken } from "./shownLength";
 

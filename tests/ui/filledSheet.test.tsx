@@ -1,3 +1,4 @@
+import { upperFirst } from "../../src/text/upperFirst";
 import { fireEvent, render, screen, within } from "@testing-library/react";
 import { describe, expect, test, vi } from "vitest";
 import demoFile from "../../shared/demo-fitting.json";
@@ -12,7 +13,7 @@ import { Announcer } from "../../src/ui/kit/Announcer";
 import { StoreProvider } from "../../src/ui/kit/useStore";
 import { FilledSheet } from "../../src/ui/pages/padding/FilledSheet";
 import { filledSheetWords } from "../../src/text/filledSheet";
-import { numberedName, upperFirst } from "../../src/text/pieces";
+import { numberedName } from "../../src/text/pieces";
 import { levelWords } from "../../src/text/pictures";
 import { fittingOf } from "../tools/commandWalk";
 

@@ -150,7 +150,7 @@ describe("the padding sheet says the steps", () => {
   test("what the trial's strip gained says the layers, in columns that the tuning tables ask for; once a trial is noted the plan goes by it", () => {
     const open = paper(demo).container;
     const heads = [...open.querySelectorAll("[data-step=trial] .sheet-trial thead tr")].map((row) =>
-      [...row.querySelectorAll("th")].map((cell) => cell.textContent ?? ""),
+      [...row.querySelectorAll("th, td")].map((cell) => cell.textContent ?? ""),
     );
     expect(heads[0]?.slice(1)).toEqual(["A", "B", "C", "D", "E"]);
     // Every column has a floor and a ceiling, and the sheet says what to do beyond them.

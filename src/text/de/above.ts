@@ -1,3 +1,4 @@
+import { upperFirst } from "../upperFirst";
 import type { AboveTurn } from "../../core/above/aboveTurn";
 import type {
   AboveReading,
@@ -12,7 +13,7 @@ import type { LengthStep } from "../../core/lengthText";
 import type { PatternPart } from "../../core/pattern/patternPart";
 import type { AboveWords } from "../above";
 import { shownLength } from "../shownLength";
-import { listed, upperFirst } from "./grammar/listed";
+import { listed } from "./grammar/listed";
 import { measurementInSentence } from "./measurements";
 import { featherWords, layerCount } from "./pieces";
 import { writtenLength } from "./writtenLength";

@@ -1,3 +1,4 @@
+import { upperFirst } from "../upperFirst";
 import type { FittingArm } from "../../app/arm/fittingArm";
 import { usualPlate } from "../../core/arm/armCap";
 import type { ArmPartName } from "../../core/arm/armParts";
@@ -8,7 +9,6 @@ import type { ArmLineName } from "../../core/pattern/patternPart";
 import type { Millimetres } from "../../core/units";
 import type { ArmHeld, ArmStepName, ArmStepText } from "../arm";
 import { shownLength } from "../shownLength";
-import { upperFirst } from "./grammar/listed";
 import { measurementInSentence } from "./measurements";
 import { writtenLength } from "./writtenLength";
 

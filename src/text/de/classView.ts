@@ -1,13 +1,13 @@
+import { upperFirst } from "../upperFirst";
 import type { StepName } from "../../app/steps/step";
 import type { LengthUnit } from "../../core/lengthText";
 import type { TapePartName } from "../padding";
 import type { LevelName } from "../../core/body/vocabulary";
 import { durationText } from "../classView";
-import { upperFirst } from "./grammar/listed";
 import { levelWords } from "./pictures";
 import { sampleTitle } from "./workroom";
 
-export { capital, clockText, durationText } from "../classView";
+export { clockText, durationText } from "../classView";
 
 export const classWords = {
   title: "Kursansicht",

@@ -1,3 +1,4 @@
+import { upperFirst } from "../upperFirst";
 import type { CoverOff, Step, StepName } from "../../app/steps/step";
 import { handLengths, tiltTold } from "../../app/steps/handLengths";
 import type { StepFacts } from "../../app/steps/stepFacts";
@@ -10,7 +11,7 @@ import { shownLength } from "../shownLength";
 import { armStepNames, armStepText } from "./arm";
 import { heldBy } from "./formKinds";
 import { atLevel, theLevel } from "./grammar/levels";
-import { listed, upperFirst } from "./grammar/listed";
+import { listed } from "./grammar/listed";
 import { levelList } from "./learning";
 import { dateText } from "./moment";
 import { levelWords } from "./pictures";

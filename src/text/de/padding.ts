@@ -1,5 +1,5 @@
+import { upperFirst } from "../upperFirst";
 import type { RemainingKind, Standing, TapePartName } from "../padding";
-import { upperFirst } from "./grammar/listed";
 
 export type { RemainingKind, Standing, TapePartName } from "../padding";
 

@@ -1,3 +1,4 @@
+import { upperFirst } from "../upperFirst";
 import type { PatternTitles } from "../../app/patterns/fittingPatterns";
 import { coverMatters } from "../../core/cover/coverMatters";
 import type { CoverPanelName } from "../../core/cover/coverPanels";
@@ -7,7 +8,7 @@ import { aboveLayerWords } from "./above";
 import { armPartWords } from "./arm";
 import { battingName } from "./grammar/battingName";
 import { pictureWords } from "./pictures";
-import { featherWords, upperFirst } from "./pieces";
+import { featherWords } from "./pieces";
 import { pieceName, planWords } from "./plan";
 
 /** The command alone says these, and it speaks English. */

@@ -1,5 +1,5 @@
+import { upperFirst } from "../upperFirst";
 import type { KnownLength, SectionTold, ThicknessTold } from "../pictureTexts";
-import { upperFirst } from "./grammar/listed";
 
 export type { KnownLength, SectionTold, ThicknessTold } from "../pictureTexts";
 

@@ -1,13 +1,12 @@
+import { upperFirst } from "../upperFirst";
 import type { LengthStep } from "../../core/lengthText";
 import type { LayerCut } from "../../core/padding/layerCut";
 import type { PieceName } from "../../core/padding/piece";
 import type { PlannedLevel, PlannedPiece } from "../../core/plan/plan";
 import { mm } from "../../core/units";
 import { shownLength, unbroken } from "../shownLength";
-import { countWord, upperFirst } from "./grammar/listed";
+import { countWord } from "./grammar/listed";
 import { pieceName, pieceWords, planWords } from "./plan";
-
-export { upperFirst } from "./grammar/listed";
 
 export const numberedName = (piece: PieceName & Pick<PlannedPiece, "order">): string =>
   `${piece.order}. ${pieceName(piece)}`;

@@ -1,3 +1,4 @@
+import { upperFirst } from "../upperFirst";
 import type { LevelName } from "../../core/body/vocabulary";
 import type { LengthStep } from "../../core/lengthText";
 import type { Anchor } from "../../core/padding/layer";
@@ -7,7 +8,6 @@ import { type Millimetres, mm } from "../../core/units";
 import type { PlanWords } from "../../document/planFile";
 import { formMatterText } from "./formMatters";
 import { atLevel, inflected } from "./grammar/levels";
-import { upperFirst } from "./grammar/listed";
 import { linesWords } from "./linesAtForm";
 import { lineWords } from "./pictures";
 import { writtenLength } from "./writtenLength";

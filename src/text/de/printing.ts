@@ -1,7 +1,8 @@
+import { upperFirst } from "../upperFirst";
 import type { TapePartName } from "../padding";
 import { shortCautions } from "./cautions";
 import { battingName } from "./grammar/battingName";
-import { listed, upperFirst } from "./grammar/listed";
+import { listed } from "./grammar/listed";
 import { tapePartNames } from "./padding";
 import { layerCount } from "./pieces";
 

@@ -1,3 +1,4 @@
+import { upperFirst } from "../upperFirst";
 import { handLengths, largerLine } from "../../app/steps/handLengths";
 import { trialHeight } from "../../core/plan/trialPiece";
 import type { Step, TuneAct } from "../../app/steps/step";
@@ -11,7 +12,7 @@ import { aboveWords, turnWords } from "./above";
 import { makingWords } from "./makingSteps";
 import { readyWords, unsaidForm } from "./formKinds";
 import { atLevel, inflected, theLevel } from "./grammar/levels";
-import { listed, upperFirst } from "./grammar/listed";
+import { listed } from "./grammar/listed";
 import { levelList } from "./learning";
 import { levelWords, lineWords } from "./pictures";
 import { cutSentence, layerCount, pinSentence, thePiece } from "./pieces";

@@ -1,3 +1,4 @@
+import { upperFirst } from "../upperFirst";
 import { type BattingLayout, type BattingSheet, layingGap, lengthOfRoll } from "../../app/supplies/battingLayout";
 import type { ClassSupplies } from "../../app/supplies/classSupplies";
 import { yardMm } from "../../app/supplies/cost";
@@ -11,7 +12,6 @@ import { clothSize } from "../clothSize";
 import { noBreakSpace, shownLength } from "../shownLength";
 import { shopLength as englishShopLength } from "../supplies";
 import { battingName } from "./grammar/battingName";
-import { upperFirst } from "./grammar/listed";
 
 export { goodsOffered } from "../supplies";
 

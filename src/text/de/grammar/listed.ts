@@ -2,8 +2,6 @@
 export const listed = (words: readonly string[], joined = "und"): string =>
   words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} ${joined} ${words.at(-1) ?? ""}`;
 
-export const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
 const counts: readonly (string | undefined)[] = [undefined, undefined, "zwei", "drei", "vier", "fünf", "sechs"];
 
 /** A count as a word as far as six, for things of more than one. */

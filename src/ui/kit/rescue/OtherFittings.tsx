@@ -8,7 +8,7 @@ import { writeFitting } from "../../../document/fitting";
 import { momentText, presentInstant } from "../../../text/moment";
 import { useShelf } from "../shelf/shelf";
 import { useListing } from "../shelf/useListing";
-import { useGoOn } from "../useGoOn";
+import { useOpening } from "../shelf/useOpening";
 import { libraryWords } from "../../../text/library";
 import { rescueWords } from "../../../text/rescue";
 
@@ -26,16 +26,15 @@ export function OtherFittings() {
 function Others({ autosave }: { readonly autosave: Autosave }) {
   const found = useListing(autosave);
   const [said, setSaid] = useState("");
-  const goOn = useGoOn();
+  const opened = useOpening(autosave);
   if (found.kind === "looking") return <p className="quiet">{libraryWords.loading}</p>;
   if (found.kind === "notRead") return <p className="caution">{rescueWords.othersUnread}</p>;
   const others = found.listing.fittings.filter(
     (one) => listedId(one) !== autosave.openId() && !(one.kind === "fitting" && one.entry.deletedAt !== null),
   );
   const open = async (id: string) => {
-    const outcome = await autosave.open(id);
-    if (outcome === "open") goOn();
-    else setSaid(outcome === "notKept" ? libraryWords.notKept : libraryWords.cannotOpen);
+    const refusal = await opened(id);
+    if (refusal !== null) setSaid(refusal);
   };
   if (others.length === 0) return <p className="quiet">{rescueWords.noOthers}</p>;
   return (

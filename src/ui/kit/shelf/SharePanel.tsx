@@ -112,7 +112,7 @@ function Code({ picture }: { readonly picture: QrPicture }) {
           {shareWords.large}
         </button>
       </div>
-      <dialog ref={large} className="code-large" aria-label={shareWords.codeLabel}>
+      <dialog ref={large} className="over-all code-large" aria-label={shareWords.codeLabel}>
         <Squares picture={picture} label={shareWords.codeLabel} />
         <button type="button" className="patch" onClick={() => large.current?.close()}>
           {shareWords.small}

@@ -12,9 +12,8 @@ import { filesSentences, linksSentences, type OpenedFile, refusalAmong } from ".
 import { intakeWords } from "../../../text/files";
 import { libraryWords } from "../../../text/library";
 import { useAnnounce } from "../Announcer";
-import { goTo } from "../page";
-import { useStoreItself, useUnit } from "../useStore";
-import { whereWorkStands } from "../../../app/progress/whereWorkStands";
+import { useUnit } from "../useStore";
+import { useOpening } from "./useOpening";
 import { listMayHaveChanged } from "./shelf";
 import { lookForGone } from "./useListing";
 
@@ -41,7 +40,7 @@ export interface Intake {
 /** Takes fittings in from files and links, says what came of it, and offers to undo it, or to add what is here already. */
 export function useIntake(autosave: Autosave, titles: readonly string[]): Intake {
   const unit = useUnit();
-  const store = useStoreItself();
+  const opened = useOpening(autosave);
   const { storage } = autosave.context;
   const [report, setReport] = useState<IntakeReport>(reportOf([], []));
   const tell = useTell(autosave, setReport);
@@ -80,9 +79,8 @@ export function useIntake(autosave: Autosave, titles: readonly string[]): Intake
   };
   const [only] = report.added;
   const openOnly = async (id: string) => {
-    const outcome = await autosave.open(id);
-    if (outcome === "open") goTo(whereWorkStands(store.getState().fitting));
-    else tell({ ...report, sentences: [outcome === "notKept" ? libraryWords.notKept : libraryWords.cannotOpen] });
+    const refusal = await opened(id);
+    if (refusal !== null) tell({ ...report, sentences: [refusal] });
   };
   const openAdded = only === undefined || report.added.length > 1 ? null : () => openOnly(only);
   return { report, openFiles, openLinks, addAnyway, undo, openAdded };

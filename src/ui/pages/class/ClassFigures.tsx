@@ -1,9 +1,10 @@
+import { upperFirst } from "../../../text/upperFirst";
 import { Fragment } from "react";
 import { type TapePart, tapeParts } from "../../../app/progress/padProgress";
 import { tapeStep } from "../../../core/lengthText";
 import { remaining, remainingText } from "../../../text/remaining";
 import { levelWords } from "../../../text/pictures";
-import { capital, classWords } from "../../../text/classView";
+import { classWords } from "../../../text/classView";
 import { stripSpan, type ClassView } from "../../../app/classView/classView";
 import { ClassStrip } from "./ClassStrip";
 import { HeadCells } from "../../kit/HeadCells";
@@ -19,7 +20,7 @@ export function ClassFigures({ view }: { readonly view: ClassView }) {
     <section className="class-figures" aria-label={classWords.figures}>
       <table className="class-table">
         <caption className="class-level">
-          {capital(levelWords[level.name])} <span className="class-unit">{classWords.inUnit[unit]}</span>
+          {upperFirst(levelWords[level.name])} <span className="class-unit">{classWords.inUnit[unit]}</span>
         </caption>
         <thead>
           <tr>

@@ -1,3 +1,4 @@
+import { upperFirst } from "../../../text/upperFirst";
 import { useMemo } from "react";
 import type { LineAtForm } from "../../../app/progress/linesAtForm";
 import { tapeStep } from "../../../core/lengthText";
@@ -7,7 +8,7 @@ import { formMatterText } from "../../../text/formMatters";
 import { linesSheetWords, linesWords, markSpacing } from "../../../text/linesAtForm";
 import { shownLength } from "../../../text/shownLength";
 import { phoneQuery, useMediaQuery } from "../../kit/useScreen";
-import { capital, classWords } from "../../../text/classView";
+import { classWords } from "../../../text/classView";
 import type { ClassView } from "../../../app/classView/classView";
 import { formScene } from "./formScene";
 
@@ -35,7 +36,7 @@ export function ClassLines({ view: { plan, step: now, level, unit, isCovered } }
     { title: mark.tape.title, text: mark.tape.text },
   ];
   const reading = (["girth", "frontArc", "breadth"] as const).map((part) => ({
-    title: capital(read.part(part)),
+    title: upperFirst(read.part(part)),
     text: read.how(part),
   }));
   const steps = doing === "prepare-form" ? prepare.steps : doing === "read-lines" ? reading : marking;

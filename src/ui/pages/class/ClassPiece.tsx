@@ -1,9 +1,10 @@
+import { upperFirst } from "../../../text/upperFirst";
 import { useMemo } from "react";
 import type { ClassView } from "../../../app/classView/classView";
 import { fineStep, tapeStep } from "../../../core/lengthText";
 import type { Darts } from "../../../core/padding/layerCut";
 import type { PlannedPiece } from "../../../core/plan/plan";
-import { capital, classWords } from "../../../text/classView";
+import { classWords } from "../../../text/classView";
 import { lengthWriter } from "../../../text/lengthWriter";
 import { cutSize, featherWords, layerCount } from "../../../text/pieces";
 import { pieceName } from "../../../text/plan";
@@ -101,9 +102,9 @@ export const ClassPin = ({ view, piece }: PieceProps) => (
 
 type Row = readonly [name: string, words: string];
 
-const layersRow = (piece: PlannedPiece): Row => [facts.layers, capital(layerCount(piece.layers.length))];
+const layersRow = (piece: PlannedPiece): Row => [facts.layers, upperFirst(layerCount(piece.layers.length))];
 
-const edgeRow = (view: ClassView, piece: PlannedPiece): Row => [facts.edge, capital(edgeOf(view, piece))];
+const edgeRow = (view: ClassView, piece: PlannedPiece): Row => [facts.edge, upperFirst(edgeOf(view, piece))];
 
 /** How an edge is treated tells nothing of a body; how wide it is thinned may. */
 function edgeOf({ isCovered, unit }: ClassView, piece: PlannedPiece): string {
@@ -112,7 +113,7 @@ function edgeOf({ isCovered, unit }: ClassView, piece: PlannedPiece): string {
 }
 
 const handRows = (view: ClassView, piece: PlannedPiece): readonly Row[] =>
-  handSteps(view.step, `${capital(edgeOf(view, piece))}.`, view.facts).map(({ title, text }) => [title, text]);
+  handSteps(view.step, `${upperFirst(edgeOf(view, piece))}.`, view.facts).map(({ title, text }) => [title, text]);
 
 const Facts = ({ rows }: { readonly rows: readonly Row[] }) => (
   <dl className="class-facts">

@@ -1,10 +1,11 @@
+import { upperFirst } from "../../../text/upperFirst";
 import { type KeyboardEvent, useEffect, useState } from "react";
 import { type TypedName, type TypedReading, typedDoubt } from "../../../app/classView/classTyped";
 import type { ClassView } from "../../../app/classView/classView";
 import { type LengthProblem, fineStep, parseLength, tapeStep } from "../../../core/lengthText";
 import { mm } from "../../../core/units";
 import { trialTurns } from "../../../app/steps/stepRecord";
-import { capital, typedLabel, typedWords } from "../../../text/classView";
+import { typedLabel, typedWords } from "../../../text/classView";
 import { levelWords } from "../../../text/pictures";
 import { lengthProblemText } from "../../../text/problems";
 import { shownLength } from "../../../text/shownLength";
@@ -35,7 +36,7 @@ export function ClassTypedLine({ view, keep }: TypedLineProps) {
       <p className="class-typed-said" role="status">
         {problem === null ? saidOf(view) : lengthProblemText(problem, tapeStep[view.unit])}
       </p>
-      <span className="unseen">{step.do === "trial" ? "" : capital(levelWords[level.name])}</span>
+      <span className="unseen">{step.do === "trial" ? "" : upperFirst(levelWords[level.name])}</span>
     </form>
   );
 }

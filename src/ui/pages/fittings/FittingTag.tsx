@@ -1,5 +1,5 @@
 import { useId, useState } from "react";
-import { useGoOn } from "../../kit/useGoOn";
+import { useOpening } from "../../kit/shelf/useOpening";
 import { libraryWords } from "../../../text/library";
 import { ComparePanel } from "./ComparePanel";
 import { type TagPanel, type TagProps, titleOf, useOpened, useProgress } from "./fittingEntry";
@@ -15,16 +15,15 @@ export function FittingTag(props: TagProps) {
   const { entry } = listed;
   const [panel, setPanel] = useState<TagPanel | null>(null);
   const heading = useId();
-  const goOn = useGoOn();
+  const opened = useOpening(autosave);
   // The store is asked anew whenever the state of what is open changes.
   const isOnTable = useShelf(({ open }) => open !== null && autosave.openId() === entry.id);
   const progress = useProgress(autosave.context.storage, entry);
   const title = titleOf(listed);
   const isRemoved = entry.deletedAt !== null;
   const open = async () => {
-    const outcome = await autosave.open(entry.id);
-    if (outcome === "open") goOn();
-    else say(outcome === "notKept" ? libraryWords.notKept : libraryWords.cannotOpen);
+    const refusal = await opened(entry.id);
+    if (refusal !== null) say(refusal);
     listMayHaveChanged();
   };
   const more = () => setPanel(panel === null ? "actions" : null);

@@ -1,3 +1,4 @@
+import { upperFirst } from "../../../text/upperFirst";
 import { useState } from "react";
 import { type SheetMoment, sheetDraftKey } from "../../../app/session/commands";
 import { readingName } from "../../../app/progress/padProgress";
@@ -9,7 +10,6 @@ import { isStructure } from "../../../core/padding/piece";
 import type { Plan, PlannedPiece } from "../../../core/plan/plan";
 import { filledSheetWords } from "../../../text/filledSheet";
 import { tapePartNames } from "../../../text/padding";
-import { upperFirst } from "../../../text/pieces";
 import { levelWords } from "../../../text/pictures";
 import { planWords } from "../../../text/plan";
 import { DraftLength } from "../../kit/field/DraftLength";

@@ -1,8 +1,9 @@
+import { upperFirst } from "../../../text/upperFirst";
 import { isStructure } from "../../../core/padding/piece";
 import type { PlannedPiece } from "../../../core/plan/plan";
 import { mostLayersAbove } from "../../../document/fittingLimits";
 import { filledSheetWords } from "../../../text/filledSheet";
-import { numberedName, upperFirst } from "../../../text/pieces";
+import { numberedName } from "../../../text/pieces";
 
 /** How many layers each piece was cut of; none while it is not ticked. */
 export interface LayersOfPieces {

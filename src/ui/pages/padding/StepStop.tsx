@@ -1,3 +1,4 @@
+import { upperFirst } from "../../../text/upperFirst";
 import type { CurrentStep } from "../../../app/steps/currentStep";
 import { partOfStep } from "../../../app/steps/jobPart";
 import { plannedChanges } from "../../../app/steps/planAnew";
@@ -86,7 +87,7 @@ function PieceLook({ at: { plan, pinned }, piece, onBack }: PieceLookProps) {
       act="look-at"
       kind="working"
       title={pinSentence(piece)}
-      sentence={`${place.charAt(0).toUpperCase()}${place.slice(1)}, ${layerCount(piece.layers.length)}.`}
+      sentence={`${upperFirst(place)}, ${layerCount(piece.layers.length)}.`}
       picture={<WorkPictureOf plan={plan} on={pinned} now={[piece]} doing="pin" title={pinSentence(piece)} />}
       slab={{ words: stopWords.back, press: onBack, isReady: true }}
       ways={

@@ -1,3 +1,4 @@
+import { upperFirst } from "../../../text/upperFirst";
 import type { ReactNode } from "react";
 import { levelToMeasure } from "../../../app/progress/levelToMeasure";
 import { readingsOfPlace } from "../../../app/steps/placeReadings";
@@ -36,7 +37,7 @@ export function WorkStop({ at }: { readonly at: StepAtHand }) {
       ways={step.do === "tune" ? <TuneWays at={at} /> : null}
     >
       <CareOf at={at} />
-      <HandSteps steps={handSteps(step, `${feather.charAt(0).toUpperCase()}${feather.slice(1)}.`, at.facts)} />
+      <HandSteps steps={handSteps(step, `${upperFirst(feather)}.`, at.facts)} />
     </StepFrame>
   );
 }

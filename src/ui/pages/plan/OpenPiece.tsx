@@ -1,4 +1,4 @@
-import type { RefObject } from "react";
+import { useEffect, useRef } from "react";
 import type { Plan, PlannedPiece } from "../../../core/plan/plan";
 import { cutSentence, numberedName, placeSentence } from "../../../text/pieces";
 import { planningWords } from "../../../text/planning";
@@ -31,22 +31,26 @@ interface LargeCutProps {
   readonly piece: PlannedPiece;
   /** On a phone the words of the drawing are larger beside the piece. */
   readonly isPhone: boolean;
-  readonly dialog: RefObject<HTMLDialogElement | null>;
+  readonly onClose: () => void;
 }
 
 /** The same over the whole screen, to cut from: a dialog of the browser's own, which Escape closes. */
-export const LargeCut = ({ plan, piece, isPhone, dialog }: LargeCutProps) => (
-  <dialog ref={dialog} className="cut-large" aria-label={numberedName(piece)}>
-    <div className="row apart">
-      <h2>{numberedName(piece)}</h2>
-      <button type="button" className="patch patch-main" onClick={() => dialog.current?.close()}>
-        {planningWords.backToPlan}
-      </button>
-    </div>
-    <CutOfPiece key={piece.id} piece={piece} shownOn={isPhone ? "screen" : "largePaper"} />
-    <PieceSentences plan={plan} piece={piece} />
-  </dialog>
-);
+export function LargeCut({ plan, piece, isPhone, onClose }: LargeCutProps) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => dialog.current?.showModal(), []);
+  return (
+    <dialog ref={dialog} className="over-all cut-large" aria-label={numberedName(piece)} onClose={onClose}>
+      <div className="row apart">
+        <h2>{numberedName(piece)}</h2>
+        <button type="button" className="patch patch-main" onClick={() => dialog.current?.close()}>
+          {planningWords.backToPlan}
+        </button>
+      </div>
+      <CutOfPiece piece={piece} shownOn={isPhone ? "screen" : "largePaper"} />
+      <PieceSentences plan={plan} piece={piece} />
+    </dialog>
+  );
+}
 
 function PieceSentences({ plan, piece }: { readonly plan: Plan; readonly piece: PlannedPiece }) {
   const { step } = useLengths();

@@ -1,8 +1,9 @@
+import { upperFirst } from "../../../text/upperFirst";
 import { memo, useMemo } from "react";
 import { levelToMeasure } from "../../../app/progress/levelToMeasure";
 import type { Piece } from "../../../core/padding/piece";
 import type { Plan, PlannedPiece } from "../../../core/plan/plan";
-import { layerCount, upperFirst } from "../../../text/pieces";
+import { layerCount } from "../../../text/pieces";
 import { levelWords } from "../../../text/pictures";
 import { pieceName } from "../../../text/plan";
 import { planningWords } from "../../../text/planning";

@@ -1,4 +1,4 @@
-import { useRef, useState } from "react";
+import { useState } from "react";
 import type { Plan, PlannedPiece } from "../../../core/plan/plan";
 import { phoneQuery, useMediaQuery } from "../../kit/useScreen";
 import { LargeCut, OpenPiece } from "./OpenPiece";
@@ -8,20 +8,19 @@ import "./plan.css";
 /** All pieces and one of them open. On a phone a press on a piece shows its cut drawing over the whole screen. */
 export function PlanBoard({ plan }: { readonly plan: Plan }) {
   const [chosen, setChosen] = useState<string | null>(null);
-  const large = useRef<HTMLDialogElement>(null);
+  const [isLarge, setLarge] = useState(false);
   const isPhone = useMediaQuery(phoneQuery);
   const shown = plan.pieces.find(({ id }) => id === chosen) ?? plan.pieces[0];
   if (shown === undefined) return null;
-  const enlarge = () => large.current?.showModal();
   const show = ({ id }: PlannedPiece) => {
     setChosen(id);
-    if (isPhone) enlarge();
+    setLarge(isPhone);
   };
   return (
     <div className="plan-board">
       <PieceStrip plan={plan} shown={isPhone ? null : shown} onShow={show} />
-      {isPhone ? null : <OpenPiece plan={plan} piece={shown} onLarger={enlarge} />}
-      <LargeCut plan={plan} piece={shown} isPhone={isPhone} dialog={large} />
+      {isPhone ? null : <OpenPiece plan={plan} piece={shown} onLarger={() => setLarge(true)} />}
+      {isLarge ? <LargeCut plan={plan} piece={shown} isPhone={isPhone} onClose={() => setLarge(false)} /> : null}
     </div>
   );
 }

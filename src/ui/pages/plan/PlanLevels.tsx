@@ -1,3 +1,4 @@
+import { upperFirst } from "../../../text/upperFirst";
 import { useMemo, useState } from "react";
 import { torsoReadings } from "../../../core/body/levelReadings";
 import type { LevelName } from "../../../core/body/vocabulary";
@@ -31,7 +32,7 @@ export function PlanLevels({ plan }: { readonly plan: Plan }) {
         <Segments
           choices={plan.levels.map(({ name }) => ({
             key: name,
-            words: capital(levelWords[name]),
+            words: upperFirst(levelWords[name]),
             isChosen: name === level.name,
             choose: () => setChosen(name),
           }))}
@@ -74,8 +75,6 @@ function FormHeight({ level: { name, depthBelowNape } }: { readonly level: Plann
   const off = write(mm(Math.abs(depthBelowNape.value - own)));
   return <p className="quiet small">{planningWords.atBodyHeight(off, depthBelowNape.value > own, levelWords[name])}</p>;
 }
-
-const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
 
 interface LevelSectionProps {
   readonly plan: Plan;

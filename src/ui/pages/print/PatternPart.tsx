@@ -23,6 +23,16 @@ const clothKinds = ["knit", "woven"] as const;
 type PatternKind = keyof typeof patternScreenWords.files;
 const patternKinds: readonly PatternKind[] = ["letter", "a4", "sheet", "sheetA0", "svg", "dxf"];
 
+/** What became of the file that was asked for last. */
+type Drawn =
+  | { readonly state: "not" | "making" | "failed" }
+  | { readonly state: "done"; readonly pages: number | null };
+
+function drawnWords(drawn: Drawn): string {
+  if (drawn.state === "done") return patternScreenWords.made(drawn.pages);
+  return drawn.state === "not" ? "" : patternScreenWords[drawn.state];
+}
+
 /** The view for a projector is fetched when it is asked for. */
 const ProjectionView = latePart(() =>
   import("./projection/ProjectionView").then(({ ProjectionView }) => ProjectionView),
@@ -37,7 +47,7 @@ export function PatternPart() {
   const [cloth, setCloth] = useState<Cloth["kind"]>(chosen.kind);
   const [leftOut, setLeftOut] = useState<ReadonlySet<PatternGroup>>(new Set());
   const wish = { cloth: cloth === chosen.kind ? chosen : cloths[cloth], hasCover, leftOut };
-  const [said, setSaid] = useState("");
+  const [drawn, setDrawn] = useState<Drawn>({ state: "not" });
   const arm = derived.input === null ? null : armReading(derived.input.body);
   const there = patternGroups.filter(
     (group) => group === "batting" || (group === "cover" ? hasCover : arm?.kind === "whole"),
@@ -45,17 +55,18 @@ export function PatternPart() {
   const isNothing = there.every((group) => leftOut.has(group));
   const notes = arm === null ? [] : armNotes(arm, fittingStep(fitting));
   const offer = async (kind: PatternKind) => {
-    setSaid(patternScreenWords.making);
+    setDrawn({ state: "making" });
     try {
       const patterns = fittingPatterns(derived, fitting, wish, patternTitles(fittingStep(fitting)));
-      if (patterns !== null) {
+      if (patterns === null) setDrawn({ state: "not" });
+      else {
         const { writePatterns } = await import("../../../app/patterns/writePatterns");
         const { content, type, pages } = await writePatterns(patterns, kind, patternWords);
         offerFile(document, fileName("patterns", "", presentInstant(), type), content, type);
-        setSaid(patternScreenWords.made(pages));
+        setDrawn({ state: "done", pages });
       }
     } catch {
-      setSaid(patternScreenWords.failed);
+      setDrawn({ state: "failed" });
     }
   };
   const [thrown, setThrown] = useState<readonly TitledPart[] | null>(null);
@@ -90,7 +101,7 @@ export function PatternPart() {
             key={kind}
             type="button"
             className="patch"
-            disabled={isNothing || said === patternScreenWords.making}
+            disabled={isNothing || drawn.state === "making"}
             onClick={() => void offer(kind)}
           >
             {patternScreenWords.files[kind]}
@@ -104,7 +115,7 @@ export function PatternPart() {
         </button>
       </div>
       {thrown === null ? null : <ProjectionView parts={thrown} onClose={() => setThrown(null)} />}
-      <p role="status">{said}</p>
+      <p role="status">{drawnWords(drawn)}</p>
     </section>
   );
 }
@@ -125,7 +136,7 @@ function GroupTicks({ groups, leftOut, onLeaveOut }: GroupTicksProps) {
           <input
             type="checkbox"
             checked={!leftOut.has(group)}
-            onChange={() => onLeaveOut(new Set(leftOut.has(group) ? without(leftOut, group) : [...leftOut, group]))}
+            onChange={() => onLeaveOut(new Set(groups.filter((one) => leftOut.has(one) !== (one === group))))}
           />
           {patternScreenWords.groups[group]}
         </label>
@@ -134,6 +145,3 @@ function GroupTicks({ groups, leftOut, onLeaveOut }: GroupTicksProps) {
     </fieldset>
   );
 }
-
-const without = (leftOut: ReadonlySet<PatternGroup>, group: PatternGroup): readonly PatternGroup[] =>
-  [...leftOut].filter((one) => one !== group);
