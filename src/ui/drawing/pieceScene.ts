@@ -112,15 +112,15 @@ export interface PiecePicture {
   readonly shownOn?: ShownOn;
 }
 
-/** A small card on paper, a large drawing on paper, a screen, or the screen of a class, where the darts are told beside it. */
-export type ShownOn = "paper" | "largePaper" | "screen" | "class";
+/** A small card on paper, a large drawing on paper, a screen, or in brief: widths and height alone, where the rest is told elsewhere. */
+export type ShownOn = "paper" | "largePaper" | "screen" | "brief";
 
 /** How many lines of words would cover the whole picture across, and the piece in it down. */
 const linesOver: { readonly [place in ShownOn]: { readonly across: number; readonly down: number } } = {
   paper: { across: 25, down: 7.5 },
   largePaper: { across: 33, down: 12 },
   screen: { across: 24, down: 11 },
-  class: { across: 32, down: 13 },
+  brief: { across: 32, down: 13 },
 };
 
 /**
@@ -134,7 +134,7 @@ function panelScene({ piece, layer, title, lengths, shownOn = "paper" }: PiecePi
   const [right, left] = [Math.max(...outline.map((row) => row.right)), Math.max(...outline.map((row) => row.left))];
   const height = outline.at(-1)?.belowTop ?? 0;
   const { across, down } = linesOver[shownOn];
-  const beside = { left: even ? 1 : sideRoom, right: shownOn === "class" ? wordRoom - 1.5 : wordRoom };
+  const beside = { left: even ? 1 : sideRoom, right: shownOn === "brief" ? wordRoom - 1.5 : wordRoom };
   const size = Math.max((right + left) / (across - beside.left - beside.right), height / down);
   const words = writtenWords(rows, even, lengths);
   const sizes = widthWords(rows, words, { left, right, height, size, even });
@@ -151,7 +151,7 @@ function panelScene({ piece, layer, title, lengths, shownOn = "paper" }: PiecePi
     pictureWords.darts(from, count, lengths.write(width), lengths.write(depth)),
   );
   const foots =
-    shownOn === "class" ? [tall, ...centre] : [tall, ...linesDown(rows, lengths, across), edges, ...centre, ...darts];
+    shownOn === "brief" ? [tall, ...centre] : [tall, ...linesDown(rows, lengths, across), edges, ...centre, ...darts];
   const frameLeft = -right - beside.left * size - slack / 2;
   const middle = frameLeft + (across * size) / 2;
   return {

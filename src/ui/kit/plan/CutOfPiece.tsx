@@ -12,8 +12,8 @@ import "./cutOfPiece.css";
 
 interface CutOfPieceProps {
   readonly piece: PlannedPiece;
-  /** Over a whole screen the piece is as large beside its words as on a sheet of its own. */
-  readonly shownOn?: Extract<ShownOn, "screen" | "largePaper">;
+  /** How large the words are beside the piece, and whether they say all it takes to cut it, as they do if left out. */
+  readonly shownOn?: Exclude<ShownOn, "paper">;
 }
 
 /** Every layer has its own drawing; the outermost, which is the largest, is shown first. */

@@ -27,7 +27,7 @@ export function ClassCut({ view, piece }: PieceProps) {
   const name = pieceName(piece);
   const scene = useMemo(() => {
     if (isCovered) return cutSketch(piece, name);
-    const largest = layerPictures(piece, name, lengthWriter(unit), "class").at(-1);
+    const largest = layerPictures(piece, name, lengthWriter(unit), "brief").at(-1);
     return largest === undefined ? cutSketch(piece, name) : pieceScene(largest);
   }, [piece, name, unit, isCovered]);
   return (

@@ -21,7 +21,7 @@ export const OpenPiece = ({ plan, piece, onLarger }: OpenPieceProps) => (
         {planningWords.larger}
       </button>
     </div>
-    <CutOfPiece key={piece.id} piece={piece} />
+    <CutOfPiece key={piece.id} piece={piece} shownOn="brief" />
     <PieceSentences plan={plan} piece={piece} />
   </section>
 );
