@@ -92,6 +92,8 @@ describe("what a class reads and somebody types", () => {
     const bare = { girth: mm(600), frontArc: mm(300), backArc: mm(300) };
     expect(typedDoubt({ waistGirth: as(580) }, "waist", bare)).toBe("lessThanBare");
     expect(typedDoubt({ waistGirth: as(598) }, "waist", bare)).toBeNull();
+    expect(typedDoubt({ waistGirth: as(580) }, "waist", null)).toBeNull();
+    expect(typedDoubt({ waistGirth: as(580), waistFrontArc: as(581) }, "waist", null)).toBe("frontIsMore");
     expect(typedDoubt({ waistGirth: as(700), waistFrontArc: as(701) }, "waist", bare)).toBe("frontIsMore");
     expect(typedDoubt({ trialBare: as(600), trialWrapped: as(600) }, "waist", bare)).toBe("wrappedIsLess");
     expect(typedDoubt({ trialBare: as(600), trialWrapped: as(700) }, "waist", bare)).toBeNull();

@@ -93,15 +93,17 @@ function movedOn(now: LevelNow, before: TapeReading, after: TapeReading): LevelN
   return { girth: moved("girth"), frontArc: moved("frontArc"), backArc: moved("backArc") };
 }
 
-/** Why a typed reading cannot be right, whatever the batting: padding only adds, and the front is a part of the whole. */
+/** Why a typed reading cannot be right, whatever the batting: padding only adds, the front is a part of the whole, and the trial's strip adds as well. */
 export type TypedDoubt = "lessThanBare" | "frontIsMore" | "wrappedIsLess";
 
-export function typedDoubt(typed: TypedReadings, level: LevelName, bare: TapeReading): TypedDoubt | null {
+/** `bare` is what the bare form reads at the level; null where that is what is being read. */
+export function typedDoubt(typed: TypedReadings, level: LevelName, bare: TapeReading | null): TypedDoubt | null {
   const [girth, front] = [typed[`${level}Girth`]?.length, typed[`${level}FrontArc`]?.length];
   const { trialBare, trialWrapped } = typed;
   if (trialBare !== undefined && trialWrapped !== undefined && trialWrapped.length <= trialBare.length)
     return "wrappedIsLess";
   if (girth !== undefined && front !== undefined && front >= girth) return "frontIsMore";
+  if (bare === null) return null;
   const isLess = (length: Millimetres | undefined, least: number) =>
     length !== undefined && length < least - 3 * tapeAgreement;
   return isLess(girth, bare.girth) || isLess(front, bare.frontArc) ? "lessThanBare" : null;

@@ -4,7 +4,7 @@ import { type TypedName, type TypedReading, typedDoubt } from "../../../app/clas
 import type { ClassView } from "../../../app/classView/classView";
 import { type LengthProblem, fineStep, parseLength, tapeStep } from "../../../core/lengthText";
 import { mm } from "../../../core/units";
-import { trialTurns } from "../../../app/steps/stepRecord";
+import { layerOfTrial } from "../../../app/steps/stepRecord";
 import { typedLabel, typedWords } from "../../../text/classView";
 import { levelWords } from "../../../text/pictures";
 import { lengthProblemText } from "../../../text/problems";
@@ -43,11 +43,11 @@ export function ClassTypedLine({ view, keep }: TypedLineProps) {
 
 /** What follows from what was typed, or what is wrong with it; before anything was typed, that it stays here. */
 function saidOf({ typed, level, plan, step, unit }: ClassView): string {
-  const doubt = typedDoubt(typed, level.name, plan.bareForm[level.name]);
+  const doubt = typedDoubt(typed, level.name, step.do === "read-lines" ? null : plan.bareForm[level.name]);
   if (doubt !== null) return typedWords.doubts[doubt];
   const { trialBare, trialWrapped } = typed;
   if (step.do === "trial" && trialBare !== undefined && trialWrapped !== undefined) {
-    const layer = mm((trialWrapped.length - trialBare.length) / (2 * Math.PI * trialTurns));
+    const layer = layerOfTrial(mm(trialWrapped.length - trialBare.length));
     return typedWords.layer(shownLength(layer, fineStep[unit]));
   }
   return step.do === "read-lines"

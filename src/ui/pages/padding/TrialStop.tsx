@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { trialDraftKeys } from "../../../app/session/commands";
-import { trialTurns } from "../../../app/steps/stepRecord";
+import { trialGain } from "../../../app/steps/stepRecord";
 import { mm } from "../../../core/units";
 import { bandWords, firstTrail, trialStop } from "../../../text/stops";
 import { ReadingInput } from "../../kit/stop/ReadingInput";
@@ -18,9 +18,9 @@ export function TrialStop({ at }: { readonly at: StepAtHand }) {
   const [before, after] = [useTypedLength(trialDraftKeys.before), useTypedLength(trialDraftKeys.after)];
   const drafts = useDrafts().other;
   const { length } = moment === "before" ? before : after;
-  const layer = plan.pieces[0]?.layers[0]?.thickness ?? 6;
+  const layer = plan.pieces[0]?.layers[0]?.thickness ?? mm(6);
   const bare = before.length ?? plan.bareForm.waist.girth;
-  const expected = moment === "before" ? plan.bareForm.waist.girth : mm(bare + 2 * Math.PI * trialTurns * layer);
+  const expected = moment === "before" ? plan.bareForm.waist.girth : mm(bare + trialGain(layer));
   const isLess = moment === "after" && before.length !== null && length !== null && length <= before.length;
   const isReady = length !== null && !isLess;
   const keep = () => {
