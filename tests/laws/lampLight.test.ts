@@ -16,11 +16,11 @@ import { people } from "../tools/people";
 
 /**
  * The job on paper alone: the batting turns out otherwise than the packet says, the trial's strip tells which column, each piece is cut
- * of so many layers, the tape is read, and each tuning layer is cut as wide as its table says. Over 60 made-up people and
+ * of so many layers, the tape is read, and each tuning layer is cut as wide as its table says. Over 30 made-up people and
  * every column. Broken on purpose, both seen to fail: the columns turned around; the shortage looked up without the factor. (Which of
  * a piece's layers is left out makes no difference that this would see.)
  */
-const crowd = people(60).flatMap(({ body, form, batting }) => {
+const crowd = people(30).flatMap(({ body, form, batting }) => {
   const input = { body, form, batting };
   const plan = planFitting(input);
   return plan.pieces.some(isStructure) ? [{ input, plan, columns: layersByThickness(input, plan, 3) }] : [];
@@ -44,7 +44,7 @@ const cutTo = (piece: PlannedPiece, count: number, share: number): PlannedPiece 
 
 describe("with nothing but paper", () => {
   test("in the middle column every piece has the layers that are drawn", () => {
-    expect(crowd.length).toBeGreaterThan(40);
+    expect(crowd.length).toBeGreaterThan(20);
     for (const { plan, columns } of crowd) {
       const middle = columns.find(({ share }) => share === 1);
       expect(middle?.layers).toEqual(plan.pieces.filter(isStructure).map(({ layers }) => layers.length));
@@ -93,9 +93,9 @@ describe("with nothing but paper", () => {
             compared += 1;
           }
         }
-      expect(compared).toBeGreaterThan(400);
+      expect(compared).toBeGreaterThan(200);
       // With the figures as they are printed, and nothing done about it, other layers would be cut.
-      expect(bare).toBeGreaterThan(50);
+      expect(bare).toBeGreaterThan(25);
     },
   );
 
@@ -144,16 +144,8 @@ describe("with nothing but paper", () => {
       }
     const at = (all: readonly number[], share: number) =>
       all.toSorted((a, b) => a - b)[Math.floor(share * all.length)] ?? Number.NaN;
-    expect(misses.length).toBeGreaterThan(300);
+    expect(misses.length).toBeGreaterThan(150);
     expect(at(before, 0.5)).toBeGreaterThan(8);
-    console.log(
-      misses.length,
-      at(before, 0.5),
-      at(before, 0.95),
-      at(misses, 0.5),
-      at(misses, 0.95),
-      Math.max(...misses),
-    );
     expect(at(misses, 0.5)).toBeLessThan(median);
     expect(at(misses, 0.95)).toBeLessThan(most);
   });

@@ -8,5 +8,6 @@ export const plainTestFolders = [
   "gallery",
   "tools",
   "support",
+  "app",
 ] as const;
-export const pageTestFolders = ["ui", "app"] as const;
+export const pageTestFolders = ["ui"] as const;

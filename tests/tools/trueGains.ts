@@ -124,6 +124,10 @@ const isPointless = (id: QuestionId, order: readonly QuestionId[]): boolean =>
   ((id === "formGirths" || id === "formHeights") && order.includes("formLines")) ||
   (id === "bodyLengths" && order.includes("bodyHeights"));
 
+/** Nine in ten girths and fronts lie within this before anything is asked, and once the committed file's first questions are answered (mm). */
+export const leftAfter = (count: number): number =>
+  nineInTen(new Set(committed.order.slice(0, count).map(({ question }) => question as QuestionId)));
+
 /** What the committed file should say: its own order, or another one, with every figure reckoned anew. */
 export function gainsFile(order: readonly QuestionId[] | null) {
   const asked = order ?? (committed.order as readonly QuestionGain[]).map(({ question }) => question);
