@@ -122,7 +122,7 @@ test("a blank measuring sheet has every reading once, the needed ones first, and
   await chooseOnly(page, "A blank measuring sheet");
   const sheets = await page.locator(".sheet").count();
   for (const format of papers) {
-    const { pages } = await printed(page, format, 8);
+    const { pages } = await printed(page, format);
     expect(pages).toHaveLength(sheets);
     expect(pages.length).toBeGreaterThan(2);
     const all = pages.join(" ");

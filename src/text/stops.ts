@@ -175,6 +175,7 @@ export const bandWords = {
   tolerance: (within: string): string => `Within ${within} is on target.`,
   tap: "Tap what your tape reads.",
   another: "Type another figure",
+  nextReading: "What comes next",
   keys: "Back to the tape",
   tape: "Measuring tape",
   less: (than: string): string => `Less than ${than}`,

@@ -201,6 +201,8 @@ const depthOfLine = ({ level, depth }: { readonly level: LevelName; readonly dep
 /** Where the text of a reading still being typed is kept: of the bare form, and of the padding or its cover. */
 export const readingDraftKey = (name: MeasurementName): string => `reading.${name}`;
 export const paddedDraftKey = (name: MeasurementName): string => `padded.${name}`;
+/** Where the text of the next reading is kept while it is worked out which one that is. */
+export const aheadDraftKey = "padded.ahead";
 
 function withDraft(fitting: Fitting, of: DraftOwner, key: string, text: string | null): Fitting {
   const texts = fitting.drafts[of];

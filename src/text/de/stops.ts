@@ -172,6 +172,7 @@ export const bandWords = {
   tolerance: (within: string): string => `Auf ${within} genau ist am Ziel.`,
   tap: "Tippen Sie an, was Ihr Maßband zeigt.",
   another: "Eine andere Zahl eintippen",
+  nextReading: "Das nächste Maß",
   keys: "Zurück zum Maßband",
   tape: "Maßband",
   less: (than: string): string => `Weniger als ${than}`,

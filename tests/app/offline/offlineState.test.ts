@@ -1,4 +1,3 @@
-// @vitest-environment node
 import { expect, it } from "vitest";
 import { type OfflineState, startOffline } from "../../../src/app/offline/offlineState";
 

@@ -1,4 +1,3 @@
-// @vitest-environment node
 import { expect, it } from "vitest";
 import { comparedBodies } from "../../../src/app/share/comparison";
 import { fittingFrom } from "../storage/sampleFittings";

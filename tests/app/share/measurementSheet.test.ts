@@ -1,4 +1,3 @@
-// @vitest-environment node
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readCsv, writeCsv } from "../../../src/app/share/csvText";

@@ -1,4 +1,3 @@
-// @vitest-environment node
 import { crc32, inflateRawSync } from "node:zlib";
 import fc from "fast-check";
 import jsQR from "jsqr";

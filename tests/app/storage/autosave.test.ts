@@ -1,4 +1,3 @@
-// @vitest-environment node
 import { describe, expect, it } from "vitest";
 import { fittingStore } from "../../../src/app/session/store";
 import { type FittingRecord, sealedRecord } from "../../../src/app/storage/fittingRecord";

@@ -1,4 +1,3 @@
-// @vitest-environment node
 import { describe, expect, it } from "vitest";
 import { type FittingRecord, sealedRecord } from "../../../src/app/storage/fittingRecord";
 import { checkSum } from "../../../src/app/storage/checkSum";

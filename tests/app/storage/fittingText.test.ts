@@ -1,4 +1,3 @@
-// @vitest-environment node
 import { describe, expect, it } from "vitest";
 import { fittingText, isReadBack, sortedText } from "../../../src/app/storage/fittingText";
 import { type Fitting, type WorkEntry, writeFitting } from "../../../src/document/fitting";

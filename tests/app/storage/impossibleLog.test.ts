@@ -1,4 +1,3 @@
-// @vitest-environment node
 import { expect, test } from "vitest";
 import { sealedRecord } from "../../../src/app/storage/fittingRecord";
 import { fittingStorage } from "../../../src/app/storage/fittingStorage";

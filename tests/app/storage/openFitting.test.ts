@@ -1,4 +1,3 @@
-// @vitest-environment node
 import { describe, expect, it } from "vitest";
 import { fittingStorage } from "../../../src/app/storage/fittingStorage";
 import {

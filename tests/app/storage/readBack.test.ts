@@ -1,4 +1,3 @@
-// @vitest-environment node
 import { describe, expect, it } from "vitest";
 import { importFile } from "../../../src/app/share/fileImport";
 import type { ObjectStores } from "../../../src/app/storage/objectStores";

@@ -1,4 +1,3 @@
-// @vitest-environment node
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { longestWait, pauses, type QueuedSave, type SaveState, SaveQueue } from "../../../src/app/storage/saveQueue";

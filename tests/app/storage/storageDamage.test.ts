@@ -1,4 +1,3 @@
-// @vitest-environment node
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { ObjectStores } from "../../../src/app/storage/objectStores";

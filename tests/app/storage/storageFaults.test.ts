@@ -1,4 +1,3 @@
-// @vitest-environment node
 import { describe, expect, it } from "vitest";
 import { type FailureReason, failureReasons } from "../../../src/app/storage/objectStores";
 import { type FittingStorage, fittingStorage } from "../../../src/app/storage/fittingStorage";

@@ -1,4 +1,4 @@
-import { paddedDraftKey } from "../../../app/session/commands";
+import { aheadDraftKey, paddedDraftKey } from "../../../app/session/commands";
 import { readingsOfPlace } from "../../../app/steps/placeReadings";
 import type { MeasurementName } from "../../../core/body/vocabulary";
 import { mm } from "../../../core/units";
@@ -15,6 +15,7 @@ import { ReadingParts } from "./ReadingParts";
 import { SaveSlab } from "./SaveSlab";
 import { StepFrame } from "./StepFrame";
 import { ReadingPicture } from "./WorkPictureOf";
+import { useAheadInto } from "./useAheadInto";
 import { type StepAtHand, useReadingAsked } from "./useStep";
 
 /** The readings of one level, one after the other: what is typed goes to the one that is asked, and the last one goes on by itself. */
@@ -23,8 +24,9 @@ export function MeasureStop({ at }: { readonly at: StepAtHand }) {
   const level = step.levels[0] ?? "waist";
   const names = step.names.filter((name) => name.startsWith(level));
   const reading = useReadingAsked(at, names);
-  const { asked, next, keep, leaveOut } = reading;
+  const { asked, next, keep, leaveOut, isAhead } = reading;
   const draftKey = paddedDraftKey(asked);
+  useAheadInto(draftKey, isAhead);
   const expected = mm(step.expected[asked] ?? 0);
   const one = { ...step, levels: [level], names: [asked] };
   const [title, how] = step.do === "check" ? at.words : stepWords(one, saying);
@@ -48,7 +50,13 @@ export function MeasureStop({ at }: { readonly at: StepAtHand }) {
         </button>
       }
     >
-      <ReadingInput draftKey={draftKey} label={label} expected={expected} isRange onEnter={keep} />
+      <ReadingInput
+        draftKey={isAhead ? aheadDraftKey : draftKey}
+        label={isAhead ? bandWords.nextReading : label}
+        expected={expected}
+        isRange
+        onEnter={keep}
+      />
       <Bands draftKey={draftKey} expected={expected} />
     </StepFrame>
   );

@@ -2,6 +2,7 @@ import { useMemo, useRef, useState } from "react";
 import { paddedDraftKey } from "../../../app/session/commands";
 import { type CurrentStep, piecesNamed } from "../../../app/steps/currentStep";
 import { pinnedPieces } from "../../../app/steps/route";
+import type { Step } from "../../../app/steps/step";
 import { workEntry } from "../../../app/steps/workEntry";
 import type { MeasurementName } from "../../../core/body/vocabulary";
 import { parseLength } from "../../../core/lengthText";
@@ -21,6 +22,8 @@ export interface StepAtHand extends CurrentStep {
   readonly saying: StepSaying;
   readonly words: StepWords;
   readonly pinned: readonly Piece[];
+  /** What comes next is being worked out: the step is the last one still. */
+  readonly isWorking: boolean;
   /** Notes the step as done, with what was read or counted; nothing while another step is being worked out. */
   readonly record: (said: string, taken?: object) => boolean;
   /** Passes over what the tape could still tell of the pieces as they are: nothing is tuned by it. */
@@ -41,6 +44,7 @@ export function useStepAtHand(current: CurrentStep, isWorking: boolean): StepAtH
       saying,
       words: stepWords(step, saying),
       pinned: [...pinnedPieces(fitting.work).values()],
+      isWorking,
       record: (said, taken) => {
         const entry = isWorking ? null : workEntry(step, from, new Date().toISOString(), taken);
         return entry !== null && doAndSay({ does: "record", entry }, said);
@@ -57,6 +61,8 @@ export interface ReadingAsked {
   readonly asked: MeasurementName;
   /** Asked after it at this level; null for the last, after which the readings are noted. */
   readonly next: MeasurementName | null;
+  /** The readings are noted, and what is asked next is being worked out: what is typed now belongs to that. */
+  readonly isAhead: boolean;
   readonly keep: () => void;
   readonly leaveOut: () => void;
   readonly take: (name: MeasurementName) => void;
@@ -70,13 +76,17 @@ interface Going {
 }
 
 /** Which reading is asked. Texts stay drafts until the level is done: they are noted together, as one look at the tape. */
-export function useReadingAsked({ step, record }: StepAtHand, names: readonly MeasurementName[]): ReadingAsked {
+export function useReadingAsked(
+  { step, record, isWorking }: StepAtHand,
+  names: readonly MeasurementName[],
+): ReadingAsked {
   const store = useStoreItself();
   const { write } = useLengths();
   const asking = `${step.do} ${names.join()}`;
   const [going, setGoing] = useState<Going>({ asking, settled: [], chosen: null });
   // Another level, or the same one asked again, begins anew; the field that is typed into stays.
   const { settled, chosen }: Going = going.asking === asking ? going : { asking, settled: [], chosen: null };
+  const [noted, setNoted] = useState<Step | null>(null);
   const leftOut = useRef({ asking, names: new Set<MeasurementName>() });
   const left = () => {
     if (leftOut.current.asking !== asking) leftOut.current = { asking, names: new Set() };
@@ -97,18 +107,22 @@ export function useReadingAsked({ step, record }: StepAtHand, names: readonly Me
     setGoing({ asking, settled: next === null ? settled : [...settled, asked], chosen: null });
     if (next !== null) return;
     const taken = readings();
-    record(said(taken, write), { readings: Object.fromEntries(taken.map(({ name, text }) => [name, text])) });
+    note(said(taken, write), Object.fromEntries(taken.map(({ name, text }) => [name, text])));
+  };
+  const note = (said: string, readings: { readonly [name in MeasurementName]?: string }) => {
+    if (record(said, { readings })) setNoted(step);
   };
   return {
     asked,
     next,
+    isAhead: isWorking && noted === step,
     take: (name) => setGoing({ asking, settled, chosen: name }),
     keep: () => {
       left().delete(asked);
       if (readings().some(({ name }) => name === asked)) goOn();
     },
     leaveOut: () => {
-      if (asked.endsWith("Girth")) return void record(bandWords.leaveAllOut, { readings: {} });
+      if (asked.endsWith("Girth")) return note(bandWords.leaveAllOut, {});
       left().add(asked);
       goOn();
     },
