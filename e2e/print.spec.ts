@@ -9,17 +9,16 @@ import { inchText, sampleBody, sampleTitle } from "../tests/support/sample";
 
 const papers = ["Letter", "A4"] as const;
 
-/** The text of every page that this place prints on a paper. No word is smaller than said, in a picture or beside it. */
+/** The text of every page that this place prints on a paper. No word is smaller than ten points, in a picture or beside it. */
 async function printed(
   page: Page,
   format: (typeof papers)[number],
-  points: 8 | 10 = 10,
 ): Promise<{ readonly pages: readonly string[]; readonly words: readonly PdfWords[] }> {
   const pages = await pdfPages(await page.pdf({ format, printBackground: true }));
   const words = pages.flatMap((each) => each.words);
   expect(words.length).toBeGreaterThan(50);
   // A hundredth is left for rounding.
-  expect(words.filter(({ size }) => size < points - 0.01)).toEqual([]);
+  expect(words.filter(({ size }) => size < 9.99)).toEqual([]);
   return { pages: pages.map(({ text }) => text), words };
 }
 

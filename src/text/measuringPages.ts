@@ -24,9 +24,9 @@ function smallHeight(name: MeasurementName): number {
 }
 
 /** Name, room to write, edges and the gap below. */
-const cardEdges = 54;
+const cardEdges = 60;
 const lineHeight = 11.5;
-const lettersAcross = 38;
+const lettersAcross = 41;
 
 const sizeOf = (name: MeasurementName): MeasureCardFacts["size"] =>
   measurementFacts[name].need === "required" || measurementFacts[name].reading === "FrontArc" ? "large" : "small";
