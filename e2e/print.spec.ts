@@ -235,7 +235,7 @@ test("without a plan the measuring sheet can be printed, and the others wait", a
   await expect(page.getByText("There is no plan yet")).toBeVisible();
   await expect(page.getByRole("checkbox", { name: /The padding sheet/ })).toBeDisabled();
   await expect(page.getByRole("checkbox", { name: /A blank measuring sheet/ })).toBeChecked();
-  const { pages } = await printed(page, "A4", 8);
+  const { pages } = await printed(page, "A4");
   expect(pages[0]).toContain("Bust, all around");
   expect(pages[0]).not.toContain("There is no plan yet");
 });
