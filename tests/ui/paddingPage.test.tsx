@@ -4,6 +4,7 @@ import { demoFitting } from "../../src/app/session/demoFitting";
 import { aheadDraftKey, paddedDraftKey } from "../../src/app/session/commands";
 import { derivation } from "../../src/app/session/derived";
 import { type FittingStore, fittingStore } from "../../src/app/session/store";
+import type { MeasurementName } from "../../src/core/body/vocabulary";
 import { formatLength, type LengthStep } from "../../src/core/lengthText";
 import { assert } from "../../src/core/result";
 import { mm } from "../../src/core/units";
@@ -50,7 +51,7 @@ const structureOn = (...more: readonly WorkEntry[]): Fitting => {
   return { ...fitting, work: [...fitting.work, ...more] };
 };
 const structure = structureOn();
-const expected = (name: "bustGirth" | "bustFrontArc", step: LengthStep = "1/8 in") => {
+const expected = (name: MeasurementName, step: LengthStep = "1/8 in") => {
   const value = derive(structure).step()?.step.expected[name];
   assert(value !== undefined, "the reading is asked for");
   return formatLength(mm(value), step, "bare");
@@ -110,22 +111,39 @@ describe("measuring", () => {
   });
 
   /** Seen to fail: the figure went to the front bust, which was noted already, and was not seen again. */
-  test("what is typed before the next line is asked goes to that line", async () => {
+  test("nobody waits for what a line taught: the next one is asked at once, and noted as soon as it may be", async () => {
     const store = shown(structure);
     await isHeading("Measure the bust, all around.");
-    for (const name of ["bustGirth", "bustFrontArc"] as const) {
-      fireEvent.change(field(), { target: { value: expected(name) } });
+    const type = (text: string) => {
+      fireEvent.change(field(), { target: { value: text } });
+      fireEvent.keyDown(field(), { key: "Enter" });
+    };
+    const isWorking = () => document.querySelector(".padding-page")?.getAttribute("aria-busy") === "true";
+    type(expected("bustGirth"));
+    type(expected("bustFrontArc"));
+    expect(work(store)).toHaveLength(structure.work.length + 1);
+    expect([isWorking(), heading()]).toEqual([true, "Measure the underbust, all around."]);
+    type(expected("underbustGirth"));
+    type(expected("underbustFrontArc"));
+    // Whether these are what is asked is not known yet.
+    expect([isWorking(), work(store).length]).toEqual([true, structure.work.length + 1]);
+    await isHeading("Measure the waist, all around.");
+    expect(work(store)).toHaveLength(structure.work.length + 2);
+    expect(work(store).at(-1)).toMatchObject({ readings: { underbustGirth: expected("underbustGirth") } });
+    expect(store.getState().fitting.drafts.other).toEqual({});
+  });
+
+  test("a line that is asked once more after all is, and what was typed of the next one waits for it", async () => {
+    const store = shown(structure);
+    await isHeading("Measure the bust, all around.");
+    for (const text of [expected("bustGirth"), "16"]) {
+      fireEvent.change(field(), { target: { value: text } });
       fireEvent.keyDown(field(), { key: "Enter" });
     }
-    expect(work(store).at(-1)).toMatchObject({ did: "measured" });
-    expect(document.querySelector(".padding-page")?.getAttribute("aria-busy")).toBe("true");
     fireEvent.change(field(), { target: { value: "33" } });
-    fireEvent.keyDown(field(), { key: "Enter" });
-    expect(work(store)).toHaveLength(structure.work.length + 1);
-    await isHeading("Measure the underbust, all around.");
-    expect(field().value).toBe("33");
+    await isHeading(/^Measure the (front )?bust once more/);
     expect(store.getState().fitting.drafts.other).toEqual({ [paddedDraftKey("underbustGirth")]: "33" });
-    expect(slab()).toBeEnabled();
+    expect(field().value).toBe("");
   });
 
   test("where no reading comes next it is let go", async () => {

@@ -1,6 +1,7 @@
 import { startTransition, useEffect, useState } from "react";
 import { answering, type Answering } from "../../app/answers/answering";
 import type { SlowAnswer, SlowQuestion } from "../../app/answers/slowQuestion";
+import { whenHandRests } from "./handRests";
 import { useDerived } from "./useDerived";
 import { useFitting } from "./useStore";
 
@@ -21,14 +22,17 @@ export function useAnswer<Question extends SlowQuestion>(question: Question): An
   const ask = derived[question];
   const [told, setTold] = useState<Told<Question> | null>(null);
   useEffect(() => {
+    let callOff: () => void = () => {};
     let isStale = false;
     void answers.ask(question, derived, fitting).then((answer) => {
       const ask = derived[question];
+      const show = () => startTransition(() => setTold((last) => (last?.ask === ask ? last : { ask, answer })));
       // Shown between letters, not before them.
-      if (!isStale) startTransition(() => setTold((last) => (last?.ask === ask ? last : { ask, answer })));
+      if (!isStale) callOff = whenHandRests(show);
     });
     return () => {
       isStale = true;
+      callOff();
     };
   }, [question, derived, fitting]);
   return { answer: told?.answer ?? null, isWorking: told?.ask !== ask };

@@ -1,4 +1,4 @@
-import { aheadDraftKey, paddedDraftKey } from "../../../app/session/commands";
+import { paddedDraftKey } from "../../../app/session/commands";
 import { readingsOfPlace } from "../../../app/steps/placeReadings";
 import type { MeasurementName } from "../../../core/body/vocabulary";
 import { mm } from "../../../core/units";
@@ -15,18 +15,14 @@ import { ReadingParts } from "./ReadingParts";
 import { SaveSlab } from "./SaveSlab";
 import { StepFrame } from "./StepFrame";
 import { ReadingPicture } from "./WorkPictureOf";
-import { useAheadInto } from "./useAheadInto";
-import { type StepAtHand, useReadingAsked } from "./useStep";
+import { useReadingAsked } from "./useReadingAsked";
+import type { StepAtHand } from "./useStep";
 
 /** The readings of one level, one after the other: what is typed goes to the one that is asked, and the last one goes on by itself. */
 export function MeasureStop({ at }: { readonly at: StepAtHand }) {
   const { step, saying } = at;
-  const level = step.levels[0] ?? "waist";
-  const names = step.names.filter((name) => name.startsWith(level));
-  const reading = useReadingAsked(at, names);
-  const { asked, next, keep, leaveOut, isAhead } = reading;
-  const draftKey = paddedDraftKey(asked);
-  useAheadInto(draftKey, isAhead);
+  const reading = useReadingAsked(at);
+  const { level, names, asked, next, keep, leaveOut, isUnknown } = reading;
   const expected = mm(step.expected[asked] ?? 0);
   const one = { ...step, levels: [level], names: [asked] };
   const [title, how] = step.do === "check" ? at.words : stepWords(one, saying);
@@ -42,7 +38,7 @@ export function MeasureStop({ at }: { readonly at: StepAtHand }) {
       speech={`${title} ${how}`}
       picture={<ReadingPicture at={at} name={asked} />}
       news={step.do === "check" ? <CheckReading at={at} name={asked} /> : null}
-      slab={<SaveSlab draftKey={draftKey} next={next} expected={expected} press={keep} />}
+      slab={<SaveSlab draftKey={paddedDraftKey(asked)} next={next} expected={expected} press={keep} />}
       route={names.length > 1 ? <ReadingParts names={names} expected={step.expected} reading={reading} /> : null}
       ways={
         <button type="button" className="patch patch-plain" onClick={leaveOut}>
@@ -51,13 +47,13 @@ export function MeasureStop({ at }: { readonly at: StepAtHand }) {
       }
     >
       <ReadingInput
-        draftKey={isAhead ? aheadDraftKey : draftKey}
-        label={isAhead ? bandWords.nextReading : label}
+        draftKey={reading.draftKey}
+        label={isUnknown ? bandWords.nextReading : label}
         expected={expected}
         isRange
         onEnter={keep}
       />
-      <Bands draftKey={draftKey} expected={expected} />
+      <Bands draftKey={paddedDraftKey(asked)} expected={expected} />
     </StepFrame>
   );
 }

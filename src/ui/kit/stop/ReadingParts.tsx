@@ -5,7 +5,8 @@ import { type Millimetres, mm } from "../../../core/units";
 import { bandWords } from "../../../text/stops";
 import { useLengths } from "../useStore";
 import { lengthsNear, longestOf } from "./longestOf";
-import type { ReadingAsked, StepAtHand } from "./useStep";
+import type { ReadingAsked } from "./useReadingAsked";
+import type { StepAtHand } from "./useStep";
 import { useTypedLength } from "./useTypedLength";
 
 type Part = keyof typeof bandWords.parts;
