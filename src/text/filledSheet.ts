@@ -7,7 +7,7 @@ export const filledSheetWords = {
   pieces: "Pinned, in the order of the sheet",
   layersUnit: "layers",
   layers: (piece: string): string => `Layers of ${piece}`,
-  moments: { structure: "Over the structure", end: "At the end" },
+  moments: { structure: "Over the structure", end: "At the end", cover: "Over the cover" },
   basted: "Everything is basted; as many pins came out as went in",
   take: "Enter all this",
   taken: (pieces: number, readings: number): string =>

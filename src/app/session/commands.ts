@@ -259,7 +259,7 @@ function withBatting(fitting: Fitting, role: BattingRole, change: Partial<Battin
 export const trialDraftKeys = { before: "trial.before", after: "trial.after" } as const;
 
 /** Where a reading is kept while a filled sheet is typed in. */
-export type SheetMoment = "bare" | "strip" | "structure" | "end";
+export type SheetMoment = "bare" | "strip" | "structure" | "end" | "cover";
 export const sheetDraftKey = (moment: SheetMoment, name: MeasurementName): string => `sheet.${moment}.${name}`;
 
 function withoutSheetDrafts(fitting: Fitting): Fitting {

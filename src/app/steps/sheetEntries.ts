@@ -1,9 +1,11 @@
 import type { MeasurementName } from "../../core/body/vocabulary";
 import type { PlannedPiece } from "../../core/plan/plan";
-import type { Entry, WorkEntry } from "../../document/fitting";
+import type { Entry, Fitting, WorkEntry } from "../../document/fitting";
+import type { Making } from "../../document/fittingLimits";
 import { pieceToFile } from "../../document/pieceFile";
 import { pieceWithLayers } from "../print/layersByThickness";
-import { type RecordFrom, trialTurns } from "./stepRecord";
+import { isCutFromPanels } from "./makingSteps";
+import { type RecordFrom, trialTurns, usualCover } from "./stepRecord";
 
 /** What a person ticked and wrote on the padding sheet while the work was done with paper alone. */
 export interface FilledSheet {
@@ -16,13 +18,15 @@ export interface FilledSheet {
   readonly tuning: readonly PlannedPiece[];
   readonly inTheEnd: SheetReadingTexts;
   readonly isBasted: boolean;
+  /** Where the tape was laid over the cover the cover is on, and what lies beneath was looked at. */
+  readonly overCover: SheetReadingTexts;
 }
 export type SheetReadingTexts = { readonly [name in MeasurementName]?: Entry };
 
 /** What the log would hold if every step of the sheet had been noted when it was done, in that order. */
 export function sheetEntries(
   sheet: FilledSheet,
-  { plan, fitting, words }: RecordFrom,
+  { plan, fitting, words }: RecordFrom & { readonly fitting: Pick<Fitting, "work"> },
   at: string,
 ): readonly WorkEntry[] {
   const pinned = (piece: PlannedPiece): readonly WorkEntry[] => [
@@ -50,5 +54,23 @@ export function sheetEntries(
     ...sheet.tuning.flatMap(pinned),
     ...measured(sheet.inTheEnd),
     ...(sheet.isBasted && pieceIds.length > 0 ? [{ did: "basted", pieceIds, at } as const] : []),
+    ...overCover(sheet.overCover, fitting, at),
+  ];
+}
+
+/** The cover that is chosen, or the usual one, made as far as a tape laid over it asks for, and what the tape read. */
+function overCover(readings: SheetReadingTexts, { work }: Pick<Fitting, "work">, at: string): readonly WorkEntry[] {
+  if (Object.keys(readings).length === 0) return [];
+  const chosenAt = work.findLastIndex(({ did }) => did === "coverChosen");
+  const chosen = work[chosenAt];
+  const cloth = chosen?.did === "coverChosen" && chosen.cloth !== "none" ? chosen.cloth : null;
+  const since = cloth === null ? [] : work.slice(chosenAt);
+  const isMade = (making: Making) => since.some((entry) => entry.did === "made" && entry.what === making);
+  const sewn = isCutFromPanels(cloth ?? usualCover) ? (["coverCut", "coverSewn"] as const) : [];
+  const makings = [...sewn, "coverFitted", "coverClosed"] as const;
+  return [
+    ...(cloth === null ? [{ did: "looked", at } as const, { did: "coverChosen", cloth: usualCover, at } as const] : []),
+    ...makings.flatMap((what): readonly WorkEntry[] => (isMade(what) ? [] : [{ did: "made", what, at }])),
+    { did: "measured", readings, over: "cover", at },
   ];
 }

@@ -7,7 +7,7 @@ export const filledSheetWords = {
   pieces: "Aufgesteckt, in der Reihenfolge des Blattes",
   layersUnit: "Lagen",
   layers: (piece: string): string => `Lagen: ${piece}`,
-  moments: { structure: "Über dem Aufbau", end: "Am Ende" },
+  moments: { structure: "Über dem Aufbau", end: "Am Ende", cover: "Über dem Bezug" },
   basted: "Alles ist geheftet, und die Nadeln sind gezählt",
   take: "Übernehmen",
   taken: (pieces: number, readings: number): string =>

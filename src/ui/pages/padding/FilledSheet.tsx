@@ -1,5 +1,5 @@
 import { upperFirst } from "../../../text/upperFirst";
-import { useState } from "react";
+import { Fragment, useState } from "react";
 import { type SheetMoment, sheetDraftKey } from "../../../app/session/commands";
 import { readingName } from "../../../app/progress/padProgress";
 import { openTrial } from "../../../app/print/openTrial";
@@ -17,7 +17,7 @@ import { type LayersOfPieces, PiecesOnSheet } from "./PiecesOnSheet";
 import { useDoAndSay } from "../../kit/shelf/useDone";
 import { useDrafts, useFitting, useLengths } from "../../kit/useStore";
 
-const moments = ["structure", "end"] as const;
+const moments = ["structure", "end", "cover"] as const;
 const ofTrial = ["bare", "strip"] as const;
 const parts = ["girth", "frontArc"] as const;
 
@@ -56,6 +56,7 @@ export function FilledSheet({ plan }: { readonly plan: Plan }) {
       tuning: ticked.filter((piece) => !isStructure(piece)),
       inTheEnd: readings("end"),
       isBasted,
+      overCover: readings("cover"),
     };
     const entries = sheetEntries(sheet, { plan, fitting, words: planWords(step) }, new Date().toISOString());
     doAndSay({ does: "recordAll", entries }, filledSheetWords.taken(ticked.length, texts.length));
@@ -68,12 +69,16 @@ export function FilledSheet({ plan }: { readonly plan: Plan }) {
       {openTrial(plan, fitting.work) ? <TrialFields /> : null}
       <PiecesOnSheet pieces={left} layers={layers} onLayers={(id, count) => setLayers({ ...layers, [id]: count })} />
       {moments.map((moment) => (
-        <SheetFields key={moment} plan={plan} moment={moment} />
+        <Fragment key={moment}>
+          {moment === "cover" ? (
+            <label className="tick">
+              <input type="checkbox" checked={isBasted} onChange={({ target }) => setBasted(target.checked)} />
+              <span>{filledSheetWords.basted}</span>
+            </label>
+          ) : null}
+          <SheetFields plan={plan} moment={moment} />
+        </Fragment>
       ))}
-      <label className="tick">
-        <input type="checkbox" checked={isBasted} onChange={({ target }) => setBasted(target.checked)} />
-        <span>{filledSheetWords.basted}</span>
-      </label>
       {isClear ? null : <p role="status">{filledSheetWords.unclear}</p>}
       <button type="button" className="patch" disabled={!isClear || ticked.length + texts.length === 0} onClick={take}>
         {filledSheetWords.take}
