@@ -9,10 +9,13 @@ import { type JobSteps, jobSteps, plannedStep } from "../steps/plannedSteps";
 import type { CurrentStep } from "../steps/currentStep";
 import { plannedAbove } from "../above/fittingBuilds";
 import { type StepFacts, stepFacts } from "../steps/stepFacts";
+import { asPlanned, coverOfStep } from "../patterns/coverOfStep";
+import { chosenCloth } from "../steps/chosenCloth";
 import { isReadAtLines } from "../steps/isReadAtLines";
 import { lineDepths, workFacts } from "../steps/workFacts";
 import { nothingDone } from "../steps/workState";
 import { assert } from "../../core/result";
+import type { FittedCover } from "../../core/cover/fittedCover";
 import type { Plan } from "../../core/plan/plan";
 import { type Fitting, readLengths, type SettledFitting } from "../../document/fitting";
 import type { StepNotes } from "../../document/stepNotesSchema";
@@ -34,6 +37,8 @@ export interface ClassPerson {
   readonly job: JobSteps;
   /** What the steps over the padding speak of. */
   readonly facts: StepFacts;
+  /** The cover for the finished padding; null where nothing of it is known. */
+  readonly cover: () => FittedCover | null;
   /** The teacher's notes, by the keys of the steps. */
   readonly notes: StepNotes;
   /** What a class may take home; null for the person's own fitting, which goes nowhere from the class view. */
@@ -77,6 +82,10 @@ export function classPerson(
     progress,
     job: jobSteps({ plan, ...known }, done, step),
     facts,
+    cover: () =>
+      derived.input === null
+        ? null
+        : coverOfStep(current ?? asPlanned(plan), derived.input, chosenCloth(fitting).cloth, fitting),
     notes: fitting.stepNotes ?? {},
     takeHome: null,
   };

@@ -3,6 +3,7 @@ import { isConfirmed, type PadProgress, type TapePart, tapeParts } from "../prog
 import type { StepFacts } from "../steps/stepFacts";
 import { stepKeys } from "../steps/stepKeys";
 import type { Step } from "../steps/step";
+import type { FittedCover } from "../../core/cover/fittedCover";
 import type { LevelName } from "../../core/body/vocabulary";
 import type { LengthUnit } from "../../core/lengthText";
 import type { Plan, PlannedLevel, TapeReading } from "../../core/plan/plan";
@@ -30,6 +31,8 @@ export interface ClassView {
   readonly covers: { readonly person: boolean; readonly form: boolean };
   readonly unit: LengthUnit;
   readonly facts: StepFacts;
+  /** The cover for the finished padding; null where nothing of it is known. */
+  readonly cover: () => FittedCover | null;
   /** What the teacher wrote to this step. */
   readonly note: string | null;
   /** What the class reads at this step and level, in the order it is typed in, and what was typed so far. */
@@ -39,7 +42,7 @@ export interface ClassView {
 
 /** Null only for a plan without levels. */
 export function classView(
-  { plan, progress, job, facts, notes }: ClassPerson,
+  { plan, progress, job, facts, cover, notes }: ClassPerson,
   state: ClassState,
   unit: LengthUnit,
   typed: ClassTyped = {},
@@ -76,6 +79,7 @@ export function classView(
     covers: { person: isPersonCovered(state.figures), form: isFormCovered(state.figures) },
     unit,
     facts,
+    cover,
     note: notes[stepKeys(job.steps.map((one) => one.step))[at] ?? ""] ?? null,
     asked: askedAt(step, level.name),
     typed: typed[at] ?? {},

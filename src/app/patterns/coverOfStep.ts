@@ -4,17 +4,34 @@ import type { Cloth } from "../../core/cover/cloth";
 import { coverGround, coverLines } from "../../core/cover/coverGround";
 import { coverMatters } from "../../core/cover/coverMatters";
 import { type FittedCover, fittedCover } from "../../core/cover/fittedCover";
+import type { ByLevel } from "../../core/body/vocabulary";
 import type { PlanInput } from "../../core/plan/basis";
+import type { Plan, PlannedLevel } from "../../core/plan/plan";
 import { type Fitting, readLengths } from "../../document/fitting";
 import { lastChange } from "../progress/lastChange";
-import type { CurrentStep } from "../steps/currentStep";
+
+/** A plan with what the tape reads over it on the level lines, or is expected to. */
+export interface PaddedPlan {
+  readonly plan: Plan;
+  readonly replan: {
+    readonly finished: ByLevel<{ readonly [part in "girth" | "frontArc"]: { readonly value: number } }>;
+  };
+}
+
+/** What is expected of a plan that nobody has worked by: the person's own figures. */
+export const asPlanned = (plan: Plan): PaddedPlan => ({
+  plan,
+  replan: {
+    finished: Object.fromEntries(plan.levels.map(({ name, body }) => [name, body])) as ByLevel<PlannedLevel["body"]>,
+  },
+});
 
 /**
  * The cover for what the tape reads over the padding, or will read, on the level lines, and for what was read between them; with
  * one more seam in front where the cloth must not ease so much.
  */
 export function coverOfStep(
-  { plan, replan }: Pick<CurrentStep, "plan" | "replan">,
+  { plan, replan }: PaddedPlan,
   { body, form }: PlanInput,
   cloth: Cloth,
   fitting: Pick<Fitting, "work" | "unit">,

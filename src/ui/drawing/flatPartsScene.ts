@@ -5,13 +5,18 @@ import { at, type Label, label, type Mark, mark, type PicturePoint, type Scene }
 interface PartsPicture {
   readonly title: string;
   readonly names: readonly string[];
+  /** Left out where a number would be too small for the room. */
+  readonly isNumbered?: boolean;
 }
 
 /** Between two parts (mm), so that each stands by itself. */
 const gap = 34;
 
 /** Flat parts side by side in their order, a cover as if it lay unrolled: solid cuts, broken sews, dots are notches. */
-export function flatPartsScene(parts: readonly PatternPart[], { title, names }: PartsPicture): Scene {
+export function flatPartsScene(
+  parts: readonly PatternPart[],
+  { title, names, isNumbered = true }: PartsPicture,
+): Scene {
   const frames = parts.map(partFrame);
   const lefts = frames.map((_, i) => frames.slice(0, i).reduce((sum, { width }) => sum + width + gap, 0));
   const top = Math.max(...frames.map(({ bottom, height }) => bottom + height));
@@ -24,10 +29,12 @@ export function flatPartsScene(parts: readonly PatternPart[], { title, names }: 
   return {
     title,
     description: names.join(", "),
-    frame: { x: -12, y: -12, width: width + 24, height: top - lowest + 24 + wordRoom },
+    frame: { x: -12, y: -12, width: width + 24, height: top - lowest + 24 + (isNumbered ? wordRoom : 0) },
     textSize: 26,
     marks: parts.flatMap((part, i) => marksOf(part, place(i))),
-    labels: parts.map((_, i) => numberOf(i, (lefts[i] ?? 0) + (frames[i]?.width ?? 0) / 2, top - lowest)),
+    labels: (isNumbered ? parts : []).map((_, i) =>
+      numberOf(i, (lefts[i] ?? 0) + (frames[i]?.width ?? 0) / 2, top - lowest),
+    ),
   };
 }
 

@@ -4,17 +4,23 @@ import type { PlannedPiece } from "../../../core/plan/plan";
 import { classWords } from "../../../text/classView";
 import { Drawing } from "../../drawing/Drawing";
 import { formScene } from "./formScene";
+import { hasPicture } from "../../kit/plan/makingPictures";
 import type { FigureView } from "../../drawing/figureView";
 import { ClassFigures } from "./ClassFigures";
 import { ClassLines } from "./ClassLines";
 import { ClassCut, ClassPin, ClassStack } from "./ClassPiece";
+import { ClassMaking } from "./ClassMaking";
 import { classScene } from "./classScene";
 import type { ClassView } from "../../../app/classView/classView";
 
 /** The middle of the class view: where the hands are now, and what they need to know. */
 export function ClassStage({ view }: { readonly view: ClassView }) {
   if (partOfStep[view.step.do] !== "padding" && view.step.do !== "read-cover")
-    return <ClassForm view={view} piece={null} />;
+    return hasPicture(view.step.do) && !view.covers.person ? (
+      <ClassMaking view={view} />
+    ) : (
+      <ClassForm view={view} piece={null} />
+    );
   switch (view.step.do) {
     case "prepare-form":
     case "mark-lines":

@@ -1,8 +1,8 @@
 import { useMemo } from "react";
-import type { StepName } from "../../../app/steps/step";
 import { Drawing } from "../../drawing/Drawing";
 import { ArmHangsPicture, ArmPatternPicture } from "../../drawing/arm/ArmPicture";
 import { type CoverDoing, coverScene } from "../../drawing/torso/coverScene";
+import { coverDoing, isArmCutOrSewn } from "../../kit/plan/makingPictures";
 import type { StepAtHand } from "../../kit/stop/useStep";
 import { useLengths } from "../../kit/useStore";
 import { CoverPanelsPicture } from "./CoverPanelsPicture";
@@ -13,21 +13,10 @@ export function MakingPicture({ at }: { readonly at: StepAtHand }) {
   const { step: lengths } = useLengths();
   if (step.do === "cut-cover" || step.do === "sew-cover") return <CoverPanelsPicture at={at} />;
   const { arm } = at.facts;
-  if (arm !== null && armPatternSteps.has(step.do)) return <ArmPatternPicture arm={arm} step={lengths} />;
+  if (arm !== null && isArmCutOrSewn(step.do)) return <ArmPatternPicture arm={arm} step={lengths} />;
   if (arm !== null && step.do === "hang-arm") return <ArmHangsPicture arm={arm} levels={at.plan.levels} />;
-  return <OnForm at={at} doing={doingOf[step.do] ?? "closed"} />;
+  return <OnForm at={at} doing={coverDoing(step.do)} />;
 }
-
-const armPatternSteps: ReadonlySet<StepName> = new Set(["cut-arm", "sew-arm", "fill-arm"]);
-
-const doingOf: { readonly [name in StepName]?: CoverDoing } = {
-  "fit-cover": "pinSides",
-  "correct-cover": "pinSides",
-  "hem-cover": "hem",
-  "waist-tape": "waistTape",
-  "style-lines": "lines",
-  "put-away": "bag",
-};
 
 function OnForm({
   at: { plan, pinned, words, facts },
