@@ -292,6 +292,8 @@ class Round {
   /** A storage may erase, and fail only then: what the person wanted gone and is gone is no loss. */
   private askedToGo(ids: readonly string[]): void {
     for (const id of ids) if (!this.browser.stores.kept.has(`fittings/${id}`)) this.said.delete(id);
+    const everything = JSON.stringify([...this.browser.stores.kept]);
+    for (const [junk, id] of this.raw) if (ids.includes(id) && !everything.includes(junk)) this.raw.delete(junk);
   }
 
   private fail(): void {
