@@ -275,7 +275,8 @@ class Round {
     for (const id of ids) this.everGone.add(id);
     const outcome = await tab.autosave.eraseEverything(sampleTitled("After everything"));
     tab.autosave.context.channel.send({ kind: "listChanged" });
-    if (this.isFaulty) for (const id of ids) this.touched.add(id);
+    // What the other tab saved meanwhile went as well, and where nothing can be read that tab cannot know it.
+    if (this.isFaulty) for (const id of [...ids, ...this.openIds()]) this.touched.add(id);
     const isStill = tab.store.getState().fitting === fitting;
     if (outcome.kind !== "erased") {
       this.askedToGo(ids);
@@ -291,7 +292,12 @@ class Round {
 
   /** A storage may erase, and fail only then: what the person wanted gone and is gone is no loss. */
   private askedToGo(ids: readonly string[]): void {
-    for (const id of ids) if (!this.browser.stores.kept.has(`fittings/${id}`)) this.said.delete(id);
+    for (const id of ids) {
+      if (this.browser.stores.kept.has(`fittings/${id}`)) continue;
+      this.said.delete(id);
+      // Where the note of it is taken away as well, the tool can only say that it was there and is not any more.
+      this.known.add(id);
+    }
     const everything = JSON.stringify([...this.browser.stores.kept]);
     for (const [junk, id] of this.raw) if (ids.includes(id) && !everything.includes(junk)) this.raw.delete(junk);
   }
@@ -509,6 +515,10 @@ class Round {
     const found = this.browser.stores.kept.get(`fittings/${id}`);
     const reading = found === undefined ? null : readRecord(id, found);
     return reading?.kind === "whole" ? reading.record : null;
+  }
+
+  private openIds(): readonly string[] {
+    return this.tabs.flatMap((tab) => tab.autosave.openId() ?? []);
   }
 
   private ids(): readonly string[] {
