@@ -28,7 +28,7 @@ export const pauses: readonly number[] = [500, 2_000, 8_000, 30_000];
  * Milliseconds a change may wait for those after it: whoever writes without a rest is saved all the same, with the moment
  * a browser needs to find time and the save itself within a second of every key.
  */
-export const longestWait = 400;
+export const longestWait = 600;
 
 interface Waiting<Change> {
   readonly change: Change;
