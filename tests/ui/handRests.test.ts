@@ -7,6 +7,8 @@ beforeEach(() => {
   vi.useFakeTimers();
 });
 afterEach(() => {
+  // The hand rests again, for whatever is tested next.
+  key("Enter");
   vi.useRealTimers();
 });
 

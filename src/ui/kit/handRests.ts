@@ -7,9 +7,9 @@ export function whenHandRests(work: () => void): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
   const look = (): void => {
     clearTimeout(timer);
-    const rest = lastLetter + restMs - performance.now();
-    if (rest > 0) {
-      timer = setTimeout(look, rest);
+    const since = performance.now() - lastLetter;
+    if (since >= 0 && since < restMs) {
+      timer = setTimeout(look, restMs - since);
       return;
     }
     waiting.delete(look);
