@@ -52,7 +52,7 @@ export default defineConfig(({ mode }) => ({
         test: {
           name: "ui",
           environment: "happy-dom",
-          // As above; what a test leaves behind in a store, the address or a stub is taken back in the setup file.
+          // As above; stubs, timers and the address are taken back in the setup file.
           isolate: false,
           include: pageTestFolders.map((folder) => `tests/${folder}/**/*.test.{ts,tsx}`),
           setupFiles: ["tests/setup.ts"],

@@ -1,6 +1,6 @@
 import "@testing-library/jest-dom/vitest";
 import { cleanup, configure } from "@testing-library/react";
-import { afterEach } from "vitest";
+import { afterAll, afterEach, vi } from "vitest";
 
 // A slow or busy machine is no failure.
 configure({ asyncUtilTimeout: 20_000 });
@@ -10,4 +10,12 @@ globalThis.fetch = () => Promise.reject(new Error("There is no network in these 
 
 afterEach(() => {
   cleanup();
+});
+
+// The files of one worker share their modules and their page: the next one finds them as this one did.
+afterAll(() => {
+  vi.useRealTimers();
+  vi.unstubAllGlobals();
+  vi.restoreAllMocks();
+  window.location.hash = "";
 });
