@@ -210,7 +210,7 @@ async function keepPicture(page: Page, camera: CDPSession, name: string): Promis
   });
   const { data } = await camera.send("Page.captureScreenshot", {
     format: "webp",
-    quality: 20,
+    quality: 18,
     captureBeyondViewport: isWhole,
   });
   keep(name, Buffer.from(data, "base64"));
