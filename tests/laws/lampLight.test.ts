@@ -23,7 +23,7 @@ import { people } from "../tools/people";
 const crowd = people(30).flatMap(({ body, form, batting }) => {
   const input = { body, form, batting };
   const plan = planFitting(input);
-  return plan.pieces.some(isStructure) ? [{ input, plan, columns: layersByThickness(input, plan, 3) }] : [];
+  return plan.pieces.some(isStructure) ? [{ input, plan, columns: layersByThickness(input, plan) }] : [];
 });
 
 const roundingStep = { "1/8 in": 25.4 / 8, "0.5 cm": 5, "1 mm": 1 } as const;

@@ -2,6 +2,7 @@ import { mostLayers } from "../../core/above/layersThatFit";
 import { type LevelOutline, piecesThickness } from "../../core/padding/layerThickness";
 import { isStructure } from "../../core/padding/piece";
 import type { PlanInput } from "../../core/plan/basis";
+import { trialGain } from "../../core/plan/trialGain";
 import type { Plan, PlannedPiece, TapeReading } from "../../core/plan/plan";
 import { tapeQuarters } from "../../core/tape/tape";
 import { tapeAgreement } from "../../core/tolerances";
@@ -31,14 +32,13 @@ const neighbor = (i: number, step: 1 | -1): number =>
  * with nothing but paper. The pieces keep their outlines. In the order of pinning each gets the
  * number of layers that comes nearest to the thickness that is drawn, and takes no reading further than a tape tells over what the plan has there;
  * what is then missing the tuning layers make up.
- * `trialTurns` is how many turns the trial's strip has.
  */
-export function layersByThickness(input: PlanInput, plan: Plan, trialTurns: number): readonly LayersOfThickness[] {
+export function layersByThickness(input: PlanInput, plan: Plan): readonly LayersOfThickness[] {
   const each = input.batting.layerThickness;
   const { levelSections } = basisOf(input);
   const structure = plan.pieces.filter(isStructure);
   const drawn = structure.map((_, place) => levelSections.map((at) => readingOf(structure.slice(0, place + 1), at)));
-  const gainOf = (share: number) => mm(trialTurns * 2 * Math.PI * each * share);
+  const gainOf = (share: number) => trialGain(mm(each * share));
   return layerShares.map((share, i) => {
     const [before, after] = [neighbor(i, -1), neighbor(i, 1)];
     return {

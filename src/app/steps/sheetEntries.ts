@@ -1,11 +1,12 @@
 import type { MeasurementName } from "../../core/body/vocabulary";
+import { trialTurns } from "../../core/plan/trialGain";
 import type { PlannedPiece } from "../../core/plan/plan";
 import type { Entry, Fitting, WorkEntry } from "../../document/fitting";
 import type { Making } from "../../document/fittingLimits";
 import { pieceToFile } from "../../document/pieceFile";
 import { pieceWithLayers } from "../print/layersByThickness";
 import { isCutFromPanels } from "./makingSteps";
-import { type RecordFrom, trialTurns, usualCover } from "./stepRecord";
+import { type RecordFrom, usualCover } from "./stepRecord";
 
 /** What a person ticked and wrote on the padding sheet while the work was done with paper alone. */
 export interface FilledSheet {

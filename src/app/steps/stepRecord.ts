@@ -2,9 +2,9 @@ import { layersAfter } from "../../core/above/aboveTurn";
 import type { BetweenHeights } from "../../core/cover/betweenLines";
 import { linesBetween } from "../../core/cover/coverGround";
 import { type LevelName, levelNames } from "../../core/body/vocabulary";
+import { trialTurns } from "../../core/plan/trialGain";
 import type { Plan, PlannedPiece } from "../../core/plan/plan";
 import type { Piece } from "../../core/padding/piece";
-import { type Millimetres, mm } from "../../core/units";
 import type { CoverCloth, Fitting } from "../../document/fitting";
 import { type PieceFile, pieceToFile, tenth } from "../../document/pieceFile";
 import { makingOfStep } from "./makingSteps";
@@ -27,18 +27,6 @@ export interface RecordFrom {
   readonly fitting: Pick<Fitting, "batting" | "unit">;
   readonly words: RecordWords;
 }
-
-/** Turns of the trial's strip. */
-export const trialTurns = 3;
-
-/** What one layer adds to a girth for each millimetre of its thickness under the tape: a turn around anything round or oval adds 2 pi times it. */
-const gainOfThickness = 2 * Math.PI * trialTurns;
-
-/** What the trial's strip adds to the waist of the bare form where one layer is so thick under the tape (mm). */
-export const trialGain = (layer: Millimetres): Millimetres => mm(gainOfThickness * layer);
-
-/** How thick one layer is under the tape where the trial's strip adds so much to the waist of the bare form (mm). */
-export const layerOfTrial = (gain: Millimetres): Millimetres => mm(gain / gainOfThickness);
 
 /** What a cover is made of unless somebody says otherwise: cut from panels, of a cloth that gives. */
 export const usualCover: CoverCloth = "knit";

@@ -1,7 +1,7 @@
 import { flat } from "../../core/pattern/patternPart";
 import type { Plan } from "../../core/plan/plan";
 import { trialHeight } from "../../core/plan/trialPiece";
-import { trialTurns } from "../steps/stepRecord";
+import { trialTurns } from "../../core/plan/trialGain";
 import type { ShapeToLay } from "./battingLayout";
 
 /** What the strip of the trial is called on a picture. */

@@ -2,7 +2,7 @@ import { type FlatPoint, partFrame, partOutline, type PatternPart } from "../../
 import { circle, closedPath, openPath } from "./pathText";
 import { at, type Label, label, type Mark, mark, type PicturePoint, type Scene } from "./scene";
 
-interface PartsPicture {
+export interface PartsPicture {
   readonly title: string;
   readonly names: readonly string[];
   /** Left out where a number would be too small for the room. */

@@ -16,7 +16,7 @@ import { formTorso, heightsDown, type TorsoShape } from "./torsoShape";
 export type CoverDoing = "pinSides" | "closed" | "read" | "hem" | "waistTape" | "lines" | "bag";
 
 /** The covered form as it stands in front of a person: its cover drawn as a form's own cloth, and yellow what the hands are on. */
-export interface CoverPicture {
+export interface CoverView {
   readonly levels: readonly PlannedLevel[];
   readonly on: readonly Piece[];
   readonly doing: CoverDoing;
@@ -27,7 +27,7 @@ export interface CoverPicture {
   readonly isCovered: boolean;
 }
 
-export function coverScene({ levels, on, doing, tape, title, isCovered }: CoverPicture): Scene {
+export function coverScene({ levels, on, doing, tape, title, isCovered }: CoverView): Scene {
   const bare = formTorso(levels);
   const top = Math.min(110, ...on.map((piece) => pieceExtent(piece).top - 5));
   const bottom = Math.max(bare.hem, ...on.map((piece) => pieceExtent(piece).bottom + 5));
@@ -85,7 +85,7 @@ function marksOf(shape: TorsoShape, doing: Exclude<CoverDoing, "bag">): readonly
   }
 }
 
-const tapeOf = (shape: TorsoShape, tape: CoverPicture["tape"]): readonly Mark[] =>
+const tapeOf = (shape: TorsoShape, tape: CoverView["tape"]): readonly Mark[] =>
   tape === undefined ? [] : tapeAround(shape, shape.levels[tape.level].depthBelowNape, tape.isHalf);
 
 const [hemHeight, waistTapeHeight] = [26, 18];

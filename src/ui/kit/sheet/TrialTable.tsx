@@ -1,7 +1,6 @@
 import { useMemo } from "react";
 import { layersByThickness } from "../../../app/print/layersByThickness";
 import { openTrial } from "../../../app/print/openTrial";
-import { trialTurns } from "../../../app/steps/stepRecord";
 import { writtenLength } from "../../../text/writtenLength";
 import { isStructure } from "../../../core/padding/piece";
 import type { PlanInput } from "../../../core/plan/basis";
@@ -22,7 +21,7 @@ export function TrialTable({ plan }: { readonly plan: Plan }) {
 
 function OpenTrialTable({ plan, input }: { readonly plan: Plan; readonly input: PlanInput }) {
   const { step } = useLengths();
-  const columns = useMemo(() => layersByThickness(input, plan, trialTurns), [input, plan]);
+  const columns = useMemo(() => layersByThickness(input, plan), [input, plan]);
   const structure = plan.pieces.filter(isStructure);
   const bare = (length: Millimetres) => writtenLength(length, step, "bare");
   const { how, gained, between, beyond, wrap } = printingWords.trial;

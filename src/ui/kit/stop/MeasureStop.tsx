@@ -39,7 +39,7 @@ export function MeasureStop({ at }: { readonly at: StepAtHand }) {
       picture={<ReadingPicture at={at} name={asked} />}
       news={step.do === "check" ? <CheckReading at={at} name={asked} /> : null}
       slab={<SaveSlab draftKey={paddedDraftKey(asked)} next={next} expected={expected} press={keep} />}
-      route={names.length > 1 ? <ReadingParts names={names} expected={step.expected} reading={reading} /> : null}
+      route={names.length > 1 ? <ReadingParts expected={step.expected} reading={reading} /> : null}
       ways={
         <button type="button" className="patch patch-plain" onClick={leaveOut}>
           {asked.endsWith("Girth") ? bandWords.leaveAllOut : bandWords.leaveOut}

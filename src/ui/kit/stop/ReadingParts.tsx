@@ -16,16 +16,15 @@ export const partOf = (name: MeasurementName): string =>
   bandWords.parts[(["Girth", "FrontArc", "BackArc"] as const).find((part) => name.endsWith(part)) ?? ("Girth" as Part)];
 
 interface ReadingPartsProps {
-  readonly names: readonly MeasurementName[];
   readonly expected: StepAtHand["step"]["expected"];
   readonly reading: ReadingAsked;
 }
 
 /** The readings of this level side by side, filled in as they come; a press takes one of them again. */
-export function ReadingParts({ names, expected, reading }: ReadingPartsProps) {
+export function ReadingParts({ expected, reading }: ReadingPartsProps) {
   return (
     <ul className="reading-parts">
-      {names.map((name) => (
+      {reading.names.map((name) => (
         <li key={name}>
           <PartButton name={name} expected={mm(expected[name] ?? 0)} reading={reading} />
         </li>

@@ -4,7 +4,7 @@ import { type TypedName, type TypedReading, typedDoubt } from "../../../app/clas
 import type { ClassView } from "../../../app/classView/classView";
 import { type LengthProblem, fineStep, parseLength, tapeStep } from "../../../core/lengthText";
 import { mm } from "../../../core/units";
-import { layerOfTrial } from "../../../app/steps/stepRecord";
+import { layerOfTrial } from "../../../core/plan/trialGain";
 import { typedLabel, typedWords } from "../../../text/classView";
 import { levelWords } from "../../../text/pictures";
 import { lengthProblemText } from "../../../text/problems";

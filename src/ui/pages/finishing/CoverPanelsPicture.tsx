@@ -1,11 +1,8 @@
 import { useMemo } from "react";
 import { coverOfStep } from "../../../app/patterns/coverOfStep";
 import { chosenCloth } from "../../../app/steps/chosenCloth";
-import { coverParts } from "../../../core/cover/coverParts";
-import { usualAllowances } from "../../../core/cover/cuttingLine";
-import { panelNames } from "../../../text/patterns";
 import { Drawing } from "../../drawing/Drawing";
-import { flatPartsScene } from "../../drawing/flatPartsScene";
+import { coverPanelsScene } from "../../drawing/coverPanelsScene";
 import type { StepAtHand } from "../../kit/stop/useStep";
 import { useDerived } from "../../kit/useDerived";
 
@@ -15,10 +12,7 @@ export function CoverPanelsPicture({ at: { plan, replan, fitting, words } }: { r
   const scene = useMemo(() => {
     if (input === null) return null;
     const cover = coverOfStep({ plan, replan }, input, chosenCloth(fitting).cloth, fitting);
-    return flatPartsScene(coverParts(cover, usualAllowances), {
-      title: words[0],
-      names: cover.panels.map(({ name }) => panelNames[name]),
-    });
+    return coverPanelsScene(cover, { title: words[0] });
   }, [plan, replan, input, fitting, words]);
   return scene === null ? null : <Drawing scene={scene} />;
 }

@@ -1,7 +1,5 @@
-import { useMemo } from "react";
-import { Drawing } from "../../drawing/Drawing";
 import { ArmHangsPicture, ArmPatternPicture } from "../../drawing/arm/ArmPicture";
-import { type CoverDoing, coverScene } from "../../drawing/torso/coverScene";
+import { CoverPicture } from "../../drawing/torso/CoverPicture";
 import { coverDoing, isArmCutOrSewn } from "../../kit/plan/makingPictures";
 import type { StepAtHand } from "../../kit/stop/useStep";
 import { useLengths } from "../../kit/useStore";
@@ -15,20 +13,13 @@ export function MakingPicture({ at }: { readonly at: StepAtHand }) {
   const { arm } = at.facts;
   if (arm !== null && isArmCutOrSewn(step.do)) return <ArmPatternPicture arm={arm} step={lengths} />;
   if (arm !== null && step.do === "hang-arm") return <ArmHangsPicture arm={arm} levels={at.plan.levels} />;
-  return <OnForm at={at} doing={coverDoing(step.do)} />;
-}
-
-function OnForm({
-  at: { plan, pinned, words, facts },
-  doing,
-}: {
-  readonly at: StepAtHand;
-  readonly doing: CoverDoing;
-}) {
-  const isCovered = facts.cloth !== "none";
-  const scene = useMemo(
-    () => coverScene({ levels: plan.levels, on: pinned, doing, title: words[0], isCovered }),
-    [plan, pinned, doing, words, isCovered],
+  return (
+    <CoverPicture
+      levels={at.plan.levels}
+      on={at.pinned}
+      doing={coverDoing(step.do)}
+      title={at.words[0]}
+      isCovered={at.facts.cloth !== "none"}
+    />
   );
-  return <Drawing scene={scene} />;
 }

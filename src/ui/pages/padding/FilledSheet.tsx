@@ -1,5 +1,5 @@
 import { upperFirst } from "../../../text/upperFirst";
-import { Fragment, useState } from "react";
+import { useState } from "react";
 import { type SheetMoment, sheetDraftKey } from "../../../app/session/commands";
 import { readingName } from "../../../app/progress/padProgress";
 import { openTrial } from "../../../app/print/openTrial";
@@ -68,17 +68,13 @@ export function FilledSheet({ plan }: { readonly plan: Plan }) {
       <p>{filledSheetWords.lead}</p>
       {openTrial(plan, fitting.work) ? <TrialFields /> : null}
       <PiecesOnSheet pieces={left} layers={layers} onLayers={(id, count) => setLayers({ ...layers, [id]: count })} />
-      {moments.map((moment) => (
-        <Fragment key={moment}>
-          {moment === "cover" ? (
-            <label className="tick">
-              <input type="checkbox" checked={isBasted} onChange={({ target }) => setBasted(target.checked)} />
-              <span>{filledSheetWords.basted}</span>
-            </label>
-          ) : null}
-          <SheetFields plan={plan} moment={moment} />
-        </Fragment>
-      ))}
+      <SheetFields plan={plan} moment="structure" />
+      <SheetFields plan={plan} moment="end" />
+      <label className="tick">
+        <input type="checkbox" checked={isBasted} onChange={({ target }) => setBasted(target.checked)} />
+        <span>{filledSheetWords.basted}</span>
+      </label>
+      <SheetFields plan={plan} moment="cover" />
       {isClear ? null : <p role="status">{filledSheetWords.unclear}</p>}
       <button type="button" className="patch" disabled={!isClear || ticked.length + texts.length === 0} onClick={take}>
         {filledSheetWords.take}

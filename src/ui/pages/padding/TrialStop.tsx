@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { trialDraftKeys } from "../../../app/session/commands";
-import { trialGain } from "../../../app/steps/stepRecord";
+import { trialGain } from "../../../core/plan/trialGain";
 import { mm } from "../../../core/units";
 import { bandWords, firstTrail, trialStop } from "../../../text/stops";
 import { ReadingInput } from "../../kit/stop/ReadingInput";
