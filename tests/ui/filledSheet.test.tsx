@@ -27,8 +27,8 @@ const structure = plan.pieces.filter(isStructure);
 const tuning = plan.pieces.filter((piece) => !isStructure(piece));
 const levels = ["Bust", "Underbust", "Waist", "High hip", "Full hip"];
 
-function shown() {
-  const store = fittingStore(demo);
+function shown(fitting = demo) {
+  const store = fittingStore(fitting);
   render(
     <StoreProvider store={store}>
       <Announcer>
@@ -146,6 +146,14 @@ describe("a padding sheet that was filled in on paper", () => {
     store.undo();
     store.undo();
     expect(work()).toEqual(demo.work);
+  });
+
+  /** Seen to fail: on the usual cover, whatever was bought. */
+  test("the cover that was chosen when its fabric was bought is the one that is on", () => {
+    const { work } = shown({ ...demo, supplies: { ...demo.supplies, cover: { cloth: "woven" } } });
+    type("cover", "Waist, all around", "30");
+    fireEvent.click(take());
+    expect(work().find(({ did }) => did === "coverChosen")).toMatchObject({ cloth: "woven" });
   });
 
   /** Seen to fail: with the trial noted after the pieces, where it teaches nothing of the layers they were cut of. */

@@ -5,6 +5,7 @@ import type { Entry, Fitting, WorkEntry } from "../../document/fitting";
 import type { Making } from "../../document/fittingLimits";
 import { pieceToFile } from "../../document/pieceFile";
 import { pieceWithLayers } from "../print/layersByThickness";
+import { chosenCloth } from "./chosenCloth";
 import { isCutFromPanels } from "./makingSteps";
 import { type RecordFrom, usualCover } from "./stepRecord";
 
@@ -22,12 +23,15 @@ export interface FilledSheet {
   /** Where the tape was laid over the cover the cover is on, and what lies beneath was looked at. */
   readonly overCover: SheetReadingTexts;
 }
+/** What says which cover goes over the padding. */
+type CoverOf = Pick<Fitting, "work" | "unit" | "supplies">;
+
 export type SheetReadingTexts = { readonly [name in MeasurementName]?: Entry };
 
 /** What the log would hold if every step of the sheet had been noted when it was done, in that order. */
 export function sheetEntries(
   sheet: FilledSheet,
-  { plan, fitting, words }: RecordFrom & { readonly fitting: Pick<Fitting, "work"> },
+  { plan, fitting, words }: RecordFrom & { readonly fitting: CoverOf },
   at: string,
 ): readonly WorkEntry[] {
   const pinned = (piece: PlannedPiece): readonly WorkEntry[] => [
@@ -59,18 +63,21 @@ export function sheetEntries(
   ];
 }
 
-/** The cover that is chosen, or the usual one, made as far as a tape laid over it asks for, and what the tape read. */
-function overCover(readings: SheetReadingTexts, { work }: Pick<Fitting, "work">, at: string): readonly WorkEntry[] {
+/** The cover that is chosen for the work or for what is bought, or the usual one, made as far as a tape laid over it asks for, and what the tape read. */
+function overCover(readings: SheetReadingTexts, fitting: CoverOf, at: string): readonly WorkEntry[] {
   if (Object.keys(readings).length === 0) return [];
+  const { work } = fitting;
+  const { kind } = chosenCloth(fitting);
   const chosenAt = work.findLastIndex(({ did }) => did === "coverChosen");
   const chosen = work[chosenAt];
   const cloth = chosen?.did === "coverChosen" && chosen.cloth !== "none" ? chosen.cloth : null;
+  const wanted = cloth ?? (kind === "none" ? usualCover : kind);
   const since = cloth === null ? [] : work.slice(chosenAt);
   const isMade = (making: Making) => since.some((entry) => entry.did === "made" && entry.what === making);
-  const sewn = isCutFromPanels(cloth ?? usualCover) ? (["coverCut", "coverSewn"] as const) : [];
+  const sewn = isCutFromPanels(wanted) ? (["coverCut", "coverSewn"] as const) : [];
   const makings = [...sewn, "coverFitted", "coverClosed"] as const;
   return [
-    ...(cloth === null ? [{ did: "looked", at } as const, { did: "coverChosen", cloth: usualCover, at } as const] : []),
+    ...(cloth === null ? [{ did: "looked", at } as const, { did: "coverChosen", cloth: wanted, at } as const] : []),
     ...makings.flatMap((what): readonly WorkEntry[] => (isMade(what) ? [] : [{ did: "made", what, at }])),
     { did: "measured", readings, over: "cover", at },
   ];
